@@ -1,0 +1,155 @@
+package zonewright.formula;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import zonewright.formula.Condition.ConditionReading;
+
+/**
+ * Lists the columns a formula depends on: cells of the same row or a one-row table, and whole
+ * columns.
+ */
+public final class Dependencies implements Reading<Void>, ConditionReading<Void> {
+  private final Set<Reference> cells = new LinkedHashSet<>();
+  private final Set<Reference> columns = new LinkedHashSet<>();
+
+  /** Returns what {@code formula} depends on. */
+  public static Dependencies of(Formula formula) {
+    Dependencies dependencies = new Dependencies();
+    formula.read(dependencies);
+    return dependencies;
+  }
+
+  /** Returns what {@code condition} depends on. */
+  public static Dependencies of(Condition condition) {
+    Dependencies dependencies = new Dependencies();
+    condition.read(dependencies);
+    return dependencies;
+  }
+
+  /** Returns the columns whose cell in the same row counts, in the order of the formula. */
+  public Set<Reference> cells() {
+    return cells;
+  }
+
+  /** Returns the columns all of whose cells count. */
+  public Set<Reference> columns() {
+    return columns;
+  }
+
+  @Override
+  public Void constant(Formula.Constant constant) {
+    return null;
+  }
+
+  @Override
+  public Void cell(Formula.Cell cell) {
+    cells.add(cell.reference());
+    return null;
+  }
+
+  @Override
+  public Void arithmetic(Formula.Arithmetic sum) {
+    sum.left().read(this);
+    return sum.right().read(this);
+  }
+
+  @Override
+  public Void extreme(Formula.Extreme extreme) {
+    extreme.left().read(this);
+    return extreme.right().read(this);
+  }
+
+  @Override
+  public Void rounding(Formula.Rounding rounding) {
+    return rounding.operand().read(this);
+  }
+
+  @Override
+  public Void power(Formula.Power power) {
+    power.base().read(this);
+    return power.exponent().read(this);
+  }
+
+  @Override
+  public Void function(Formula.Function function) {
+    return function.operand().read(this);
+  }
+
+  @Override
+  public Void measure(Formula.Measure measure) {
+    return measure.operand().read(this);
+  }
+
+  @Override
+  public Void choose(Formula.Choose choose) {
+    choose.condition().read(this);
+    choose.then().read(this);
+    return choose.otherwise().read(this);
+  }
+
+  @Override
+  public Void nothing(Formula.Nothing nothing) {
+    return null;
+  }
+
+  @Override
+  public Void lookup(Formula.Lookup lookup) {
+    cells.add(lookup.word());
+    return null;
+  }
+
+  @Override
+  public Void lookupAcross(Formula.LookupAcross lookup) {
+    cells.add(lookup.word());
+    return lookup.position().read(this);
+  }
+
+  @Override
+  public Void gather(Formula.Gather gather) {
+    columns.add(gather.column());
+    return null;
+  }
+
+  @Override
+  public Void sumWhere(Formula.SumWhere sum) {
+    columns.add(sum.column());
+    columns.add(sum.word());
+    cells.add(sum.key());
+    return null;
+  }
+
+  @Override
+  public Void pick(Formula.Pick pick) {
+    columns.add(pick.column());
+    return pick.position().read(this);
+  }
+
+  @Override
+  public Void comparison(Condition.Comparison comparison) {
+    comparison.left().read(this);
+    return comparison.right().read(this);
+  }
+
+  @Override
+  public Void wordIs(Condition.WordIs wordIs) {
+    cells.add(wordIs.word());
+    return null;
+  }
+
+  @Override
+  public Void given(Condition.Given given) {
+    cells.add(given.cell());
+    return null;
+  }
+
+  @Override
+  public Void joined(Condition.Joined joined) {
+    joined.left().read(this);
+    return joined.right().read(this);
+  }
+
+  @Override
+  public Void not(Condition.Not not) {
+    return not.condition().read(this);
+  }
+}

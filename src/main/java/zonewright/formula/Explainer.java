@@ -1,0 +1,323 @@
+package zonewright.formula;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleUnaryOperator;
+import zonewright.formula.Condition.ConditionReading;
+import zonewright.units.QuantityText;
+
+/**
+ * Calculates one cell and says how: the same arithmetic as the blocks, one row at a time, with the
+ * numbers put in.
+ *
+ * <p>The explanation returns the number it explains, so it cannot drift from it.
+ */
+public final class Explainer implements Reading<Explainer.Part>, ConditionReading<Explainer.Held> {
+  /** What a part of the formula comes to, and its text with numbers. */
+  public record Part(Outcome outcome, Text text) {}
+
+  /** Whether a condition holds, or why that cannot be said. */
+  record Held(Outcome outcome, String text) {
+    boolean known() {
+      return outcome instanceof Outcome.Amount;
+    }
+
+    boolean holds() {
+      return outcome.number() == 1;
+    }
+  }
+
+  /**
+   * A cell explained.
+   *
+   * @param outcome the number, or why there is none
+   * @param numbers the formula with its numbers
+   * @param notes conditions that decided, and where looked-up values come from
+   */
+  public record Explanation(Outcome outcome, String numbers, List<String> notes) {
+    public Explanation {
+      notes = List.copyOf(notes);
+    }
+  }
+
+  private final KnownRow row;
+  private final Outcome.CellName cell;
+  private final List<String> notes = new ArrayList<>();
+
+  private Explainer(KnownRow row, Outcome.CellName cell) {
+    this.row = row;
+    this.cell = cell;
+  }
+
+  /** Explains {@code plain}, a formula of plain numbers, for {@code cell}. */
+  public static Explanation explain(Formula plain, KnownRow row, Outcome.CellName cell) {
+    Explainer explainer = new Explainer(row, cell);
+    Part part = plain.read(explainer);
+    return new Explanation(part.outcome(), part.text().words(), explainer.notes);
+  }
+
+  /**
+   * Says whether {@code plain}, a condition of plain numbers, holds in a row; not where that cannot
+   * be said.
+   */
+  public static boolean holds(Condition plain, KnownRow row, Outcome.CellName cell) {
+    return plain.read(new Explainer(row, cell)).holds();
+  }
+
+  private Outcome joined(Outcome left, Outcome right, DoubleBinaryOperator operation) {
+    if (left instanceof Outcome.Amount first && right instanceof Outcome.Amount second) {
+      return amount(operation.applyAsDouble(first.value(), second.value()));
+    }
+    return worse(left, right);
+  }
+
+  private Outcome changed(Outcome operand, DoubleUnaryOperator operation) {
+    return operand instanceof Outcome.Amount amount
+        ? amount(operation.applyAsDouble(amount.value()))
+        : operand;
+  }
+
+  private Outcome amount(double value) {
+    return Double.isNaN(value)
+        ? new Outcome.Refused(cell, "divides by zero or leaves the range of numbers")
+        : new Outcome.Amount(value);
+  }
+
+  /**
+   * The reason to carry on: something wrong before something missing before something that does not
+   * arise.
+   */
+  static Outcome worse(Outcome left, Outcome right) {
+    if (left instanceof Outcome.Refused || right instanceof Outcome.Refused) {
+      return left instanceof Outcome.Refused ? left : right;
+    }
+    if (left instanceof Outcome.Missing first && right instanceof Outcome.Missing second) {
+      Set<Outcome.CellName> needs = new LinkedHashSet<>(first.needs());
+      needs.addAll(second.needs());
+      return new Outcome.Missing(List.copyOf(needs));
+    }
+    if (left instanceof Outcome.Missing || right instanceof Outcome.Missing) {
+      return left instanceof Outcome.Missing ? left : right;
+    }
+    return left instanceof Outcome.Amount ? right : left;
+  }
+
+  private String printed(Reference reference, Outcome outcome) {
+    return outcome instanceof Outcome.Amount amount
+        ? row.shown(reference, amount.value())
+        : reference.name();
+  }
+
+  @Override
+  public Part constant(Formula.Constant constant) {
+    String exact = QuantityText.exact(constant.value());
+    String text = exact.length() <= 8 ? exact : QuantityText.readable(constant.value(), 6);
+    return new Part(new Outcome.Amount(constant.value()), Text.closed(text));
+  }
+
+  @Override
+  public Part cell(Formula.Cell node) {
+    Outcome outcome = row.outcome(node.reference());
+    return new Part(outcome, Text.closed(printed(node.reference(), outcome)));
+  }
+
+  @Override
+  public Part arithmetic(Formula.Arithmetic sum) {
+    Part left = sum.left().read(this);
+    Part right = sum.right().read(this);
+    Operator operator = sum.operator();
+    return new Part(
+        joined(left.outcome(), right.outcome(), operator::of),
+        Text.joined(left.text(), " " + operator.printed() + " ", right.text(), operator.rank()));
+  }
+
+  @Override
+  public Part extreme(Formula.Extreme extreme) {
+    Part left = extreme.left().read(this);
+    Part right = extreme.right().read(this);
+    boolean largest = extreme.largest();
+    Outcome outcome =
+        joined(left.outcome(), right.outcome(), largest ? Numbers::larger : Numbers::smaller);
+    return new Part(
+        outcome,
+        Text.closed(
+            "the %s of %s and %s"
+                .formatted(
+                    largest ? "larger" : "smaller", left.text().words(), right.text().words())));
+  }
+
+  @Override
+  public Part rounding(Formula.Rounding rounding) {
+    Part operand = rounding.operand().read(this);
+    String before =
+        operand.outcome() instanceof Outcome.Amount amount && operand.text().rank() < Text.CLOSED
+            ? " = " + QuantityText.readable(amount.value(), 2)
+            : "";
+    return new Part(
+        changed(operand.outcome(), rounding.up() ? Numbers::roundUp : Numbers::roundDown),
+        new Text(
+            "%s%s, rounded %s"
+                .formatted(operand.text().words(), before, rounding.up() ? "up" : "down"),
+            0));
+  }
+
+  @Override
+  public Part power(Formula.Power power) {
+    Part base = power.base().read(this);
+    Part exponent = power.exponent().read(this);
+    return new Part(
+        joined(base.outcome(), exponent.outcome(), Numbers::power),
+        Text.closed(base.text().onLeft(Text.CLOSED) + " ^ " + exponent.text().onRight(3)));
+  }
+
+  @Override
+  public Part function(Formula.Function function) {
+    Part operand = function.operand().read(this);
+    return new Part(
+        changed(operand.outcome(), function.kind()::of),
+        Text.closed(function.kind().words() + "(" + operand.text().words() + ")"));
+  }
+
+  @Override
+  public Part measure(Formula.Measure measure) {
+    return measure.operand().read(this);
+  }
+
+  @Override
+  public Part choose(Formula.Choose choose) {
+    Held held = choose.condition().read(this);
+    notes.add(held.text() + (held.known() ? held.holds() ? ": yes" : ": no" : ""));
+    if (!held.known()) {
+      return new Part(held.outcome(), Text.closed("not known"));
+    }
+    return (held.holds() ? choose.then() : choose.otherwise()).read(this);
+  }
+
+  @Override
+  public Part nothing(Formula.Nothing nothing) {
+    Outcome outcome =
+        nothing.fault()
+            ? new Outcome.Refused(cell, nothing.because())
+            : new Outcome.NotApplicable(nothing.shown(), nothing.because());
+    return new Part(outcome, Text.closed(nothing.shown()));
+  }
+
+  private Part found(Reference word, ReferenceTable.Numbers column) {
+    if (!(row.outcome(word) instanceof Outcome.Words words)) {
+      return new Part(row.outcome(word), Text.closed(word.name()));
+    }
+    KnownRow.LookedUp found = row.lookedUp(words.text(), column);
+    notes.add(
+        "%s for %s is %s: %s"
+            .formatted(column.name(), words.text(), found.shown(), found.origin()));
+    return new Part(found.outcome(), Text.closed(found.shown()));
+  }
+
+  @Override
+  public Part lookup(Formula.Lookup lookup) {
+    return found(lookup.word(), lookup.column());
+  }
+
+  @Override
+  public Part lookupAcross(Formula.LookupAcross lookup) {
+    Part position = lookup.position().read(this);
+    double at = position.outcome().number();
+    if (!(at >= 1 && at < lookup.columns().size() + 1)) {
+      Outcome outcome =
+          position.outcome() instanceof Outcome.Amount
+              ? new Outcome.Refused(cell, "there is no column " + position.text().words())
+              : position.outcome();
+      return new Part(outcome, Text.closed(lookup.word().name()));
+    }
+    return found(lookup.word(), lookup.columns().get((int) at - 1));
+  }
+
+  private static Text total(Reference column, Outcome outcome, KnownRow row, String words) {
+    return Text.closed(
+        outcome instanceof Outcome.Amount amount ? row.shown(column, amount.value()) : words);
+  }
+
+  @Override
+  public Part gather(Formula.Gather gather) {
+    Outcome outcome = row.gathered(gather);
+    String words = gather.gathering().words() + " " + gather.column().name();
+    Text text =
+        gather.gathering().keepsUnit()
+            ? total(gather.column(), outcome, row, words)
+            : Text.closed(
+                outcome instanceof Outcome.Amount amount
+                    ? QuantityText.exact(amount.value())
+                    : words);
+    return new Part(outcome, text);
+  }
+
+  @Override
+  public Part sumWhere(Formula.SumWhere sum) {
+    Outcome outcome = row.summed(sum);
+    return new Part(outcome, total(sum.column(), outcome, row, "sum of " + sum.column().name()));
+  }
+
+  @Override
+  public Part pick(Formula.Pick pick) {
+    Part position = pick.position().read(this);
+    if (!(position.outcome() instanceof Outcome.Amount amount)) {
+      return position;
+    }
+    Outcome outcome = row.picked(pick.column(), (int) amount.value());
+    return new Part(outcome, Text.closed(printed(pick.column(), outcome)));
+  }
+
+  @Override
+  public Held comparison(Condition.Comparison comparison) {
+    Part left = comparison.left().read(this);
+    Part right = comparison.right().read(this);
+    Comparator comparator = comparison.comparator();
+    return new Held(
+        joined(
+            left.outcome(),
+            right.outcome(),
+            (first, second) -> comparator.holds(first, second) ? 1 : 0),
+        left.text().words() + " " + comparator.printed() + " " + right.text().words());
+  }
+
+  @Override
+  public Held wordIs(Condition.WordIs wordIs) {
+    Outcome outcome = row.outcome(wordIs.word());
+    if (!(outcome instanceof Outcome.Words words)) {
+      return new Held(outcome, wordIs.word().name());
+    }
+    boolean found = wordIs.words().stream().anyMatch(word -> word.equalsIgnoreCase(words.text()));
+    return new Held(
+        new Outcome.Amount(found ? 1 : 0),
+        wordIs.word().name() + " is " + String.join(" or ", wordIs.words()));
+  }
+
+  @Override
+  public Held given(Condition.Given given) {
+    String text = given.cell().name() + " is given";
+    if (!row.given(given.cell())) {
+      return new Held(new Outcome.Amount(0), text);
+    }
+    Outcome outcome = row.outcome(given.cell());
+    boolean good = outcome instanceof Outcome.Amount || outcome instanceof Outcome.Words;
+    return new Held(good ? new Outcome.Amount(1) : outcome, text);
+  }
+
+  @Override
+  public Held joined(Condition.Joined joined) {
+    Held left = joined.left().read(this);
+    Held right = joined.right().read(this);
+    return new Held(
+        joined(left.outcome(), right.outcome(), joined.both() ? Numbers::smaller : Numbers::larger),
+        left.text() + (joined.both() ? " and " : " or ") + right.text());
+  }
+
+  @Override
+  public Held not(Condition.Not not) {
+    Held held = not.condition().read(this);
+    return new Held(changed(held.outcome(), value -> 1 - value), "not (" + held.text() + ")");
+  }
+}

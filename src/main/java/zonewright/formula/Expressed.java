@@ -1,0 +1,216 @@
+package zonewright.formula;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import zonewright.formula.Condition.ConditionReading;
+import zonewright.units.Scale;
+import zonewright.units.Unit;
+import zonewright.units.UnitSystem;
+import zonewright.units.Units;
+
+/**
+ * Turns a formula of quantities into the same formula of plain numbers in one unit system.
+ *
+ * <p>Each node is known with its scale, the exact size of the unit its number has; where two scales
+ * must meet, the factor between them becomes a constant, put as far left as it goes: flow ÷ area is
+ * 96.25 × flow ÷ area in gallons a minute, square feet and inches an hour.
+ */
+public final class Expressed implements Reading<Expressed.Scaled>, ConditionReading<Condition> {
+  /** A formula of plain numbers and the exact size of its unit in SI. */
+  public record Scaled(Formula plain, Scale scale) {}
+
+  private final UnitSystem system;
+
+  private Expressed(UnitSystem system) {
+    this.system = system;
+  }
+
+  /** Returns {@code formula} as plain numbers of {@code system}, its result in {@code unit}. */
+  public static Formula in(Formula formula, UnitSystem system, Unit unit) {
+    return brought(formula.read(new Expressed(system)), unit.size());
+  }
+
+  /** Returns {@code condition} as plain numbers of {@code system}. */
+  public static Condition in(Condition condition, UnitSystem system) {
+    DimensionCheck.of(condition);
+    return condition.read(new Expressed(system));
+  }
+
+  private static Formula brought(Scaled scaled, Scale target) {
+    return scaled.scale().same(target)
+        ? scaled.plain()
+        : multiplied(scaled.plain(), scaled.scale().over(target));
+  }
+
+  private static Formula multiplied(Formula plain, Scale factor) {
+    if (plain instanceof Formula.Constant constant) {
+      return Formula.number(exactly(constant.value(), factor));
+    }
+    if (plain instanceof Formula.Nothing) {
+      return plain;
+    }
+    if (plain instanceof Formula.Choose choose) {
+      return new Formula.Choose(
+          choose.condition(),
+          multiplied(choose.then(), factor),
+          multiplied(choose.otherwise(), factor));
+    }
+    if (plain instanceof Formula.Arithmetic product && product.operator().rank() == 2) {
+      return new Formula.Arithmetic(
+          product.operator(), multiplied(product.left(), factor), product.right());
+    }
+    double times = factor.toDouble();
+    double over = Scale.ONE.over(factor).toDouble();
+    return Double.toString(over).length() < Double.toString(times).length()
+        ? plain.over(Formula.number(over))
+        : Formula.number(times).times(plain);
+  }
+
+  private static double exactly(double value, Scale factor) {
+    return new BigDecimal(Double.toString(value))
+        .multiply(factor.above())
+        .divide(factor.below(), MathContext.DECIMAL128)
+        .doubleValue();
+  }
+
+  private Formula pure(Formula formula) {
+    return brought(formula.read(this), Scale.ONE);
+  }
+
+  /** Two formulas on one scale: that of the first, unless only the second has a unit to keep. */
+  private record Pair(Formula left, Formula right, Scale scale) {}
+
+  private Pair together(Formula left, Formula right) {
+    Scaled first = left.read(this);
+    Scaled second = right.read(this);
+    boolean keepSecond =
+        first.plain() instanceof Formula.Constant || first.plain() instanceof Formula.Nothing;
+    Scale scale = keepSecond ? second.scale() : first.scale();
+    return new Pair(brought(first, scale), brought(second, scale), scale);
+  }
+
+  @Override
+  public Scaled constant(Formula.Constant constant) {
+    return new Scaled(Formula.number(constant.value()), constant.unit().size());
+  }
+
+  @Override
+  public Scaled cell(Formula.Cell cell) {
+    return new Scaled(cell, cell.reference().kind().unit(system).size());
+  }
+
+  @Override
+  public Scaled arithmetic(Formula.Arithmetic sum) {
+    if (sum.operator().rank() == 1) {
+      Pair pair = together(sum.left(), sum.right());
+      return new Scaled(
+          new Formula.Arithmetic(sum.operator(), pair.left(), pair.right()), pair.scale());
+    }
+    Scaled left = sum.left().read(this);
+    Scaled right = sum.right().read(this);
+    Scale scale =
+        sum.operator() == Operator.TIMES
+            ? left.scale().times(right.scale())
+            : left.scale().over(right.scale());
+    return new Scaled(new Formula.Arithmetic(sum.operator(), left.plain(), right.plain()), scale);
+  }
+
+  @Override
+  public Scaled extreme(Formula.Extreme extreme) {
+    Pair pair = together(extreme.left(), extreme.right());
+    return new Scaled(
+        new Formula.Extreme(extreme.largest(), pair.left(), pair.right()), pair.scale());
+  }
+
+  @Override
+  public Scaled rounding(Formula.Rounding rounding) {
+    Scale scale = rounding.unit().size();
+    Formula operand = brought(rounding.operand().read(this), scale);
+    return new Scaled(new Formula.Rounding(rounding.up(), operand, Units.ONE), scale);
+  }
+
+  @Override
+  public Scaled power(Formula.Power power) {
+    return new Scaled(new Formula.Power(pure(power.base()), pure(power.exponent())), Scale.ONE);
+  }
+
+  @Override
+  public Scaled function(Formula.Function function) {
+    return new Scaled(new Formula.Function(function.kind(), pure(function.operand())), Scale.ONE);
+  }
+
+  @Override
+  public Scaled measure(Formula.Measure measure) {
+    return new Scaled(brought(measure.operand().read(this), measure.unit().size()), Scale.ONE);
+  }
+
+  @Override
+  public Scaled choose(Formula.Choose choose) {
+    Pair pair = together(choose.then(), choose.otherwise());
+    Condition condition = choose.condition().read(this);
+    return new Scaled(new Formula.Choose(condition, pair.left(), pair.right()), pair.scale());
+  }
+
+  @Override
+  public Scaled nothing(Formula.Nothing nothing) {
+    return new Scaled(nothing, Scale.ONE);
+  }
+
+  @Override
+  public Scaled lookup(Formula.Lookup lookup) {
+    return new Scaled(lookup, lookup.column().kind().unit(system).size());
+  }
+
+  @Override
+  public Scaled lookupAcross(Formula.LookupAcross lookup) {
+    Formula position = pure(lookup.position());
+    return new Scaled(
+        new Formula.LookupAcross(lookup.word(), lookup.columns(), position),
+        lookup.columns().get(0).kind().unit(system).size());
+  }
+
+  @Override
+  public Scaled gather(Formula.Gather gather) {
+    return new Scaled(
+        gather,
+        gather.gathering().keepsUnit() ? gather.column().kind().unit(system).size() : Scale.ONE);
+  }
+
+  @Override
+  public Scaled sumWhere(Formula.SumWhere sum) {
+    return new Scaled(sum, sum.column().kind().unit(system).size());
+  }
+
+  @Override
+  public Scaled pick(Formula.Pick pick) {
+    return new Scaled(
+        new Formula.Pick(pick.column(), pure(pick.position())),
+        pick.column().kind().unit(system).size());
+  }
+
+  @Override
+  public Condition comparison(Condition.Comparison comparison) {
+    Pair pair = together(comparison.left(), comparison.right());
+    return new Condition.Comparison(comparison.comparator(), pair.left(), pair.right());
+  }
+
+  @Override
+  public Condition wordIs(Condition.WordIs wordIs) {
+    return wordIs;
+  }
+
+  @Override
+  public Condition given(Condition.Given given) {
+    return given;
+  }
+
+  @Override
+  public Condition joined(Condition.Joined joined) {
+    return new Condition.Joined(joined.both(), joined.left().read(this), joined.right().read(this));
+  }
+
+  @Override
+  public Condition not(Condition.Not not) {
+    return new Condition.Not(not.condition().read(this));
+  }
+}

@@ -1,0 +1,293 @@
+package zonewright.formula;
+
+import java.util.List;
+import java.util.Objects;
+import zonewright.units.Dimension;
+import zonewright.units.QuantityKind;
+import zonewright.units.Unit;
+import zonewright.units.Units;
+
+/**
+ * A calculation as a small immutable tree.
+ *
+ * <p>As declared it knows dimensions but no unit system; {@link Expressed} turns it into plain
+ * numbers with the factors that a unit system needs. Both are trees of the same kinds, so every
+ * reading serves both.
+ */
+public sealed interface Formula {
+  /**
+   * Reads the tree; every kind of node has its own answer, so that a new kind does not compile
+   * until each reading knows it.
+   */
+  <R> R read(Reading<R> reading);
+
+  /** A number in its unit. */
+  record Constant(double value, Unit unit) implements Formula {
+    public Constant {
+      if (Double.isNaN(value) || Double.isInfinite(value)) {
+        throw new IllegalArgumentException("a constant is a number, not " + value);
+      }
+    }
+
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.constant(this);
+    }
+  }
+
+  /** The cell of the same row, or the one cell of a one-row table. */
+  record Cell(Reference reference) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.cell(this);
+    }
+  }
+
+  /** A sum, difference, product or quotient. */
+  record Arithmetic(Operator operator, Formula left, Formula right) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.arithmetic(this);
+    }
+  }
+
+  /** The smaller or the larger of two. */
+  record Extreme(boolean largest, Formula left, Formula right) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.extreme(this);
+    }
+  }
+
+  /** A whole number of {@code unit}, up or down; see {@link Numbers#roundUp}. */
+  record Rounding(boolean up, Formula operand, Unit unit) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.rounding(this);
+    }
+  }
+
+  /** A power; both sides are pure numbers and the base is 0 or more. */
+  record Power(Formula base, Formula exponent) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.power(this);
+    }
+  }
+
+  /** A function of one pure number. */
+  record Function(FunctionKind kind, Formula operand) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.function(this);
+    }
+  }
+
+  /**
+   * How many of {@code unit} the operand is: a pure number, for equations that prescribe their
+   * units.
+   */
+  record Measure(Formula operand, Unit unit) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.measure(this);
+    }
+  }
+
+  /** One of two, by a condition. The branch not taken does not count: it may lack what it needs. */
+  record Choose(Condition condition, Formula then, Formula otherwise) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.choose(this);
+    }
+  }
+
+  /**
+   * No number, on purpose.
+   *
+   * @param shown the short words that stand in the cell, such as {@code no limit}
+   * @param because one sentence of why
+   * @param fault whether something is wrong (the cell is refused) or the question just does not
+   *     arise
+   */
+  record Nothing(String shown, String because, boolean fault) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.nothing(this);
+    }
+  }
+
+  /** The number that a reference table gives for the word in a cell. */
+  record Lookup(Reference word, ReferenceTable.Numbers column) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.lookup(this);
+    }
+  }
+
+  /**
+   * The number in the row of a word and in the {@code position}-th of several neighbouring columns,
+   * counted from 1.
+   */
+  record LookupAcross(Reference word, List<ReferenceTable.Numbers> columns, Formula position)
+      implements Formula {
+    public LookupAcross {
+      columns = List.copyOf(columns);
+    }
+
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.lookupAcross(this);
+    }
+  }
+
+  /** One number from a whole column of another table. */
+  record Gather(Gathering gathering, Reference column) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.gather(this);
+    }
+  }
+
+  /** The sum over the rows of another table whose word in {@code word} is the key of this row. */
+  record SumWhere(Reference column, Reference word, Reference key) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.sumWhere(this);
+    }
+  }
+
+  /** The number in the {@code position}-th row of another table's column, counted from 1. */
+  record Pick(Reference column, Formula position) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.pick(this);
+    }
+  }
+
+  /** Returns a pure number. */
+  static Formula number(double value) {
+    return new Constant(value, Units.ONE);
+  }
+
+  /** Returns a number of {@code unit}. */
+  static Formula amount(double value, Unit unit) {
+    return new Constant(value, unit);
+  }
+
+  /** Returns nothing of the amount {@code kind} measures: 0 in, 0 gpm. */
+  static Formula zero(QuantityKind kind) {
+    return new Constant(0, kind.unit(zonewright.units.UnitSystem.US));
+  }
+
+  /** Returns the smaller. */
+  static Formula smaller(Formula left, Formula right) {
+    return new Extreme(false, left, right);
+  }
+
+  /** Returns the larger. */
+  static Formula larger(Formula left, Formula right) {
+    return new Extreme(true, left, right);
+  }
+
+  /** Returns a cell without a number where the question does not arise. */
+  static Formula doesNotApply(String shown, String because) {
+    return new Nothing(shown, because, false);
+  }
+
+  /** Returns a cell that is refused, with the reason. */
+  static Formula refused(String shown, String because) {
+    return new Nothing(shown, because, true);
+  }
+
+  /** Starts a choice. */
+  static When when(Condition condition) {
+    return new When(condition);
+  }
+
+  /** A condition that waits for its two outcomes. */
+  record When(Condition condition) {
+    /** Returns the condition with its first outcome. */
+    public Then then(Formula formula) {
+      return new Then(condition, formula);
+    }
+  }
+
+  /** A condition with its first outcome. */
+  record Then(Condition condition, Formula then) {
+    /** Returns the whole choice. */
+    public Formula otherwise(Formula formula) {
+      return new Choose(condition, then, formula);
+    }
+  }
+
+  /** Returns the sum. */
+  default Formula plus(Formula other) {
+    return new Arithmetic(Operator.PLUS, this, other);
+  }
+
+  /** Returns the difference. */
+  default Formula minus(Formula other) {
+    return new Arithmetic(Operator.MINUS, this, other);
+  }
+
+  /** Returns the product. */
+  default Formula times(Formula other) {
+    return new Arithmetic(Operator.TIMES, this, other);
+  }
+
+  /** Returns the quotient. */
+  default Formula over(Formula other) {
+    return new Arithmetic(Operator.OVER, this, other);
+  }
+
+  /** Returns this rounded up to whole {@code unit}s. */
+  default Formula roundedUpTo(Unit unit) {
+    return new Rounding(true, this, Objects.requireNonNull(unit));
+  }
+
+  /** Returns this rounded down to whole {@code unit}s. */
+  default Formula roundedDownTo(Unit unit) {
+    return new Rounding(false, this, Objects.requireNonNull(unit));
+  }
+
+  /** Returns this pure number to a power. */
+  default Formula power(Formula exponent) {
+    return new Power(this, exponent);
+  }
+
+  /** Returns a function of this pure number. */
+  default Formula apply(FunctionKind kind) {
+    return new Function(kind, this);
+  }
+
+  /** Returns how many of {@code unit} this is. */
+  default Formula measuredIn(Unit unit) {
+    return new Measure(this, unit);
+  }
+
+  /** Says: this is at most the other; equal included. */
+  default Condition atMost(Formula other) {
+    return new Condition.Comparison(Comparator.AT_MOST, this, other);
+  }
+
+  /** Says: this is at least the other; equal included. */
+  default Condition atLeast(Formula other) {
+    return new Condition.Comparison(Comparator.AT_LEAST, this, other);
+  }
+
+  /** Says: this is above the other. */
+  default Condition above(Formula other) {
+    return new Condition.Comparison(Comparator.ABOVE, this, other);
+  }
+
+  /** Says: this is below the other. */
+  default Condition below(Formula other) {
+    return new Condition.Comparison(Comparator.BELOW, this, other);
+  }
+
+  /** Returns what the whole is made of, or refuses a tree that adds unlike things. */
+  default Dimension dimension() {
+    return DimensionCheck.of(this);
+  }
+}

@@ -1,0 +1,45 @@
+package zonewright.formula;
+
+/** Functions of one pure number; angles in radians. */
+public enum FunctionKind {
+  SQUARE_ROOT("SQRT", "√"),
+  EXPONENTIAL("EXP", "exp"),
+  NATURAL_LOGARITHM("LN", "ln"),
+  SINE("SIN", "sin"),
+  COSINE("COS", "cos"),
+  TANGENT("TAN", "tan"),
+  ARC_COSINE("ACOS", "arccos");
+
+  private final String spreadsheet;
+  private final String words;
+
+  FunctionKind(String spreadsheet, String words) {
+    this.spreadsheet = spreadsheet;
+    this.words = words;
+  }
+
+  /** Returns the function a spreadsheet has for it. */
+  public String spreadsheet() {
+    return spreadsheet;
+  }
+
+  /** Returns what a person calls it. */
+  public String words() {
+    return words;
+  }
+
+  /** Returns the value, or no number outside its domain. */
+  public double of(double x) {
+    double value =
+        switch (this) {
+          case SQUARE_ROOT -> Math.sqrt(x);
+          case EXPONENTIAL -> Math.exp(x);
+          case NATURAL_LOGARITHM -> Math.log(x);
+          case SINE -> Math.sin(x);
+          case COSINE -> Math.cos(x);
+          case TANGENT -> Math.tan(x);
+          case ARC_COSINE -> Math.acos(x);
+        };
+    return Numbers.finite(value);
+  }
+}

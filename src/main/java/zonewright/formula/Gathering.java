@@ -1,0 +1,34 @@
+package zonewright.formula;
+
+/** What can be made of a whole column. */
+public enum Gathering {
+  /** The sum over the rows that have a name. */
+  SUM("SUM", "sum of"),
+  /** The largest. */
+  LARGEST("MAX", "largest of"),
+  /** The position, from 1, of the largest; the first where several are equal. */
+  POSITION_OF_LARGEST("MATCH", "row of the largest of");
+
+  private final String spreadsheet;
+  private final String words;
+
+  Gathering(String spreadsheet, String words) {
+    this.spreadsheet = spreadsheet;
+    this.words = words;
+  }
+
+  /** Returns the function a spreadsheet has for it. */
+  public String spreadsheet() {
+    return spreadsheet;
+  }
+
+  /** Returns what a person calls it. */
+  public String words() {
+    return words;
+  }
+
+  /** Says whether the result has the column's own unit. */
+  public boolean keepsUnit() {
+    return this != POSITION_OF_LARGEST;
+  }
+}

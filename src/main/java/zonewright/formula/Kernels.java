@@ -1,0 +1,168 @@
+package zonewright.formula;
+
+import zonewright.formula.Condition.ConditionReading;
+
+/** Makes a formula of plain numbers ready to run over blocks of rows. */
+final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
+  private final Workspace workspace;
+
+  Kernels(Workspace workspace) {
+    this.workspace = workspace;
+  }
+
+  private static Kernel same(Kernel whole, Kernel... parts) {
+    for (Kernel part : parts) {
+      if (!(part instanceof Kernel.Single)) {
+        return whole;
+      }
+    }
+    return new Kernel.Same(whole);
+  }
+
+  private Kernel cells(Reference reference) {
+    BlockColumn column = workspace.column(reference);
+    return workspace.single(reference)
+        ? new WholeColumnKernels.OneCell(column)
+        : new Kernel.Cells(column);
+  }
+
+  @Override
+  public Kernel constant(Formula.Constant constant) {
+    return new WholeColumnKernels.Constant(constant.value());
+  }
+
+  @Override
+  public Kernel cell(Formula.Cell cell) {
+    return cells(cell.reference());
+  }
+
+  @Override
+  public Kernel arithmetic(Formula.Arithmetic sum) {
+    Kernel left = sum.left().read(this);
+    Kernel right = sum.right().read(this);
+    return same(ArithmeticKernels.of(sum.operator(), left, right), left, right);
+  }
+
+  @Override
+  public Kernel extreme(Formula.Extreme extreme) {
+    Kernel left = extreme.left().read(this);
+    Kernel right = extreme.right().read(this);
+    return same(new ArithmeticKernels.Extreme(extreme.largest(), left, right), left, right);
+  }
+
+  @Override
+  public Kernel rounding(Formula.Rounding rounding) {
+    Kernel operand = rounding.operand().read(this);
+    return same(new ArithmeticKernels.Rounding(rounding.up(), operand), operand);
+  }
+
+  @Override
+  public Kernel power(Formula.Power power) {
+    Kernel base = power.base().read(this);
+    Kernel exponent = power.exponent().read(this);
+    return same(new ArithmeticKernels.Power(base, exponent), base, exponent);
+  }
+
+  @Override
+  public Kernel function(Formula.Function function) {
+    Kernel operand = function.operand().read(this);
+    return same(new ArithmeticKernels.Function(function.kind(), operand), operand);
+  }
+
+  @Override
+  public Kernel measure(Formula.Measure measure) {
+    return measure.operand().read(this);
+  }
+
+  @Override
+  public Kernel choose(Formula.Choose choose) {
+    Kernel condition = choose.condition().read(this);
+    Kernel then = choose.then().read(this);
+    Kernel otherwise = choose.otherwise().read(this);
+    return same(
+        new ConditionKernels.Choose(condition, then, otherwise), condition, then, otherwise);
+  }
+
+  @Override
+  public Kernel nothing(Formula.Nothing nothing) {
+    return new WholeColumnKernels.Constant(Double.NaN);
+  }
+
+  @Override
+  public Kernel lookup(Formula.Lookup lookup) {
+    Kernel word = cells(lookup.word());
+    double[] list = lookup.column().values(workspace.system());
+    return same(new WholeColumnKernels.FromList(list, word), word);
+  }
+
+  @Override
+  public Kernel lookupAcross(Formula.LookupAcross lookup) {
+    Kernel word = cells(lookup.word());
+    Kernel position = lookup.position().read(this);
+    double[][] columns =
+        lookup.columns().stream()
+            .map(column -> column.values(workspace.system()))
+            .toArray(double[][]::new);
+    return same(new WholeColumnKernels.FromGrid(columns, word, position), word, position);
+  }
+
+  @Override
+  public Kernel gather(Formula.Gather gather) {
+    return new WholeColumnKernels.Gather(
+        gather.gathering(), workspace.column(gather.column()), workspace.counted(gather.column()));
+  }
+
+  @Override
+  public Kernel sumWhere(Formula.SumWhere sum) {
+    return new WholeColumnKernels.SumWhere(
+        workspace.column(sum.column()),
+        workspace.column(sum.word()),
+        workspace.counted(sum.column()),
+        workspace.column(sum.key()));
+  }
+
+  @Override
+  public Kernel pick(Formula.Pick pick) {
+    Kernel position = pick.position().read(this);
+    return same(new WholeColumnKernels.Pick(workspace.column(pick.column()), position), position);
+  }
+
+  @Override
+  public Kernel comparison(Condition.Comparison comparison) {
+    Kernel left = comparison.left().read(this);
+    Kernel right = comparison.right().read(this);
+    return same(new ConditionKernels.Comparison(comparison.comparator(), left, right), left, right);
+  }
+
+  @Override
+  public Kernel wordIs(Condition.WordIs wordIs) {
+    Kernel word = cells(wordIs.word());
+    return same(
+        new ConditionKernels.OneOf(workspace.positions(wordIs.word(), wordIs.words()), word), word);
+  }
+
+  @Override
+  public Kernel given(Condition.Given given) {
+    Kernel value = cells(given.cell());
+    Kernel entered =
+        workspace.single(given.cell())
+            ? new WholeColumnKernels.OneCell(workspace.given(given.cell()))
+            : new Kernel.Cells(workspace.given(given.cell()));
+    return same(new ConditionKernels.Given(entered, value), entered, value);
+  }
+
+  @Override
+  public Kernel joined(Condition.Joined joined) {
+    Kernel left = joined.left().read(this);
+    Kernel right = joined.right().read(this);
+    return same(new ArithmeticKernels.Extreme(!joined.both(), left, right), left, right);
+  }
+
+  @Override
+  public Kernel not(Condition.Not not) {
+    Kernel condition = not.condition().read(this);
+    return same(
+        ArithmeticKernels.of(Operator.MINUS, new WholeColumnKernels.Constant(1), condition),
+        condition);
+  }
+}

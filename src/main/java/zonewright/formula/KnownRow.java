@@ -1,0 +1,34 @@
+package zonewright.formula;
+
+/** What is known in one row, for whoever explains a cell of it. */
+public interface KnownRow {
+  /** Returns what a cell of this row, or of a one-row table, holds. */
+  Outcome outcome(Reference cell);
+
+  /** Says whether something was entered in an input cell. */
+  boolean given(Reference cell);
+
+  /** Returns a number of a column as a person reads it, with its unit. */
+  String shown(Reference column, double value);
+
+  /** Returns what a whole column comes to. */
+  Outcome gathered(Formula.Gather gather);
+
+  /** Returns what the rows that name this one come to. */
+  Outcome summed(Formula.SumWhere sum);
+
+  /** Returns what another table's row holds, counted from 1. */
+  Outcome picked(Reference column, int position);
+
+  /** Returns the number a reference table gives for a word, and a line on where it comes from. */
+  LookedUp lookedUp(String word, ReferenceTable.Numbers column);
+
+  /**
+   * What was found in a reference table.
+   *
+   * @param outcome the number, in the unit of the system
+   * @param shown the number as published, or why there is none
+   * @param origin source and status of the row
+   */
+  record LookedUp(Outcome outcome, String shown, String origin) {}
+}

@@ -1,0 +1,34 @@
+package zonewright.formula;
+
+/** One answer for each kind of node; no defaults, so that nothing is forgotten. */
+public interface Reading<R> {
+  R constant(Formula.Constant constant);
+
+  R cell(Formula.Cell cell);
+
+  R arithmetic(Formula.Arithmetic arithmetic);
+
+  R extreme(Formula.Extreme extreme);
+
+  R rounding(Formula.Rounding rounding);
+
+  R power(Formula.Power power);
+
+  R function(Formula.Function function);
+
+  R measure(Formula.Measure measure);
+
+  R choose(Formula.Choose choose);
+
+  R nothing(Formula.Nothing nothing);
+
+  R lookup(Formula.Lookup lookup);
+
+  R lookupAcross(Formula.LookupAcross lookup);
+
+  R gather(Formula.Gather gather);
+
+  R sumWhere(Formula.SumWhere sum);
+
+  R pick(Formula.Pick pick);
+}

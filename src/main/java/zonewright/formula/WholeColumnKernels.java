@@ -1,0 +1,200 @@
+package zonewright.formula;
+
+/** Kernels that look at a whole column of another table, or at a reference table. */
+final class WholeColumnKernels {
+  private WholeColumnKernels() {}
+
+  /** The one cell of a one-row table. */
+  static final class OneCell extends Kernel.Single {
+    private final BlockColumn column;
+
+    OneCell(BlockColumn column) {
+      this.column = column;
+    }
+
+    @Override
+    double fetch() {
+      return column.rows() == 0 ? Double.NaN : column.at(0);
+    }
+  }
+
+  /** A number that never changes. */
+  static final class Constant extends Kernel.Single {
+    private final double value;
+
+    Constant(double value) {
+      this.value = value;
+    }
+
+    @Override
+    double fetch() {
+      return value;
+    }
+  }
+
+  /** One number from a whole column; no number where a row that counts has none. */
+  static final class Gather extends Kernel.Single {
+    private final Gathering gathering;
+    private final BlockColumn column;
+    private final BlockColumn counted;
+
+    Gather(Gathering gathering, BlockColumn column, BlockColumn counted) {
+      this.gathering = gathering;
+      this.column = column;
+      this.counted = counted;
+    }
+
+    @Override
+    double fetch() {
+      return switch (gathering) {
+        case SUM -> sum();
+        case LARGEST -> column.rows() == 0 ? Double.NaN : column.at(positionOfLargest());
+        case POSITION_OF_LARGEST -> column.rows() == 0 ? Double.NaN : position();
+      };
+    }
+
+    private double sum() {
+      double total = 0;
+      for (int block = 0; block < BlockColumn.blocksFor(column.rows()); block++) {
+        double[] values = column.block(block);
+        double[] counts = counted.block(block);
+        double part = 0;
+        for (int i = 0; i < column.rowsIn(block); i++) {
+          if (counts[i] != 0) {
+            part += values[i];
+          }
+        }
+        total += part;
+      }
+      return total;
+    }
+
+    private int positionOfLargest() {
+      int best = 0;
+      for (int row = 0; row < column.rows(); row++) {
+        double value = column.at(row);
+        if (Double.isNaN(value)) {
+          return row;
+        }
+        if (value > column.at(best)) {
+          best = row;
+        }
+      }
+      return best;
+    }
+
+    private double position() {
+      int best = positionOfLargest();
+      return Double.isNaN(column.at(best)) ? Double.NaN : best + 1;
+    }
+  }
+
+  /** For each row of this table, the sum over the rows of another that name it. */
+  static final class SumWhere extends Kernel {
+    private final BlockColumn column;
+    private final BlockColumn word;
+    private final BlockColumn counted;
+    private final BlockColumn key;
+    private double[] sums = new double[0];
+
+    SumWhere(BlockColumn column, BlockColumn word, BlockColumn counted, BlockColumn key) {
+      this.column = column;
+      this.word = word;
+      this.counted = counted;
+      this.key = key;
+    }
+
+    @Override
+    void prepare() {
+      sums = new double[key.rows()];
+      for (int row = 0; row < column.rows(); row++) {
+        double position = word.at(row);
+        if (counted.at(row) != 0 && position >= 0 && position < sums.length) {
+          sums[(int) position] += column.at(row);
+        }
+      }
+    }
+
+    @Override
+    double[] run(int block, int rows, double[] target) {
+      System.arraycopy(sums, block * BlockColumn.BLOCK, target, 0, rows);
+      return target;
+    }
+  }
+
+  /** The number in a row of a list, by a position counted from 0. */
+  static final class FromList extends Kernel.Unary {
+    private final double[] list;
+
+    FromList(double[] list, Kernel position) {
+      super(position);
+      this.list = list;
+    }
+
+    @Override
+    void change(double[] values, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        double position = values[i];
+        target[i] = position >= 0 && position < list.length ? list[(int) position] : Double.NaN;
+      }
+    }
+  }
+
+  /** The number in a row and a column of a grid; rows are counted from 0, columns from 1. */
+  static final class FromGrid extends Kernel.Binary {
+    private final double[][] columns;
+
+    FromGrid(double[][] columns, Kernel row, Kernel position) {
+      super(row, position);
+      this.columns = columns;
+    }
+
+    private double at(double row, double position) {
+      boolean inside =
+          row >= 0 && position >= 1 && position < columns.length + 1 && row < columns[0].length;
+      return inside ? columns[(int) position - 1][(int) row] : Double.NaN;
+    }
+
+    @Override
+    void join(double[] first, double[] second, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        target[i] = at(first[i], second[i]);
+      }
+    }
+
+    @Override
+    void join(double first, double[] second, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        target[i] = at(first, second[i]);
+      }
+    }
+
+    @Override
+    void join(double[] first, double second, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        target[i] = at(first[i], second);
+      }
+    }
+  }
+
+  /** The number in a row of another table, by a position counted from 1. */
+  static final class Pick extends Kernel.Unary {
+    private final BlockColumn column;
+
+    Pick(BlockColumn column, Kernel position) {
+      super(position);
+      this.column = column;
+    }
+
+    @Override
+    void change(double[] values, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        double position = values[i];
+        target[i] =
+            position >= 1 && position < column.rows() + 1
+                ? column.at((int) position - 1)
+                : Double.NaN;
+      }
+    }
+  }
+}

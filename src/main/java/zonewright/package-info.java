@@ -1,0 +1,2 @@
+/** Where the program starts: the window, or the command line. */
+package zonewright;

@@ -1,0 +1,141 @@
+package zonewright.sheet;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import zonewright.formula.Dependencies;
+import zonewright.formula.Reference;
+
+/**
+ * All tables and columns there are, checked as a whole: every name means a column, and no column
+ * depends on itself.
+ *
+ * <p>Knows the order in which columns must be calculated.
+ */
+public final class Blueprint {
+  private final Map<String, TableDefinition> tables = new LinkedHashMap<>();
+  private final Map<Reference, Column> columns = new LinkedHashMap<>();
+  private final Map<Reference, Dependencies> dependencies = new HashMap<>();
+  private final List<Column> order = new ArrayList<>();
+
+  /**
+   * Puts the tables together.
+   *
+   * @throws IllegalArgumentException when a name means no column, stands twice, or columns depend
+   *     on each other in a circle
+   */
+  public Blueprint(List<TableDefinition> definitions) {
+    for (TableDefinition table : definitions) {
+      if (tables.put(table.id(), table) != null) {
+        throw new IllegalArgumentException("two tables are called " + table.id());
+      }
+      Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+      for (Column column : table.columns()) {
+        if (columns.put(column.reference(), column) != null || !names.add(column.name())) {
+          throw new IllegalArgumentException(
+              "two columns of " + table.title() + " are called " + column.name());
+        }
+      }
+    }
+    for (Column column : columns.values()) {
+      column.formula().ifPresent(formula -> learn(column, Dependencies.of(formula)));
+    }
+    Set<Reference> done = new LinkedHashSet<>();
+    for (Column column : columns.values()) {
+      visit(column, done, new ArrayDeque<>());
+    }
+  }
+
+  private void learn(Column column, Dependencies needs) {
+    dependencies.put(column.reference(), needs);
+    for (Reference cell : needs.cells()) {
+      boolean reachable =
+          cell.table().equals(column.reference().table()) || table(cell.table()).single();
+      if (!reachable) {
+        throw new IllegalArgumentException(
+            "%s means a cell of %s, but which row of it?"
+                .formatted(column.reference().key(), cell.key()));
+      }
+    }
+  }
+
+  private void visit(Column column, Set<Reference> done, Deque<Reference> path) {
+    Reference reference = column.reference();
+    if (done.contains(reference)) {
+      return;
+    }
+    if (path.contains(reference)) {
+      throw new IllegalArgumentException("columns in a circle: " + circle(path, reference));
+    }
+    path.addLast(reference);
+    for (Reference need : needs(column)) {
+      visit(column(need), done, path);
+    }
+    path.removeLast();
+    done.add(reference);
+    order.add(column);
+  }
+
+  private static String circle(Deque<Reference> path, Reference back) {
+    StringBuilder text = new StringBuilder();
+    boolean inside = false;
+    for (Reference reference : path) {
+      inside |= reference.equals(back);
+      if (inside) {
+        text.append(reference.name()).append(" → ");
+      }
+    }
+    return text.append(back.name()).toString();
+  }
+
+  private Set<Reference> needs(Column column) {
+    Dependencies found = dependencies.get(column.reference());
+    if (found == null) {
+      return Set.of();
+    }
+    Set<Reference> all = new LinkedHashSet<>(found.cells());
+    all.addAll(found.columns());
+    return all;
+  }
+
+  /** Returns the tables in their order. */
+  public List<TableDefinition> tables() {
+    return List.copyOf(tables.values());
+  }
+
+  /** Returns a table by its identifier. */
+  public TableDefinition table(String id) {
+    TableDefinition table = tables.get(id);
+    if (table == null) {
+      throw new IllegalArgumentException("there is no table " + id);
+    }
+    return table;
+  }
+
+  /** Returns the column a reference means. */
+  public Column column(Reference reference) {
+    Column column = columns.get(reference);
+    if (column == null) {
+      throw new IllegalArgumentException("there is no column " + reference.key());
+    }
+    return column;
+  }
+
+  /** Returns all columns so that each comes after those it depends on. */
+  public List<Column> order() {
+    return List.copyOf(order);
+  }
+
+  /** Returns what a column's formula depends on; none for inputs. */
+  public Optional<Dependencies> dependencies(Column column) {
+    return Optional.ofNullable(dependencies.get(column.reference()));
+  }
+}

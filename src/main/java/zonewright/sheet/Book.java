@@ -1,0 +1,310 @@
+package zonewright.sheet;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import zonewright.formula.Condition;
+import zonewright.formula.Dependencies;
+import zonewright.formula.Explainer;
+import zonewright.formula.Formula;
+import zonewright.formula.Outcome;
+import zonewright.formula.Reference;
+import zonewright.units.QuantityKind;
+import zonewright.units.QuantityText;
+import zonewright.units.UnitSystem;
+
+/**
+ * Tables that calculate: what was entered, what follows, and why not where nothing does.
+ *
+ * <p>Changes only by {@link #perform}, {@link #undo} and {@link #redo}; listeners hear once, after
+ * all is calculated. Serves one thread at a time.
+ */
+public final class Book {
+  private final Blueprint blueprint;
+  private final Contents contents;
+  private final Calculation calculation;
+  private final Journal journal = new Journal();
+  private final List<Consumer<Changes>> listeners = new CopyOnWriteArrayList<>();
+
+  /** Starts a book with blank rows where the tables have fixed ones. */
+  public Book(Blueprint blueprint, UnitSystem system) {
+    this.blueprint = blueprint;
+    this.contents = new Contents(blueprint, system);
+    this.calculation = new Calculation(blueprint, contents);
+    calculation.rebuild();
+  }
+
+  /** Returns what tables and columns there are. */
+  public Blueprint blueprint() {
+    return blueprint;
+  }
+
+  /** Returns what was entered. */
+  public Contents contents() {
+    return contents;
+  }
+
+  /** Returns the engine, for those who measure it. */
+  public Calculation calculation() {
+    return calculation;
+  }
+
+  /** Returns the edits done and taken back. */
+  public Journal journal() {
+    return journal;
+  }
+
+  /** Returns the unit system of all numbers. */
+  public UnitSystem system() {
+    return contents.system();
+  }
+
+  /** Hears of every change, once per edit, after all is calculated. */
+  public void listen(Consumer<Changes> listener) {
+    listeners.add(listener);
+  }
+
+  /** Does an edit and notes it; one that changes nothing is dropped. */
+  public void perform(Edit edit) {
+    if (edit instanceof Edit.SetCells set && set.changes().isEmpty()) {
+      return;
+    }
+    journal.note(edit);
+    apply(edit);
+  }
+
+  /** Takes the last edit back, if there is one. */
+  public void undo() {
+    journal
+        .toUndo()
+        .ifPresent(
+            edit -> {
+              journal.undo();
+              apply(edit.inverse());
+            });
+  }
+
+  /** Does again what was taken back last, if anything. */
+  public void redo() {
+    journal
+        .toRedo()
+        .ifPresent(
+            edit -> {
+              journal.redo();
+              apply(edit);
+            });
+  }
+
+  private void apply(Edit edit) {
+    Map<Reference, BitSet> changed = new HashMap<>();
+    boolean[] structure = {false};
+    List<int[]> cells = new ArrayList<>();
+    List<String> tables = new ArrayList<>();
+    contents.apply(
+        edit,
+        new Contents.Touched() {
+          @Override
+          public void cell(String table, int row, int column) {
+            tables.add(table);
+            cells.add(new int[] {row, column});
+          }
+
+          @Override
+          public void structure() {
+            structure[0] = true;
+          }
+        });
+    if (structure[0]) {
+      calculation.rebuild();
+    } else {
+      for (int i = 0; i < cells.size(); i++) {
+        calculation.entered(tables.get(i), cells.get(i)[0], cells.get(i)[1], changed);
+      }
+      calculation.run(changed);
+    }
+    Changes changes = new Changes(structure[0], changed);
+    listeners.forEach(listener -> listener.accept(changes));
+  }
+
+  /** Returns how many rows a table has. */
+  public int rows(String table) {
+    return contents.count(table);
+  }
+
+  /** Says whether a row counts in sums: it has a name. */
+  public boolean counts(String table, int row) {
+    Column first = blueprint.table(table).columns().get(0);
+    return calculation.counted(first.reference()).at(row) != 0;
+  }
+
+  /** Returns what was entered in a cell; a blank for calculated cells. */
+  public Entry entry(Reference column, int row) {
+    return contents.row(column.table(), row).entry(position(column));
+  }
+
+  /** Returns where a column stands in its table, counted from 0. */
+  public int position(Reference column) {
+    return blueprint.table(column.table()).columns().indexOf(blueprint.column(column));
+  }
+
+  /**
+   * Returns the number in a cell, in the unit of its column, or not-a-number; of a choice, its
+   * position in the list.
+   */
+  public double number(Reference column, int row) {
+    return calculation.column(column).at(row);
+  }
+
+  /** Returns what a cell holds: a number, words, a blank, or why there is none. */
+  public Outcome outcome(Reference reference, int row) {
+    Column column = blueprint.column(reference);
+    boolean typed = column.takesEntries() && !(entry(reference, row) instanceof Entry.Blank);
+    if (typed || column.role() == Column.Role.INPUT) {
+      return Entries.outcome(
+          column,
+          entry(reference, row),
+          calculation.list(column),
+          system(),
+          cellName(reference, row));
+    }
+    double number = number(reference, row);
+    return Double.isNaN(number) ? explain(column, row).outcome() : new Outcome.Amount(number);
+  }
+
+  private Explainer.Explanation explain(Column column, int row) {
+    Reference reference = column.reference();
+    return Explainer.explain(
+        calculation.plain(reference),
+        new BookRow(this, reference.table(), row),
+        cellName(reference, row));
+  }
+
+  /** Says whether a condition of plain numbers holds in a row; not where that cannot be said. */
+  public boolean holds(Condition plain, String table, int row) {
+    Reference first = blueprint.table(table).columns().get(0).reference();
+    return Explainer.holds(plain, new BookRow(this, table, row), cellName(first, row));
+  }
+
+  /** Returns how a cell comes about. */
+  public Working working(Reference reference, int row) {
+    Column column = blueprint.column(reference);
+    Outcome outcome = outcome(reference, row);
+    boolean typed = column.takesEntries() && !(entry(reference, row) instanceof Entry.Blank);
+    if (typed || column.role() == Column.Role.INPUT) {
+      String origin =
+          column.role() == Column.Role.DEFAULTED
+              ? "typed over the default"
+              : typed ? "typed" : "blank";
+      return new Working(
+          cellName(reference, row),
+          column,
+          outcome,
+          shown(reference, outcome),
+          "",
+          "",
+          List.of(),
+          List.of(),
+          origin);
+    }
+    Explainer.Explanation explanation = explain(column, row);
+    Formula formula = column.formula().orElseThrow();
+    return new Working(
+        cellName(reference, row),
+        column,
+        explanation.outcome(),
+        shown(reference, explanation.outcome()),
+        zonewright.formula.PrintedText.of(formula),
+        explanation.numbers(),
+        inputs(Dependencies.of(formula), reference.table(), row),
+        explanation.notes(),
+        column.role() == Column.Role.DEFAULTED ? "default" : "calculated");
+  }
+
+  private List<Working.Input> inputs(Dependencies needs, String table, int row) {
+    List<Working.Input> inputs = new ArrayList<>();
+    for (Reference cell : needs.cells()) {
+      int at = cell.table().equals(table) ? row : 0;
+      inputs.add(new Working.Input(blueprint.column(cell), at, shown(cell, outcome(cell, at))));
+    }
+    Set<Reference> wholes = new LinkedHashSet<>(needs.columns());
+    for (Reference whole : wholes) {
+      String words =
+          "all " + rows(whole.table()) + " rows of " + blueprint.table(whole.table()).title();
+      inputs.add(new Working.Input(blueprint.column(whole), -1, words));
+    }
+    return inputs;
+  }
+
+  /** Returns the words a column of choices can hold, as things stand. */
+  public List<String> choices(Column column) {
+    return calculation.list(column);
+  }
+
+  /** Returns a cell as a person would name it. */
+  public Outcome.CellName cellName(Reference column, int row) {
+    TableDefinition table = blueprint.table(column.table());
+    return new Outcome.CellName(rowName(table, row), column);
+  }
+
+  private String rowName(TableDefinition table, int row) {
+    if (table.single()) {
+      return table.title();
+    }
+    Entry name = contents.row(table.id(), row).entry(0);
+    return name instanceof Entry.Words words
+        ? table.rowWord() + " " + words.text()
+        : "the " + table.rowWord() + " in row " + (row + 1);
+  }
+
+  /** Returns what a person calls a row of a table. */
+  String rowWord(String table) {
+    return blueprint.table(table).rowWord();
+  }
+
+  /** Returns what a cell holds as text, with unit; of one without a number, the reason. */
+  public String shown(Reference column, Outcome outcome) {
+    if (outcome instanceof Outcome.Amount amount) {
+      return readable(column, amount.value());
+    }
+    if (outcome instanceof Outcome.Words words) {
+      return words.text();
+    }
+    if (outcome instanceof Outcome.NotApplicable not) {
+      return not.shown();
+    }
+    return outcome instanceof Outcome.Blank ? "blank" : outcome.sentence();
+  }
+
+  /** Returns a number of a column with its unit and enough digits to follow a sum. */
+  String readable(Reference reference, double value) {
+    Column column = blueprint.column(reference);
+    if (column.content() == Column.Content.CHOICE) {
+      return Optional.of(calculation.list(column))
+          .filter(list -> value >= 0 && value < list.size())
+          .map(list -> list.get((int) value))
+          .orElse("");
+    }
+    return withUnit(column.kind(), value, column.decimals(system()));
+  }
+
+  /** Returns a number of a kind with its unit. */
+  String withUnit(QuantityKind kind, double value) {
+    return withUnit(kind, value, kind.decimals(system()));
+  }
+
+  private String withUnit(QuantityKind kind, double value, int decimals) {
+    if (kind.percent()) {
+      return QuantityText.readable(value * 100, decimals) + " %";
+    }
+    String symbol = kind.unit(system()).symbol();
+    String number = QuantityText.readable(value, decimals);
+    return symbol.isEmpty() ? number : number + " " + symbol;
+  }
+}

@@ -1,0 +1,73 @@
+package zonewright.sheet;
+
+import java.util.Optional;
+import zonewright.units.QuantityKind;
+import zonewright.units.QuantityText;
+import zonewright.units.Unit;
+import zonewright.units.UnitSystem;
+
+/**
+ * The range an input may have.
+ *
+ * @param low least value, in {@code unit}
+ * @param lowIncluded whether the least value itself is allowed
+ * @param high greatest value, in {@code unit}, itself allowed
+ * @param whole whether only whole numbers make sense
+ * @param unit the unit of both ends
+ */
+public record Bounds(double low, boolean lowIncluded, double high, boolean whole, Unit unit) {
+  /** Returns the range above {@code low} up to {@code high}. */
+  public static Bounds above(double low, double high, Unit unit) {
+    return new Bounds(low, false, high, false, unit);
+  }
+
+  /** Returns the range from {@code low} to {@code high}, both allowed. */
+  public static Bounds from(double low, double high, Unit unit) {
+    return new Bounds(low, true, high, false, unit);
+  }
+
+  /** Returns the whole numbers of this range. */
+  public Bounds wholeNumbers() {
+    return new Bounds(low, lowIncluded, high, true, unit);
+  }
+
+  /** Returns the least value in the unit of a column. */
+  public double low(QuantityKind kind, UnitSystem system) {
+    return unit.convert(low, kind.unit(system));
+  }
+
+  /** Returns the greatest value in the unit of a column. */
+  public double high(QuantityKind kind, UnitSystem system) {
+    return unit.convert(high, kind.unit(system));
+  }
+
+  /** Returns what is wrong with a value in the unit of a column; empty where it is in range. */
+  public Optional<String> problem(double value, QuantityKind kind, UnitSystem system) {
+    double least = low(kind, system);
+    boolean lowFine = lowIncluded ? value >= least : value > least;
+    boolean fine = lowFine && value <= high(kind, system);
+    if (fine && (!whole || value == Math.rint(value))) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "%s is out of range; it must be %s"
+            .formatted(shown(value, kind, system), inWords(kind, system)));
+  }
+
+  /** Returns the range in words, such as {@code above 0 and at most 10000 ft²}. */
+  public String inWords(QuantityKind kind, UnitSystem system) {
+    String least = shown(low(kind, system), kind, system);
+    String most = shown(high(kind, system), kind, system);
+    return (whole ? "a whole number " : "")
+        + (lowIncluded
+            ? "from " + least + " to " + most
+            : "above " + least + " and at most " + most);
+  }
+
+  private static String shown(double value, QuantityKind kind, UnitSystem system) {
+    String symbol = kind.unit(system).symbol();
+    String number =
+        Math.abs(value) < 1e15 ? QuantityText.typed(value, kind) : Double.toString(value);
+    return symbol.isEmpty() ? number : number + " " + symbol;
+  }
+}

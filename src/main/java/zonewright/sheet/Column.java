@@ -1,0 +1,232 @@
+package zonewright.sheet;
+
+import java.util.Optional;
+import zonewright.formula.Formula;
+import zonewright.formula.Reference;
+import zonewright.units.QuantityKind;
+import zonewright.units.UnitSystem;
+
+/**
+ * A column, declared once: what it is called, what it holds, how it is calculated, what it means
+ * and where that comes from.
+ *
+ * <p>Grid, workbook, working and help all read this. The identifier never changes; the name may.
+ */
+public final class Column {
+  /** Where the cells come from. */
+  public enum Role {
+    /** Typed. */
+    INPUT,
+    /** Calculated unless typed over. */
+    DEFAULTED,
+    /** Calculated. */
+    CALCULATED
+  }
+
+  /** What the cells hold. */
+  public enum Content {
+    NUMBER,
+    CHOICE,
+    WORDS
+  }
+
+  private final Reference reference;
+  private final Role role;
+  private final Content content;
+  private final Formula formula;
+  private Bounds bounds;
+  private WordList words;
+  private String band = "";
+  private String meaning = "";
+  private String source = "";
+  private int usDecimals = -1;
+  private int siDecimals = -1;
+  private boolean optional;
+
+  private Column(Reference reference, Role role, Content content, Formula formula) {
+    this.reference = reference;
+    this.role = role;
+    this.content = content;
+    this.formula = formula;
+    if (formula != null) {
+      check(formula);
+    }
+  }
+
+  private void check(Formula declared) {
+    try {
+      if (!declared.dimension().equals(reference.kind().dimension())) {
+        throw new IllegalArgumentException(
+            "the formula gives %s, the column holds %s"
+                .formatted(declared.dimension().inWords(), reference.kind().dimension().inWords()));
+      }
+    } catch (IllegalArgumentException problem) {
+      throw new IllegalArgumentException(reference.name() + ": " + problem.getMessage(), problem);
+    }
+  }
+
+  /** Declares numbers that are typed. */
+  public static Column input(String table, String id, String name, QuantityKind kind) {
+    return new Column(new Reference(table, id, name, kind), Role.INPUT, Content.NUMBER, null);
+  }
+
+  /** Declares numbers that follow from {@code formula} unless they are typed over. */
+  public static Column defaulted(
+      String table, String id, String name, QuantityKind kind, Formula formula) {
+    return new Column(
+        new Reference(table, id, name, kind), Role.DEFAULTED, Content.NUMBER, formula);
+  }
+
+  /** Declares numbers that follow from {@code formula}. */
+  public static Column calculated(
+      String table, String id, String name, QuantityKind kind, Formula formula) {
+    return new Column(
+        new Reference(table, id, name, kind), Role.CALCULATED, Content.NUMBER, formula);
+  }
+
+  /** Declares words taken from a list. */
+  public static Column choice(String table, String id, String name, WordList words) {
+    Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
+    Column column = new Column(reference, Role.INPUT, Content.CHOICE, null);
+    column.words = words;
+    return column;
+  }
+
+  /** Declares free words. */
+  public static Column words(String table, String id, String name) {
+    Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
+    return new Column(reference, Role.INPUT, Content.WORDS, null);
+  }
+
+  /** Sets the range of inputs. */
+  public Column within(Bounds range) {
+    bounds = range;
+    return this;
+  }
+
+  /** Sets the group of columns it stands in. */
+  public Column band(String name) {
+    band = name;
+    return this;
+  }
+
+  /** Sets what it means, in a sentence or two for a designer. */
+  public Column means(String sentences) {
+    meaning = sentences;
+    return this;
+  }
+
+  /** Sets where the equation or the figure comes from, and what that is worth. */
+  public Column source(String citation) {
+    source = citation;
+    return this;
+  }
+
+  /** Sets the decimals shown, in place of those usual for the kind. */
+  public Column decimals(int us, int si) {
+    usDecimals = us;
+    siDecimals = si;
+    return this;
+  }
+
+  /** Says that a blank cell is nothing to complain about. */
+  public Column optional() {
+    optional = true;
+    return this;
+  }
+
+  /** Returns the name formulas use. */
+  public Reference reference() {
+    return reference;
+  }
+
+  /**
+   * Returns a formula that means this column's cell in the same row, or the one cell of a one-row
+   * table.
+   */
+  public Formula cell() {
+    return new Formula.Cell(reference);
+  }
+
+  /** Returns what a person calls it, without unit. */
+  public String name() {
+    return reference.name();
+  }
+
+  /**
+   * Returns the heading with the unit of the system, such as {@code Area (ft²)}; percent stands in
+   * the cells.
+   */
+  public String heading(UnitSystem system) {
+    String symbol = content == Content.NUMBER ? kind().unit(system).symbol() : "";
+    return symbol.isEmpty() || symbol.equals(name().toLowerCase(java.util.Locale.ROOT))
+        ? name()
+        : name() + " (" + symbol + ")";
+  }
+
+  /** Returns the kind of its numbers. */
+  public QuantityKind kind() {
+    return reference.kind();
+  }
+
+  /** Returns where its cells come from. */
+  public Role role() {
+    return role;
+  }
+
+  /** Returns what its cells hold. */
+  public Content content() {
+    return content;
+  }
+
+  /** Returns how it is calculated. */
+  public Optional<Formula> formula() {
+    return Optional.ofNullable(formula);
+  }
+
+  /** Returns the range of inputs. */
+  public Optional<Bounds> bounds() {
+    return Optional.ofNullable(bounds);
+  }
+
+  /** Returns where the words of a choice come from. */
+  public Optional<WordList> words() {
+    return Optional.ofNullable(words);
+  }
+
+  /** Returns the group it stands in. */
+  public String band() {
+    return band;
+  }
+
+  /** Returns what it means. */
+  public String meaning() {
+    return meaning;
+  }
+
+  /** Returns where it comes from. */
+  public String source() {
+    return source;
+  }
+
+  /** Returns how many decimals it shows; of a percent, of the percent. */
+  public int decimals(UnitSystem system) {
+    int own = system == UnitSystem.US ? usDecimals : siDecimals;
+    return own >= 0 ? own : kind().decimals(system);
+  }
+
+  /** Says whether a person types into it. */
+  public boolean takesEntries() {
+    return role != Role.CALCULATED;
+  }
+
+  /** Says whether a blank cell is nothing to complain about. */
+  public boolean isOptional() {
+    return optional || role == Role.DEFAULTED;
+  }
+
+  @Override
+  public String toString() {
+    return reference.key();
+  }
+}

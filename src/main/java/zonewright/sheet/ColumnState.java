@@ -1,0 +1,141 @@
+package zonewright.sheet;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import zonewright.formula.BlockColumn;
+import zonewright.formula.ColumnProgram;
+import zonewright.units.UnitSystem;
+
+/**
+ * A column while it is calculated: its numbers, what was entered, and which blocks are out of date.
+ */
+final class ColumnState {
+  final Column column;
+  final int position;
+  final String table;
+  final BlockColumn values = new BlockColumn();
+
+  /** 1 where something was entered, 0 where blank; for columns that take entries. */
+  final BlockColumn given = new BlockColumn();
+
+  /** The numbers entered; for columns that calculate unless typed over. */
+  final BlockColumn entered = new BlockColumn();
+
+  final BitSet dirty = new BitSet();
+  final List<ColumnState> sameRow = new ArrayList<>();
+  final List<ColumnState> wholeColumn = new ArrayList<>();
+  ColumnProgram program;
+
+  private final double[] buffer = new double[BlockColumn.BLOCK];
+  private double low = Double.NEGATIVE_INFINITY;
+  private double high = Double.POSITIVE_INFINITY;
+  private Map<String, Integer> positions = Map.of();
+
+  ColumnState(Column column, int position, String table) {
+    this.column = column;
+    this.position = position;
+    this.table = table;
+  }
+
+  /** Gets ready to judge entries in a unit system. */
+  void gauge(UnitSystem system, List<String> list) {
+    column
+        .bounds()
+        .ifPresent(
+            bounds -> {
+              low = bounds.low(column.kind(), system);
+              high = bounds.high(column.kind(), system);
+            });
+    positions = new HashMap<>();
+    for (int i = 0; i < list.size(); i++) {
+      positions.putIfAbsent(list.get(i).toLowerCase(Locale.ROOT), i);
+    }
+  }
+
+  void resize(int rows) {
+    values.resize(rows);
+    if (column.takesEntries()) {
+      given.resize(rows);
+    }
+    if (column.role() == Column.Role.DEFAULTED) {
+      entered.resize(rows);
+    }
+    allDirty();
+  }
+
+  void allDirty() {
+    dirty.set(0, BlockColumn.blocksFor(values.rows()));
+  }
+
+  /** Takes over an entry; its block is then out of date. */
+  void enter(int row, Entry entry) {
+    double number = number(entry);
+    given.set(row, entry instanceof Entry.Blank ? 0 : 1);
+    if (column.role() == Column.Role.DEFAULTED) {
+      entered.set(row, number);
+    } else {
+      values.set(row, number);
+    }
+    dirty.set(row / BlockColumn.BLOCK);
+  }
+
+  private double number(Entry entry) {
+    if (entry instanceof Entry.Figure number) {
+      double value = number.value();
+      boolean fine = value >= low && value <= high;
+      if (fine && column.bounds().isPresent()) {
+        Bounds bounds = column.bounds().get();
+        fine =
+            (bounds.lowIncluded() || value > low) && (!bounds.whole() || value == Math.rint(value));
+      }
+      return fine ? value : Double.NaN;
+    }
+    if (entry instanceof Entry.Words words && column.content() == Column.Content.CHOICE) {
+      Integer position = positions.get(words.text().strip().toLowerCase(Locale.ROOT));
+      return position == null ? Double.NaN : position;
+    }
+    return Double.NaN;
+  }
+
+  /** Calculates one block again; returns the rows whose number changed. */
+  BitSet recalculate(int block) {
+    int rows = values.rowsIn(block);
+    program.run(block, rows, buffer);
+    if (column.role() == Column.Role.DEFAULTED) {
+      overlay(block, rows);
+    }
+    double[] current = values.block(block);
+    BitSet changed = new BitSet();
+    for (int i = 0; i < rows; i++) {
+      if (Double.doubleToLongBits(current[i]) != Double.doubleToLongBits(buffer[i])) {
+        changed.set(block * BlockColumn.BLOCK + i);
+        current[i] = buffer[i];
+      }
+    }
+    return changed;
+  }
+
+  /** Calculates one block in place, where nobody asks what changed. */
+  void calculate(int block) {
+    int rows = values.rowsIn(block);
+    if (column.role() == Column.Role.DEFAULTED) {
+      program.run(block, rows, buffer);
+      overlay(block, rows);
+      System.arraycopy(buffer, 0, values.block(block), 0, rows);
+    } else {
+      program.run(block, rows, values.block(block));
+    }
+  }
+
+  private void overlay(int block, int rows) {
+    double[] typed = given.block(block);
+    double[] numbers = entered.block(block);
+    for (int i = 0; i < rows; i++) {
+      buffer[i] = typed[i] == 0 ? buffer[i] : numbers[i];
+    }
+  }
+}

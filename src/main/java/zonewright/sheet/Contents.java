@@ -1,0 +1,138 @@
+package zonewright.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import zonewright.units.UnitSystem;
+
+/**
+ * What was entered: the rows of every table and the unit system they are in. Changes only by edits.
+ */
+public final class Contents {
+  private final Blueprint blueprint;
+  private final Map<String, List<Row>> rows = new HashMap<>();
+  private final Map<String, Map<Long, Integer>> places = new HashMap<>();
+  private UnitSystem system;
+  private long nextId = 1;
+
+  /** Told what an edit touched, so that only that is calculated again. */
+  interface Touched {
+    /** A cell holds another entry. */
+    void cell(String table, int row, int column);
+
+    /** A table has other rows, or everything has other units. */
+    void structure();
+  }
+
+  Contents(Blueprint blueprint, UnitSystem system) {
+    this.blueprint = blueprint;
+    this.system = system;
+    for (TableDefinition table : blueprint.tables()) {
+      rows.put(table.id(), new ArrayList<>());
+      for (int i = 0; i < startingRows(table); i++) {
+        rows.get(table.id()).add(blankRow(table.id()));
+      }
+      if (table.rows() instanceof TableDefinition.Rows.Named named) {
+        nameRows(table.id(), named.names());
+      }
+    }
+  }
+
+  private static int startingRows(TableDefinition table) {
+    if (table.rows() instanceof TableDefinition.Rows.Named named) {
+      return named.names().size();
+    }
+    return table.single() ? 1 : 0;
+  }
+
+  private void nameRows(String table, List<String> names) {
+    List<Row> list = rows.get(table);
+    for (int i = 0; i < names.size(); i++) {
+      list.set(i, list.get(i).with(0, new Entry.Words(names.get(i))));
+    }
+  }
+
+  /** Returns a row with nothing in it, not yet part of the table. */
+  Row blankRow(String table) {
+    return Row.blank(nextId++, blueprint.table(table).columns().size());
+  }
+
+  /** Returns a copy of a row under an identity of its own, not yet part of the table. */
+  Row copyOf(Row row) {
+    return row.as(nextId++);
+  }
+
+  /** Returns the unit system of all numbers entered. */
+  public UnitSystem system() {
+    return system;
+  }
+
+  /** Returns the rows of a table as they are now; a copy. */
+  public List<Row> rows(String table) {
+    return List.copyOf(rows.get(table));
+  }
+
+  /** Returns how many rows a table has. */
+  public int count(String table) {
+    return rows.get(table).size();
+  }
+
+  /** Returns a row by its place, counted from 0. */
+  public Row row(String table, int place) {
+    return rows.get(table).get(place);
+  }
+
+  /** Returns where a row stands now, or -1. */
+  int place(String table, long id) {
+    Map<Long, Integer> known = places.computeIfAbsent(table, this::index);
+    return known.getOrDefault(id, -1);
+  }
+
+  private Map<Long, Integer> index(String table) {
+    Map<Long, Integer> index = new HashMap<>();
+    List<Row> list = rows.get(table);
+    for (int place = 0; place < list.size(); place++) {
+      index.put(list.get(place).id(), place);
+    }
+    return index;
+  }
+
+  void apply(Edit edit, Touched touched) {
+    if (edit instanceof Edit.SetCells set) {
+      for (Edit.Change change : set.changes()) {
+        touched.cell(change.table(), put(change), change.column());
+      }
+    } else if (edit instanceof Edit.InsertRows insert) {
+      rows.get(insert.table()).addAll(insert.at(), insert.rows());
+      restructured(insert.table(), touched);
+    } else if (edit instanceof Edit.RemoveRows remove) {
+      rows.get(remove.table()).subList(remove.at(), remove.at() + remove.rows().size()).clear();
+      restructured(remove.table(), touched);
+    } else if (edit instanceof Edit.Reorder reorder) {
+      List<Row> before = List.copyOf(rows.get(reorder.table()));
+      for (int i = 0; i < before.size(); i++) {
+        rows.get(reorder.table()).set(i, before.get(reorder.order().get(i)));
+      }
+      restructured(reorder.table(), touched);
+    } else if (edit instanceof Edit.SwitchUnits units) {
+      system = units.after();
+      units.changes().forEach(this::put);
+      touched.structure();
+    } else if (edit instanceof Edit.Several several) {
+      several.parts().forEach(part -> apply(part, touched));
+    }
+  }
+
+  private int put(Edit.Change change) {
+    int place = place(change.table(), change.row());
+    List<Row> list = rows.get(change.table());
+    list.set(place, list.get(place).with(change.column(), change.after()));
+    return place;
+  }
+
+  private void restructured(String table, Touched touched) {
+    places.remove(table);
+    touched.structure();
+  }
+}

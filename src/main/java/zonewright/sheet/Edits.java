@@ -1,0 +1,220 @@
+package zonewright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.formula.Reference;
+import zonewright.units.UnitSystem;
+
+/** Makes the edits a person asks for; {@link Book#perform} then does them. */
+public final class Edits {
+  private final Book book;
+
+  /** Makes edits for a book as it is at each call. */
+  public Edits(Book book) {
+    this.book = book;
+  }
+
+  /** Returns the edit of typing {@code text} into a cell. */
+  public Edit typed(Reference column, int row, String text) {
+    Entry entry = Entries.read(book.blueprint().column(column), text, book.system());
+    return set(column, row, entry);
+  }
+
+  /**
+   * Returns the edit of putting an entry into a cell; it changes nothing where the cell is
+   * calculated.
+   */
+  public Edit set(Reference column, int row, Entry entry) {
+    String name = book.cellName(column, row).inWords();
+    List<Edit.Change> changes = new ArrayList<>();
+    add(changes, column, row, entry);
+    String verb = entry instanceof Entry.Blank ? "clearing of " : "typing into ";
+    return new Edit.SetCells(verb + name, changes);
+  }
+
+  /** Returns the edit of emptying cells; defaults come back. */
+  public Edit cleared(List<Reference> columns, List<Integer> rows) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (int row : rows) {
+      columns.forEach(column -> add(changes, column, row, Entry.BLANK));
+    }
+    return new Edit.SetCells("clearing of " + cells(changes.size()), changes);
+  }
+
+  /** Returns the edit of filling rows of columns with what the first of the rows holds. */
+  public Edit filledDown(List<Reference> columns, List<Integer> rows) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (Reference column : columns) {
+      Entry first = book.entry(column, rows.get(0));
+      rows.forEach(row -> add(changes, column, row, first));
+    }
+    return new Edit.SetCells("fill of " + cells(changes.size()), changes);
+  }
+
+  /**
+   * Returns the edit of pasting a block of texts with its upper left corner in a cell.
+   *
+   * <p>The table grows by rows where it may; what falls outside the columns given, or on calculated
+   * cells, is left out.
+   */
+  public Edit pasted(
+      String table, List<Reference> columns, int row, int column, List<List<String>> block) {
+    List<Edit> parts = new ArrayList<>();
+    List<Edit.Change> changes = new ArrayList<>();
+    List<Row> fresh = new ArrayList<>();
+    boolean grows = book.blueprint().table(table).rows() instanceof TableDefinition.Rows.Free;
+    for (int i = 0; i < block.size(); i++) {
+      int target = row + i;
+      if (target < book.rows(table)) {
+        for (int j = 0; j < block.get(i).size() && column + j < columns.size(); j++) {
+          Reference reference = columns.get(column + j);
+          add(changes, reference, target, read(reference, block.get(i).get(j)));
+        }
+      } else if (grows) {
+        fresh.add(rowOf(table, columns, column, block.get(i), target));
+      }
+    }
+    parts.add(new Edit.SetCells("paste", changes));
+    parts.add(new Edit.InsertRows("paste", table, book.rows(table), fresh));
+    int count = block.stream().mapToInt(List::size).sum();
+    return new Edit.Several("paste of " + cells(count), parts);
+  }
+
+  private Row rowOf(
+      String table, List<Reference> columns, int column, List<String> texts, int place) {
+    Row fresh = named(table, place);
+    for (int j = 0; j < texts.size() && column + j < columns.size(); j++) {
+      Reference reference = columns.get(column + j);
+      if (book.blueprint().column(reference).takesEntries()) {
+        fresh = fresh.with(book.position(reference), read(reference, texts.get(j)));
+      }
+    }
+    return fresh;
+  }
+
+  private Entry read(Reference reference, String text) {
+    return Entries.read(book.blueprint().column(reference), text, book.system());
+  }
+
+  /**
+   * Returns the edit of putting {@code count} new rows in before place {@code at}, each with a name
+   * of its own.
+   */
+  public Edit inserted(String table, int at, int count) {
+    List<Row> fresh = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      fresh.add(named(table, book.rows(table) + i));
+    }
+    String word = book.rowWord(table);
+    String name = count == 1 ? "new " + word : count + " new " + word + "s";
+    return new Edit.InsertRows(name, table, at, fresh);
+  }
+
+  /** Returns a blank row named by the first free number from its place on. */
+  private Row named(String table, int place) {
+    Row blank = book.contents().blankRow(table);
+    List<String> taken =
+        book.contents().rows(table).stream()
+            .map(row -> row.entry(0) instanceof Entry.Words words ? words.text() : "")
+            .toList();
+    int number = place + 1;
+    while (taken.contains(Integer.toString(number))) {
+      number++;
+    }
+    return blank.with(0, new Entry.Words(Integer.toString(number)));
+  }
+
+  /** Returns the edit of putting ready rows of entries at the end, for whoever reads a file. */
+  public Edit appended(String table, List<List<Entry>> rows) {
+    List<Row> fresh = new ArrayList<>();
+    for (List<Entry> entries : rows) {
+      Row row = book.contents().blankRow(table);
+      for (int i = 0; i < entries.size(); i++) {
+        row = row.with(i, entries.get(i));
+      }
+      fresh.add(row);
+    }
+    return new Edit.InsertRows(
+        "reading of " + fresh.size() + " rows", table, book.rows(table), fresh);
+  }
+
+  /** Returns the edit of taking {@code count} rows out from place {@code at} on. */
+  public Edit removed(String table, int at, int count) {
+    List<Row> gone = book.contents().rows(table).subList(at, at + count);
+    String word = book.rowWord(table);
+    String name = count == 1 ? "deletion of a " + word : "deletion of " + count + " " + word + "s";
+    return new Edit.RemoveRows(name, table, at, gone);
+  }
+
+  /** Returns the edit of copying {@code count} rows from place {@code at} on to just below them. */
+  public Edit duplicated(String table, int at, int count) {
+    List<Row> copies =
+        book.contents().rows(table).subList(at, at + count).stream()
+            .map(row -> withFreeName(book.contents().copyOf(row)))
+            .toList();
+    return new Edit.InsertRows(
+        "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s"),
+        table,
+        at + count,
+        copies);
+  }
+
+  private static Row withFreeName(Row copy) {
+    return copy.entry(0) instanceof Entry.Words words
+        ? copy.with(0, new Entry.Words(words.text() + " copy"))
+        : copy;
+  }
+
+  /** Returns the edit of bringing all rows into another order. */
+  public Edit reordered(String table, String name, List<Integer> order) {
+    return new Edit.Reorder(name, table, order);
+  }
+
+  /**
+   * Returns the edit of moving {@code count} rows from place {@code at} so that they start at place
+   * {@code to}.
+   */
+  public Edit moved(String table, int at, int count, int to) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < book.rows(table); i++) {
+      order.add(i);
+    }
+    List<Integer> taken = new ArrayList<>(order.subList(at, at + count));
+    order.subList(at, at + count).clear();
+    order.addAll(to, taken);
+    String word = book.rowWord(table);
+    return new Edit.Reorder("move of a " + word, table, order);
+  }
+
+  /** Returns the edit of keeping the whole book in another unit system. */
+  public Edit switched(UnitSystem to) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (TableDefinition table : book.blueprint().tables()) {
+      for (Row row : book.contents().rows(table.id())) {
+        for (int i = 0; i < table.columns().size(); i++) {
+          Entry before = row.entry(i);
+          Entry after = Entries.converted(table.columns().get(i), before, book.system(), to);
+          if (!after.equals(before)) {
+            changes.add(new Edit.Change(table.id(), row.id(), i, before, after));
+          }
+        }
+      }
+    }
+    return new Edit.SwitchUnits(book.system(), to, changes);
+  }
+
+  private void add(List<Edit.Change> changes, Reference column, int row, Entry after) {
+    if (!book.blueprint().column(column).takesEntries()) {
+      return;
+    }
+    Entry before = book.entry(column, row);
+    if (!before.equals(after)) {
+      long id = book.contents().row(column.table(), row).id();
+      changes.add(new Edit.Change(column.table(), id, book.position(column), before, after));
+    }
+  }
+
+  private static String cells(int count) {
+    return count == 1 ? "1 cell" : count + " cells";
+  }
+}

@@ -1,0 +1,116 @@
+package zonewright.sheet;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import zonewright.formula.Outcome;
+import zonewright.units.QuantityText;
+import zonewright.units.UnitSystem;
+
+/** Between what people type and what cells hold. */
+public final class Entries {
+  private Entries() {}
+
+  /** Reads what was typed into a cell; what cannot be read is kept with the reason. */
+  public static Entry read(Column column, String typed, UnitSystem system) {
+    if (typed.isBlank()) {
+      return Entry.BLANK;
+    }
+    if (column.content() != Column.Content.NUMBER) {
+      return Entry.words(typed);
+    }
+    QuantityText.Reading reading = QuantityText.read(typed, column.kind(), system);
+    return reading instanceof QuantityText.Read read
+        ? new Entry.Figure(read.value())
+        : new Entry.Unreadable(typed.strip(), ((QuantityText.Unreadable) reading).sentence());
+  }
+
+  /** Returns what a person would type to get the entry again, exactly. */
+  public static String typed(Column column, Entry entry) {
+    if (entry instanceof Entry.Figure number) {
+      return QuantityText.typed(number.value(), column.kind());
+    }
+    if (entry instanceof Entry.Words words) {
+      return words.text();
+    }
+    return entry instanceof Entry.Unreadable unreadable ? unreadable.text() : "";
+  }
+
+  /** Returns the same amount in another system; words and what is unreadable stay as they are. */
+  public static Entry converted(Column column, Entry entry, UnitSystem from, UnitSystem to) {
+    return entry instanceof Entry.Figure number
+        ? new Entry.Figure(column.kind().unit(from).convert(number.value(), column.kind().unit(to)))
+        : entry;
+  }
+
+  /**
+   * Returns what an entry comes to: a number, words, a blank, or a refusal that says what would be
+   * right.
+   *
+   * @param list the words to choose from, where the column holds choices
+   */
+  static Outcome outcome(
+      Column column, Entry entry, List<String> list, UnitSystem system, Outcome.CellName cell) {
+    if (entry instanceof Entry.Blank) {
+      return new Outcome.Blank();
+    }
+    if (entry instanceof Entry.Unreadable unreadable) {
+      return new Outcome.Refused(cell, unreadable.problem());
+    }
+    if (entry instanceof Entry.Words words) {
+      return column.content() == Column.Content.CHOICE
+          ? chosen(words.text(), list, cell)
+          : column.content() == Column.Content.WORDS
+              ? new Outcome.Words(words.text())
+              : new Outcome.Refused(cell, "“" + words.text() + "” is not a number");
+    }
+    double value = ((Entry.Figure) entry).value();
+    Optional<String> problem =
+        column.bounds().flatMap(bounds -> bounds.problem(value, column.kind(), system));
+    return problem.isPresent()
+        ? new Outcome.Refused(cell, problem.get())
+        : new Outcome.Amount(value);
+  }
+
+  private static Outcome chosen(String word, List<String> list, Outcome.CellName cell) {
+    for (String known : list) {
+      if (known.equalsIgnoreCase(word.strip())) {
+        return new Outcome.Words(known);
+      }
+    }
+    return new Outcome.Refused(cell, notInList(word, list));
+  }
+
+  private static String notInList(String word, List<String> list) {
+    if (list.isEmpty()) {
+      return "“" + word + "” is not known, and the list to choose from is empty";
+    }
+    String nearest =
+        list.stream().min(Comparator.comparingInt(known -> distance(known, word))).orElseThrow();
+    return "“%s” is not in the list; did you mean “%s”?".formatted(word, nearest);
+  }
+
+  /**
+   * Letters to insert, drop or change to get from one word to the other (Levenshtein 1965),
+   * capitals aside.
+   */
+  private static int distance(String one, String other) {
+    String first = one.toLowerCase(Locale.ROOT);
+    String second = other.toLowerCase(Locale.ROOT);
+    int[] above = new int[second.length() + 1];
+    for (int j = 0; j < above.length; j++) {
+      above[j] = j;
+    }
+    for (int i = 1; i <= first.length(); i++) {
+      int diagonal = above[0];
+      above[0] = i;
+      for (int j = 1; j < above.length; j++) {
+        int changed = diagonal + (first.charAt(i - 1) == second.charAt(j - 1) ? 0 : 1);
+        diagonal = above[j];
+        above[j] = Math.min(changed, Math.min(above[j], above[j - 1]) + 1);
+      }
+    }
+    return above[second.length()];
+  }
+}

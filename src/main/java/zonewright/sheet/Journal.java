@@ -1,0 +1,48 @@
+package zonewright.sheet;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+
+/** The edits done and taken back, without limit. */
+public final class Journal {
+  private final Deque<Edit> done = new ArrayDeque<>();
+  private final Deque<Edit> undone = new ArrayDeque<>();
+  private Edit saved;
+
+  /** Notes an edit that was done; what had been taken back before is gone. */
+  void note(Edit edit) {
+    done.push(edit);
+    undone.clear();
+  }
+
+  /** Returns the edit to take back next. */
+  public Optional<Edit> toUndo() {
+    return Optional.ofNullable(done.peek());
+  }
+
+  /** Returns the edit to do again next. */
+  public Optional<Edit> toRedo() {
+    return Optional.ofNullable(undone.peek());
+  }
+
+  void undo() {
+    undone.push(done.pop());
+  }
+
+  void redo() {
+    done.push(undone.pop());
+  }
+
+  /** Notes that the book as it is now has been saved. */
+  public void saved() {
+    saved = done.peek();
+  }
+
+  /**
+   * Says whether the book differs from what was saved: by which edit came last, not by how many.
+   */
+  public boolean unsaved() {
+    return done.peek() != saved;
+  }
+}

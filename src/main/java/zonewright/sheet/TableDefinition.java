@@ -1,0 +1,57 @@
+package zonewright.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A table: its columns and what its rows are.
+ *
+ * @param id identifier; never changes
+ * @param title what a person calls it, and its name in a workbook: one word
+ * @param rowWord what a person calls a row, such as {@code zone}
+ * @param rows how many rows there may be
+ * @param columns its columns in their usual order
+ */
+public record TableDefinition(
+    String id, String title, String rowWord, Rows rows, List<Column> columns) {
+  /** How many rows there may be. */
+  public sealed interface Rows {
+    /** One row, for facts that hold for the whole design. */
+    record One() implements Rows {}
+
+    /** A row for each name, neither more nor fewer. */
+    record Named(List<String> names) implements Rows {
+      public Named {
+        names = List.copyOf(names);
+      }
+    }
+
+    /** As many as are wanted; the first column holds their names. */
+    record Free() implements Rows {}
+  }
+
+  public TableDefinition {
+    columns = List.copyOf(columns);
+    for (Column column : columns) {
+      if (!column.reference().table().equals(id)) {
+        throw new IllegalArgumentException(
+            "%s belongs to %s, not to %s".formatted(column.name(), column.reference().table(), id));
+      }
+    }
+  }
+
+  /** Says whether there is one row for all. */
+  public boolean single() {
+    return rows instanceof Rows.One;
+  }
+
+  /** Returns the column that names the rows; none in a one-row table. */
+  public Optional<Column> key() {
+    return single() ? Optional.empty() : Optional.of(columns.get(0));
+  }
+
+  /** Returns the columns a person types into. */
+  public List<Column> inputs() {
+    return columns.stream().filter(Column::takesEntries).toList();
+  }
+}

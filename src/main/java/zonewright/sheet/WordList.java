@@ -1,0 +1,29 @@
+package zonewright.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import zonewright.formula.ReferenceTable;
+
+/** Where the words of a choice come from. */
+public sealed interface WordList {
+  /** The keys of a reference table. */
+  record Published(ReferenceTable table) implements WordList {}
+
+  /** A few words that belong to the program. */
+  record Fixed(List<String> words) implements WordList {
+    public Fixed {
+      words = List.copyOf(words);
+    }
+  }
+
+  /** The names that the rows of another table have. */
+  record RowsOf(String table) implements WordList {}
+
+  /** Returns the words as far as they do not depend on what was entered. */
+  default Optional<List<String>> constant() {
+    if (this instanceof Published published) {
+      return Optional.of(published.table().keys());
+    }
+    return this instanceof Fixed fixed ? Optional.of(fixed.words()) : Optional.empty();
+  }
+}

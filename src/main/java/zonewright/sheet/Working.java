@@ -1,0 +1,59 @@
+package zonewright.sheet;
+
+import java.util.List;
+import zonewright.formula.Outcome;
+
+/**
+ * How one cell comes about, for a person to follow.
+ *
+ * @param cell which cell
+ * @param column its column, with meaning and source
+ * @param outcome the number, or why there is none; the same as in the grid
+ * @param shown the result as text, with unit, or the reason
+ * @param symbols the formula in names; empty for what is typed
+ * @param numbers the formula with its numbers; empty for what is typed
+ * @param inputs the cells it was made from, to go to
+ * @param notes conditions that decided, and where looked-up values come from
+ * @param origin how the cell came by its content: typed, default, typed over the default,
+ *     calculated
+ */
+public record Working(
+    Outcome.CellName cell,
+    Column column,
+    Outcome outcome,
+    String shown,
+    String symbols,
+    String numbers,
+    List<Input> inputs,
+    List<String> notes,
+    String origin) {
+  public Working {
+    inputs = List.copyOf(inputs);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * A cell it was made from.
+   *
+   * @param column its column
+   * @param row its row, counted from 0; -1 where a whole column counts
+   * @param shown what it holds, with unit
+   */
+  public record Input(Column column, int row, String shown) {}
+
+  /** Returns all of it as plain lines, to copy. */
+  public String asText() {
+    StringBuilder text = new StringBuilder();
+    text.append(cell.inWords()).append(" (").append(origin).append(")\n");
+    if (!symbols.isEmpty()) {
+      text.append("  = ").append(symbols).append('\n');
+      text.append("  = ").append(numbers).append('\n');
+    }
+    text.append("  = ").append(shown).append('\n');
+    notes.forEach(note -> text.append("  ").append(note).append('\n'));
+    if (!column.source().isEmpty()) {
+      text.append("  Source: ").append(column.source()).append('\n');
+    }
+    return text.toString();
+  }
+}

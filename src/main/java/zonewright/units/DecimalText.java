@@ -1,0 +1,42 @@
+package zonewright.units;
+
+import java.util.regex.Pattern;
+
+/** Decides what the points and commas of a typed number mean. */
+final class DecimalText {
+  private static final Pattern GROUPED_WITH_COMMAS =
+      Pattern.compile("[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
+  private static final Pattern GROUPED_WITH_POINTS =
+      Pattern.compile("[1-9]\\d{0,2}(\\.\\d{3})+,\\d*|[1-9]\\d{0,2}(\\.\\d{3}){2,}");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d*,\\d+");
+
+  private DecimalText() {}
+
+  static QuantityText.Reading read(String digits, String whole, UnitSystem system, double sign) {
+    int exponent = Math.max(digits.indexOf('e'), digits.indexOf('E'));
+    String tail = exponent < 0 ? "" : digits.substring(exponent);
+    String mantissa = exponent < 0 ? digits : digits.substring(0, exponent);
+    String plain = mantissa.strip().replaceAll("(?<=\\d)['’\\u00a0\\u202f ](?=\\d{3})", "");
+    if (GROUPED_WITH_COMMAS.matcher(plain).matches()) {
+      boolean twoWays = plain.indexOf(',') == plain.lastIndexOf(',') && plain.indexOf('.') < 0;
+      if (twoWays && system == UnitSystem.SI) {
+        return new QuantityText.Unreadable(
+            "“%s” can be read two ways; write %s or %s"
+                .formatted(whole, plain.replace(",", ""), plain.replace(',', '.')));
+      }
+      plain = plain.replace(",", "");
+    } else if (GROUPED_WITH_POINTS.matcher(plain).matches()) {
+      plain = plain.replace(".", "").replace(',', '.');
+    } else if (DECIMAL_COMMA.matcher(plain).matches()) {
+      plain = plain.replace(',', '.');
+    }
+    if (!plain.matches("\\d+\\.?\\d*|\\.\\d+")) {
+      return new QuantityText.Unreadable("“%s” is not a number".formatted(whole));
+    }
+    double value = Double.parseDouble(plain + tail);
+    if (Double.isInfinite(value)) {
+      return new QuantityText.Unreadable("“%s” is too large a number".formatted(whole));
+    }
+    return new QuantityText.Read(sign * value);
+  }
+}

@@ -1,0 +1,65 @@
+package zonewright.units;
+
+import com.google.errorprone.annotations.Immutable;
+
+/**
+ * What a quantity is made of: powers of length, mass, time and money.
+ *
+ * @param length power of length
+ * @param mass power of mass
+ * @param time power of time
+ * @param money power of money
+ */
+@Immutable
+public record Dimension(int length, int mass, int time, int money) {
+  /** A pure number. */
+  public static final Dimension NONE = new Dimension(0, 0, 0, 0);
+
+  public static final Dimension LENGTH = new Dimension(1, 0, 0, 0);
+  public static final Dimension MASS = new Dimension(0, 1, 0, 0);
+  public static final Dimension TIME = new Dimension(0, 0, 1, 0);
+  public static final Dimension MONEY = new Dimension(0, 0, 0, 1);
+
+  /** Returns the dimension of a product. */
+  public Dimension times(Dimension other) {
+    return new Dimension(
+        length + other.length, mass + other.mass, time + other.time, money + other.money);
+  }
+
+  /** Returns the dimension of a quotient. */
+  public Dimension over(Dimension other) {
+    return new Dimension(
+        length - other.length, mass - other.mass, time - other.time, money - other.money);
+  }
+
+  /** Returns the dimension in words a message can use, such as {@code length³/time}. */
+  public String inWords() {
+    StringBuilder above = new StringBuilder();
+    StringBuilder below = new StringBuilder();
+    append(above, below, "length", length);
+    append(above, below, "mass", mass);
+    append(above, below, "time", time);
+    append(above, below, "money", money);
+    if (above.isEmpty() && below.isEmpty()) {
+      return "a pure number";
+    }
+    return (above.isEmpty() ? "1" : above) + (below.isEmpty() ? "" : "/" + below);
+  }
+
+  private static void append(StringBuilder above, StringBuilder below, String word, int power) {
+    StringBuilder part = power > 0 ? above : below;
+    if (power == 0) {
+      return;
+    }
+    if (!part.isEmpty()) {
+      part.append('·');
+    }
+    part.append(word);
+    switch (Math.abs(power)) {
+      case 1 -> {}
+      case 2 -> part.append('²');
+      case 3 -> part.append('³');
+      default -> part.append('^').append(Math.abs(power));
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package zonewright.units;
+
+/**
+ * The kinds of number a column can hold, each with its unit and its usual decimals in both systems.
+ */
+public enum QuantityKind {
+  /** A position in a list of words. */
+  CHOICE("choice", Units.ONE, 0, Units.ONE, 0, "one of the list"),
+  COUNT("count", Units.ONE, 0, Units.ONE, 0, "12"),
+  FACTOR("factor", Units.ONE, 2, Units.ONE, 2, "0.8"),
+  /** A part of one, shown in percent; 70, 70 % and 0.7 all mean seventy percent. */
+  SHARE("share", Units.ONE, 0, Units.ONE, 0, "70 %"),
+  /** Rise over run, shown in percent; 0.5 means half a percent. */
+  SLOPE("slope", Units.ONE, 0, Units.ONE, 0, "6 %"),
+  LENGTH("length", Units.FOOT, 1, Units.METRE, 2, "15 ft or 4.5 m"),
+  DEPTH("depth", Units.INCH, 2, Units.MILLIMETRE, 1, "0.25 in or 6 mm"),
+  /** Water held by a thickness of soil. */
+  STORAGE("available water", Units.INCH_PER_FOOT, 2, Units.MILLIMETRE_PER_METRE, 0, "2.2 in/ft"),
+  AREA("area", Units.SQUARE_FOOT, 0, Units.SQUARE_METRE, 1, "900 ft² or 85 m²"),
+  FLOW("flow", Units.GALLON_PER_MINUTE, 2, Units.LITRE_PER_MINUTE, 2, "12 gpm or 45 L/min"),
+  RATE("rate", Units.INCH_PER_HOUR, 2, Units.MILLIMETRE_PER_HOUR, 1, "1.5 in/h or 38 mm/h"),
+  DAILY_DEPTH("depth a day", Units.INCH_PER_DAY, 3, Units.MILLIMETRE_PER_DAY, 2, "0.25 in/day"),
+  MINUTES("time", Units.MINUTE, 0, Units.MINUTE, 0, "12 min"),
+  DAYS("number of days", Units.DAY, 0, Units.DAY, 0, "3 days"),
+  VOLUME("volume", Units.GALLON, 0, Units.LITRE, 0, "500 gal or 1900 L"),
+  PRESSURE("pressure", Units.POUND_PER_SQUARE_INCH, 1, Units.KILOPASCAL, 0, "60 psi or 410 kPa"),
+  SPEED("speed", Units.FOOT_PER_SECOND, 2, Units.METRE_PER_SECOND, 2, "5 ft/s or 1.5 m/s");
+
+  private final String words;
+  private final Unit us;
+  private final int usDecimals;
+  private final Unit si;
+  private final int siDecimals;
+  private final String example;
+
+  QuantityKind(String words, Unit us, int usDecimals, Unit si, int siDecimals, String example) {
+    this.words = words;
+    this.us = us;
+    this.usDecimals = usDecimals;
+    this.si = si;
+    this.siDecimals = siDecimals;
+    this.example = example;
+  }
+
+  /** Returns what a person calls it, without an article. */
+  public String words() {
+    return words;
+  }
+
+  /** Returns the unit its numbers are kept and shown in. */
+  public Unit unit(UnitSystem system) {
+    return system == UnitSystem.US ? us : si;
+  }
+
+  /** Returns what its numbers are made of. */
+  public Dimension dimension() {
+    return us.dimension();
+  }
+
+  /** Returns how many decimals its numbers usually show; of a percent, of the percent. */
+  public int decimals(UnitSystem system) {
+    return system == UnitSystem.US ? usDecimals : siDecimals;
+  }
+
+  /** Says whether its numbers are shown in percent. */
+  public boolean percent() {
+    return this == SHARE || this == SLOPE;
+  }
+
+  /** Returns something a person could type. */
+  public String example() {
+    return example;
+  }
+}

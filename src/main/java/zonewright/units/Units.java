@@ -1,0 +1,136 @@
+package zonewright.units;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The units of both systems, each by definition.
+ *
+ * <p>Sources: inch, foot, pound and gallon as defined in NIST Handbook 44, appendix C (inch 25.4 mm
+ * exactly, gallon 231 cubic inches exactly, avoirdupois pound 0.45359237 kg exactly); standard
+ * gravity 9.80665 m/s² (third CGPM, 1901).
+ */
+public final class Units {
+  public static final Unit ONE = new Unit("", Dimension.NONE, Scale.ONE);
+  public static final Unit PERCENT = ONE.multiple("0.01", "%");
+
+  public static final Unit METRE = new Unit("m", Dimension.LENGTH, Scale.ONE);
+  public static final Unit MILLIMETRE = METRE.multiple("0.001", "mm");
+  public static final Unit CENTIMETRE = METRE.multiple("0.01", "cm");
+  public static final Unit INCH = MILLIMETRE.multiple("25.4", "in");
+  public static final Unit FOOT = INCH.multiple("12", "ft");
+  public static final Unit YARD = FOOT.multiple("3", "yd");
+
+  public static final Unit SECOND = new Unit("s", Dimension.TIME, Scale.ONE);
+  public static final Unit MINUTE = SECOND.multiple("60", "min");
+  public static final Unit HOUR = MINUTE.multiple("60", "h");
+  public static final Unit DAY = HOUR.multiple("24", "days");
+
+  public static final Unit SQUARE_METRE = METRE.times(METRE, "m²");
+  public static final Unit HECTARE = SQUARE_METRE.multiple("10000", "ha");
+  public static final Unit SQUARE_INCH = INCH.times(INCH, "in²");
+  public static final Unit SQUARE_FOOT = FOOT.times(FOOT, "ft²");
+  public static final Unit ACRE = SQUARE_FOOT.multiple("43560", "acre");
+
+  public static final Unit CUBIC_METRE = SQUARE_METRE.times(METRE, "m³");
+  public static final Unit LITRE = CUBIC_METRE.multiple("0.001", "L");
+  public static final Unit MILLILITRE = LITRE.multiple("0.001", "mL");
+  public static final Unit GALLON = SQUARE_INCH.times(INCH, "in³").multiple("231", "gal");
+  public static final Unit CUBIC_FOOT = SQUARE_FOOT.times(FOOT, "ft³");
+  public static final Unit ACRE_FOOT = ACRE.times(FOOT, "acre-ft");
+
+  public static final Unit GALLON_PER_MINUTE = GALLON.per(MINUTE, "gpm");
+  public static final Unit GALLON_PER_HOUR = GALLON.per(HOUR, "gph");
+  public static final Unit LITRE_PER_MINUTE = LITRE.per(MINUTE, "L/min");
+  public static final Unit LITRE_PER_HOUR = LITRE.per(HOUR, "L/h");
+  public static final Unit LITRE_PER_SECOND = LITRE.per(SECOND, "L/s");
+  public static final Unit CUBIC_METRE_PER_HOUR = CUBIC_METRE.per(HOUR, "m³/h");
+
+  public static final Unit INCH_PER_HOUR = INCH.per(HOUR, "in/h");
+  public static final Unit MILLIMETRE_PER_HOUR = MILLIMETRE.per(HOUR, "mm/h");
+  public static final Unit INCH_PER_DAY = INCH.per(DAY, "in/day");
+  public static final Unit MILLIMETRE_PER_DAY = MILLIMETRE.per(DAY, "mm/day");
+
+  public static final Unit INCH_PER_FOOT = INCH.per(FOOT, "in/ft");
+  public static final Unit INCH_PER_INCH = INCH.per(INCH, "in/in");
+  public static final Unit MILLIMETRE_PER_METRE = MILLIMETRE.per(METRE, "mm/m");
+
+  public static final Unit FOOT_PER_SECOND = FOOT.per(SECOND, "ft/s");
+  public static final Unit METRE_PER_SECOND = METRE.per(SECOND, "m/s");
+
+  public static final Unit KILOGRAM = new Unit("kg", Dimension.MASS, Scale.ONE);
+  public static final Unit NEWTON =
+      KILOGRAM.times(METRE, "kg·m").per(SECOND.times(SECOND, "s²"), "N");
+  public static final Unit POUND_FORCE =
+      NEWTON.multiple("0.45359237", "").multiple("9.80665", "lbf");
+  public static final Unit POUND_PER_SQUARE_INCH = POUND_FORCE.per(SQUARE_INCH, "psi");
+  public static final Unit KILOPASCAL = NEWTON.per(SQUARE_METRE, "Pa").multiple("1000", "kPa");
+  public static final Unit BAR = KILOPASCAL.multiple("100", "bar");
+
+  private static final Map<String, Unit> BY_NAME = new LinkedHashMap<>();
+
+  static {
+    name(PERCENT, "%", "percent", "pct");
+    name(METRE, "m", "metre", "meter", "metres", "meters");
+    name(MILLIMETRE, "mm");
+    name(CENTIMETRE, "cm");
+    name(INCH, "in", "inch", "inches", "\"", "″");
+    name(FOOT, "ft", "foot", "feet", "'", "′");
+    name(YARD, "yd", "yard", "yards");
+    name(SECOND, "s", "sec", "second", "seconds");
+    name(MINUTE, "min", "minute", "minutes", "mins");
+    name(HOUR, "h", "hr", "hrs", "hour", "hours");
+    name(DAY, "d", "day", "days");
+    name(SQUARE_METRE, "m2", "m²", "sqm", "sq m", "square metres", "square meters");
+    name(HECTARE, "ha", "hectare", "hectares");
+    name(SQUARE_INCH, "in2", "in²", "sq in");
+    name(SQUARE_FOOT, "ft2", "ft²", "sqft", "sq ft", "sf", "square feet");
+    name(ACRE, "acre", "acres", "ac");
+    name(CUBIC_METRE, "m3", "m³");
+    name(LITRE, "l", "litre", "liter", "litres", "liters");
+    name(MILLILITRE, "ml");
+    name(GALLON, "gal", "gallon", "gallons");
+    name(CUBIC_FOOT, "ft3", "ft³", "cu ft");
+    name(ACRE_FOOT, "acre-ft", "acre ft");
+    name(GALLON_PER_MINUTE, "gpm", "gal/min");
+    name(GALLON_PER_HOUR, "gph", "gal/h", "gal/hr");
+    name(LITRE_PER_MINUTE, "l/min", "lpm");
+    name(LITRE_PER_HOUR, "l/h", "lph", "l/hr");
+    name(LITRE_PER_SECOND, "l/s", "lps");
+    name(CUBIC_METRE_PER_HOUR, "m3/h", "m³/h", "m3/hr");
+    name(INCH_PER_HOUR, "in/h", "in/hr", "iph", "inch/hour", "inches per hour");
+    name(MILLIMETRE_PER_HOUR, "mm/h", "mm/hr");
+    name(INCH_PER_DAY, "in/day", "in/d");
+    name(MILLIMETRE_PER_DAY, "mm/day", "mm/d");
+    name(INCH_PER_FOOT, "in/ft");
+    name(INCH_PER_INCH, "in/in");
+    name(MILLIMETRE_PER_METRE, "mm/m");
+    name(FOOT_PER_SECOND, "ft/s", "fps");
+    name(METRE_PER_SECOND, "m/s");
+    name(POUND_PER_SQUARE_INCH, "psi");
+    name(KILOPASCAL, "kpa");
+    name(BAR, "bar");
+  }
+
+  private Units() {}
+
+  /**
+   * Returns the unit a person means by {@code words}; capitals and the space around do not matter.
+   *
+   * <p>None where the words name no unit known here.
+   */
+  public static Optional<Unit> named(String words) {
+    String plain = words.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    return Optional.ofNullable(BY_NAME.get(plain));
+  }
+
+  private static void name(Unit unit, String... names) {
+    for (String name : names) {
+      if (BY_NAME.put(name, unit) != null) {
+        throw new IllegalStateException("two units are called " + name);
+      }
+    }
+  }
+}
