@@ -15,6 +15,7 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Explainer;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
+import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
@@ -77,6 +78,13 @@ public final class Book {
       return;
     }
     journal.note(edit);
+    apply(edit);
+  }
+
+  /**
+   * Does an edit that belongs to the start of the book: it is not noted and cannot be taken back.
+   */
+  public void start(Edit edit) {
     apply(edit);
   }
 
@@ -175,7 +183,12 @@ public final class Book {
           cellName(reference, row));
     }
     double number = number(reference, row);
-    return Double.isNaN(number) ? explain(column, row).outcome() : new Outcome.Amount(number);
+    if (Double.isNaN(number)) {
+      return explain(column, row).outcome();
+    }
+    return column.content() == Column.Content.CHOICE
+        ? new Outcome.Words(calculation.list(column).get((int) number))
+        : new Outcome.Amount(number);
   }
 
   private Explainer.Explanation explain(Column column, int row) {
@@ -213,6 +226,18 @@ public final class Book {
           List.of(),
           origin);
     }
+    if (column.usualWord().isPresent()) {
+      return new Working(
+          cellName(reference, row),
+          column,
+          outcome,
+          shown(reference, outcome),
+          "",
+          "",
+          List.of(),
+          List.of("“" + column.usualWord().get() + "” unless another is chosen"),
+          "default");
+    }
     Explainer.Explanation explanation = explain(column, row);
     Formula formula = column.formula().orElseThrow();
     return new Working(
@@ -220,7 +245,7 @@ public final class Book {
         column,
         explanation.outcome(),
         shown(reference, explanation.outcome()),
-        zonewright.formula.PrintedText.of(formula),
+        PrintedText.of(formula),
         explanation.numbers(),
         inputs(Dependencies.of(formula), reference.table(), row),
         explanation.notes(),

@@ -92,6 +92,31 @@ public final class Column {
     return column;
   }
 
+  /** Declares words taken from a short list, {@code usual} where none is chosen. */
+  public static Column choice(
+      String table, String id, String name, WordList.Fixed words, String usual) {
+    int position = words.words().indexOf(usual);
+    if (position < 0) {
+      throw new IllegalArgumentException(name + " cannot usually be " + usual);
+    }
+    Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
+    Column column = new Column(reference, Role.DEFAULTED, Content.CHOICE, Formula.number(position));
+    column.words = words;
+    return column;
+  }
+
+  /**
+   * Declares a word of a list that follows from {@code formula}, which gives its position counted
+   * from 0.
+   */
+  public static Column calculatedWord(
+      String table, String id, String name, WordList words, Formula formula) {
+    Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
+    Column column = new Column(reference, Role.CALCULATED, Content.CHOICE, formula);
+    column.words = words;
+    return column;
+  }
+
   /** Declares free words. */
   public static Column words(String table, String id, String name) {
     Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
@@ -159,9 +184,10 @@ public final class Column {
    */
   public String heading(UnitSystem system) {
     String symbol = content == Content.NUMBER ? kind().unit(system).symbol() : "";
-    return symbol.isEmpty() || symbol.equals(name().toLowerCase(java.util.Locale.ROOT))
-        ? name()
-        : name() + " (" + symbol + ")";
+    boolean said =
+        (kind() == QuantityKind.MINUTES && name().startsWith("Minutes"))
+            || (kind() == QuantityKind.DAYS && name().startsWith("Days"));
+    return symbol.isEmpty() || said ? name() : name() + " (" + symbol + ")";
   }
 
   /** Returns the kind of its numbers. */
@@ -192,6 +218,14 @@ public final class Column {
   /** Returns where the words of a choice come from. */
   public Optional<WordList> words() {
     return Optional.ofNullable(words);
+  }
+
+  /** Returns the word that stands where none is chosen; none for other columns. */
+  public Optional<String> usualWord() {
+    boolean usual = role == Role.DEFAULTED && content == Content.CHOICE;
+    return usual && formula instanceof Formula.Constant constant
+        ? Optional.of(((WordList.Fixed) words).words().get((int) constant.value()))
+        : Optional.empty();
   }
 
   /** Returns the group it stands in. */

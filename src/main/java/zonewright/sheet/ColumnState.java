@@ -73,7 +73,8 @@ final class ColumnState {
 
   /** Takes over an entry; its block is then out of date. */
   void enter(int row, Entry entry) {
-    double number = number(entry);
+    boolean names = position == 0 && column.content() == Column.Content.WORDS;
+    double number = names && entry instanceof Entry.Words ? row : number(entry);
     given.set(row, entry instanceof Entry.Blank ? 0 : 1);
     if (column.role() == Column.Role.DEFAULTED) {
       entered.set(row, number);

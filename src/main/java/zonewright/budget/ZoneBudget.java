@@ -1,0 +1,96 @@
+package zonewright.budget;
+
+import static zonewright.trade.Sheets.WATER;
+import static zonewright.trade.Sheets.ZONES;
+
+import zonewright.climate.Climate;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+import zonewright.water.CycleAndSoak;
+import zonewright.water.Demand;
+
+/** Columns of the water a zone takes at 100 percent. */
+public final class ZoneBudget {
+  private static final Formula WEEK = Formula.amount(7, Units.DAY);
+
+  public static final Column MINUTES_GIVEN =
+      Column.calculated(
+              ZONES,
+              "minutes-given",
+              "Minutes given",
+              QuantityKind.MINUTES,
+              CycleAndSoak.CYCLES.cell().times(CycleAndSoak.CYCLE_MINUTES.cell()))
+          .band(WATER)
+          .means("Minutes the valve really runs on a watering day: cycles times minutes a cycle.")
+          .source("By definition.");
+
+  public static final Column VOLUME_PER_WATERING_DAY =
+      Column.calculated(
+              ZONES,
+              "volume-per-watering-day",
+              "Volume a watering day",
+              QuantityKind.VOLUME,
+              Emitters.ZONE_FLOW.cell().times(MINUTES_GIVEN.cell()))
+          .band(WATER)
+          .means("Water of one watering day at 100 percent.")
+          .source("Flow × time.");
+
+  public static final Column VOLUME_PER_WEEK =
+      Column.calculated(
+              ZONES,
+              "volume-per-week",
+              "Volume a week",
+              QuantityKind.VOLUME,
+              VOLUME_PER_WATERING_DAY.cell().times(Demand.WATERING_DAYS.cell()))
+          .band(WATER)
+          .means("Water of a week of the peak month at 100 percent.")
+          .source("By definition.");
+
+  public static final Column VOLUME_PEAK_MONTH =
+      Column.calculated(
+              ZONES,
+              "volume-peak-month",
+              "Volume in the peak month",
+              QuantityKind.VOLUME,
+              VOLUME_PER_WEEK.cell().times(Climate.PEAK_DAYS.cell()).over(WEEK))
+          .band(WATER)
+          .means("Water of the whole peak month at 100 percent: its share of the baseline budget.")
+          .source("A week's volume for each 7 days of the month.");
+
+  public static final Column VOLUME_PER_YEAR =
+      Column.calculated(
+              ZONES,
+              "volume-per-year",
+              "Volume a year",
+              QuantityKind.VOLUME,
+              VOLUME_PER_WEEK
+                  .cell()
+                  .over(WEEK)
+                  .times(Climate.YEAR_REFERENCE_ET.cell().over(Climate.PEAK_REFERENCE_ET.cell())))
+          .band(WATER)
+          .means(
+              "Water of a year when the baseline is scaled each month by its reference evapotranspiration; no rain is counted.")
+          .source(
+              "Percent of a month = its reference evapotranspiration ÷ that of the peak month (Washington State University"
+                  + " Extension, Monthly Sprinkler Runtime Adjustment).");
+
+  public static final Column SHARE =
+      Column.calculated(
+              ZONES,
+              "share",
+              "Share of the site",
+              QuantityKind.SHARE,
+              VOLUME_PER_WEEK
+                  .cell()
+                  .over(new Formula.Gather(Gathering.SUM, VOLUME_PER_WEEK.reference())))
+          .band(WATER)
+          .decimals(1, 1)
+          .means("The zone's part of the site's water.")
+          .source("By definition.");
+
+  private ZoneBudget() {}
+}

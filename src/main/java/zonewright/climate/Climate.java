@@ -1,0 +1,145 @@
+package zonewright.climate;
+
+import static zonewright.trade.Sheets.CLIMATE;
+import static zonewright.trade.Sheets.MONTHS;
+import static zonewright.trade.Sheets.SITE;
+
+import java.util.List;
+import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
+import zonewright.formula.ReferenceTable;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the climate, on the site and month by month. */
+public final class Climate {
+  /** Published monthly reference evapotranspiration, by place. */
+  public static final ReferenceTable PLACES =
+      ReferenceTable.read(Climate.class, "reference-et.csv", "Places");
+
+  /** The months, in their order. */
+  public static final List<String> MONTH_NAMES =
+      List.of(
+          "January",
+          "February",
+          "March",
+          "April",
+          "May",
+          "June",
+          "July",
+          "August",
+          "September",
+          "October",
+          "November",
+          "December");
+
+  private static final List<ReferenceTable.Numbers> PLACE_MONTHS =
+      MONTH_NAMES.stream()
+          .map(month -> PLACES.numbers(month.substring(0, 3) + " (in)", QuantityKind.DEPTH))
+          .toList();
+
+  public static final Column PLACE =
+      Column.choice(SITE, "place", "Climate place", new WordList.Published(PLACES))
+          .band(CLIMATE)
+          .optional()
+          .means(
+              "The place whose published reference evapotranspiration fills the months. Leave it blank and type the months where"
+                  + " you have values of your own.");
+
+  public static final Column MONTH =
+      Column.words(MONTHS, "month", "Month").band(CLIMATE).means("The month.");
+
+  public static final Column NUMBER =
+      Column.input(MONTHS, "number", "Number", QuantityKind.COUNT)
+          .band(CLIMATE)
+          .within(Bounds.from(1, 12, Units.ONE).wholeNumbers())
+          .means("The month's place in the year.");
+
+  public static final Column DAYS =
+      Column.input(MONTHS, "days", "Days", QuantityKind.DAYS)
+          .band(CLIMATE)
+          .within(Bounds.from(28, 31, Units.DAY).wholeNumbers())
+          .means("Days in the month; February has 28.");
+
+  public static final Column REFERENCE_ET =
+      Column.defaulted(
+              MONTHS,
+              "reference-et",
+              "Reference ET",
+              QuantityKind.DEPTH,
+              new Formula.LookupAcross(PLACE.reference(), PLACE_MONTHS, NUMBER.cell()))
+          .band(CLIMATE)
+          .within(Bounds.from(0, 20, Units.INCH))
+          .means(
+              "Reference evapotranspiration of the month: the water a wide field of short, well-watered grass gives to the air."
+                  + " Taken from the climate place unless typed.")
+          .source(
+              "Published monthly values, row by row in the table Places; the reference surface is that of FAO Irrigation and"
+                  + " Drainage Paper 56 (1998).");
+
+  public static final Column DAILY_REFERENCE_ET =
+      Column.calculated(
+              MONTHS,
+              "daily-reference-et",
+              "Mean daily reference ET",
+              QuantityKind.DAILY_DEPTH,
+              REFERENCE_ET.cell().over(DAYS.cell()))
+          .band(CLIMATE)
+          .means("Reference evapotranspiration of a mean day of the month.")
+          .source("By definition.");
+
+  public static final Column PEAK_REFERENCE_ET =
+      Column.calculated(
+              SITE,
+              "peak-reference-et",
+              "Peak reference ET",
+              QuantityKind.DAILY_DEPTH,
+              new Formula.Gather(Gathering.LARGEST, DAILY_REFERENCE_ET.reference()))
+          .band(CLIMATE)
+          .means(
+              "Mean daily reference evapotranspiration of the month that asks most. The baseline at 100 % is made for it.")
+          .source(
+              "The baseline is built for the peak month and scaled for the others: Washington State University Extension (Grant"
+                  + " County), Monthly Sprinkler Runtime Adjustment.");
+
+  private static final Formula PEAK_POSITION =
+      new Formula.Gather(Gathering.POSITION_OF_LARGEST, DAILY_REFERENCE_ET.reference());
+
+  public static final Column PEAK_MONTH =
+      Column.calculatedWord(
+              SITE,
+              "peak-month",
+              "Peak month",
+              new WordList.RowsOf(MONTHS),
+              new Formula.Pick(MONTH.reference(), PEAK_POSITION))
+          .band(CLIMATE)
+          .means("The month with the highest mean daily reference evapotranspiration.")
+          .source("By definition.");
+
+  public static final Column PEAK_DAYS =
+      Column.calculated(
+              SITE,
+              "peak-days",
+              "Days in the peak month",
+              QuantityKind.DAYS,
+              new Formula.Pick(DAYS.reference(), PEAK_POSITION))
+          .band(CLIMATE)
+          .means("Days in the peak month.")
+          .source("By definition.");
+
+  public static final Column YEAR_REFERENCE_ET =
+      Column.calculated(
+              SITE,
+              "year-reference-et",
+              "Reference ET of the year",
+              QuantityKind.DEPTH,
+              new Formula.Gather(Gathering.SUM, REFERENCE_ET.reference()))
+          .band(CLIMATE)
+          .means("Reference evapotranspiration of all twelve months.")
+          .source("By definition.");
+
+  private Climate() {}
+}

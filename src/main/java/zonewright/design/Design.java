@@ -1,0 +1,58 @@
+package zonewright.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.climate.Climate;
+import zonewright.sheet.Book;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+
+/**
+ * An irrigation design: its sheets, and what there is to say about it. Serves one thread at a time.
+ */
+public final class Design {
+  private static final int[] MONTH_LENGTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+
+  private final Book book;
+  private final Findings findings;
+
+  private Design(Book book) {
+    this.book = book;
+    this.findings = new Findings(book);
+  }
+
+  /** Returns a design with its months and two programs, and no zones yet. */
+  public static Design blank(UnitSystem system) {
+    Book book = new Book(IrrigationSheets.blueprint(), system);
+    Edits edits = new Edits(book);
+    List<Edit> parts = new ArrayList<>();
+    for (int month = 0; month < MONTH_LENGTHS.length; month++) {
+      parts.add(edits.set(Climate.NUMBER.reference(), month, new Entry.Figure(month + 1)));
+      parts.add(edits.set(Climate.DAYS.reference(), month, new Entry.Figure(MONTH_LENGTHS[month])));
+    }
+    parts.add(
+        edits.appended(
+            Sheets.PROGRAMS,
+            List.of(List.of(new Entry.Words("A")), List.of(new Entry.Words("B")))));
+    book.start(new Edit.Several("new design", parts));
+    return new Design(book);
+  }
+
+  /** Returns the sheets. */
+  public Book book() {
+    return book;
+  }
+
+  /** Returns a maker of edits for the sheets. */
+  public Edits edits() {
+    return new Edits(book);
+  }
+
+  /** Returns what the designer should know, the worst first. */
+  public List<Finding> findings() {
+    return findings.all();
+  }
+}

@@ -1,0 +1,133 @@
+package zonewright.design;
+
+import java.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import zonewright.formula.BlockColumn;
+import zonewright.formula.ColumnProgram;
+import zonewright.formula.Condition;
+import zonewright.formula.Expressed;
+import zonewright.formula.Outcome;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.UnitSystem;
+
+/** Looks through a book for what its designer should know. */
+final class Findings {
+  private final Book book;
+  private final List<Ready> ready = new ArrayList<>();
+  private UnitSystem readyFor;
+
+  /** A rule made ready for the unit system in force. */
+  private record Ready(Rule rule, ColumnProgram program) {}
+
+  Findings(Book book) {
+    this.book = book;
+  }
+
+  /** Returns all findings, the worst first and then row by row. */
+  List<Finding> all() {
+    List<Finding> found = new ArrayList<>();
+    for (TableDefinition table : book.blueprint().tables()) {
+      for (Column column : table.columns()) {
+        entries(table, column, found);
+      }
+    }
+    prepare();
+    for (Ready each : ready) {
+      rule(each, found);
+    }
+    found.sort(
+        Comparator.comparing(Finding::severity)
+            .thenComparing(finding -> finding.column().table())
+            .thenComparingInt(Finding::row));
+    return found;
+  }
+
+  private void prepare() {
+    if (readyFor == book.system()) {
+      return;
+    }
+    readyFor = book.system();
+    ready.clear();
+    for (Rule rule : IrrigationSheets.rules()) {
+      Condition plain = Expressed.in(rule.when(), readyFor);
+      ready.add(new Ready(rule, ColumnProgram.of(plain, book.calculation())));
+    }
+  }
+
+  private void entries(TableDefinition table, Column column, List<Finding> found) {
+    Reference reference = column.reference();
+    boolean words = column.content() == Column.Content.WORDS;
+    for (int row = 0; row < book.rows(table.id()); row++) {
+      boolean blank = book.entry(reference, row) instanceof Entry.Blank;
+      if (words) {
+        if (blank && !column.isOptional()) {
+          add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
+        }
+      } else if (column.takesEntries() && blank && !column.isOptional()) {
+        if (!book.contents().row(table.id(), row).isBlank()) {
+          add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
+        }
+      } else if (Double.isNaN(book.number(reference, row))
+          && book.outcome(reference, row) instanceof Outcome.Refused refused
+          && refused.where().column().equals(reference)) {
+        add(found, Severity.WRONG, reference, row, column.name() + ": " + refused.because(), "");
+      }
+    }
+  }
+
+  private void rule(Ready ready, List<Finding> found) {
+    Rule rule = ready.rule();
+    int rows = book.rows(rule.table());
+    double[] held = new double[BlockColumn.BLOCK];
+    ready.program().prepare();
+    for (int block = 0; block < BlockColumn.blocksFor(rows); block++) {
+      int count = Math.min(BlockColumn.BLOCK, rows - block * BlockColumn.BLOCK);
+      ready.program().run(block, count, held);
+      for (int i = 0; i < count; i++) {
+        if (held[i] == 1) {
+          int row = block * BlockColumn.BLOCK + i;
+          add(
+              found,
+              rule.severity(),
+              rule.cell(),
+              row,
+              filled(rule.sentence(), rule, row),
+              filled(rule.cure(), rule, row));
+        }
+      }
+    }
+  }
+
+  private String filled(String sentence, Rule rule, int row) {
+    Object[] values =
+        rule.shown().stream()
+            .map(
+                column -> {
+                  boolean own = column.table().equals(rule.table());
+                  int at = own ? row : 0;
+                  return book.shown(column, book.outcome(column, at));
+                })
+            .toArray();
+    return new MessageFormat(sentence.replace("'", "''"), Locale.ROOT).format(values);
+  }
+
+  private void add(
+      List<Finding> found,
+      Severity severity,
+      Reference column,
+      int row,
+      String sentence,
+      String cure) {
+    String where = book.cellName(column, row).row();
+    found.add(new Finding(severity, column, row, where + ":", sentence, cure));
+  }
+}

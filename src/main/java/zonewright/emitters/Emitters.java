@@ -1,0 +1,189 @@
+package zonewright.emitters;
+
+import static zonewright.trade.Sheets.APPLICATION;
+import static zonewright.trade.Sheets.ZONE;
+import static zonewright.trade.Sheets.ZONES;
+
+import java.util.List;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.formula.ReferenceTable;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the water application of a zone. */
+public final class Emitters {
+  /** Kinds of emitter with their usual uniformity and efficiency. */
+  public static final ReferenceTable KINDS =
+      ReferenceTable.read(Emitters.class, "emitters.csv", "Emitters");
+
+  /** The two ways to a precipitation rate. */
+  public static final String BY_AREA = "by area";
+
+  public static final String BY_SPACING = "by spacing";
+
+  public static final Column AREA =
+      Column.input(ZONES, "area", "Area", QuantityKind.AREA)
+          .band(ZONE)
+          .within(Bounds.above(0, 1000, Units.ACRE))
+          .means(
+              "Ground the valve waters, measured flat. Paving and beds of other valves do not count.");
+
+  public static final Column EMITTER =
+      Column.choice(ZONES, "emitter", "Emitter", new WordList.Published(KINDS))
+          .band(APPLICATION)
+          .means(
+              "Kind of emitter on the valve. Do not mix kinds on one valve: their rates differ.");
+
+  public static final Column EMITTER_COUNT =
+      Column.input(ZONES, "emitter-count", "Emitters", QuantityKind.COUNT)
+          .band(APPLICATION)
+          .within(Bounds.from(1, 1_000_000, Units.ONE).wholeNumbers())
+          .means("How many emitters the valve feeds; of drip line, its emission points.");
+
+  public static final Column EMITTER_FLOW =
+      Column.input(ZONES, "emitter-flow", "Flow each", QuantityKind.FLOW)
+          .band(APPLICATION)
+          .within(Bounds.above(0, 500, Units.GALLON_PER_MINUTE))
+          .decimals(3, 3)
+          .means(
+              "Flow of one emitter at its working pressure. Where they differ, type the mean; 0.6 gph or 2 L/h is fine too.");
+
+  public static final Column ZONE_FLOW =
+      Column.defaulted(
+              ZONES,
+              "zone-flow",
+              "Zone flow",
+              QuantityKind.FLOW,
+              EMITTER_COUNT.cell().times(EMITTER_FLOW.cell()))
+          .band(APPLICATION)
+          .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
+          .decimals(2, 1)
+          .means(
+              "Flow of the whole valve. Follows from the emitters; type over it what a flow meter or the water meter shows.")
+          .source("By definition.");
+
+  public static final Column HEAD_SPACING =
+      Column.input(ZONES, "head-spacing", "Head spacing", QuantityKind.LENGTH)
+          .band(APPLICATION)
+          .within(Bounds.above(0, 300, Units.FOOT))
+          .optional()
+          .means("Distance between emitters in a row. Needed only for a rate by spacing.");
+
+  public static final Column ROW_SPACING =
+      Column.input(ZONES, "row-spacing", "Row spacing", QuantityKind.LENGTH)
+          .band(APPLICATION)
+          .within(Bounds.above(0, 300, Units.FOOT))
+          .optional()
+          .means(
+              "True distance between rows. In an equilateral triangle that is 0.866 of the head spacing; measure it, do not"
+                  + " multiply a true row spacing again.");
+
+  public static final Column RATE_METHOD =
+      Column.choice(
+              ZONES,
+              "rate-method",
+              "Rate method",
+              new WordList.Fixed(List.of(BY_AREA, BY_SPACING)),
+              BY_AREA)
+          .band(APPLICATION)
+          .means(
+              "How the precipitation rate is found: the valve's flow over its area, or one full-circle emitter's flow over the"
+                  + " rectangle it waters.");
+
+  public static final Column RATE_BY_AREA =
+      Column.calculated(
+              ZONES,
+              "rate-by-area",
+              "Rate by area",
+              QuantityKind.RATE,
+              ZONE_FLOW.cell().over(AREA.cell()))
+          .band(APPLICATION)
+          .means("Precipitation rate as the valve's flow spread over its area.")
+          .source(
+              "Precipitation rate = 96.25 × gpm ÷ ft²: Ohio State University Extension, Bulletin 912, step 11 (verified).");
+
+  public static final Column RATE_BY_SPACING =
+      Column.calculated(
+              ZONES,
+              "rate-by-spacing",
+              "Rate by spacing",
+              QuantityKind.RATE,
+              Formula.when(
+                      new Condition.Given(HEAD_SPACING.reference())
+                          .and(new Condition.Given(ROW_SPACING.reference())))
+                  .then(EMITTER_FLOW.cell().over(HEAD_SPACING.cell().times(ROW_SPACING.cell())))
+                  .otherwise(
+                      Formula.doesNotApply(
+                          "no spacing", "Head spacing and row spacing are not both given.")))
+          .band(APPLICATION)
+          .means("Precipitation rate as one full-circle emitter's flow over its rectangle.")
+          .source(
+              "Precipitation rate = 96.25 × gpm of a full circle ÷ (head spacing × row spacing): university course slides, verified"
+                  + " (secondary).");
+
+  public static final Column PRECIPITATION_RATE =
+      Column.calculated(
+              ZONES,
+              "precipitation-rate",
+              "Precipitation rate",
+              QuantityKind.RATE,
+              Formula.when(new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_SPACING)))
+                  .then(RATE_BY_SPACING.cell())
+                  .otherwise(RATE_BY_AREA.cell()))
+          .band(APPLICATION)
+          .means("Depth of water the valve would lay down in an hour, evenly spread.")
+          .source("The method chosen for the zone; see there.");
+
+  public static final Column DISTRIBUTION_UNIFORMITY =
+      Column.defaulted(
+              ZONES,
+              "distribution-uniformity",
+              "Distribution uniformity",
+              QuantityKind.SHARE,
+              new Formula.Lookup(
+                  EMITTER.reference(),
+                  KINDS.numbers("Distribution uniformity", QuantityKind.SHARE)))
+          .band(APPLICATION)
+          .within(Bounds.above(0, 1, Units.ONE))
+          .means(
+              "Lower-quarter distribution uniformity: what the driest quarter of the area gets, as a part of the mean. Follows from"
+                  + " the kind of emitter; type over it what a catch-can test shows.")
+          .source("Table Emitters, by row.");
+
+  public static final Column IRRIGATION_EFFICIENCY =
+      Column.defaulted(
+              ZONES,
+              "irrigation-efficiency",
+              "Irrigation efficiency",
+              QuantityKind.SHARE,
+              new Formula.Lookup(
+                  EMITTER.reference(), KINDS.numbers("Irrigation efficiency", QuantityKind.SHARE)))
+          .band(APPLICATION)
+          .within(Bounds.above(0, 1, Units.ONE))
+          .means(
+              "Part of the water applied that the plants can use. Counts only where the site finds gross depth by efficiency.")
+          .source("Table Emitters, by row.");
+
+  /** Two rates that should agree and do not. */
+  public static final Rule RATES_DIFFER =
+      new Rule(
+          "rates-differ",
+          Severity.CHECK,
+          ZONES,
+          RATE_BY_AREA
+              .cell()
+              .above(Formula.number(1.1).times(RATE_BY_SPACING.cell()))
+              .or(RATE_BY_SPACING.cell().above(Formula.number(1.1).times(RATE_BY_AREA.cell()))),
+          RATE_METHOD.reference(),
+          "the rate by area ({0}) and by spacing ({1}) differ by more than 10 %",
+          "measure area and spacing again; part circles and odd corners make the spacing rate the less sure of the two",
+          List.of(RATE_BY_AREA.reference(), RATE_BY_SPACING.reference()));
+
+  private Emitters() {}
+}

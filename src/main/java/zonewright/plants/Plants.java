@@ -1,0 +1,111 @@
+package zonewright.plants;
+
+import static zonewright.trade.Sheets.PLANTS;
+import static zonewright.trade.Sheets.ZONES;
+
+import zonewright.formula.Formula;
+import zonewright.formula.ReferenceTable;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the plants of a zone. */
+public final class Plants {
+  /** Plant types with their factor, root depth and allowed depletion. */
+  public static final ReferenceTable TYPES =
+      ReferenceTable.read(Plants.class, "plants.csv", "Plants");
+
+  public static final Column PLANT =
+      Column.choice(ZONES, "plant", "Plant type", new WordList.Published(TYPES))
+          .band(PLANTS)
+          .means(
+              "What the valve waters. Where plants are mixed, choose the thirstiest: it sets what the whole valve needs.")
+          .source(
+              "Kjelgren, Beeson, Pittenger and Montague, Simplified Landscape Irrigation Demand Estimation (SLIDE), Applied"
+                  + " Engineering in Agriculture 32(4), 2016 (abstract verified).");
+
+  public static final Column PLANT_FACTOR =
+      Column.defaulted(
+              ZONES,
+              "plant-factor",
+              "Plant factor",
+              QuantityKind.FACTOR,
+              new Formula.Lookup(
+                  PLANT.reference(), TYPES.numbers("Plant factor", QuantityKind.FACTOR)))
+          .band(PLANTS)
+          .within(Bounds.above(0, 2, Units.ONE))
+          .means(
+              "Share of the reference evapotranspiration that the plants need to look well. Follows from the plant type unless"
+                  + " typed.")
+          .source("Table Plants, by row; published bases differ, so each row names its own.");
+
+  public static final Column DENSITY_FACTOR =
+      factor(
+          "density-factor",
+          "Density factor",
+          "1 for an average planting; less for a sparse or new one, more for layered or very full ones.");
+
+  public static final Column MICROCLIMATE_FACTOR =
+      factor(
+          "microclimate-factor",
+          "Microclimate factor",
+          "1 in open average conditions; less in shade and shelter, more beside paving, reflected heat or wind.");
+
+  public static final Column LANDSCAPE_COEFFICIENT =
+      Column.calculated(
+              ZONES,
+              "landscape-coefficient",
+              "Landscape coefficient",
+              QuantityKind.FACTOR,
+              PLANT_FACTOR.cell().times(DENSITY_FACTOR.cell()).times(MICROCLIMATE_FACTOR.cell()))
+          .band(PLANTS)
+          .means(
+              "Share of the reference evapotranspiration that this planting needs in this place.")
+          .source(
+              "Landscape coefficient method: Costello, Matheny and Clark, in the guide of UC Cooperative Extension and the"
+                  + " California Department of Water Resources (2000); the product form is verified in a public salinity-management"
+                  + " guide.");
+
+  public static final Column ROOT_DEPTH =
+      Column.defaulted(
+              ZONES,
+              "root-depth",
+              "Root depth",
+              QuantityKind.DEPTH,
+              new Formula.Lookup(
+                  PLANT.reference(), TYPES.numbers("Root depth (in)", QuantityKind.DEPTH)))
+          .band(PLANTS)
+          .within(Bounds.above(0, 120, Units.INCH))
+          .decimals(1, 0)
+          .means(
+              "Depth in which most roots are, to be watered through. Dig and look: young or often-watered plants root far"
+                  + " shallower.")
+          .source("Table Plants, by row.");
+
+  public static final Column ALLOWED_DEPLETION =
+      Column.defaulted(
+              ZONES,
+              "allowed-depletion",
+              "Allowed depletion",
+              QuantityKind.SHARE,
+              new Formula.Lookup(
+                  PLANT.reference(), TYPES.numbers("Allowed depletion", QuantityKind.SHARE)))
+          .band(PLANTS)
+          .within(Bounds.above(0, 1, Units.ONE))
+          .means(
+              "Part of the water held in the root zone that may be used before the next watering.")
+          .source("Table Plants, by row.");
+
+  private static Column factor(String id, String name, String meaning) {
+    return Column.defaulted(ZONES, id, name, QuantityKind.FACTOR, Formula.number(1))
+        .band(PLANTS)
+        .within(Bounds.from(0.1, 2, Units.ONE))
+        .means(meaning)
+        .source(
+            "Landscape coefficient method (2000); ranges from memory, 1.0 for the average case verified in its chapter 8.");
+  }
+
+  private Plants() {}
+}

@@ -1,0 +1,21 @@
+package zonewright.trade;
+
+/** Identifiers of the design's sheets, and the groups their columns stand in. */
+public final class Sheets {
+  public static final String SITE = "site";
+  public static final String MONTHS = "months";
+  public static final String PROGRAMS = "programs";
+  public static final String ZONES = "zones";
+
+  public static final String PROJECT = "Project";
+  public static final String CLIMATE = "Climate";
+  public static final String RULES = "Rules and supply";
+  public static final String ZONE = "Zone";
+  public static final String PLANTS = "Plants";
+  public static final String APPLICATION = "Application";
+  public static final String SOIL = "Soil";
+  public static final String SCHEDULE = "Schedule";
+  public static final String WATER = "Water";
+
+  private Sheets() {}
+}

@@ -1,0 +1,97 @@
+package zonewright.water;
+
+import static zonewright.trade.Sheets.SCHEDULE;
+import static zonewright.trade.Sheets.ZONES;
+
+import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.sheet.Column;
+import zonewright.soil.Soils;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns that split a run so that no water runs off. */
+public final class CycleAndSoak {
+  private static final Formula EXCESS =
+      Emitters.PRECIPITATION_RATE.cell().minus(Soils.INTAKE_RATE.cell());
+
+  private static final Condition TAKEN_IN_AT_ONCE =
+      Emitters.PRECIPITATION_RATE.cell().atMost(Soils.INTAKE_RATE.cell());
+
+  public static final Column LONGEST_CYCLE =
+      Column.calculated(
+              ZONES,
+              "longest-cycle",
+              "Longest cycle",
+              QuantityKind.MINUTES,
+              Formula.when(TAKEN_IN_AT_ONCE)
+                  .then(
+                      Formula.doesNotApply(
+                          "no limit",
+                          "The soil takes water in as fast as it comes, so none ever stands."))
+                  .otherwise(Soils.SURFACE_STORAGE.cell().over(EXCESS).roundedDownTo(Units.MINUTE)))
+          .band(SCHEDULE)
+          .means("Whole minutes the valve may run before water runs off.")
+          .source(
+              "Surface storage ÷ (precipitation rate − intake rate), only where the rate is the greater: verified (secondary) in a"
+                  + " public university exercise with the same variables.");
+
+  public static final Column CYCLES =
+      Column.calculated(
+              ZONES,
+              "cycles",
+              "Cycles",
+              QuantityKind.COUNT,
+              Formula.when(TAKEN_IN_AT_ONCE)
+                  .then(Formula.number(1))
+                  .otherwise(
+                      Formula.when(LONGEST_CYCLE.cell().below(Formula.amount(1, Units.MINUTE)))
+                          .then(
+                              Formula.refused(
+                                  "runs off",
+                                  "water runs off within a minute; use emitters with a lower precipitation rate"))
+                          .otherwise(
+                              Demand.RUN_TIME
+                                  .cell()
+                                  .over(LONGEST_CYCLE.cell())
+                                  .roundedUpTo(Units.ONE))))
+          .band(SCHEDULE)
+          .means("In how many parts the run of a watering day is given.")
+          .source("Run time ÷ longest cycle, rounded up: general practice, from memory.");
+
+  public static final Column CYCLE_MINUTES =
+      Column.calculated(
+              ZONES,
+              "cycle-minutes",
+              "Minutes a cycle",
+              QuantityKind.MINUTES,
+              Demand.RUN_TIME.cell().over(CYCLES.cell()).roundedUpTo(Units.MINUTE))
+          .band(SCHEDULE)
+          .means(
+              "Whole minutes of each cycle; together never less than the run time, each never longer than the longest cycle.")
+          .source("Run time ÷ cycles, rounded up.");
+
+  public static final Column SOAK =
+      Column.calculated(
+              ZONES,
+              "soak",
+              "Shortest soak",
+              QuantityKind.MINUTES,
+              Formula.when(CYCLES.cell().atMost(Formula.number(1)))
+                  .then(Formula.doesNotApply("none", "One cycle needs no soak."))
+                  .otherwise(
+                      EXCESS
+                          .times(CYCLE_MINUTES.cell())
+                          .over(Soils.INTAKE_RATE.cell())
+                          .roundedUpTo(Units.MINUTE)))
+          .band(SCHEDULE)
+          .means(
+              "Shortest pause after a cycle, until what stands on the surface has gone in. The 30 to 60 minutes of common practice"
+                  + " are often less than this.")
+          .source(
+              "(Precipitation rate − intake rate) × cycle ÷ intake rate, rounded up: derived from the definition. Common practice:"
+                  + " Texas A&M Water University, Irrigation Cycle and Soak, 30 to 60 min (verified).");
+
+  private CycleAndSoak() {}
+}

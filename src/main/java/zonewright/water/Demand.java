@@ -1,0 +1,151 @@
+package zonewright.water;
+
+import static zonewright.trade.Sheets.SCHEDULE;
+import static zonewright.trade.Sheets.ZONES;
+
+import java.util.List;
+import zonewright.climate.Climate;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.plants.Plants;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.soil.Soils;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns from what the plants need to the minutes of a watering day. */
+public final class Demand {
+  private static final Formula WEEK = Formula.amount(7, Units.DAY);
+
+  public static final Column NET_DEMAND =
+      Column.calculated(
+              ZONES,
+              "net-demand",
+              "Net demand",
+              QuantityKind.DAILY_DEPTH,
+              Climate.PEAK_REFERENCE_ET.cell().times(Plants.LANDSCAPE_COEFFICIENT.cell()))
+          .band(SCHEDULE)
+          .means("Depth of water the planting needs on a mean day of the peak month.")
+          .source(
+              "Landscape evapotranspiration = landscape coefficient × reference evapotranspiration (landscape coefficient method,"
+                  + " 2000). No rain is counted.");
+
+  public static final Column RUN_TIME_MULTIPLIER =
+      Column.calculated(
+              ZONES,
+              "run-time-multiplier",
+              "Run-time multiplier",
+              QuantityKind.FACTOR,
+              Formula.number(1)
+                  .over(
+                      Formula.number(0.4)
+                          .plus(
+                              Formula.number(0.6).times(Emitters.DISTRIBUTION_UNIFORMITY.cell()))))
+          .band(SCHEDULE)
+          .means(
+              "How much longer the valve runs so that the drier parts get enough; 1 where the water is perfectly even.")
+          .source(
+              "Scheduling multiplier 1 ÷ (0.4 + 0.6 × lower-quarter uniformity), verified (secondary). Not the 1 ÷ uniformity of"
+                  + " the WaterSense budget.");
+
+  public static final Column GROSS_DEMAND =
+      Column.calculated(
+              ZONES,
+              "gross-demand",
+              "Gross demand",
+              QuantityKind.DAILY_DEPTH,
+              Formula.when(
+                      new Condition.WordIs(
+                          SiteRules.GROSS_METHOD.reference(), List.of(SiteRules.BY_EFFICIENCY)))
+                  .then(NET_DEMAND.cell().over(Emitters.IRRIGATION_EFFICIENCY.cell()))
+                  .otherwise(NET_DEMAND.cell().times(RUN_TIME_MULTIPLIER.cell())))
+          .band(SCHEDULE)
+          .means("Depth of water to apply on a mean day of the peak month.")
+          .source(
+              "Net depth × run-time multiplier; or total water applied = evapotranspiration ÷ irrigation efficiency (landscape"
+                  + " coefficient method, 2000, verified).");
+
+  public static final Column RUN_TIME_PER_WEEK =
+      Column.calculated(
+              ZONES,
+              "run-time-per-week",
+              "Run time a week",
+              QuantityKind.MINUTES,
+              GROSS_DEMAND.cell().times(WEEK).over(Emitters.PRECIPITATION_RATE.cell()))
+          .band(SCHEDULE)
+          .decimals(1, 1)
+          .means("Minutes of watering that a week of the peak month asks for, before rounding.")
+          .source(
+              "Minutes = 60 × depth ÷ precipitation rate: Ohio State University Extension, Bulletin 912, step 11 (verified).");
+
+  public static final Column DEPLETION_DEPTH =
+      Column.calculated(
+              ZONES,
+              "depletion-depth",
+              "Depletion depth",
+              QuantityKind.DEPTH,
+              Soils.AVAILABLE_WATER
+                  .cell()
+                  .times(Plants.ROOT_DEPTH.cell())
+                  .times(Plants.ALLOWED_DEPLETION.cell()))
+          .band(SCHEDULE)
+          .means("Depth of water that may be used up between two waterings.")
+          .source("FAO Irrigation and Drainage Paper 56 (1998), equations 82 and 83 (verified).");
+
+  public static final Column LONGEST_INTERVAL =
+      Column.calculated(
+              ZONES,
+              "longest-interval",
+              "Longest interval",
+              QuantityKind.DAYS,
+              Formula.larger(
+                  Formula.amount(1, Units.DAY),
+                  DEPLETION_DEPTH.cell().over(NET_DEMAND.cell()).roundedDownTo(Units.DAY)))
+          .band(SCHEDULE)
+          .means("Most whole days from one watering to the next, at least one.")
+          .source(
+              "Days = allowed depletion ÷ daily use, rounded down: the safe side. Practice as in the extension examples of the"
+                  + " precision agriculture tutorial on irrigation water management (verified).");
+
+  public static final Column DAYS_NEEDED =
+      Column.calculated(
+              ZONES,
+              "days-needed",
+              "Watering days needed",
+              QuantityKind.COUNT,
+              WEEK.over(LONGEST_INTERVAL.cell()).roundedUpTo(Units.ONE))
+          .band(SCHEDULE)
+          .means(
+              "Fewest days a week, evenly spread, whose longest gap keeps to the longest interval.")
+          .source(
+              "Days evenly spread over a week leave gaps of at most 7 ÷ days, rounded up to whole days.");
+
+  public static final Column WATERING_DAYS =
+      Column.defaulted(
+              ZONES,
+              "watering-days",
+              "Watering days",
+              QuantityKind.COUNT,
+              Formula.smaller(DAYS_NEEDED.cell(), SiteRules.DAYS_ALLOWED.cell()))
+          .band(SCHEDULE)
+          .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
+          .means(
+              "Days a week the zone is watered: as many as needed and no more than allowed, unless typed.")
+          .source("The smaller of both; a finding tells where fewer are allowed than needed.");
+
+  public static final Column RUN_TIME =
+      Column.calculated(
+              ZONES,
+              "run-time",
+              "Run time a watering day",
+              QuantityKind.MINUTES,
+              RUN_TIME_PER_WEEK.cell().over(WATERING_DAYS.cell()).roundedUpTo(Units.MINUTE))
+          .band(SCHEDULE)
+          .means(
+              "Whole minutes of watering on each watering day: the week's demand over the days it really has.")
+          .source("Rounded up to the step that controllers take.");
+
+  private Demand() {}
+}

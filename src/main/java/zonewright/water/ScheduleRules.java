@@ -1,0 +1,125 @@
+package zonewright.water;
+
+import static zonewright.trade.Sheets.ZONES;
+
+import java.util.List;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.soil.Soils;
+import zonewright.units.Units;
+
+/** What to tell a designer about a schedule. */
+public final class ScheduleRules {
+  private static final Rule TOO_FEW_DAYS =
+      new Rule(
+          "too-few-days",
+          Severity.CHECK,
+          ZONES,
+          Demand.DAYS_NEEDED.cell().above(Demand.WATERING_DAYS.cell()),
+          Demand.WATERING_DAYS.reference(),
+          "needs water on {0} days a week and gets it on {1}: the soil dries beyond the allowed depletion in between",
+          "allow more days, or choose plants that root deeper or stand more depletion",
+          List.of(Demand.DAYS_NEEDED.reference(), Demand.WATERING_DAYS.reference()));
+
+  private static final Rule LESS_THAN_A_DAY =
+      new Rule(
+          "less-than-a-day",
+          Severity.CHECK,
+          ZONES,
+          Demand.DEPLETION_DEPTH
+              .cell()
+              .below(Demand.NET_DEMAND.cell().times(Formula.amount(1, Units.DAY))),
+          Demand.LONGEST_INTERVAL.reference(),
+          "uses more in a day ({0}) than its soil may give ({1}): even daily watering dries it too far",
+          "check root depth and soil; such a zone wants more than one watering a day or plants that need less",
+          List.of(Demand.NET_DEMAND.reference(), Demand.DEPLETION_DEPTH.reference()));
+
+  private static final Rule TOO_MANY_CYCLES =
+      new Rule(
+          "too-many-cycles",
+          Severity.CHECK,
+          ZONES,
+          CycleAndSoak.CYCLES.cell().above(SiteRules.MOST_CYCLES.cell()),
+          CycleAndSoak.CYCLES.reference(),
+          "needs {0} cycles a day, the controller starts at most {1}",
+          "water on more days, or use emitters with a lower precipitation rate than {2}",
+          List.of(
+              CycleAndSoak.CYCLES.reference(),
+              SiteRules.MOST_CYCLES.reference(),
+              Emitters.PRECIPITATION_RATE.reference()));
+
+  private static final Rule FLOW_TOO_GREAT =
+      new Rule(
+          "flow-too-great",
+          Severity.CHECK,
+          ZONES,
+          Emitters.ZONE_FLOW.cell().above(SiteRules.AVAILABLE_FLOW.cell()),
+          Emitters.ZONE_FLOW.reference(),
+          "draws {0}, the supply gives {1}",
+          "split the zone over more valves",
+          List.of(Emitters.ZONE_FLOW.reference(), SiteRules.AVAILABLE_FLOW.reference()));
+
+  private static final Rule STEEP_AND_FAST =
+      new Rule(
+          "steep-and-fast",
+          Severity.CHECK,
+          ZONES,
+          Soils.SLOPE
+              .cell()
+              .above(Formula.amount(25, Units.PERCENT))
+              .and(
+                  Emitters.PRECIPITATION_RATE
+                      .cell()
+                      .above(Formula.amount(0.75, Units.INCH_PER_HOUR))),
+          Emitters.PRECIPITATION_RATE.reference(),
+          "lies on a slope of {0} and gets {1}; California allows at most 0.75 in/h above 25 % (23 CCR 492.7)",
+          "use emitters with a lower precipitation rate; local rules may be stricter",
+          List.of(Soils.SLOPE.reference(), Emitters.PRECIPITATION_RATE.reference()));
+
+  private static final Rule SPLIT =
+      new Rule(
+          "split",
+          Severity.NOTE,
+          ZONES,
+          CycleAndSoak.CYCLES.cell().above(Formula.number(1)),
+          CycleAndSoak.CYCLES.reference(),
+          "runs {0} before water runs off, and needs {1}: give it in {2} cycles of {3}",
+          "let it soak at least {4} between cycles; other zones can run meanwhile",
+          List.of(
+              CycleAndSoak.LONGEST_CYCLE.reference(),
+              Demand.RUN_TIME.reference(),
+              CycleAndSoak.CYCLES.reference(),
+              CycleAndSoak.CYCLE_MINUTES.reference(),
+              CycleAndSoak.SOAK.reference()));
+
+  private static final Rule UNEVEN =
+      new Rule(
+          "uneven",
+          Severity.NOTE,
+          ZONES,
+          Emitters.DISTRIBUTION_UNIFORMITY
+              .cell()
+              .below(Formula.number(0.5))
+              .and(new Condition.Given(Emitters.DISTRIBUTION_UNIFORMITY.reference())),
+          Emitters.DISTRIBUTION_UNIFORMITY.reference(),
+          "waters very unevenly ({0}): longer runs cannot make up for that",
+          "look for tilted, blocked or wrong nozzles and for low pressure before adding minutes",
+          List.of(Emitters.DISTRIBUTION_UNIFORMITY.reference()));
+
+  private ScheduleRules() {}
+
+  /** Returns the rules in the order in which they should be read. */
+  public static List<Rule> all() {
+    return List.of(
+        TOO_FEW_DAYS,
+        LESS_THAN_A_DAY,
+        TOO_MANY_CYCLES,
+        FLOW_TOO_GREAT,
+        STEEP_AND_FAST,
+        SPLIT,
+        UNEVEN);
+  }
+}
