@@ -35,6 +35,11 @@ final class EveryCellIsOne implements KnownRow {
   }
 
   @Override
+  public int rows(Reference column) {
+    return 1;
+  }
+
+  @Override
   public Outcome picked(Reference column, int position) {
     return ONE;
   }

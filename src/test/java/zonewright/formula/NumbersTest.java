@@ -48,6 +48,7 @@ class NumbersTest {
     assertThat(Numbers.quotient(1, 0)).isNaN();
     assertThat(Numbers.quotient(0, 0)).isNaN();
     assertThat(Numbers.power(-1, 0.5)).isNaN();
+    assertThat(Numbers.power(Double.NaN, 0)).isNaN();
     assertThat(Numbers.power(1e300, 2)).isNaN();
     assertThat(FunctionKind.NATURAL_LOGARITHM.of(0)).isNaN();
     assertThat(FunctionKind.SQUARE_ROOT.of(-1)).isNaN();
