@@ -148,6 +148,14 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
 
   @Override
   public Scaled measure(Formula.Measure measure) {
+    if (measure.operand() instanceof Formula.Cell cell) {
+      Unit own = cell.reference().kind().unit(system);
+      double shift = own.readingAtZeroOf(measure.unit());
+      if (shift != 0) {
+        Formula above = cell.minus(Formula.number(shift));
+        return new Scaled(brought(new Scaled(above, own.size()), measure.unit().size()), Scale.ONE);
+      }
+    }
     return new Scaled(brought(measure.operand().read(this), measure.unit().size()), Scale.ONE);
   }
 
