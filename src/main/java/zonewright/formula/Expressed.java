@@ -83,10 +83,17 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
   private Pair together(Formula left, Formula right) {
     Scaled first = left.read(this);
     Scaled second = right.read(this);
-    boolean keepSecond =
-        first.plain() instanceof Formula.Constant || first.plain() instanceof Formula.Nothing;
-    Scale scale = keepSecond ? second.scale() : first.scale();
+    Scale scale = free(first.plain()) ? second.scale() : first.scale();
     return new Pair(brought(first, scale), brought(second, scale), scale);
+  }
+
+  /** Says whether a formula can be brought to any scale without a factor. */
+  private static boolean free(Formula plain) {
+    return plain instanceof Formula.Constant
+        || plain instanceof Formula.Nothing
+        || (plain instanceof Formula.Choose choose
+            && free(choose.then())
+            && free(choose.otherwise()));
   }
 
   @Override

@@ -126,6 +126,11 @@ final class BookRow implements KnownRow {
   }
 
   @Override
+  public int rows(Reference column) {
+    return book.rows(column.table());
+  }
+
+  @Override
   public Outcome picked(Reference column, int position) {
     return needed(column, position - 1);
   }
