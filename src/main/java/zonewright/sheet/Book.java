@@ -34,6 +34,9 @@ public final class Book {
   private final Journal journal = new Journal();
   private final List<Consumer<Changes>> listeners = new CopyOnWriteArrayList<>();
 
+  /** Why cells have no number, as far as somebody asked; each is the reason of many others. */
+  private final Map<Reference, Map<Integer, Outcome>> reasons = new HashMap<>();
+
   /** Starts a book with blank rows where the tables have fixed ones. */
   public Book(Blueprint blueprint, UnitSystem system) {
     this.blueprint = blueprint;
@@ -137,6 +140,7 @@ public final class Book {
       }
       calculation.run(changed);
     }
+    reasons.clear();
     Changes changes = new Changes(structure[0], changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
@@ -184,15 +188,22 @@ public final class Book {
     }
     double number = number(reference, row);
     if (Double.isNaN(number)) {
-      return explain(column, row).outcome();
+      return reason(column, row);
     }
     return column.content() == Column.Content.CHOICE
         ? new Outcome.Words(calculation.list(column).get((int) number))
         : new Outcome.Amount(number);
   }
 
-  private Explainer.Explanation explain(Column column, int row) {
-    return explain(column, row, new BookRow(this, column.reference().table(), row));
+  private Outcome reason(Column column, int row) {
+    Map<Integer, Outcome> known =
+        reasons.computeIfAbsent(column.reference(), any -> new HashMap<>());
+    Outcome reason = known.get(row);
+    if (reason == null) {
+      reason = explain(column, row, new BookRow(this, column.reference().table(), row)).outcome();
+      known.put(row, reason);
+    }
+    return reason;
   }
 
   private Explainer.Explanation explain(Column column, int row, BookRow known) {
