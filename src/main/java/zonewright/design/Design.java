@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.Weather;
+import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
@@ -27,7 +28,12 @@ public final class Design {
 
   /** Returns a design with its months and two programs, and no zones yet. */
   public static Design blank(UnitSystem system) {
-    Book book = new Book(IrrigationSheets.blueprint(), system);
+    return new Design(blankBook(IrrigationSheets.blueprint(), system));
+  }
+
+  /** Returns the sheets of a blank design, by a blueprint with the same tables and columns. */
+  static Book blankBook(Blueprint blueprint, UnitSystem system) {
+    Book book = new Book(blueprint, system);
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     for (int month = 0; month < MONTH_LENGTHS.length; month++) {
@@ -41,7 +47,7 @@ public final class Design {
             Sheets.PROGRAMS,
             List.of(List.of(new Entry.Words("A")), List.of(new Entry.Words("B")))));
     book.start(new Edit.Several("new design", parts));
-    return new Design(book);
+    return book;
   }
 
   /** Returns the sheets. */
