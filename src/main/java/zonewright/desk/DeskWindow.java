@@ -11,6 +11,8 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -23,6 +25,7 @@ import zonewright.water.StandingWater;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
+  private static final Logger LOG = Logger.getLogger(DeskWindow.class.getName());
   private static final int FINDINGS_DELAY_MILLIS = 120;
 
   private final JFrame frame = new JFrame("Zonewright");
@@ -320,6 +323,17 @@ final class DeskWindow {
   /** Opens a file given at the start. */
   void open(Path file) {
     keeper.open(file);
+  }
+
+  /** Tells a person of a fault of the program, and keeps what is known of it for its makers. */
+  void unexpected(Throwable fault) {
+    LOG.log(Level.WARNING, "a fault in the window", fault);
+    SwingUtilities.invokeLater(
+        () ->
+            messages.problem(
+                "The program made a mistake here; your design is as it was. Save it under another"
+                    + " name to be safe.",
+                List.of(String.valueOf(fault))));
   }
 
   FileKeeper keeper() {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
-import zonewright.sheet.Snapshot;
 import zonewright.units.UnitSystem;
 
 /**
@@ -122,7 +122,7 @@ final class FileKeeper {
   }
 
   private void write(Path file, Runnable next) {
-    Snapshot snapshot = open.book().snapshot();
+    BookSnapshot snapshot = open.book().snapshot();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
     String name = file.getFileName().toString();

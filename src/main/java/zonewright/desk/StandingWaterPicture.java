@@ -15,13 +15,13 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.UIManager;
 import zonewright.units.QuantityText;
 import zonewright.water.StandingWater;
 
 /** Draws the water that stands on the soil of a zone while its cycles run and soak. */
-final class StandingWaterPicture extends JComponent {
+final class StandingWaterPicture extends JPanel {
   private Optional<StandingWater> water = Optional.empty();
   private String zone = "";
   private String sentence = "Select a zone to see the water that stands on its soil.";
