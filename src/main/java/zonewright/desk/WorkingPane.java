@@ -19,6 +19,7 @@ import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Place;
+import zonewright.sheet.Severity;
 import zonewright.sheet.Working;
 
 /** How the selected cell comes about: result, meaning, formula with numbers, inputs to go to. */
@@ -150,9 +151,12 @@ final class WorkingPane extends JPanel {
   private static Prose result(String text, String style, Outcome outcome) {
     Prose prose = new Prose(text).styled(style);
     prose.setName("result");
-    return outcome instanceof Outcome.Refused
-        ? prose.coloured("Zonewright.wrong")
-        : outcome instanceof Outcome.Missing ? prose.coloured("Zonewright.missing") : prose;
+    if (outcome instanceof Outcome.Refused) {
+      prose.setForeground(SeverityMark.colour(Severity.WRONG));
+    } else if (outcome instanceof Outcome.Missing) {
+      prose.setForeground(SeverityMark.colour(Severity.MISSING));
+    }
+    return prose;
   }
 
   private void label(String words) {
