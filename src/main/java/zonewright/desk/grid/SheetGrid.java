@@ -47,6 +47,7 @@ public final class SheetGrid extends JPanel {
     this.numbers = new RowNumbers(table);
     this.pane = new JScrollPane(table);
     pane.setBorder(BorderFactory.createEmptyBorder());
+    pane.setColumnHeaderView(table.getTableHeader());
     pane.setRowHeaderView(numbers);
     pane.setCorner(JScrollPane.UPPER_LEADING_CORNER, new GridCorner(table));
     pane.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
