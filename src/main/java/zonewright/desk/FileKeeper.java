@@ -100,7 +100,7 @@ final class FileKeeper {
         },
         problem -> {
           curtain.lift();
-          messages.problem("“" + name + "” was not opened: " + Sentences.of(problem), List.of());
+          messages.problem(Sentences.of("“" + name + "” was not opened", problem), List.of());
         });
   }
 
@@ -142,8 +142,7 @@ final class FileKeeper {
         },
         problem ->
             messages.problem(
-                "“%s” was not saved: %s Your work is still here."
-                    .formatted(name, Sentences.of(problem)),
+                Sentences.of("“" + name + "” was not saved", problem) + " Your work is still here.",
                 List.of()));
   }
 }
