@@ -8,6 +8,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Snapshot;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -45,6 +46,11 @@ public final class Design {
             List.of(List.of(new Entry.Words("A")), List.of(new Entry.Words("B")))));
     book.start(new Edit.Several("new design", parts));
     return book;
+  }
+
+  /** Returns a design of its own with what another held when the snapshot was taken. */
+  public static Design of(Snapshot snapshot) {
+    return new Design(new Book(IrrigationSheets.blueprint(), snapshot));
   }
 
   /** Returns the sheets. */

@@ -39,8 +39,17 @@ public final class Book {
 
   /** Starts a book with blank rows where the tables have fixed ones. */
   public Book(Blueprint blueprint, UnitSystem system) {
+    this(blueprint, new Contents(blueprint, system));
+  }
+
+  /** Starts a book of its own with what another held; its edits are not carried over. */
+  public Book(Blueprint blueprint, Snapshot snapshot) {
+    this(blueprint, new Contents(blueprint, snapshot));
+  }
+
+  private Book(Blueprint blueprint, Contents contents) {
     this.blueprint = blueprint;
-    this.contents = new Contents(blueprint, system);
+    this.contents = contents;
     this.calculation = new Calculation(blueprint, contents);
     calculation.rebuild();
   }
@@ -53,6 +62,11 @@ public final class Book {
   /** Returns what was entered. */
   public Contents contents() {
     return contents;
+  }
+
+  /** Returns what was entered as it is now, for another thread to work on. */
+  public Snapshot snapshot() {
+    return contents.snapshot();
   }
 
   /** Returns the engine, for those who measure it. */
