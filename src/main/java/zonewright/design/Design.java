@@ -3,6 +3,7 @@ package zonewright.design;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.climate.Climate;
+import zonewright.climate.Weather;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
@@ -37,7 +38,9 @@ public final class Design {
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     for (int month = 0; month < MONTH_LENGTHS.length; month++) {
-      parts.add(edits.set(Climate.NUMBER.reference(), month, new Entry.Figure(month + 1)));
+      Entry number = new Entry.Figure(month + 1);
+      parts.add(edits.set(Climate.NUMBER.reference(), month, number));
+      parts.add(edits.set(Weather.NUMBER.reference(), month, number));
       parts.add(edits.set(Climate.DAYS.reference(), month, new Entry.Figure(MONTH_LENGTHS[month])));
     }
     parts.add(

@@ -287,6 +287,10 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     if (!(position.outcome() instanceof Outcome.Amount amount)) {
       return position;
     }
+    if (!(amount.value() >= 1 && amount.value() < row.rows(pick.column()) + 1)) {
+      Outcome none = new Outcome.Refused(cell, "there is no row " + position.text().words());
+      return new Part(none, Text.closed(pick.column().name()));
+    }
     Outcome outcome = row.picked(pick.column(), (int) amount.value());
     return new Part(outcome, Text.closed(printed(pick.column(), outcome)));
   }

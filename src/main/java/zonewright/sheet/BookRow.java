@@ -138,6 +138,11 @@ final class BookRow implements KnownRow {
   }
 
   @Override
+  public int rows(Reference column) {
+    return book.rows(column.table());
+  }
+
+  @Override
   public Outcome picked(Reference column, int position) {
     read.add(column);
     return needed(column, position - 1);

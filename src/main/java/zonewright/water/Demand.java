@@ -4,7 +4,7 @@ import static zonewright.trade.Sheets.SCHEDULE;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
-import zonewright.climate.Climate;
+import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -25,12 +25,18 @@ public final class Demand {
               "net-demand",
               "Net demand",
               QuantityKind.DAILY_DEPTH,
-              Climate.PEAK_REFERENCE_ET.cell().times(Plants.LANDSCAPE_COEFFICIENT.cell()))
+              Formula.larger(
+                  Formula.zero(QuantityKind.DAILY_DEPTH),
+                  Peak.REFERENCE_ET
+                      .cell()
+                      .times(Plants.LANDSCAPE_COEFFICIENT.cell())
+                      .minus(Peak.EFFECTIVE_RAIN.cell())))
           .band(SCHEDULE)
-          .means("Depth of water the planting needs on a mean day of the peak month.")
+          .means(
+              "Depth of water the planting needs on a mean day of the peak month, less the rain that counts.")
           .source(
               "Landscape evapotranspiration = landscape coefficient × reference evapotranspiration (landscape coefficient method,"
-                  + " 2000). No rain is counted.");
+                  + " 2000), less effective rain; never below 0.");
 
   public static final Column RUN_TIME_MULTIPLIER =
       Column.calculated(
@@ -100,9 +106,14 @@ public final class Demand {
               "longest-interval",
               "Longest interval",
               QuantityKind.DAYS,
-              Formula.larger(
-                  Formula.amount(1, Units.DAY),
-                  DEPLETION_DEPTH.cell().over(NET_DEMAND.cell()).roundedDownTo(Units.DAY)))
+              Formula.when(NET_DEMAND.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+                  .then(
+                      Formula.doesNotApply(
+                          "no watering", "Rain covers what the plants need in the peak month."))
+                  .otherwise(
+                      Formula.larger(
+                          Formula.amount(1, Units.DAY),
+                          DEPLETION_DEPTH.cell().over(NET_DEMAND.cell()).roundedDownTo(Units.DAY))))
           .band(SCHEDULE)
           .means("Most whole days from one watering to the next, at least one.")
           .source(
