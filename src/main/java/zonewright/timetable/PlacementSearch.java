@@ -71,7 +71,8 @@ final class PlacementSearch {
    * Places every cycle of the night. The finish is never later than that of any known night that
    * keeps this night's rules, nor than with fewer valves allowed at once.
    *
-   * @param known starts of nights found before, perhaps under tighter rules
+   * @param known orders in which the cycles of nights found before start, perhaps under tighter
+   *     rules
    */
   static Outcome search(PlacementProblem problem, List<int[]> known) {
     Outcome outcome = new PlacementSearch(problem).run(known);
@@ -100,8 +101,8 @@ final class PlacementSearch {
         return new Outcome(best, finish, bound);
       }
     }
-    for (int[] starts : known) {
-      settle(PriorityOrders.byStart(problem, starts));
+    for (int[] order : known) {
+      settle(order);
     }
     if (finish > bound && problem.items <= LARGE) {
       walk(WALK_STEPS);
