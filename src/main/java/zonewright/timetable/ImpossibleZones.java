@@ -84,7 +84,8 @@ final class ImpossibleZones {
     }
   }
 
-  private static int longestStretch(List<WateringWindow> windows) {
+  /** The longest time without a pause, windows that touch taken together. */
+  static int longestStretch(List<WateringWindow> windows) {
     int longest = 0;
     int start = windows.get(0).startMinute();
     int end = start;

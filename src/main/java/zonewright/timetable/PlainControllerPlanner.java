@@ -177,7 +177,7 @@ public final class PlainControllerPlanner {
                     + ". Water its stations on more days or in fewer cycles."));
       }
     }
-    int longest = windows.stream().mapToInt(WateringWindow::minutes).max().orElse(0);
+    int longest = ImpossibleZones.longestStretch(windows);
     for (Chain chain : chains) {
       if (chain.minutes(0) > longest) {
         findings.add(

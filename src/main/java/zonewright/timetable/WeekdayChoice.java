@@ -294,7 +294,7 @@ public final class WeekdayChoice {
   private static int mask(Set<DayOfWeek> days) {
     int mask = 0;
     for (DayOfWeek day : days) {
-      mask |= 1 << day.ordinal();
+      mask |= 1 << (day.getValue() - 1);
     }
     return mask;
   }
@@ -302,7 +302,7 @@ public final class WeekdayChoice {
   private static Set<DayOfWeek> days(int mask) {
     EnumSet<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
-      if ((mask >> day.ordinal() & 1) != 0) {
+      if ((mask >> (day.getValue() - 1) & 1) != 0) {
         days.add(day);
       }
     }
