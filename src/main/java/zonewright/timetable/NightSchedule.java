@@ -116,9 +116,11 @@ final class NightSchedule {
     }
     Map<WateredZone, Integer> ends = new HashMap<>();
     for (ValveRun run : plan.runs()) {
-      ends.merge(run.zone(), run.endMinute() + run.zone().soakMinutes(), Math::max);
+      // What does not fit is not carried on: it would push every later night.
+      int end = Math.min(run.endMinute(), plan.closesMinute());
+      ends.merge(run.zone(), end + run.zone().soakMinutes(), Math::max);
     }
-    int last = plan.finishMinute() + rules.gapMinutes();
+    int last = Math.min(plan.finishMinute(), plan.closesMinute()) + rules.gapMinutes();
     for (int zone = 0; zone < rest.length; zone++) {
       int own = ends.getOrDefault(zones.get(zone), last);
       rest[zone] = Math.max(rest[zone], midnight + Math.max(last, own));
