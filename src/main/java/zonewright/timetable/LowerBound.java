@@ -30,7 +30,7 @@ final class LowerBound {
 
   private LowerBound(PlacementProblem problem) {
     this.problem = problem;
-    this.owner = problem.chainOfItem();
+    this.owner = problem.owner;
     this.head = new int[problem.items];
     this.tail = new int[problem.items];
     this.minutes = new int[problem.items];

@@ -104,7 +104,7 @@ public final class NightPlacer {
     return new PlacementProblem(
         chains,
         valves,
-        PlacementProblem.flowLimitUnits(rules.availableFlow(), largest, valves),
+        PlacementProblem.flowLimitUnits(rules.availableFlow(), largest),
         rules.gapMinutes(),
         breaks(windows));
   }

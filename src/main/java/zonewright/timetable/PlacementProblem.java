@@ -1,5 +1,7 @@
 package zonewright.timetable;
 
+import java.util.Arrays;
+
 /**
  * One night as the search sees it. Minute 0 is the opening of the night's first window; the last
  * window has no end here, so that what does not fit can be measured.
@@ -11,6 +13,9 @@ package zonewright.timetable;
  */
 final class PlacementProblem {
   private static final long FLOW_UNITS = 1_000_000_000L;
+
+  /** Half a unit for each of a thousand valves, the most a site may open at once. */
+  private static final long ROUNDING_UNITS = 500;
 
   final Chain[] chains;
   final int valves;
@@ -25,6 +30,9 @@ final class PlacementProblem {
 
   final int items;
 
+  /** The chain of each item. */
+  final int[] owner;
+
   PlacementProblem(Chain[] chains, int valves, long flowLimit, int gap, int[][] breaks) {
     this.chains = chains;
     this.valves = valves;
@@ -36,6 +44,10 @@ final class PlacementProblem {
       firstItem[i + 1] = firstItem[i] + chains[i].cycles();
     }
     this.items = firstItem[chains.length];
+    this.owner = new int[items];
+    for (int c = 0; c < chains.length; c++) {
+      Arrays.fill(owner, firstItem[c], firstItem[c + 1], c);
+    }
   }
 
   /** The same night with another number of valves allowed at once. */
@@ -52,24 +64,13 @@ final class PlacementProblem {
   }
 
   /**
-   * The available flow in the same units, with room for the rounding of as many zones as may run at
-   * once.
+   * The available flow in the same units, with room for the rounding of the flows that sum up to
+   * it.
    */
-  static long flowLimitUnits(double available, double largestFlow, int valves) {
+  static long flowLimitUnits(double available, double largestFlow) {
     if (largestFlow <= 0 || available / largestFlow > 1e8) {
       return Long.MAX_VALUE / 8;
     }
-    return Math.round(available / largestFlow * FLOW_UNITS) + valves;
-  }
-
-  /** The item's chain, by searching the first items. */
-  int[] chainOfItem() {
-    int[] owner = new int[items];
-    for (int c = 0; c < chains.length; c++) {
-      for (int i = firstItem[c]; i < firstItem[c + 1]; i++) {
-        owner[i] = c;
-      }
-    }
-    return owner;
+    return Math.round(available / largestFlow * FLOW_UNITS) + ROUNDING_UNITS;
   }
 }

@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
  * nights. Every stage stops at the proven bound.
  */
 final class PlacementSearch {
+  private static final long RULE_STEPS = 40_000_000;
   private static final long WALK_STEPS = 2_000_000;
   private static final long EXACT_STEPS = 1_000_000;
   private static final int MOST_ITEMS_FOR_EXACT = 64;
@@ -95,8 +96,13 @@ final class PlacementSearch {
     if (problem.items == 0) {
       return new Outcome(new int[0], 0, 0);
     }
-    for (int[] order : PriorityOrders.of(problem)) {
-      settle(order);
+    List<int[]> orders = PriorityOrders.of(problem);
+    orders.addAll(problem.items > LARGE ? 0 : 1, FlowFill.of(problem));
+    for (int[] order : orders) {
+      // For thousands of zones the first few rules must do.
+      if (finish == Integer.MAX_VALUE || forward.steps() + backward.steps() < RULE_STEPS) {
+        settle(order);
+      }
       if (finish <= bound) {
         return new Outcome(best, finish, bound);
       }
@@ -124,9 +130,10 @@ final class PlacementSearch {
     int now = forward.place(order, trial);
     keep(now);
     int reached = now;
-    for (int round = 0; round < 4 && finish > bound; round++) {
+    int rounds = problem.items > LARGE ? 1 : 4;
+    for (int round = 0; round < rounds && finish > bound; round++) {
       fromTheEnd(now);
-      now = forward.place(PriorityOrders.byKey(problem, ends()), trial);
+      now = forward.place(PriorityOrders.byMinute(problem, ends()), trial);
       keep(now);
       if (now >= reached) {
         return reached;
@@ -144,7 +151,7 @@ final class PlacementSearch {
   }
 
   private void fromTheEnd(int until) {
-    double[] keys = new double[problem.items];
+    int[] keys = new int[problem.items];
     for (int c = 0; c < problem.chains.length; c++) {
       Chain chain = problem.chains[c];
       for (int cycle = 0; cycle < chain.cycles(); cycle++) {
@@ -153,12 +160,12 @@ final class PlacementSearch {
         keys[other] = until - (trial[item] + chain.minutes(cycle));
       }
     }
-    backward.place(PriorityOrders.byKey(mirrored, keys), mirror);
+    backward.place(PriorityOrders.byMinute(mirrored, keys), mirror);
   }
 
   /** Keys for a forward pass: the mirrored night's ends, latest first. */
-  private double[] ends() {
-    double[] keys = new double[problem.items];
+  private int[] ends() {
+    int[] keys = new int[problem.items];
     for (int c = 0; c < problem.chains.length; c++) {
       Chain chain = problem.chains[c];
       for (int cycle = 0; cycle < chain.cycles(); cycle++) {
@@ -171,9 +178,10 @@ final class PlacementSearch {
 
   private void walk(long budget) {
     SplittableRandom random = new SplittableRandom(20_240_229L);
-    int[] here = PriorityOrders.byStart(problem, best);
+    int[] here = PriorityOrders.byMinute(problem, best);
     int height = finish;
-    while (finish > bound && forward.steps() + backward.steps() < budget) {
+    long until = forward.steps() + backward.steps() + budget;
+    while (finish > bound && forward.steps() + backward.steps() < until) {
       int[] step = here.clone();
       int moves = 1 + random.nextInt(3);
       for (int i = 0; i < moves; i++) {
@@ -182,10 +190,10 @@ final class PlacementSearch {
       int reached = settle(step);
       if (reached <= height) {
         height = reached;
-        here = PriorityOrders.byStart(problem, trial);
+        here = PriorityOrders.byMinute(problem, trial);
       } else if (random.nextInt(200) == 0) {
         height = finish;
-        here = PriorityOrders.byStart(problem, best);
+        here = PriorityOrders.byMinute(problem, best);
       }
     }
   }

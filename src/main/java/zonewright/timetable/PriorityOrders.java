@@ -42,22 +42,28 @@ final class PriorityOrders {
   }
 
   /** Chain numbers in rising order of their items' keys; ties keep the items' own order. */
-  static int[] byKey(PlacementProblem problem, double[] keys) {
+  private static int[] byKey(PlacementProblem problem, double[] keys) {
     Integer[] items = new Integer[problem.items];
     Arrays.setAll(items, i -> i);
     Arrays.sort(items, (a, b) -> Double.compare(keys[a], keys[b]));
-    int[] owner = problem.chainOfItem();
     int[] order = new int[items.length];
     for (int i = 0; i < items.length; i++) {
-      order[i] = owner[items[i]];
+      order[i] = problem.owner[items[i]];
     }
     return order;
   }
 
-  /** The order in which the cycles of a night start. */
-  static int[] byStart(PlacementProblem problem, int[] starts) {
-    double[] keys = new double[starts.length];
-    Arrays.setAll(keys, i -> starts[i]);
-    return byKey(problem, keys);
+  /** Chain numbers in rising order of their items' minutes; ties keep the items' own order. */
+  static int[] byMinute(PlacementProblem problem, int[] minutes) {
+    long[] packed = new long[minutes.length];
+    for (int i = 0; i < packed.length; i++) {
+      packed[i] = (long) minutes[i] << Integer.SIZE | i;
+    }
+    Arrays.sort(packed);
+    int[] order = new int[packed.length];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = problem.owner[(int) packed[i]];
+    }
+    return order;
   }
 }
