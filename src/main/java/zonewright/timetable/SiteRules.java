@@ -30,9 +30,12 @@ public record SiteRules(
     int mostStarts,
     Set<DayOfWeek> noWaterDays) {
 
+  /** The most valves a site may open at once. */
+  public static final int MOST_VALVES = 1000;
+
   /** Checks every part, sorts each day's windows and keeps copies. */
   public SiteRules {
-    Require.between(mostValvesAtOnce, 1, 1000, "The most valves at once");
+    Require.between(mostValvesAtOnce, 1, MOST_VALVES, "The most valves at once");
     Require.that(
         availableFlow > 0, "The available flow must be above zero; it is " + availableFlow + ".");
     Require.between(gapMinutes, 0, 240, "The gap between valves in minutes");
