@@ -14,7 +14,7 @@ import org.chocosolver.solver.variables.Task;
 
 /** The least length of a night by constraint programming (Choco), written from the rules alone. */
 final class ExactOptimum {
-  private static final long MOST_NODES = 60_000;
+  private static final long MOST_NODES = 40_000;
 
   private ExactOptimum() {}
 

@@ -24,20 +24,21 @@ class ExactOptimumTest {
   void nightsOfUpToTwelveZonesEndWithinOnePercentOfTheExactOptimum() {
     for (int seed = 0; seed < 235; seed++) {
       Random random = new Random(seed);
-      compare(seed, zones(random), random, Sites.window(60, 1000));
+      compare(seed, zones(random, 12), random, Sites.window(60, 1000));
     }
     judge("One window", 200);
   }
 
   @Test
-  void nightsWithTwoWindowsEndWithinOnePercentOfTheExactOptimum() {
-    for (int seed = 1000; seed < 1050; seed++) {
+  void nightsOfUpToFiveZonesWithTwoWindowsEndWithinOnePercentOfTheExactOptimum() {
+    for (int seed = 1000; seed < 1040; seed++) {
       Random random = new Random(seed);
       int closes = 70 + random.nextInt(30);
       int reopens = closes + 5 + random.nextInt(25);
-      compare(seed, zones(random), random, Sites.window(60, closes), Sites.window(reopens, 1000));
+      compare(
+          seed, zones(random, 5), random, Sites.window(60, closes), Sites.window(reopens, 1000));
     }
-    judge("Two windows", 35);
+    judge("Two windows", 30);
   }
 
   private void compare(
@@ -75,8 +76,8 @@ class ExactOptimumTest {
     assertThat(worst).as(measured).isLessThanOrEqualTo(1.01);
   }
 
-  private static List<WateredZone> zones(Random random) {
-    int count = 2 + random.nextInt(11);
+  private static List<WateredZone> zones(Random random, int most) {
+    int count = 2 + random.nextInt(most - 1);
     List<WateredZone> zones = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       int cycles = 1 + random.nextInt(count > 8 ? 2 : 3);
