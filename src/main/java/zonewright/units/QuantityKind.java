@@ -81,6 +81,11 @@ public enum QuantityKind {
     return this == SHARE || this == SLOPE;
   }
 
+  /** Says whether a number of this kind can make sense below zero, as a difference does. */
+  public boolean mayBeNegative() {
+    return this == PRESSURE;
+  }
+
   /** Returns something a person could type. */
   public String example() {
     return example;

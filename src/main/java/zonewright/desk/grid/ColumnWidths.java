@@ -1,0 +1,52 @@
+package zonewright.desk.grid;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.FontMetrics;
+import java.util.stream.IntStream;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+
+/** How wide columns should be at first: room for the heading and for what usually stands there. */
+final class ColumnWidths {
+  private static final int SAMPLE = 60;
+
+  private ColumnWidths() {}
+
+  static int usual(SheetTable table, Column column, SheetHeader header) {
+    FontMetrics metrics = table.getFontMetrics(table.getFont());
+    int digit = metrics.charWidth('0');
+    int content =
+        switch (column.content()) {
+          case NUMBER -> Math.max(7 * digit, sample(table, column, metrics));
+          case CHOICE ->
+              Math.min(
+                  30 * digit,
+                  Math.max(sample(table, column, metrics), listed(table, column, metrics)));
+          case WORDS -> Math.min(34 * digit, Math.max(5 * digit, sample(table, column, metrics)));
+        };
+    if (column.reference().equals(table.sheet().table().columns().get(0).reference())) {
+      content = Math.max(content, metrics.stringWidth(table.newRowWords()));
+    }
+    int marks = column.takesEntries() ? UIScale.scale(8) : 0;
+    return Math.max(
+        header.leastWidth(column), content + 2 * CellPainter.padding() + marks + UIScale.scale(2));
+  }
+
+  private static int sample(SheetTable table, Column column, FontMetrics metrics) {
+    Book book = table.book();
+    int rows = Math.min(SAMPLE, book.rows(column.reference().table()));
+    return IntStream.range(0, rows)
+        .mapToObj(row -> table.looks().look(column, row))
+        .filter(look -> !look.standing().reason())
+        .mapToInt(look -> metrics.stringWidth(look.text()))
+        .max()
+        .orElse(0);
+  }
+
+  /** Returns the width of the longest word to choose, where there are no rows to go by. */
+  private static int listed(SheetTable table, Column column, FontMetrics metrics) {
+    return table.book().rows(column.reference().table()) > 0
+        ? 0
+        : table.book().choices(column).stream().mapToInt(metrics::stringWidth).max().orElse(0);
+  }
+}

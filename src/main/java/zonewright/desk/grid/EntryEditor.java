@@ -1,0 +1,165 @@
+package zonewright.desk.grid;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractCellEditor;
+import javax.swing.BorderFactory;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.SwingConstants;
+import javax.swing.table.TableCellEditor;
+import zonewright.sheet.Column;
+
+/** The field one types into, in the place of a cell; completes words that come from a list. */
+final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
+  private final JTextField field = new JTextField();
+  private final transient EntryTable table;
+  private final transient Completion completion = new Completion(field, this::stopCellEditing);
+  private transient EntryTable.Beginning beginning = EntryTable.Beginning.inPlace();
+  private String original = "";
+  private String result = "";
+  private boolean arrowsMove;
+
+  EntryEditor(EntryTable table) {
+    this.table = table;
+    field.setName("cell editor");
+    field.setFocusTraversalKeysEnabled(false);
+    field.addKeyListener(
+        new KeyAdapter() {
+          @Override
+          public void keyPressed(KeyEvent event) {
+            pressed(event);
+          }
+        });
+    dress();
+  }
+
+  private void dress() {
+    int line = UIScale.scale(2);
+    field.setBorder(
+        BorderFactory.createCompoundBorder(
+            BorderFactory.createLineBorder(Palette.current().strongAccent(), line),
+            BorderFactory.createEmptyBorder(
+                0, CellPainter.padding() - line, 0, CellPainter.padding() - line)));
+  }
+
+  void updateUI() {
+    field.updateUI();
+    completion.updateUI();
+    dress();
+  }
+
+  /** Says how the next editing begins. */
+  void prepare(EntryTable.Beginning how) {
+    beginning = how;
+  }
+
+  @Override
+  public Component getTableCellEditorComponent(
+      JTable any, Object value, boolean selected, int row, int at) {
+    Optional<Column> column = table.declared(row, at);
+    original = column.map(found -> table.looks().typed(found, table.bookRow(row))).orElse("");
+    field.setFont(table.getFont());
+    boolean number = column.filter(found -> found.content() == Column.Content.NUMBER).isPresent();
+    field.setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
+    field
+        .getAccessibleContext()
+        .setAccessibleName(column.map(Column::name).orElse("cell") + ", editing");
+    List<String> words =
+        column
+            .filter(found -> found.content() == Column.Content.CHOICE)
+            .map(found -> table.book().choices(found))
+            .orElse(List.of());
+    completion.rest();
+    field.setText(beginning.replaces() ? "" : original);
+    completion.offer(words);
+    arrowsMove = beginning.replaces();
+    return field;
+  }
+
+  /** Takes the focus and what was typed first. */
+  void begin() {
+    field.requestFocusInWindow();
+    if (beginning.replaces()) {
+      field.replaceSelection(beginning.text());
+    } else {
+      field.setCaretPosition(field.getText().length());
+    }
+    if (beginning.listOpen()) {
+      field.selectAll();
+      completion.openAll();
+    }
+    beginning = EntryTable.Beginning.inPlace();
+  }
+
+  /** Takes a sign that was typed before the focus had come over. */
+  void append(char sign) {
+    field.replaceSelection(String.valueOf(sign));
+  }
+
+  @Override
+  public Object getCellEditorValue() {
+    return result;
+  }
+
+  @Override
+  public boolean stopCellEditing() {
+    result = completion.result();
+    completion.rest();
+    if (result.equals(original)) {
+      fireEditingCanceled();
+    } else {
+      fireEditingStopped();
+    }
+    return true;
+  }
+
+  @Override
+  public void cancelCellEditing() {
+    completion.rest();
+    super.cancelCellEditing();
+  }
+
+  private void pressed(KeyEvent event) {
+    if (completion.pressed(event)) {
+      event.consume();
+      return;
+    }
+    boolean plain = event.getModifiersEx() == 0;
+    switch (event.getKeyCode()) {
+      case KeyEvent.VK_UP, KeyEvent.VK_DOWN, KeyEvent.VK_LEFT, KeyEvent.VK_RIGHT -> {
+        boolean upOrDown =
+            event.getKeyCode() == KeyEvent.VK_UP || event.getKeyCode() == KeyEvent.VK_DOWN;
+        if (plain && (arrowsMove || upOrDown)) {
+          table.commit();
+          table.requestFocusInWindow();
+          move(event.getKeyCode());
+          event.consume();
+        }
+      }
+      case KeyEvent.VK_F2 -> {
+        arrowsMove = !arrowsMove;
+        event.consume();
+      }
+      default -> {}
+    }
+  }
+
+  private void move(int key) {
+    int row = table.leadRow();
+    int column = table.leadColumn();
+    switch (key) {
+      case KeyEvent.VK_UP -> row--;
+      case KeyEvent.VK_DOWN -> row++;
+      case KeyEvent.VK_LEFT -> column--;
+      default -> column++;
+    }
+    if (row >= 0 && row < table.getRowCount() && column >= 0 && column < table.getColumnCount()) {
+      table.changeSelection(row, column, false, false);
+    }
+  }
+}

@@ -1,0 +1,268 @@
+package zonewright.desk.grid;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.util.EventObject;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.ListSelectionModel;
+import javax.swing.event.ChangeEvent;
+import javax.swing.table.TableModel;
+import org.jdesktop.swingx.JXTable;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
+
+/** A table whose cells are cells of a book, typed into as in a spreadsheet. */
+abstract class EntryTable extends JXTable {
+  private final transient Book book;
+  private final transient Edits edits;
+  private final transient CellLooks looks;
+  private final transient EntryEditor editor;
+  private transient Function<CellPlace, Optional<Severity>> flags = place -> Optional.empty();
+
+  EntryTable(TableModel model, Book book, CellLooks looks) {
+    super(model);
+    this.book = book;
+    this.edits = new Edits(book);
+    this.looks = looks;
+    this.editor = new EntryEditor(this);
+    setDefaultRenderer(Object.class, new CellPainter());
+    setDefaultEditor(Object.class, editor);
+    setSortable(false);
+    setAutoCreateRowSorter(false);
+    setRowSorter(null);
+    setColumnControlVisible(false);
+    setCellSelectionEnabled(true);
+    setSelectionMode(ListSelectionModel.SINGLE_INTERVAL_SELECTION);
+    getColumnModel()
+        .getSelectionModel()
+        .setSelectionMode(ListSelectionModel.SINGLE_INTERVAL_SELECTION);
+    setShowGrid(false);
+    setIntercellSpacing(new Dimension(0, 0));
+    setFillsViewportHeight(true);
+    setTerminateEditOnFocusLost(true);
+    setSurrendersFocusOnKeystroke(true);
+    putClientProperty("JTable.autoStartsEdit", false);
+    putClientProperty("terminateEditOnFocusLost", true);
+    addKeyListener(
+        new KeyAdapter() {
+          @Override
+          public void keyTyped(KeyEvent event) {
+            typed(event);
+          }
+        });
+    scaleRows();
+  }
+
+  /** Returns the column of the book that a cell shows; empty for headings. */
+  abstract Optional<Column> declared(int row, int column);
+
+  /** Returns the row of the book that a row shows; the number of rows where it is a new one. */
+  abstract int bookRow(int row);
+
+  /** Says whether a thicker line follows a column. */
+  abstract boolean lastOfGroup(int column);
+
+  /** Returns pale words that stand in a cell with nothing in it. */
+  abstract String hint(int row, int column);
+
+  /** Says whether Tab goes on in the next row after the last column. */
+  boolean wrapsTab() {
+    return true;
+  }
+
+  /** Says whether a row is the one in which a new one begins. */
+  boolean isNew(int row) {
+    return false;
+  }
+
+  /** Puts what was typed into a cell. */
+  abstract void enter(int row, int column, String text);
+
+  Book book() {
+    return book;
+  }
+
+  Edits edits() {
+    return edits;
+  }
+
+  CellLooks looks() {
+    return looks;
+  }
+
+  void setFlags(Function<CellPlace, Optional<Severity>> wanted) {
+    flags = wanted;
+    repaint();
+  }
+
+  Optional<Severity> flag(int row, int column) {
+    return place(row, column).flatMap(flags);
+  }
+
+  /** Returns the cell of the book that a cell shows; empty in headings and in the new row. */
+  Optional<CellPlace> place(int row, int column) {
+    if (row < 0 || column < 0 || row >= getRowCount() || column >= getColumnCount()) {
+      return Optional.empty();
+    }
+    int at = bookRow(row);
+    return declared(row, column)
+        .filter(found -> at >= 0 && at < book.rows(found.reference().table()))
+        .map(found -> new CellPlace(found.reference(), at));
+  }
+
+  int leadRow() {
+    return getSelectionModel().getLeadSelectionIndex();
+  }
+
+  int leadColumn() {
+    return getColumnModel().getSelectionModel().getLeadSelectionIndex();
+  }
+
+  /** Says whether a person may type into a cell. */
+  boolean takesEntries(int row, int column) {
+    return declared(row, column).filter(found -> typeable(book, found)).isPresent();
+  }
+
+  /** Says whether a person may type into a column: not where it names rows that are given. */
+  static boolean typeable(Book book, Column column) {
+    TableDefinition table = book.blueprint().table(column.reference().table());
+    boolean givenName =
+        table.rows() instanceof TableDefinition.Rows.Named
+            && column.reference().equals(table.columns().get(0).reference());
+    return column.takesEntries() && !givenName;
+  }
+
+  /** Makes rows high enough for the font, with some air. */
+  final void scaleRows() {
+    setRowHeight(getFontMetrics(getFont()).getHeight() + UIScale.scale(10));
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (looks != null) {
+      scaleRows();
+      editor.updateUI();
+    }
+  }
+
+  @Override
+  public Color getBackground() {
+    return looks == null ? super.getBackground() : Palette.current().paper();
+  }
+
+  private void typed(KeyEvent event) {
+    char sign = event.getKeyChar();
+    boolean command =
+        (event.isControlDown() != event.isAltDown()) || (event.isMetaDown() && !event.isAltDown());
+    if (event.isConsumed()
+        || (command && !event.isAltGraphDown())
+        || sign == KeyEvent.CHAR_UNDEFINED
+        || Character.isISOControl(sign)) {
+      return;
+    }
+    if (isEditing()) {
+      editor.append(sign);
+    } else if (takesEntries(leadRow(), leadColumn())) {
+      beginEditing(Beginning.typing(sign));
+    }
+    event.consume();
+  }
+
+  /** How editing begins. */
+  record Beginning(String text, boolean replaces, boolean listOpen) {
+    static Beginning typing(char sign) {
+      return new Beginning(String.valueOf(sign), true, false);
+    }
+
+    static Beginning inPlace() {
+      return new Beginning("", false, false);
+    }
+
+    static Beginning fromList() {
+      return new Beginning("", false, true);
+    }
+  }
+
+  /** Begins to edit the cell that has the focus, if one may type into it. */
+  boolean beginEditing(Beginning beginning) {
+    int row = leadRow();
+    int column = leadColumn();
+    if (row < 0 || column < 0 || !takesEntries(row, column)) {
+      return false;
+    }
+    scrollRectToVisible(getCellRect(row, column, false));
+    editor.prepare(beginning);
+    if (!super.editCellAt(row, column, null)) {
+      return false;
+    }
+    editor.begin();
+    return true;
+  }
+
+  @Override
+  public boolean editCellAt(int row, int column, EventObject event) {
+    if (event instanceof MouseEvent mouse) {
+      boolean twice = mouse.getClickCount() == 2 && mouse.getID() == MouseEvent.MOUSE_PRESSED;
+      return twice && takesEntries(row, column) && beginAt(row, column);
+    }
+    return takesEntries(row, column) && beginAt(row, column);
+  }
+
+  private boolean beginAt(int row, int column) {
+    if (leadRow() != row || leadColumn() != column) {
+      changeSelection(row, column, false, false);
+    }
+    return beginEditing(Beginning.inPlace());
+  }
+
+  @Override
+  public void editingStopped(ChangeEvent event) {
+    if (isEditing()) {
+      String text = String.valueOf(getCellEditor().getCellEditorValue());
+      int row = getEditingRow();
+      int column = getEditingColumn();
+      removeEditor();
+      enter(row, column, text);
+    }
+  }
+
+  /** Ends editing and keeps what was typed. */
+  void commit() {
+    if (isEditing()) {
+      getCellEditor().stopCellEditing();
+    }
+  }
+
+  @Override
+  public String getToolTipText(MouseEvent event) {
+    int row = rowAtPoint(event.getPoint());
+    int column = columnAtPoint(event.getPoint());
+    if (row < 0 || column < 0) {
+      return null;
+    }
+    return declared(row, column)
+        .map(found -> tip(looks.look(found, bookRow(row)), row, column))
+        .filter(tip -> !tip.isEmpty())
+        .orElse(null);
+  }
+
+  private String tip(CellLook look, int row, int column) {
+    if (!look.sentence().isEmpty()) {
+      return look.sentence();
+    }
+    if (look.standing() == CellLook.Standing.OVERRIDDEN) {
+      return "Typed over the default; delete it to get the default back.";
+    }
+    int room = getCellRect(row, column, false).width - 2 * CellPainter.padding();
+    return getFontMetrics(getFont()).stringWidth(look.text()) > room ? look.text() : "";
+  }
+}

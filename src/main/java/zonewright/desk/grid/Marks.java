@@ -1,0 +1,90 @@
+package zonewright.desk.grid;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Toolkit;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Map;
+import zonewright.sheet.Severity;
+
+/** Small marks in cells, each of a shape of its own so that none depends on its colour. */
+final class Marks {
+  private Marks() {}
+
+  /** Draws words and curves smoothly, as the desktop wants them. */
+  static void smooth(Graphics2D g) {
+    if (Toolkit.getDefaultToolkit().getDesktopProperty("awt.font.desktophints")
+        instanceof Map<?, ?> hints) {
+      g.addRenderingHints(hints);
+    } else {
+      g.setRenderingHint(
+          RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    }
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+  }
+
+  /** Draws the mark of a cell that was typed over its default: its upper left corner. */
+  static void corner(Graphics2D g, Color color) {
+    float side = UIScale.scale(7f);
+    Path2D corner = new Path2D.Float();
+    corner.moveTo(0, 0);
+    corner.lineTo(side, 0);
+    corner.lineTo(0, side);
+    corner.closePath();
+    g.setColor(color);
+    g.fill(corner);
+  }
+
+  /** Draws a triangle with a stroke in it. */
+  static void warning(Graphics2D g, Color color, int x, int y, int side) {
+    Path2D triangle = new Path2D.Float();
+    triangle.moveTo(x + side / 2f, y + 0.5f);
+    triangle.lineTo(x + side, y + side - 1f);
+    triangle.lineTo(x, y + side - 1f);
+    triangle.closePath();
+    g.setColor(color);
+    g.setStroke(
+        new BasicStroke(UIScale.scale(1.3f), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    g.draw(triangle);
+    float middle = x + side / 2f;
+    g.draw(new Line2D.Float(middle, y + side * 0.40f, middle, y + side * 0.62f));
+    float dot = UIScale.scale(1.5f);
+    g.fill(new Ellipse2D.Float(middle - dot / 2, y + side * 0.74f, dot, dot));
+  }
+
+  /** Draws the mark of a finding in the upper right: filled where it is grave, else a ring. */
+  static void finding(Graphics2D g, Severity severity, Palette palette, int width, int height) {
+    float side = UIScale.scale(6f);
+    float x = width - side - UIScale.scale(4f);
+    float y = Math.max(UIScale.scale(3f), height / 2f - side / 2 - UIScale.scale(1f));
+    g.setColor(palette.severity(severity));
+    g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
+    switch (severity) {
+      case WRONG -> g.fill(new Rectangle2D.Float(x, y, side, side));
+      case MISSING -> g.draw(new Ellipse2D.Float(x, y, side - 1, side - 1));
+      case CHECK -> g.fill(new Ellipse2D.Float(x, y, side, side));
+      case NOTE -> g.fill(new Ellipse2D.Float(x + 1, y + 1, side - 2, side - 2));
+    }
+  }
+
+  /** Draws a wavy line under words. */
+  static void wave(Graphics2D g, int x, int y, int width) {
+    float step = UIScale.scale(2f);
+    Path2D wave = new Path2D.Float();
+    wave.moveTo(x, y);
+    boolean up = true;
+    for (float at = x + step; at <= x + width; at += step) {
+      wave.lineTo(at, up ? y - step : y);
+      up = !up;
+    }
+    g.setStroke(new BasicStroke(UIScale.scale(1f)));
+    g.draw(wave);
+  }
+}

@@ -1,0 +1,144 @@
+package zonewright.desk.grid;
+
+import com.formdev.flatlaf.FlatLaf;
+import java.awt.Color;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.WeakHashMap;
+import javax.swing.LookAndFeel;
+import javax.swing.UIManager;
+import zonewright.sheet.Severity;
+
+/**
+ * The colours of the program, all mixed from those of the look and feel in use, so that light and
+ * dark keep the same order of emphasis.
+ *
+ * <p>Ask {@link #current} at each painting; for the event thread only.
+ */
+public final class Palette {
+  private static final Map<LookAndFeel, Palette> KNOWN = new WeakHashMap<>();
+
+  /** Hues, in degrees, of groups of columns in their order: neighbours are easy to tell apart. */
+  private static final int[] BAND_HUES = {215, 135, 195, 32, 265, 180, 95, 345};
+
+  private final boolean dark;
+  private final Color paper;
+  private final Color ink;
+  private final Color accent;
+  private final Map<Integer, Color> bands = new HashMap<>();
+
+  private Palette() {
+    dark = FlatLaf.isLafDark();
+    paper = color("Table.background", Color.WHITE);
+    ink = color("Table.foreground", Color.BLACK);
+    accent = color("Component.accentColor", new Color(0x26, 0x75, 0xBF));
+  }
+
+  private static Color color(String key, Color otherwise) {
+    Color found = UIManager.getColor(key);
+    return found == null ? otherwise : new Color(found.getRGB());
+  }
+
+  /** Returns the colours for the look and feel in use. */
+  public static Palette current() {
+    return KNOWN.computeIfAbsent(UIManager.getLookAndFeel(), any -> new Palette());
+  }
+
+  /** Returns {@code share} (0 to 1) of one colour with the rest of another. */
+  public static Color mix(Color one, Color other, double share) {
+    return new Color(
+        part(one.getRed(), other.getRed(), share),
+        part(one.getGreen(), other.getGreen(), share),
+        part(one.getBlue(), other.getBlue(), share));
+  }
+
+  private static int part(int one, int other, double share) {
+    return (int) Math.round(one * share + other * (1 - share));
+  }
+
+  /** Says whether the look and feel is a dark one. */
+  public boolean dark() {
+    return dark;
+  }
+
+  /** Returns the ground of calculated cells. */
+  public Color paper() {
+    return paper;
+  }
+
+  /** Returns the colour of what counts. */
+  public Color ink() {
+    return ink;
+  }
+
+  /** Returns the colour of words that stand back. */
+  public Color muted() {
+    return mix(ink, paper, dark ? 0.70 : 0.62);
+  }
+
+  /** Returns the colour of values that nobody typed but that could be typed over. */
+  public Color softInk() {
+    return mix(ink, paper, 0.78);
+  }
+
+  /** Returns the colour of lines between cells. */
+  public Color line() {
+    return mix(ink, paper, dark ? 0.14 : 0.10);
+  }
+
+  /** Returns the colour of lines between groups. */
+  public Color strongLine() {
+    return mix(ink, paper, dark ? 0.34 : 0.26);
+  }
+
+  /** Returns the colour of what is selected or acted on. */
+  public Color accent() {
+    return accent;
+  }
+
+  /** Returns the colour of the frame around the cell that has the focus. */
+  public Color strongAccent() {
+    return dark ? mix(Color.WHITE, accent, 0.35) : accent;
+  }
+
+  /** Returns the ground of cells a person types into. */
+  public Color inputGround() {
+    return mix(dark ? new Color(0xE8C46A) : new Color(0xE9B949), paper, dark ? 0.06 : 0.11);
+  }
+
+  /** Returns the ground of cells that may be typed over. */
+  public Color defaultGround() {
+    return mix(inputGround(), paper, 0.45);
+  }
+
+  /** Returns the ground of headings and row numbers. */
+  public Color headingGround() {
+    return mix(ink, paper, dark ? 0.07 : 0.035);
+  }
+
+  /** Returns a ground as it looks while selected. */
+  public Color selected(Color ground) {
+    return mix(accent, ground, dark ? 0.30 : 0.15);
+  }
+
+  /** Returns the ground of the heading of a group, by its place among the groups. */
+  public Color band(int place) {
+    return bands.computeIfAbsent(place, this::bandGround);
+  }
+
+  private Color bandGround(int place) {
+    float hue = BAND_HUES[Math.floorMod(place, BAND_HUES.length)] / 360f;
+    Color strong = Color.getHSBColor(hue, dark ? 0.45f : 0.55f, dark ? 0.85f : 0.70f);
+    return mix(strong, paper, dark ? 0.26 : 0.20);
+  }
+
+  /** Returns the colour of a mark that stands for a finding. */
+  public Color severity(Severity severity) {
+    return switch (severity) {
+      case WRONG -> dark ? new Color(0xFF8A80) : new Color(0xB3261E);
+      case MISSING -> dark ? new Color(0xFFC56B) : new Color(0x9A5B00);
+      case CHECK -> dark ? new Color(0xC9A7FF) : new Color(0x7A3DB8);
+      case NOTE -> muted();
+    };
+  }
+}

@@ -1,0 +1,258 @@
+package zonewright.desk.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import zonewright.formula.Reference;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Entries;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+
+/** What is done to the cells and rows selected in a grid, each as one edit that can be undone. */
+final class RangeActions {
+  private final SheetTable table;
+
+  RangeActions(SheetTable table) {
+    this.table = table;
+  }
+
+  /** Gives a grid these actions. */
+  void install(GridActions actions) {
+    actions.does(GridAction.UNDO, () -> settled(table.book()::undo));
+    actions.does(GridAction.REDO, () -> settled(table.book()::redo));
+    actions.does(GridAction.COPY, () -> settled(this::copy));
+    actions.does(GridAction.CUT, () -> settled(this::cut));
+    actions.does(GridAction.PASTE, () -> settled(this::paste));
+    actions.does(GridAction.CLEAR, () -> settled(this::clear));
+    actions.does(GridAction.FILL_DOWN, () -> settled(this::fillDown));
+    actions.does(GridAction.SELECT_ALL, () -> settled(table::selectAll));
+    actions.does(GridAction.EDIT, () -> table.beginEditing(EntryTable.Beginning.inPlace()));
+    actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryTable.Beginning.fromList()));
+    actions.does(GridAction.INSERT_ROWS, () -> settled(this::insertRows));
+    actions.does(GridAction.DELETE_ROWS, () -> settled(this::deleteRows));
+    actions.does(GridAction.DUPLICATE_ROWS, () -> settled(this::duplicateRows));
+    actions.does(GridAction.MOVE_ROWS_UP, () -> settled(() -> moveRows(-1)));
+    actions.does(GridAction.MOVE_ROWS_DOWN, () -> settled(this::downOrChoose));
+  }
+
+  /** Keeps what is being typed before anything else happens. */
+  private void settled(Runnable what) {
+    table.commit();
+    what.run();
+  }
+
+  private String id() {
+    return table.sheet().table().id();
+  }
+
+  private boolean grows() {
+    return table.sheet().grows();
+  }
+
+  /** Returns the rows selected, without the new one. */
+  List<Integer> rows() {
+    return IntStream.of(table.getSelectedRows())
+        .filter(row -> row < table.book().rows(id()))
+        .boxed()
+        .toList();
+  }
+
+  private List<Reference> columns() {
+    List<Reference> columns = new ArrayList<>();
+    for (int at : table.getSelectedColumns()) {
+      columns.add(table.columnAt(at).reference());
+    }
+    return columns;
+  }
+
+  private List<Reference> typeable() {
+    return columns().stream()
+        .filter(reference -> EntryTable.typeable(table.book(), declared(reference)))
+        .toList();
+  }
+
+  private Column declared(Reference reference) {
+    return table.book().blueprint().column(reference);
+  }
+
+  private boolean wholeRows() {
+    return table.getSelectedColumnCount() == table.getColumnCount();
+  }
+
+  void copy() {
+    if (rows().isEmpty() || columns().isEmpty()) {
+      return;
+    }
+    List<List<String>> shown = new ArrayList<>();
+    List<List<String>> entered = new ArrayList<>();
+    for (int row : rows()) {
+      shown.add(columns().stream().map(reference -> exact(reference, row)).toList());
+      entered.add(columns().stream().map(reference -> entered(reference, row)).toList());
+    }
+    GridClipboard.put(new GridClipboard.Cells(shown, entered));
+  }
+
+  private String exact(Reference reference, int row) {
+    Column column = declared(reference);
+    String typed = table.looks().typed(column, row);
+    CellLook look = table.looks().look(column, row);
+    boolean words = look.standing() == CellLook.Standing.NOT_APPLICABLE && !column.takesEntries();
+    return words ? look.text() : typed;
+  }
+
+  /** Returns what to type to get an entry again, in any unit system; nothing for a default. */
+  private String entered(Reference reference, int row) {
+    Column column = declared(reference);
+    if (!column.takesEntries()) {
+      return exact(reference, row);
+    }
+    Entry entry = table.book().entry(reference, row);
+    String typed = Entries.typed(column, entry);
+    boolean bare = !(entry instanceof Entry.Figure) || column.kind().percent();
+    String unit = column.kind().unit(table.book().system()).symbol();
+    return bare || unit.isEmpty() ? typed : typed + " " + unit;
+  }
+
+  private void cut() {
+    copy();
+    clear();
+  }
+
+  private void clear() {
+    if (!rows().isEmpty()) {
+      table.book().perform(table.edits().cleared(typeable(), rows()));
+    }
+  }
+
+  void paste() {
+    List<List<String>> block = GridClipboard.take();
+    int[] rows = table.getSelectedRows();
+    int[] columns = table.getSelectedColumns();
+    if (block.isEmpty() || rows.length == 0 || columns.length == 0) {
+      return;
+    }
+    int wide = block.stream().mapToInt(List::size).max().orElse(0);
+    List<List<String>> tiled = tiled(block, wide, rows.length, columns.length);
+    int before = table.book().rows(id());
+    table
+        .book()
+        .perform(table.edits().pasted(id(), table.shownColumns(), rows[0], columns[0], tiled));
+    int lastRow = Math.min(table.getRowCount() - 1, rows[0] + tiled.size() - 1);
+    int wider = tiled.stream().mapToInt(List::size).max().orElse(1);
+    int lastColumn = Math.min(table.getColumnCount() - 1, columns[0] + wider - 1);
+    if (lastRow >= 0 && (grows() || before > 0)) {
+      table.changeSelection(lastRow, lastColumn, false, false);
+      table.changeSelection(rows[0], columns[0], false, true);
+    }
+  }
+
+  /** Returns the block, repeated where the cells selected are a multiple of it. */
+  private static List<List<String>> tiled(
+      List<List<String>> block, int wide, int rows, int columns) {
+    int down = rows % block.size() == 0 ? rows / block.size() : 1;
+    int across = wide > 0 && columns % wide == 0 ? columns / wide : 1;
+    if (down * across == 1) {
+      return block;
+    }
+    List<List<String>> tiled = new ArrayList<>();
+    for (int i = 0; i < down * block.size(); i++) {
+      List<String> line = new ArrayList<>();
+      for (int j = 0; j < across; j++) {
+        List<String> part = block.get(i % block.size());
+        line.addAll(part);
+        for (int fill = part.size(); fill < wide && across > 1; fill++) {
+          line.add("");
+        }
+      }
+      tiled.add(line);
+    }
+    return tiled;
+  }
+
+  private void fillDown() {
+    List<Integer> rows = rows();
+    if (rows.isEmpty()) {
+      return;
+    }
+    if (rows.size() == 1) {
+      if (rows.get(0) == 0) {
+        return;
+      }
+      rows = List.of(rows.get(0) - 1, rows.get(0));
+    }
+    List<Reference> columns = new ArrayList<>(typeable());
+    if (columns.size() > 1) {
+      columns.removeIf(this::namesRows);
+    }
+    table.book().perform(table.edits().filledDown(columns, rows));
+  }
+
+  private boolean namesRows(Reference reference) {
+    TableDefinition definition = table.sheet().table();
+    return definition.key().filter(key -> key.reference().equals(reference)).isPresent();
+  }
+
+  private void insertRows() {
+    if (grows()) {
+      int at = Math.max(0, table.getSelectionModel().getMinSelectionIndex());
+      int count = Math.max(1, table.getSelectedRowCount());
+      table.book().perform(table.edits().inserted(id(), at, count));
+      select(at, count);
+    }
+  }
+
+  private void deleteRows() {
+    List<Integer> rows = rows();
+    if (grows() && !rows.isEmpty()) {
+      Edit gone = table.edits().removed(id(), rows.get(0), rows.size());
+      table.book().perform(gone);
+      select(Math.min(rows.get(0), table.getRowCount() - 1), 1);
+    }
+  }
+
+  private void duplicateRows() {
+    List<Integer> rows = rows();
+    if (grows() && !rows.isEmpty()) {
+      table.book().perform(table.edits().duplicated(id(), rows.get(0), rows.size()));
+      select(rows.get(0) + rows.size(), rows.size());
+    }
+  }
+
+  private void moveRows(int step) {
+    List<Integer> rows = rows();
+    if (!grows() || rows.isEmpty()) {
+      return;
+    }
+    int to = rows.get(0) + step;
+    if (to >= 0 && to + rows.size() <= table.book().rows(id())) {
+      table.book().perform(table.edits().moved(id(), rows.get(0), rows.size(), to));
+      select(to, rows.size());
+    }
+  }
+
+  /** Opens the list of a choice; moves rows where whole rows are selected or there is no list. */
+  private void downOrChoose() {
+    boolean choice =
+        !wholeRows()
+            && table
+                .declared(Math.max(0, table.leadRow()), Math.max(0, table.leadColumn()))
+                .filter(column -> column.content() == Column.Content.CHOICE)
+                .filter(column -> EntryTable.typeable(table.book(), column))
+                .isPresent();
+    if (choice) {
+      table.beginEditing(EntryTable.Beginning.fromList());
+    } else {
+      moveRows(1);
+    }
+  }
+
+  /** Selects rows, in the columns selected before. */
+  private void select(int at, int count) {
+    if (at >= 0 && count > 0) {
+      table.getSelectionModel().setSelectionInterval(at + count - 1, at);
+      table.scrollRectToVisible(table.getCellRect(at, Math.max(0, table.leadColumn()), false));
+    }
+  }
+}

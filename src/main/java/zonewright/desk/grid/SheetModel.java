@@ -1,0 +1,73 @@
+package zonewright.desk.grid;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.table.AbstractTableModel;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+
+/** A table of a book as Swing wants it: the texts of its cells, and one more row to begin. */
+final class SheetModel extends AbstractTableModel {
+  private final transient Book book;
+  private final transient CellLooks looks;
+  private final transient TableDefinition table;
+  private final transient List<Optional<Column>> columns;
+  private int rows;
+
+  SheetModel(Book book, String tableId, CellLooks looks) {
+    this.book = book;
+    this.looks = looks;
+    this.table = book.blueprint().table(tableId);
+    this.columns = table.columns().stream().map(Optional::of).toList();
+    this.rows = book.rows(tableId);
+  }
+
+  TableDefinition table() {
+    return table;
+  }
+
+  Optional<Column> column(int at) {
+    return columns.get(at);
+  }
+
+  boolean grows() {
+    return table.rows() instanceof TableDefinition.Rows.Free;
+  }
+
+  /** Says whether a row is the one in which a new one begins. */
+  boolean isNew(int row) {
+    return grows() && row == rows;
+  }
+
+  /** Takes over how many rows the book has now. */
+  void reload() {
+    rows = book.rows(table.id());
+    fireTableDataChanged();
+  }
+
+  @Override
+  public int getRowCount() {
+    return grows() ? rows + 1 : rows;
+  }
+
+  @Override
+  public int getColumnCount() {
+    return columns.size();
+  }
+
+  @Override
+  public String getColumnName(int at) {
+    return table.columns().get(at).heading(book.system());
+  }
+
+  @Override
+  public Object getValueAt(int row, int at) {
+    return looks.look(table.columns().get(at), row).text();
+  }
+
+  @Override
+  public boolean isCellEditable(int row, int at) {
+    return EntryTable.typeable(book, table.columns().get(at));
+  }
+}

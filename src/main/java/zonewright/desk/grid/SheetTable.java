@@ -1,0 +1,203 @@
+package zonewright.desk.grid;
+
+import java.awt.Graphics;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JTable;
+import javax.swing.table.JTableHeader;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+
+/**
+ * The cells of a table with many rows. Its first columns can stay where they are while the others
+ * scroll beneath them.
+ */
+final class SheetTable extends EntryTable {
+  private final transient SheetModel model;
+  private int frozen;
+
+  /** While painting, columns stand where they would without freezing. */
+  private boolean asIfThawed;
+
+  private boolean paintingFrozen;
+
+  SheetTable(SheetModel model, Book book, CellLooks looks) {
+    super(model, book, looks);
+    this.model = model;
+    setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+    getAccessibleContext().setAccessibleName(model.table().title());
+    getAccessibleContext()
+        .setAccessibleDescription(
+            "Grid with one row a %s. Type to replace, F2 to edit."
+                .formatted(model.table().rowWord()));
+  }
+
+  SheetModel sheet() {
+    return model;
+  }
+
+  @Override
+  protected JTableHeader createDefaultTableHeader() {
+    return new SheetHeader(getColumnModel());
+  }
+
+  @Override
+  Optional<Column> declared(int row, int column) {
+    return model.column(convertColumnIndexToModel(column));
+  }
+
+  Column columnAt(int column) {
+    return model.column(convertColumnIndexToModel(column)).orElseThrow();
+  }
+
+  @Override
+  int bookRow(int row) {
+    return row;
+  }
+
+  @Override
+  boolean lastOfGroup(int column) {
+    return column == frozenColumns() - 1
+        || (column + 1 < getColumnCount()
+            && !columnAt(column).band().equals(columnAt(column + 1).band()));
+  }
+
+  @Override
+  String hint(int row, int column) {
+    return column == 0 && model.isNew(row) ? newRowWords() : "";
+  }
+
+  /** Returns what stands in the row in which a new one begins; nothing where there is none. */
+  String newRowWords() {
+    return model.grows() ? "new " + model.table().rowWord() : "";
+  }
+
+  @Override
+  boolean isNew(int row) {
+    return model.isNew(row);
+  }
+
+  /** Returns the columns shown, in their order. */
+  List<Reference> shownColumns() {
+    List<Reference> shown = new ArrayList<>();
+    for (int at = 0; at < getColumnCount(); at++) {
+      shown.add(columnAt(at).reference());
+    }
+    return shown;
+  }
+
+  @Override
+  void enter(int row, int column, String text) {
+    Reference reference = columnAt(column).reference();
+    if (model.isNew(row)) {
+      if (!text.isBlank()) {
+        book()
+            .perform(
+                edits()
+                    .pasted(
+                        model.table().id(), List.of(reference), row, 0, List.of(List.of(text))));
+      }
+    } else {
+      book().perform(edits().typed(reference, row, text));
+    }
+  }
+
+  /** Keeps the first columns in view. */
+  void freeze(int columns) {
+    frozen = columns;
+    repaint();
+    getTableHeader().repaint();
+  }
+
+  /** Returns how many columns stay in view now: none where they would leave too little room. */
+  int frozenColumns() {
+    int count = Math.min(frozen, getColumnCount());
+    return widthOf(count) * 2 > getVisibleRect().width ? 0 : count;
+  }
+
+  private int widthOf(int columns) {
+    int width = 0;
+    for (int at = 0; at < columns; at++) {
+      width += getColumnModel().getColumn(at).getWidth();
+    }
+    return width;
+  }
+
+  /** Returns the width of the columns that stay in view. */
+  int frozenWidth() {
+    return widthOf(frozenColumns());
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Rectangle seen = getVisibleRect();
+    int width = frozenWidth();
+    if (width == 0 || seen.x == 0) {
+      asIfThawed = true;
+      super.paintComponent(graphics);
+      asIfThawed = false;
+      return;
+    }
+    asIfThawed = true;
+    Graphics right = graphics.create();
+    right.clipRect(seen.x + width, seen.y, seen.width - width, seen.height);
+    super.paintComponent(right);
+    right.dispose();
+    paintingFrozen = true;
+    Graphics left = graphics.create();
+    left.translate(seen.x, 0);
+    left.clipRect(0, seen.y, width, seen.height);
+    super.paintComponent(left);
+    left.dispose();
+    paintingFrozen = false;
+    asIfThawed = false;
+  }
+
+  /** While the frozen columns are painted, the field in one of them paints itself. */
+  @Override
+  public int getEditingColumn() {
+    return paintingFrozen ? -1 : super.getEditingColumn();
+  }
+
+  @Override
+  public Rectangle getCellRect(int row, int column, boolean spacing) {
+    Rectangle cell = super.getCellRect(row, column, spacing);
+    if (!asIfThawed && column >= 0 && column < frozenColumns()) {
+      cell.x += getVisibleRect().x;
+    }
+    return cell;
+  }
+
+  @Override
+  public int columnAtPoint(Point point) {
+    int left = getVisibleRect().x;
+    boolean overFrozen = point.x >= left && point.x < left + frozenWidth();
+    return super.columnAtPoint(
+        !asIfThawed && overFrozen ? new Point(point.x - left, point.y) : point);
+  }
+
+  /** Scrolls so that a cell is not hidden beneath the columns that stay in view. */
+  @Override
+  public void scrollRectToVisible(Rectangle wanted) {
+    Rectangle seen = getVisibleRect();
+    int width = frozenWidth();
+    Rectangle clear = new Rectangle(wanted);
+    boolean inFrozen = wanted.x >= seen.x && wanted.x + wanted.width <= seen.x + width;
+    if (!inFrozen && wanted.x < seen.x + width) {
+      clear.x -= width;
+      clear.width = Math.min(wanted.width + width, Math.max(seen.width, 1));
+    }
+    super.scrollRectToVisible(clear);
+  }
+
+  /** Puts the field one types into where its cell is now. */
+  void scrolled() {
+    if (isEditing() && getEditorComponent() != null) {
+      getEditorComponent().setBounds(getCellRect(getEditingRow(), getEditingColumn(), false));
+    }
+  }
+}
