@@ -2,8 +2,9 @@ package zonewright.benchmark;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import zonewright.budget.SiteBudget;
 import zonewright.budget.ZoneBudget;
-import zonewright.climate.Climate;
+import zonewright.climate.Peak;
 import zonewright.design.Design;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
@@ -21,7 +22,8 @@ import zonewright.water.SiteRules;
 
 /**
  * The columns of the zones from plants to yearly volume as a programmer would write them for US
- * units only: arrays in, arrays out, a loop for each group of columns, no names, no reasons.
+ * units only: arrays in, arrays out, a loop for each group of columns, no names, no reasons. Only
+ * what {@link ManyZones} holds: no second plants, canopies or adjusted depletion.
  */
 final class PlainLoop {
   private static final double NONE = Double.NaN;
@@ -49,7 +51,9 @@ final class PlainLoop {
       list(Soils.TEXTURES.numbers("Available water (in/ft)", QuantityKind.STORAGE));
 
   private final double peak;
-  private final double year;
+  private final double rain;
+  private final double peakDaysWorth;
+  private final double[] gaps;
   private final double peakDays;
   private final double allowedDays;
   private final double grossMethod;
@@ -59,9 +63,18 @@ final class PlainLoop {
   PlainLoop(Design design) {
     Book book = design.book();
     count = book.rows(Sheets.ZONES);
-    peak = book.number(Climate.PEAK_REFERENCE_ET.reference(), 0);
-    year = book.number(Climate.YEAR_REFERENCE_ET.reference(), 0);
-    peakDays = book.number(Climate.PEAK_DAYS.reference(), 0);
+    peak = book.number(Peak.REFERENCE_ET.reference(), 0);
+    rain = book.number(Peak.EFFECTIVE_RAIN.reference(), 0);
+    double worth = 0;
+    for (int month = 0; month < 12; month++) {
+      worth += book.number(SiteBudget.PEAK_DAYS_WORTH.reference(), month);
+    }
+    peakDaysWorth = worth;
+    gaps =
+        SiteRules.LONGEST_GAPS.stream()
+            .mapToDouble(column -> book.number(column.reference(), 0))
+            .toArray();
+    peakDays = book.number(Peak.DAYS.reference(), 0);
     allowedDays = book.number(SiteRules.DAYS_ALLOWED.reference(), 0);
     grossMethod = book.number(SiteRules.GROSS_METHOD.reference(), 0);
     for (Column column : book.blueprint().table(Sheets.ZONES).columns()) {
@@ -111,6 +124,17 @@ final class PlainLoop {
 
   private static double over(double above, double below) {
     return below == 0 ? NONE : above / below;
+  }
+
+  private double fewestDays(double interval) {
+    if (Double.isNaN(interval)) {
+      return NONE;
+    }
+    int days = 1;
+    while (days < 7 && !atMost(gaps[days - 1], interval)) {
+      days++;
+    }
+    return days;
   }
 
   /** Calculates every column. */
@@ -208,7 +232,7 @@ final class PlainLoop {
     double[] gross = out(Demand.GROSS_DEMAND);
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
     for (int i = 0; i < count; i++) {
-      net[i] = peak * coefficient[i];
+      net[i] = Math.max(0, peak * coefficient[i] - rain);
       multiplier[i] = 1 / (0.4 + 0.6 * uniformity[i]);
       gross[i] = grossMethod == 1 ? over(net[i], efficiency[i]) : net[i] * multiplier[i];
       week[i] = over(gross[i] * 420, rate[i]);
@@ -229,9 +253,9 @@ final class PlainLoop {
     double[] run = out(Demand.RUN_TIME);
     for (int i = 0; i < count; i++) {
       depth[i] = available[i] / 12 * rootDepth[i] * depletion[i];
-      interval[i] = Math.max(1, down(over(depth[i], net[i])));
+      interval[i] = atMost(net[i], 0) ? NONE : Math.max(1, down(over(depth[i], net[i])));
       needed[i] = up(7 / interval[i]);
-      days[i] = or(typedDays[i], Math.min(needed[i], allowedDays));
+      days[i] = or(typedDays[i], Math.min(fewestDays(interval[i]), allowedDays));
       run[i] = up(week[i] / days[i]);
     }
   }
@@ -268,7 +292,7 @@ final class PlainLoop {
       perDay[i] = flow[i] * given[i];
       perWeek[i] = perDay[i] * days[i];
       perPeakMonth[i] = perWeek[i] * peakDays / 7;
-      perYear[i] = perWeek[i] / 7 * (year / peak);
+      perYear[i] = perWeek[i] / 7 * peakDaysWorth;
     }
   }
 
