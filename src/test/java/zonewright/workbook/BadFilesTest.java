@@ -67,7 +67,8 @@ class BadFilesTest {
     byte[] whole = Files.readAllBytes(demo());
     for (int part : new int[] {2, 3, 10}) {
       Path cut = folder.resolve("cut" + part + ".xlsx");
-      refused(Files.write(cut, Arrays.copyOf(whole, whole.length - whole.length / part)), "cut short");
+      refused(
+          Files.write(cut, Arrays.copyOf(whole, whole.length - whole.length / part)), "cut short");
     }
   }
 

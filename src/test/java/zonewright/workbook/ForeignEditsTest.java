@@ -61,9 +61,7 @@ class ForeignEditsTest {
   private XSSFCell zone(XSSFWorkbook workbook, Column column, int row) {
     int position = design.book().position(column.reference());
     XSSFRow cells = workbook.getSheet("Zones").getRow(TableSheet.FIRST_ROW + row);
-    return cells.getCell(position) == null
-        ? cells.createCell(position)
-        : cells.getCell(position);
+    return cells.getCell(position) == null ? cells.createCell(position) : cells.getCell(position);
   }
 
   private static Entry entry(DesignFile.Opened opened, Column column, int row) {
