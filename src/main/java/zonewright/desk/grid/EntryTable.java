@@ -17,7 +17,6 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Severity;
-import zonewright.sheet.TableDefinition;
 
 /** A table whose cells are cells of a book, typed into as in a spreadsheet. */
 abstract class EntryTable extends JXTable {
@@ -133,11 +132,7 @@ abstract class EntryTable extends JXTable {
 
   /** Says whether a person may type into a column: not where it names rows that are given. */
   static boolean typeable(Book book, Column column) {
-    TableDefinition table = book.blueprint().table(column.reference().table());
-    boolean givenName =
-        table.rows() instanceof TableDefinition.Rows.Named
-            && column.reference().equals(table.columns().get(0).reference());
-    return column.takesEntries() && !givenName;
+    return book.blueprint().table(column.reference().table()).takesEntries(column);
   }
 
   /** Makes rows high enough for the font, with some air. */
