@@ -104,6 +104,11 @@ final class GridWindow implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Does what a menu would do; for keys that the test's own toolkit does not know. */
+  void does(GridAction which) {
+    act(() -> sheetGrid().action(which).actionPerformed(null));
+  }
+
   void enter() {
     press(KeyEvent.VK_ENTER);
   }

@@ -129,15 +129,15 @@ class SheetGridBlocksTest {
   @Test
   void rowsAreInsertedDuplicatedMovedAndDeletedByKey() {
     window.goTo(Facts.ZONE_PLACE, 1);
-    window.press(KeyEvent.VK_UP, KeyEvent.VK_ALT);
+    window.does(GridAction.MOVE_ROWS_UP);
     assertThat(names()).startsWith("2", "1", "3");
-    window.press(KeyEvent.VK_DOWN, KeyEvent.VK_ALT);
+    window.does(GridAction.MOVE_ROWS_DOWN);
     assertThat(names()).startsWith("1", "2", "3");
     window.press(KeyEvent.VK_D, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
     assertThat(names()).startsWith("1", "2", "2 copy", "3");
     command(KeyEvent.VK_MINUS);
     assertThat(names()).startsWith("1", "2", "3");
-    window.act(() -> window.sheetGrid().action(GridAction.INSERT_ROWS).actionPerformed(null));
+    window.does(GridAction.INSERT_ROWS);
     assertThat(names()).startsWith("1", "2", "13", "3");
   }
 
