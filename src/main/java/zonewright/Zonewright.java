@@ -1,11 +1,49 @@
 package zonewright;
 
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import zonewright.command.Program;
+import zonewright.command.Window;
+import zonewright.desk.Desk;
+
 /** Starts the program. */
 public final class Zonewright {
   private Zonewright() {}
 
   /** Opens the window, or answers on the command line when there are arguments. */
   public static void main(String[] arguments) {
-    System.out.println("Zonewright");
+    Program program = new Program(text(System.out), text(System.err), new DesktopWindow());
+    int code = program.run(arguments);
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
+
+  private static PrintWriter text(OutputStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+
+  private static final class DesktopWindow implements Window {
+    @Override
+    public boolean possible() {
+      try {
+        return !GraphicsEnvironment.isHeadless()
+            && GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice() != null;
+      } catch (HeadlessException | AWTError | LinkageError noDisplay) {
+        return false;
+      }
+    }
+
+    @Override
+    public void open(Optional<Path> file) {
+      Desk.open(file);
+    }
   }
 }

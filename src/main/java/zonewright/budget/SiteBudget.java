@@ -7,8 +7,12 @@ import static zonewright.trade.Sheets.WATER;
 import static zonewright.trade.Sheets.ZONE;
 import static zonewright.trade.Sheets.ZONES;
 
+import java.util.List;
 import zonewright.climate.Climate;
+import zonewright.climate.Peak;
+import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
@@ -66,18 +70,62 @@ public final class SiteBudget {
   public static final Column SITE_YEAR =
       site("volume-per-year", "Volume a year", QuantityKind.VOLUME, ZoneBudget.VOLUME_PER_YEAR);
 
+  public static final Column MEAN_COEFFICIENT =
+      Column.calculated(
+              SITE,
+              "mean-coefficient",
+              "Mean landscape coefficient",
+              QuantityKind.FACTOR,
+              new Formula.Gather(Gathering.SUM, ZoneBudget.WEIGHTED_AREA.reference())
+                  .over(new Formula.Gather(Gathering.SUM, Emitters.AREA.reference())))
+          .band(WATER)
+          .means("Landscape coefficient of the site: the mean over its zones, by area.")
+          .source("By definition.");
+
+  private static final Formula PLAIN_PERCENT =
+      Climate.DAILY_REFERENCE_ET.cell().over(Peak.REFERENCE_ET.cell());
+
+  private static final Formula PERCENT_WITH_RAIN =
+      Formula.larger(
+              Formula.zero(QuantityKind.DAILY_DEPTH),
+              Climate.DAILY_REFERENCE_ET
+                  .cell()
+                  .times(MEAN_COEFFICIENT.cell())
+                  .minus(Rain.DAILY_EFFECTIVE.cell()))
+          .over(
+              Peak.REFERENCE_ET
+                  .cell()
+                  .times(MEAN_COEFFICIENT.cell())
+                  .minus(Peak.EFFECTIVE_RAIN.cell()));
+
   public static final Column PERCENT =
       Column.calculated(
               MONTHS,
               "percent",
               "Percent of the baseline",
               QuantityKind.SHARE,
-              Climate.DAILY_REFERENCE_ET.cell().over(Climate.PEAK_REFERENCE_ET.cell()))
+              Formula.when(new Condition.WordIs(Rain.METHOD.reference(), List.of(Rain.NONE)))
+                  .then(PLAIN_PERCENT)
+                  .otherwise(PERCENT_WITH_RAIN))
           .band(WATER)
           .means(
               "What the month asks of the baseline. A weather-based controller should come near it once it is left to itself.")
           .source(
-              "Washington State University Extension (Grant County), Monthly Sprinkler Runtime Adjustment (verified).");
+              "Reference ET of the month over that of the peak month: Washington State University Extension (Grant County), Monthly"
+                  + " Sprinkler Runtime Adjustment (verified). Where rain counts: net demand over that of the peak month, at the site's"
+                  + " mean landscape coefficient (derived).");
+
+  public static final Column PEAK_DAYS_WORTH =
+      Column.calculated(
+              MONTHS,
+              "peak-days-worth",
+              "Peak days' worth",
+              QuantityKind.DAYS,
+              Climate.DAYS.cell().times(PERCENT.cell()))
+          .band(WATER)
+          .decimals(1, 1)
+          .means("How many days at 100 percent the month's water comes to.")
+          .source("By definition.");
 
   public static final Column MONTH_VOLUME =
       Column.calculated(
@@ -85,14 +133,10 @@ public final class SiteBudget {
               "volume",
               "Site volume",
               QuantityKind.VOLUME,
-              SITE_WEEK
-                  .cell()
-                  .over(Formula.amount(7, Units.DAY))
-                  .times(Climate.DAYS.cell())
-                  .times(PERCENT.cell()))
+              SITE_WEEK.cell().over(Formula.amount(7, Units.DAY)).times(PEAK_DAYS_WORTH.cell()))
           .band(WATER)
           .means("Water of the whole site in the month when the baseline is scaled by its percent.")
-          .source("By definition; no rain is counted.");
+          .source("By definition.");
 
   private static Formula sumOver(Reference column) {
     return new Formula.SumWhere(column, ZONE_PROGRAM.reference(), PROGRAM.reference());

@@ -1,12 +1,15 @@
 package zonewright.budget;
 
+import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.WATER;
 import static zonewright.trade.Sheets.ZONES;
 
-import zonewright.climate.Climate;
+import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
+import zonewright.formula.Reference;
+import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
@@ -16,6 +19,21 @@ import zonewright.water.Demand;
 /** Columns of the water a zone takes at 100 percent. */
 public final class ZoneBudget {
   private static final Formula WEEK = Formula.amount(7, Units.DAY);
+
+  /** Declared with the months, which are made from the zones. */
+  private static final Reference PEAK_DAYS_WORTH =
+      new Reference(MONTHS, "peak-days-worth", "Peak days' worth", QuantityKind.DAYS);
+
+  public static final Column WEIGHTED_AREA =
+      Column.calculated(
+              ZONES,
+              "weighted-area",
+              "Coefficient × area",
+              QuantityKind.AREA,
+              Plants.LANDSCAPE_COEFFICIENT.cell().times(Emitters.AREA.cell()))
+          .band(WATER)
+          .means("The area of reference grass that would use as much water as the zone needs.")
+          .source("By definition.");
 
   public static final Column MINUTES_GIVEN =
       Column.calculated(
@@ -56,7 +74,7 @@ public final class ZoneBudget {
               "volume-peak-month",
               "Volume in the peak month",
               QuantityKind.VOLUME,
-              VOLUME_PER_WEEK.cell().times(Climate.PEAK_DAYS.cell()).over(WEEK))
+              VOLUME_PER_WEEK.cell().times(Peak.DAYS.cell()).over(WEEK))
           .band(WATER)
           .means("Water of the whole peak month at 100 percent: its share of the baseline budget.")
           .source("A week's volume for each 7 days of the month.");
@@ -70,13 +88,10 @@ public final class ZoneBudget {
               VOLUME_PER_WEEK
                   .cell()
                   .over(WEEK)
-                  .times(Climate.YEAR_REFERENCE_ET.cell().over(Climate.PEAK_REFERENCE_ET.cell())))
+                  .times(new Formula.Gather(Gathering.SUM, PEAK_DAYS_WORTH)))
           .band(WATER)
-          .means(
-              "Water of a year when the baseline is scaled each month by its reference evapotranspiration; no rain is counted.")
-          .source(
-              "Percent of a month = its reference evapotranspiration ÷ that of the peak month (Washington State University"
-                  + " Extension, Monthly Sprinkler Runtime Adjustment).");
+          .means("Water of a year when the baseline is scaled each month by its percent.")
+          .source("A week's volume for each 7 of the year's peak days' worth.");
 
   public static final Column SHARE =
       Column.calculated(

@@ -64,21 +64,29 @@ public final class Climate {
           .within(Bounds.from(28, 31, Units.DAY).wholeNumbers())
           .means("Days in the month; February has 28.");
 
+  private static final Formula PUBLISHED_ET =
+      new Formula.LookupAcross(PLACE.reference(), PLACE_MONTHS, NUMBER.cell());
+
   public static final Column REFERENCE_ET =
       Column.defaulted(
               MONTHS,
               "reference-et",
               "Reference ET",
               QuantityKind.DEPTH,
-              new Formula.LookupAcross(PLACE.reference(), PLACE_MONTHS, NUMBER.cell()))
+              Formula.when(WeatherSite.comesBy(WeatherSite.PENMAN_MONTEITH))
+                  .then(calculated(CalculatedEt.PENMAN_MONTEITH))
+                  .otherwise(
+                      Formula.when(WeatherSite.comesBy(WeatherSite.HARGREAVES))
+                          .then(calculated(CalculatedEt.HARGREAVES))
+                          .otherwise(PUBLISHED_ET)))
           .band(CLIMATE)
           .within(Bounds.from(0, 20, Units.INCH))
           .means(
               "Reference evapotranspiration of the month: the water a wide field of short, well-watered grass gives to the air."
-                  + " Taken from the climate place unless typed.")
+                  + " Published for the climate place or calculated from the weather sheet, as the site says, unless typed.")
           .source(
-              "Published monthly values, row by row in the table Places; the reference surface is that of FAO Irrigation and"
-                  + " Drainage Paper 56 (1998).");
+              "Published monthly values, row by row in the table Places; or the weather sheet. The reference surface is that of FAO"
+                  + " Irrigation and Drainage Paper 56 (1998).");
 
   public static final Column DAILY_REFERENCE_ET =
       Column.calculated(
@@ -91,45 +99,6 @@ public final class Climate {
           .means("Reference evapotranspiration of a mean day of the month.")
           .source("By definition.");
 
-  public static final Column PEAK_REFERENCE_ET =
-      Column.calculated(
-              SITE,
-              "peak-reference-et",
-              "Peak reference ET",
-              QuantityKind.DAILY_DEPTH,
-              new Formula.Gather(Gathering.LARGEST, DAILY_REFERENCE_ET.reference()))
-          .band(CLIMATE)
-          .means(
-              "Mean daily reference evapotranspiration of the month that asks most. The baseline at 100 % is made for it.")
-          .source(
-              "The baseline is built for the peak month and scaled for the others: Washington State University Extension (Grant"
-                  + " County), Monthly Sprinkler Runtime Adjustment.");
-
-  private static final Formula PEAK_POSITION =
-      new Formula.Gather(Gathering.POSITION_OF_LARGEST, DAILY_REFERENCE_ET.reference());
-
-  public static final Column PEAK_MONTH =
-      Column.calculatedWord(
-              SITE,
-              "peak-month",
-              "Peak month",
-              new WordList.RowsOf(MONTHS),
-              new Formula.Pick(MONTH.reference(), PEAK_POSITION))
-          .band(CLIMATE)
-          .means("The month with the highest mean daily reference evapotranspiration.")
-          .source("By definition.");
-
-  public static final Column PEAK_DAYS =
-      Column.calculated(
-              SITE,
-              "peak-days",
-              "Days in the peak month",
-              QuantityKind.DAYS,
-              new Formula.Pick(DAYS.reference(), PEAK_POSITION))
-          .band(CLIMATE)
-          .means("Days in the peak month.")
-          .source("By definition.");
-
   public static final Column YEAR_REFERENCE_ET =
       Column.calculated(
               SITE,
@@ -140,6 +109,10 @@ public final class Climate {
           .band(CLIMATE)
           .means("Reference evapotranspiration of all twelve months.")
           .source("By definition.");
+
+  private static Formula calculated(Column daily) {
+    return new Formula.Pick(daily.reference(), NUMBER.cell()).times(DAYS.cell());
+  }
 
   private Climate() {}
 }

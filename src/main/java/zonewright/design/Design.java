@@ -3,7 +3,10 @@ package zonewright.design;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.climate.Climate;
+import zonewright.climate.Weather;
+import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
@@ -26,11 +29,18 @@ public final class Design {
 
   /** Returns a design with its months and two programs, and no zones yet. */
   public static Design blank(UnitSystem system) {
-    Book book = new Book(IrrigationSheets.blueprint(), system);
+    return new Design(blankBook(IrrigationSheets.blueprint(), system));
+  }
+
+  /** Returns the sheets of a blank design, by a blueprint with the same tables and columns. */
+  static Book blankBook(Blueprint blueprint, UnitSystem system) {
+    Book book = new Book(blueprint, system);
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     for (int month = 0; month < MONTH_LENGTHS.length; month++) {
-      parts.add(edits.set(Climate.NUMBER.reference(), month, new Entry.Figure(month + 1)));
+      Entry number = new Entry.Figure(month + 1);
+      parts.add(edits.set(Climate.NUMBER.reference(), month, number));
+      parts.add(edits.set(Weather.NUMBER.reference(), month, number));
       parts.add(edits.set(Climate.DAYS.reference(), month, new Entry.Figure(MONTH_LENGTHS[month])));
     }
     parts.add(
@@ -38,7 +48,12 @@ public final class Design {
             Sheets.PROGRAMS,
             List.of(List.of(new Entry.Words("A")), List.of(new Entry.Words("B")))));
     book.start(new Edit.Several("new design", parts));
-    return new Design(book);
+    return book;
+  }
+
+  /** Returns a design of its own with what another held when the snapshot was taken. */
+  public static Design of(BookSnapshot snapshot) {
+    return new Design(new Book(IrrigationSheets.blueprint(), snapshot));
   }
 
   /** Returns the sheets. */

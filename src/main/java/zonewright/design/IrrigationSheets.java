@@ -3,13 +3,23 @@ package zonewright.design;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
+import static zonewright.trade.Sheets.WEATHER;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.budget.LocalRule;
+import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.WaterSense;
 import zonewright.budget.ZoneBudget;
+import zonewright.climate.CalculatedEt;
 import zonewright.climate.Climate;
+import zonewright.climate.Peak;
+import zonewright.climate.Radiation;
+import zonewright.climate.Rain;
+import zonewright.climate.Weather;
+import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
 import zonewright.plants.Plants;
@@ -30,19 +40,61 @@ public final class IrrigationSheets {
           Facts.PROJECT_NAME,
           Facts.LOCATION,
           Facts.PREPARED_BY,
+          WeatherSite.ET_METHOD,
           Climate.PLACE,
-          Climate.PEAK_MONTH,
-          Climate.PEAK_REFERENCE_ET,
-          Climate.PEAK_DAYS,
+          WeatherSite.DESCRIBED_CLIMATE,
+          Peak.CHOICE,
+          Peak.MONTH,
+          Peak.REFERENCE_ET,
+          Peak.EFFECTIVE_RAIN,
+          Peak.DAYS,
           Climate.YEAR_REFERENCE_ET,
+          WeatherSite.LATITUDE,
+          WeatherSite.ELEVATION,
+          WeatherSite.WIND_HEIGHT,
+          WeatherSite.RADIATION_COEFFICIENT,
+          WeatherSite.AIR_PRESSURE,
+          WeatherSite.PSYCHROMETRIC_CONSTANT,
+          Rain.METHOD,
+          Rain.COUNTED_SHARE,
+          Rain.USABLE_STORAGE,
+          Rain.MEAN_COEFFICIENT,
           SiteRules.GROSS_METHOD,
+          SiteRules.DEPLETION_METHOD,
+          SiteRules.WEEKDAYS,
           SiteRules.DAYS_ALLOWED,
           SiteRules.MOST_CYCLES,
           SiteRules.AVAILABLE_FLOW,
+          SiteRules.LONGEST_GAPS.get(0),
+          SiteRules.LONGEST_GAPS.get(1),
+          SiteRules.LONGEST_GAPS.get(2),
+          SiteRules.LONGEST_GAPS.get(3),
+          SiteRules.LONGEST_GAPS.get(4),
+          SiteRules.LONGEST_GAPS.get(5),
+          SiteRules.LONGEST_GAPS.get(6),
           SiteBudget.TOTAL_AREA,
+          SiteBudget.MEAN_COEFFICIENT,
           SiteBudget.SITE_WEEK,
           SiteBudget.SITE_PEAK_MONTH,
-          SiteBudget.SITE_YEAR);
+          SiteBudget.SITE_YEAR,
+          WaterSense.MONTH_ET,
+          WaterSense.MONTH_RAIN,
+          WaterSense.ALLOWANCE,
+          WaterSense.SITE_REQUIRED,
+          WaterSense.LEFT_OVER,
+          Ordinance.LAND_USE,
+          Ordinance.ADJUSTMENT_FACTOR,
+          Ordinance.RAIN_CREDITED,
+          Ordinance.YEAR_ET,
+          Ordinance.SITE_SPECIAL,
+          Ordinance.MAXIMUM,
+          Ordinance.SITE_ESTIMATED_USE,
+          Ordinance.LEFT_OVER,
+          Ordinance.MEAN_FACTOR,
+          LocalRule.VOLUME,
+          LocalRule.SHARE,
+          LocalRule.LIMIT,
+          LocalRule.LEFT_OVER);
 
   private static final List<Column> MONTH_COLUMNS =
       List.of(
@@ -51,8 +103,45 @@ public final class IrrigationSheets {
           Climate.DAYS,
           Climate.REFERENCE_ET,
           Climate.DAILY_REFERENCE_ET,
+          Rain.MONTH_RAIN,
+          Rain.EFFECTIVE,
+          Rain.DAILY_EFFECTIVE,
+          Peak.RANKING,
           SiteBudget.PERCENT,
-          SiteBudget.MONTH_VOLUME);
+          SiteBudget.PEAK_DAYS_WORTH,
+          SiteBudget.MONTH_VOLUME,
+          WaterSense.MONTH_RANKING);
+
+  private static final List<Column> WEATHER_COLUMNS =
+      List.of(
+          Weather.MONTH,
+          Weather.NUMBER,
+          Weather.HIGHEST,
+          Weather.LOWEST,
+          Weather.DEW_POINT,
+          Weather.HIGHEST_HUMIDITY,
+          Weather.LOWEST_HUMIDITY,
+          Weather.MEAN_HUMIDITY,
+          Weather.WIND,
+          Weather.SUNSHINE,
+          Weather.SOLAR_RADIATION_MEASURED,
+          Weather.MEAN_TEMPERATURE,
+          Weather.SATURATION_PRESSURE,
+          Weather.VAPOUR_PRESSURE,
+          Weather.SLOPE_OF_SATURATION,
+          Weather.WIND_AT_TWO_METRES,
+          Radiation.DAY_OF_YEAR,
+          Radiation.DECLINATION,
+          Radiation.SUNSET_ANGLE,
+          Radiation.EXTRATERRESTRIAL_RADIATION,
+          Radiation.DAYLIGHT,
+          Radiation.CLEAR_SKY_RADIATION,
+          Radiation.SOLAR_RADIATION,
+          Radiation.NET_LONG_WAVE,
+          Radiation.NET_RADIATION,
+          CalculatedEt.SOIL_HEAT_FLUX,
+          CalculatedEt.PENMAN_MONTEITH,
+          CalculatedEt.HARGREAVES);
 
   private static final List<Column> PROGRAM_COLUMNS =
       List.of(
@@ -70,6 +159,9 @@ public final class IrrigationSheets {
           Emitters.AREA,
           Facts.ZONE_NOTE,
           Plants.PLANT,
+          Plants.SECOND_PLANT,
+          Plants.SECOND_SHARE,
+          Plants.MIXED,
           Plants.PLANT_FACTOR,
           Plants.DENSITY_FACTOR,
           Plants.MICROCLIMATE_FACTOR,
@@ -85,6 +177,9 @@ public final class IrrigationSheets {
           Emitters.RATE_METHOD,
           Emitters.RATE_BY_AREA,
           Emitters.RATE_BY_SPACING,
+          Emitters.PLANT_COUNT,
+          Emitters.CANOPY,
+          Emitters.RATE_BY_CANOPY,
           Emitters.PRECIPITATION_RATE,
           Emitters.DISTRIBUTION_UNIFORMITY,
           Emitters.IRRIGATION_EFFICIENCY,
@@ -97,21 +192,31 @@ public final class IrrigationSheets {
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
           Demand.RUN_TIME_PER_WEEK,
+          Demand.DEPLETION_USED,
           Demand.DEPLETION_DEPTH,
           Demand.LONGEST_INTERVAL,
           Demand.DAYS_NEEDED,
           Demand.WATERING_DAYS,
+          Demand.LONGEST_GAP,
           Demand.RUN_TIME,
           CycleAndSoak.LONGEST_CYCLE,
           CycleAndSoak.CYCLES,
           CycleAndSoak.CYCLE_MINUTES,
           CycleAndSoak.SOAK,
+          ZoneBudget.WEIGHTED_AREA,
           ZoneBudget.MINUTES_GIVEN,
           ZoneBudget.VOLUME_PER_WATERING_DAY,
           ZoneBudget.VOLUME_PER_WEEK,
           ZoneBudget.VOLUME_PEAK_MONTH,
           ZoneBudget.VOLUME_PER_YEAR,
-          ZoneBudget.SHARE);
+          ZoneBudget.SHARE,
+          WaterSense.REQUIRED,
+          Ordinance.SPECIAL,
+          Ordinance.SPECIAL_AREA,
+          Ordinance.ZONE_FACTOR,
+          Ordinance.REGULAR_WEIGHTED,
+          Ordinance.ESTIMATED_USE,
+          Ordinance.ABOVE_SHARE);
 
   private static final Blueprint BLUEPRINT =
       new Blueprint(
@@ -124,6 +229,12 @@ public final class IrrigationSheets {
                   "month",
                   new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
                   MONTH_COLUMNS),
+              new TableDefinition(
+                  WEATHER,
+                  "Weather",
+                  "month",
+                  new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
+                  WEATHER_COLUMNS),
               new TableDefinition(
                   PROGRAMS,
                   "Programs",
@@ -142,13 +253,24 @@ public final class IrrigationSheets {
 
   /** Returns the reference tables that formulas look things up in. */
   public static List<ReferenceTable> referenceTables() {
-    return List.of(Climate.PLACES, Plants.TYPES, Emitters.KINDS, Soils.TEXTURES);
+    return List.of(
+        Climate.PLACES,
+        WeatherSite.DESCRIPTIONS,
+        Plants.TYPES,
+        Emitters.KINDS,
+        Soils.TEXTURES,
+        SiteRules.WEEKDAY_SETS);
   }
 
   /** Returns what to tell a designer, in the order in which it should be read. */
   public static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
     rules.add(Emitters.RATES_DIFFER);
+    rules.add(Peak.ONLY_DESCRIBED);
+    rules.add(WaterSense.EXCEEDED);
+    rules.add(Ordinance.EXCEEDED);
+    rules.add(Ordinance.MEAN_TOO_HIGH);
+    rules.add(LocalRule.EXCEEDED);
     return List.copyOf(rules);
   }
 }

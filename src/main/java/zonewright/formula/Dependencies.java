@@ -11,6 +11,7 @@ import zonewright.formula.Condition.ConditionReading;
 public final class Dependencies implements Reading<Void>, ConditionReading<Void> {
   private final Set<Reference> cells = new LinkedHashSet<>();
   private final Set<Reference> columns = new LinkedHashSet<>();
+  private final Set<ReferenceTable.Numbers> published = new LinkedHashSet<>();
 
   /** Returns what {@code formula} depends on. */
   public static Dependencies of(Formula formula) {
@@ -34,6 +35,11 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   /** Returns the columns all of whose cells count. */
   public Set<Reference> columns() {
     return columns;
+  }
+
+  /** Returns the columns of reference tables it looks numbers up in. */
+  public Set<ReferenceTable.Numbers> published() {
+    return published;
   }
 
   @Override
@@ -95,12 +101,14 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   @Override
   public Void lookup(Formula.Lookup lookup) {
     cells.add(lookup.word());
+    published.add(lookup.column());
     return null;
   }
 
   @Override
   public Void lookupAcross(Formula.LookupAcross lookup) {
     cells.add(lookup.word());
+    published.addAll(lookup.columns());
     return lookup.position().read(this);
   }
 

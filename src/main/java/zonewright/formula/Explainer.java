@@ -106,6 +106,9 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   }
 
   private String printed(Reference reference, Outcome outcome) {
+    if (outcome instanceof Outcome.Words words) {
+      return words.text();
+    }
     return outcome instanceof Outcome.Amount amount
         ? row.shown(reference, amount.value())
         : reference.name();
@@ -191,9 +194,27 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Held held = choose.condition().read(this);
     notes.add(held.text() + (held.known() ? held.holds() ? ": yes" : ": no" : ""));
     if (!held.known()) {
-      return new Part(held.outcome(), Text.closed("not known"));
+      return new Part(stillNeeded(held.outcome(), choose), Text.closed("not known"));
     }
     return (held.holds() ? choose.then() : choose.otherwise()).read(this);
+  }
+
+  /**
+   * While a condition lacks its inputs, either branch may be taken: what both of them lack is told
+   * at once, so that nobody is asked twice.
+   */
+  private Outcome stillNeeded(Outcome reason, Formula.Choose choose) {
+    if (!(reason instanceof Outcome.Missing)) {
+      return reason;
+    }
+    Outcome all = reason;
+    int told = notes.size();
+    for (Formula branch : List.of(choose.then(), choose.otherwise())) {
+      Outcome outcome = branch.read(this).outcome();
+      all = outcome instanceof Outcome.Missing ? worse(all, outcome) : all;
+    }
+    notes.subList(told, notes.size()).clear();
+    return all;
   }
 
   @Override
@@ -265,6 +286,10 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Part position = pick.position().read(this);
     if (!(position.outcome() instanceof Outcome.Amount amount)) {
       return position;
+    }
+    if (!(amount.value() >= 1 && amount.value() < row.rows(pick.column()) + 1)) {
+      Outcome none = new Outcome.Refused(cell, "there is no row " + position.text().words());
+      return new Part(none, Text.closed(pick.column().name()));
     }
     Outcome outcome = row.picked(pick.column(), (int) amount.value());
     return new Part(outcome, Text.closed(printed(pick.column(), outcome)));

@@ -83,10 +83,17 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
   private Pair together(Formula left, Formula right) {
     Scaled first = left.read(this);
     Scaled second = right.read(this);
-    boolean keepSecond =
-        first.plain() instanceof Formula.Constant || first.plain() instanceof Formula.Nothing;
-    Scale scale = keepSecond ? second.scale() : first.scale();
+    Scale scale = free(first.plain()) ? second.scale() : first.scale();
     return new Pair(brought(first, scale), brought(second, scale), scale);
+  }
+
+  /** Says whether a formula can be brought to any scale without a factor. */
+  private static boolean free(Formula plain) {
+    return plain instanceof Formula.Constant
+        || plain instanceof Formula.Nothing
+        || (plain instanceof Formula.Choose choose
+            && free(choose.then())
+            && free(choose.otherwise()));
   }
 
   @Override
@@ -141,6 +148,14 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
 
   @Override
   public Scaled measure(Formula.Measure measure) {
+    if (measure.operand() instanceof Formula.Cell cell) {
+      Unit own = cell.reference().kind().unit(system);
+      double shift = own.readingAtZeroOf(measure.unit());
+      if (shift != 0) {
+        Formula above = cell.minus(Formula.number(shift));
+        return new Scaled(brought(new Scaled(above, own.size()), measure.unit().size()), Scale.ONE);
+      }
+    }
     return new Scaled(brought(measure.operand().read(this), measure.unit().size()), Scale.ONE);
   }
 

@@ -61,7 +61,7 @@ abstract class Kernel {
     @Override
     double fetch() {
       inner.prepare();
-      return inner.run(0, 1, inner.scratch())[0];
+      return inner.run(0, 1, scratch())[0];
     }
   }
 

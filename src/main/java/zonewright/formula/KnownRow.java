@@ -17,7 +17,10 @@ public interface KnownRow {
   /** Returns what the rows that name this one come to. */
   Outcome summed(Formula.SumWhere sum);
 
-  /** Returns what another table's row holds, counted from 1. */
+  /** Returns how many rows the table of a column has. */
+  int rows(Reference column);
+
+  /** Returns what another table's row holds, counted from 1 up to {@link #rows}. */
   Outcome picked(Reference column, int position);
 
   /** Returns the number a reference table gives for a word, and a line on where it comes from. */

@@ -48,9 +48,9 @@ public final class Numbers {
     return value + 0 * value;
   }
 
-  /** Returns the power, or no number outside its domain. */
+  /** Returns the power, or no number outside its domain; no number to the power 0 stays none. */
   public static double power(double base, double exponent) {
-    return finite(Math.pow(base, exponent));
+    return Double.isNaN(base) ? base : finite(Math.pow(base, exponent));
   }
 
   /** Says whether {@code left} is at most {@code right}, equal enough included. */

@@ -195,6 +195,16 @@ public final class ReferenceTable {
       return values;
     }
 
+    /** Says whether every row has a number. */
+    public boolean complete() {
+      for (int row = 0; row < table.size(); row++) {
+        if (table.text(row, heading).isBlank()) {
+          return false;
+        }
+      }
+      return true;
+    }
+
     /** Returns the number as written, with the unit it has in the resource. */
     public String asPublished(int row) {
       String symbol = unit.symbol();

@@ -54,6 +54,23 @@ public final class Blueprint {
     }
   }
 
+  /**
+   * Returns the same tables with some calculated columns as inputs, for values that are known and
+   * need not be calculated. All that depends on them is calculated as before.
+   */
+  public Blueprint withInputs(Set<Reference> known) {
+    List<TableDefinition> changed = new ArrayList<>();
+    for (TableDefinition table : tables.values()) {
+      List<Column> own =
+          table.columns().stream()
+              .map(column -> known.contains(column.reference()) ? column.asInput() : column)
+              .toList();
+      changed.add(
+          new TableDefinition(table.id(), table.title(), table.rowWord(), table.rows(), own));
+    }
+    return new Blueprint(changed);
+  }
+
   private void learn(Column column, Dependencies needs) {
     dependencies.put(column.reference(), needs);
     for (Reference cell : needs.cells()) {

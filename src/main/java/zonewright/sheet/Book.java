@@ -34,10 +34,22 @@ public final class Book {
   private final Journal journal = new Journal();
   private final List<Consumer<Changes>> listeners = new CopyOnWriteArrayList<>();
 
+  /** Why cells have no number, as far as somebody asked; each is the reason of many others. */
+  private final Map<Reference, Map<Integer, Outcome>> reasons = new HashMap<>();
+
   /** Starts a book with blank rows where the tables have fixed ones. */
   public Book(Blueprint blueprint, UnitSystem system) {
+    this(blueprint, new Contents(blueprint, system));
+  }
+
+  /** Starts a book of its own with what another held; its edits are not carried over. */
+  public Book(Blueprint blueprint, BookSnapshot snapshot) {
+    this(blueprint, new Contents(blueprint, snapshot));
+  }
+
+  private Book(Blueprint blueprint, Contents contents) {
     this.blueprint = blueprint;
-    this.contents = new Contents(blueprint, system);
+    this.contents = contents;
     this.calculation = new Calculation(blueprint, contents);
     calculation.rebuild();
   }
@@ -50,6 +62,11 @@ public final class Book {
   /** Returns what was entered. */
   public Contents contents() {
     return contents;
+  }
+
+  /** Returns what was entered as it is now, for another thread to work on. */
+  public BookSnapshot snapshot() {
+    return contents.snapshot();
   }
 
   /** Returns the engine, for those who measure it. */
@@ -74,7 +91,7 @@ public final class Book {
 
   /** Does an edit and notes it; one that changes nothing is dropped. */
   public void perform(Edit edit) {
-    if (edit instanceof Edit.SetCells set && set.changes().isEmpty()) {
+    if (edit.changesNothing()) {
       return;
     }
     journal.note(edit);
@@ -137,6 +154,7 @@ public final class Book {
       }
       calculation.run(changed);
     }
+    reasons.clear();
     Changes changes = new Changes(structure[0], changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
@@ -184,19 +202,27 @@ public final class Book {
     }
     double number = number(reference, row);
     if (Double.isNaN(number)) {
-      return explain(column, row).outcome();
+      return reason(column, row);
     }
     return column.content() == Column.Content.CHOICE
         ? new Outcome.Words(calculation.list(column).get((int) number))
         : new Outcome.Amount(number);
   }
 
-  private Explainer.Explanation explain(Column column, int row) {
+  private Outcome reason(Column column, int row) {
+    Map<Integer, Outcome> known =
+        reasons.computeIfAbsent(column.reference(), any -> new HashMap<>());
+    Outcome reason = known.get(row);
+    if (reason == null) {
+      reason = explain(column, row, new BookRow(this, column.reference().table(), row)).outcome();
+      known.put(row, reason);
+    }
+    return reason;
+  }
+
+  private Explainer.Explanation explain(Column column, int row, BookRow known) {
     Reference reference = column.reference();
-    return Explainer.explain(
-        calculation.plain(reference),
-        new BookRow(this, reference.table(), row),
-        cellName(reference, row));
+    return Explainer.explain(calculation.plain(reference), known, cellName(reference, row));
   }
 
   /** Says whether a condition of plain numbers holds in a row; not where that cannot be said. */
@@ -238,7 +264,8 @@ public final class Book {
           List.of("“" + column.usualWord().get() + "” unless another is chosen"),
           "default");
     }
-    Explainer.Explanation explanation = explain(column, row);
+    BookRow known = new BookRow(this, reference.table(), row);
+    Explainer.Explanation explanation = explain(column, row, known);
     Formula formula = column.formula().orElseThrow();
     return new Working(
         cellName(reference, row),
@@ -247,22 +274,23 @@ public final class Book {
         shown(reference, explanation.outcome()),
         PrintedText.of(formula),
         explanation.numbers(),
-        inputs(Dependencies.of(formula), reference.table(), row),
+        inputs(Dependencies.of(formula), reference.table(), row, known),
         explanation.notes(),
         column.role() == Column.Role.DEFAULTED ? "default" : "calculated");
   }
 
-  private List<Working.Input> inputs(Dependencies needs, String table, int row) {
+  private List<Working.Input> inputs(Dependencies needs, String table, int row, BookRow known) {
     List<Working.Input> inputs = new ArrayList<>();
     for (Reference cell : needs.cells()) {
       int at = cell.table().equals(table) ? row : 0;
-      inputs.add(new Working.Input(blueprint.column(cell), at, shown(cell, outcome(cell, at))));
+      String held = shown(cell, outcome(cell, at));
+      inputs.add(new Working.Input(blueprint.column(cell), at, held, known.wasRead(cell)));
     }
     Set<Reference> wholes = new LinkedHashSet<>(needs.columns());
     for (Reference whole : wholes) {
       String words =
           "all " + rows(whole.table()) + " rows of " + blueprint.table(whole.table()).title();
-      inputs.add(new Working.Input(blueprint.column(whole), -1, words));
+      inputs.add(new Working.Input(blueprint.column(whole), -1, words, known.wasRead(whole)));
     }
     return inputs;
   }

@@ -1,7 +1,9 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.Formula;
 import zonewright.formula.KnownRow;
@@ -14,6 +16,7 @@ final class BookRow implements KnownRow {
   private final Book book;
   private final String table;
   private final int row;
+  private final Set<Reference> read = new HashSet<>();
 
   BookRow(Book book, String table, int row) {
     this.book = book;
@@ -25,8 +28,14 @@ final class BookRow implements KnownRow {
     return cell.table().equals(table) ? row : 0;
   }
 
+  /** Says whether a cell was looked at; not where a condition took another way. */
+  boolean wasRead(Reference cell) {
+    return read.contains(cell);
+  }
+
   @Override
   public Outcome outcome(Reference cell) {
+    read.add(cell);
     return needed(cell, rowFor(cell));
   }
 
@@ -39,6 +48,7 @@ final class BookRow implements KnownRow {
 
   @Override
   public boolean given(Reference cell) {
+    read.add(cell);
     return !(book.entry(cell, rowFor(cell)) instanceof Entry.Blank);
   }
 
@@ -49,6 +59,7 @@ final class BookRow implements KnownRow {
 
   @Override
   public Outcome gathered(Formula.Gather gather) {
+    read.add(gather.column());
     double value =
         switch (gather.gathering()) {
           case SUM -> total(gather.column());
@@ -92,6 +103,7 @@ final class BookRow implements KnownRow {
 
   @Override
   public Outcome summed(Formula.SumWhere sum) {
+    read.addAll(List.of(sum.column(), sum.word(), sum.key()));
     double total = 0;
     for (int at = 0; at < book.rows(sum.column().table()); at++) {
       if (book.counts(sum.column().table(), at) && book.number(sum.word(), at) == row) {
@@ -126,7 +138,13 @@ final class BookRow implements KnownRow {
   }
 
   @Override
+  public int rows(Reference column) {
+    return book.rows(column.table());
+  }
+
+  @Override
   public Outcome picked(Reference column, int position) {
+    read.add(column);
     return needed(column, position - 1);
   }
 

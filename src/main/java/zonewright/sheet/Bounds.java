@@ -26,6 +26,11 @@ public record Bounds(double low, boolean lowIncluded, double high, boolean whole
     return new Bounds(low, true, high, false, unit);
   }
 
+  /** Returns the range from {@code low}, allowed, without an upper end. */
+  public static Bounds atLeast(double low, Unit unit) {
+    return new Bounds(low, true, Double.POSITIVE_INFINITY, false, unit);
+  }
+
   /** Returns the whole numbers of this range. */
   public Bounds wholeNumbers() {
     return new Bounds(low, lowIncluded, high, true, unit);
@@ -57,6 +62,9 @@ public record Bounds(double low, boolean lowIncluded, double high, boolean whole
   /** Returns the range in words, such as {@code above 0 and at most 10000 ft²}. */
   public String inWords(QuantityKind kind, UnitSystem system) {
     String least = shown(low(kind, system), kind, system);
+    if (Double.isInfinite(high)) {
+      return (whole ? "a whole number " : "") + (lowIncluded ? "at least " : "above ") + least;
+    }
     String most = shown(high(kind, system), kind, system);
     return (whole ? "a whole number " : "")
         + (lowIncluded

@@ -123,6 +123,28 @@ public final class Column {
     return new Column(reference, Role.INPUT, Content.WORDS, null);
   }
 
+  /**
+   * Returns a calculated column as one of inputs, under the same name: for a value that is known
+   * and need not be calculated.
+   */
+  Column asInput() {
+    if (takesEntries()) {
+      return this;
+    }
+    Column input = new Column(reference, Role.INPUT, content, null);
+    input.words = words;
+    input.bounds = bounds;
+    if (content == Content.NUMBER && bounds == null && !kind().mayBeNegative()) {
+      input.bounds = Bounds.atLeast(0, kind().unit(UnitSystem.US));
+    }
+    input.band = band;
+    input.meaning = meaning;
+    input.source = source;
+    input.usDecimals = usDecimals;
+    input.siDecimals = siDecimals;
+    return input;
+  }
+
   /** Sets the range of inputs. */
   public Column within(Bounds range) {
     bounds = range;

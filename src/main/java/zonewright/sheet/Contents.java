@@ -39,6 +39,17 @@ public final class Contents {
     }
   }
 
+  /** Holds what a snapshot holds; rows keep their identities. */
+  Contents(Blueprint blueprint, BookSnapshot snapshot) {
+    this.blueprint = blueprint;
+    this.system = snapshot.system();
+    for (TableDefinition table : blueprint.tables()) {
+      List<Row> list = new ArrayList<>(snapshot.rows(table.id()));
+      rows.put(table.id(), list);
+      list.forEach(row -> nextId = Math.max(nextId, row.id() + 1));
+    }
+  }
+
   private static int startingRows(TableDefinition table) {
     if (table.rows() instanceof TableDefinition.Rows.Named named) {
       return named.names().size();
@@ -71,6 +82,13 @@ public final class Contents {
   /** Returns the rows of a table as they are now; a copy. */
   public List<Row> rows(String table) {
     return List.copyOf(rows.get(table));
+  }
+
+  /** Returns all that was entered, as it is now and stays. */
+  BookSnapshot snapshot() {
+    Map<String, List<Row>> all = new HashMap<>();
+    rows.forEach((table, list) -> all.put(table, List.copyOf(list)));
+    return new BookSnapshot(system, all);
   }
 
   /** Returns how many rows a table has. */

@@ -1,8 +1,6 @@
 package zonewright.sheet;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import zonewright.formula.Outcome;
 import zonewright.units.QuantityText;
@@ -86,31 +84,7 @@ public final class Entries {
     if (list.isEmpty()) {
       return "“" + word + "” is not known, and the list to choose from is empty";
     }
-    String nearest =
-        list.stream().min(Comparator.comparingInt(known -> distance(known, word))).orElseThrow();
-    return "“%s” is not in the list; did you mean “%s”?".formatted(word, nearest);
-  }
-
-  /**
-   * Letters to insert, drop or change to get from one word to the other (Levenshtein 1965),
-   * capitals aside.
-   */
-  private static int distance(String one, String other) {
-    String first = one.toLowerCase(Locale.ROOT);
-    String second = other.toLowerCase(Locale.ROOT);
-    int[] above = new int[second.length() + 1];
-    for (int j = 0; j < above.length; j++) {
-      above[j] = j;
-    }
-    for (int i = 1; i <= first.length(); i++) {
-      int diagonal = above[0];
-      above[0] = i;
-      for (int j = 1; j < above.length; j++) {
-        int changed = diagonal + (first.charAt(i - 1) == second.charAt(j - 1) ? 0 : 1);
-        diagonal = above[j];
-        above[j] = Math.min(changed, Math.min(above[j], above[j - 1]) + 1);
-      }
-    }
-    return above[second.length()];
+    return "“%s” is not in the list; did you mean “%s”?"
+        .formatted(word, Nearest.to(word, list, 1).get(0));
   }
 }

@@ -36,7 +36,12 @@ public final class Journal {
 
   /** Notes that the book as it is now has been saved. */
   public void saved() {
-    saved = done.peek();
+    saved(toUndo());
+  }
+
+  /** Notes that the book was saved as it was when {@code last} was the edit to take back next. */
+  public void saved(Optional<Edit> last) {
+    saved = last.orElse(null);
   }
 
   /**

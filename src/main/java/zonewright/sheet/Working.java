@@ -38,8 +38,9 @@ public record Working(
    * @param column its column
    * @param row its row, counted from 0; -1 where a whole column counts
    * @param shown what it holds, with unit
+   * @param used whether it counted; not where a condition took another way
    */
-  public record Input(Column column, int row, String shown) {}
+  public record Input(Column column, int row, String shown, boolean used) {}
 
   /** Returns all of it as plain lines, to copy. */
   public String asText() {

@@ -4,11 +4,17 @@ package zonewright.trade;
 public final class Sheets {
   public static final String SITE = "site";
   public static final String MONTHS = "months";
+  public static final String WEATHER = "weather";
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
 
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
+  public static final String RAIN = "Rain";
+  public static final String MEASURED = "Measured";
+  public static final String SUN = "Sun and radiation";
+  public static final String AIR = "Air";
+  public static final String EVAPOTRANSPIRATION = "Reference ET";
   public static final String RULES = "Rules and supply";
   public static final String ZONE = "Zone";
   public static final String PLANTS = "Plants";
@@ -16,6 +22,7 @@ public final class Sheets {
   public static final String SOIL = "Soil";
   public static final String SCHEDULE = "Schedule";
   public static final String WATER = "Water";
+  public static final String ALLOWANCES = "Allowances";
 
   private Sheets() {}
 }

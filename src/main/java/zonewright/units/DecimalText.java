@@ -1,5 +1,6 @@
 package zonewright.units;
 
+import java.math.BigDecimal;
 import java.util.regex.Pattern;
 
 /** Decides what the points and commas of a typed number mean. */
@@ -12,7 +13,14 @@ final class DecimalText {
 
   private DecimalText() {}
 
-  static QuantityText.Reading read(String digits, String whole, UnitSystem system, double sign) {
+  /**
+   * Reads digits with their points, commas and exponent.
+   *
+   * @param whole all that was typed, for messages
+   * @param shift how many places the decimal point moves to the right before anything is rounded
+   */
+  static QuantityText.Reading read(
+      String digits, String whole, UnitSystem system, double sign, int shift) {
     int exponent = Math.max(digits.indexOf('e'), digits.indexOf('E'));
     String tail = exponent < 0 ? "" : digits.substring(exponent);
     String mantissa = exponent < 0 ? digits : digits.substring(0, exponent);
@@ -33,7 +41,7 @@ final class DecimalText {
     if (!plain.matches("\\d+\\.?\\d*|\\.\\d+")) {
       return new QuantityText.Unreadable("“%s” is not a number".formatted(whole));
     }
-    double value = Double.parseDouble(plain + tail);
+    double value = new BigDecimal(plain + tail).movePointRight(shift).doubleValue();
     if (Double.isInfinite(value)) {
       return new QuantityText.Unreadable("“%s” is too large a number".formatted(whole));
     }

@@ -3,33 +3,43 @@ package zonewright.units;
 import com.google.errorprone.annotations.Immutable;
 
 /**
- * What a quantity is made of: powers of length, mass, time and money.
+ * What a quantity is made of: powers of length, mass, time, temperature and money.
  *
  * @param length power of length
  * @param mass power of mass
  * @param time power of time
+ * @param temperature power of temperature
  * @param money power of money
  */
 @Immutable
-public record Dimension(int length, int mass, int time, int money) {
+public record Dimension(int length, int mass, int time, int temperature, int money) {
   /** A pure number. */
-  public static final Dimension NONE = new Dimension(0, 0, 0, 0);
+  public static final Dimension NONE = new Dimension(0, 0, 0, 0, 0);
 
-  public static final Dimension LENGTH = new Dimension(1, 0, 0, 0);
-  public static final Dimension MASS = new Dimension(0, 1, 0, 0);
-  public static final Dimension TIME = new Dimension(0, 0, 1, 0);
-  public static final Dimension MONEY = new Dimension(0, 0, 0, 1);
+  public static final Dimension LENGTH = new Dimension(1, 0, 0, 0, 0);
+  public static final Dimension MASS = new Dimension(0, 1, 0, 0, 0);
+  public static final Dimension TIME = new Dimension(0, 0, 1, 0, 0);
+  public static final Dimension TEMPERATURE = new Dimension(0, 0, 0, 1, 0);
+  public static final Dimension MONEY = new Dimension(0, 0, 0, 0, 1);
 
   /** Returns the dimension of a product. */
   public Dimension times(Dimension other) {
     return new Dimension(
-        length + other.length, mass + other.mass, time + other.time, money + other.money);
+        length + other.length,
+        mass + other.mass,
+        time + other.time,
+        temperature + other.temperature,
+        money + other.money);
   }
 
   /** Returns the dimension of a quotient. */
   public Dimension over(Dimension other) {
     return new Dimension(
-        length - other.length, mass - other.mass, time - other.time, money - other.money);
+        length - other.length,
+        mass - other.mass,
+        time - other.time,
+        temperature - other.temperature,
+        money - other.money);
   }
 
   /** Returns the dimension in words a message can use, such as {@code length³/time}. */
@@ -39,6 +49,7 @@ public record Dimension(int length, int mass, int time, int money) {
     append(above, below, "length", length);
     append(above, below, "mass", mass);
     append(above, below, "time", time);
+    append(above, below, "temperature", temperature);
     append(above, below, "money", money);
     if (above.isEmpty() && below.isEmpty()) {
       return "a pure number";

@@ -24,7 +24,21 @@ public enum QuantityKind {
   DAYS("number of days", Units.DAY, 0, Units.DAY, 0, "3 days"),
   VOLUME("volume", Units.GALLON, 0, Units.LITRE, 0, "500 gal or 1900 L"),
   PRESSURE("pressure", Units.POUND_PER_SQUARE_INCH, 1, Units.KILOPASCAL, 0, "60 psi or 410 kPa"),
-  SPEED("speed", Units.FOOT_PER_SECOND, 2, Units.METRE_PER_SECOND, 2, "5 ft/s or 1.5 m/s");
+  SPEED("speed", Units.FOOT_PER_SECOND, 2, Units.METRE_PER_SECOND, 2, "5 ft/s or 1.5 m/s"),
+  TEMPERATURE("temperature", Units.FAHRENHEIT, 1, Units.CELSIUS, 1, "86 °F or 30 °C"),
+  WIND("wind speed", Units.MILE_PER_HOUR, 1, Units.METRE_PER_SECOND, 2, "4.5 mph or 2 m/s"),
+  HOURS("number of hours", Units.HOUR, 1, Units.HOUR, 1, "8.5 h"),
+  ANGLE("angle", Units.DEGREE, 2, Units.DEGREE, 2, "38.5 °, south of the equator -33.9 °"),
+  /** Pressure of water vapour, in the unit its equations prescribe. */
+  VAPOUR_PRESSURE("vapour pressure", Units.KILOPASCAL, 3, Units.KILOPASCAL, 3, "1.7 kPa"),
+  /** Energy on a surface, in the unit its equations prescribe. */
+  RADIATION(
+      "radiation",
+      Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY,
+      2,
+      Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY,
+      2,
+      "22.6 MJ/m²/day");
 
   private final String words;
   private final Unit us;
@@ -65,6 +79,11 @@ public enum QuantityKind {
   /** Says whether its numbers are shown in percent. */
   public boolean percent() {
     return this == SHARE || this == SLOPE;
+  }
+
+  /** Says whether a number of this kind can make sense below zero, as a difference does. */
+  public boolean mayBeNegative() {
+    return this == PRESSURE;
   }
 
   /** Returns something a person could type. */

@@ -12,10 +12,12 @@ public final class QuantityText {
           "(\\d+(?:\\.\\d+)?)\\s*(?:ft|feet|foot|'|′)\\s*(.+?)\\s*(?:in|inch|inches|\"|″)");
   private static final String DIGITS = "[0-9][0-9.,'’\\u00a0\\u202f ]*|[.,][0-9]+";
   private static final Pattern NUMBER_THEN_UNIT =
-      Pattern.compile(
-          "([+\\-−]?)\\s*(?:(\\d+)[\\s-]+)??(?:(\\d+)\\s*/\\s*(\\d+)|((?:"
-              + DIGITS
-              + ")(?:[eE][+-]?[0-9]{1,3})?))\\s*([^0-9].*)?");
+      Pattern.compile("([+\\-−]?)\\s*((?:" + DIGITS + ")(?:[eE][+-]?[0-9]{1,3})?)\\s*([^0-9].*)?");
+  private static final Pattern FRACTION_THEN_UNIT =
+      Pattern.compile("([+\\-−]?)\\s*(?:(\\d+)[\\s-]+)?(\\d+)\\s*/\\s*(\\d+)\\s*([^0-9].*)?");
+
+  /** Greater numbers would leave the range of numbers in another unit. */
+  private static final double GREATEST = 1e300;
 
   private QuantityText() {}
 
@@ -78,8 +80,8 @@ public final class QuantityText {
   /** Returns {@code value} as a person would type it again into a cell of {@code kind}, exactly. */
   public static String typed(double value, QuantityKind kind) {
     if (kind.percent()) {
-      double hundredfold = Units.ONE.convert(value, Units.PERCENT);
-      return exact(hundredfold) + " %";
+      BigDecimal hundredfold = new BigDecimal(Double.toString(value)).movePointRight(2);
+      return hundredfold.stripTrailingZeros().toPlainString() + " %";
     }
     return exact(value);
   }
@@ -93,66 +95,91 @@ public final class QuantityText {
    */
   public static Reading read(String text, QuantityKind kind, UnitSystem system) {
     String plain = text.strip();
-    Unit own = kind.unit(system);
+    Reading reading = readable(plain, kind, system);
+    return reading instanceof Read read && !(Math.abs(read.value()) <= GREATEST)
+        ? new Unreadable("“%s” is too large a number".formatted(plain))
+        : reading;
+  }
+
+  private static Reading readable(String plain, QuantityKind kind, UnitSystem system) {
     Matcher feet = FEET_AND_INCHES.matcher(plain);
     if (kind.dimension().equals(Dimension.LENGTH) && feet.matches()) {
       Reading inches = read(feet.group(2), QuantityKind.DEPTH, UnitSystem.US);
       if (inches instanceof Read read) {
         double total = Double.parseDouble(feet.group(1)) * Units.FOOT.in(Units.INCH) + read.value();
-        return new Read(Units.INCH.convert(total, own));
+        return new Read(Units.INCH.convert(total, kind.unit(system)));
       }
     }
-    Matcher matcher = NUMBER_THEN_UNIT.matcher(plain);
-    if (!matcher.matches()) {
+    Matcher fraction = FRACTION_THEN_UNIT.matcher(plain);
+    if (fraction.matches()) {
+      return fraction(fraction, plain, kind, system);
+    }
+    Matcher number = NUMBER_THEN_UNIT.matcher(plain);
+    if (!number.matches()) {
       return new Unreadable(
           "“%s” is not a number; write a %s such as %s"
               .formatted(plain, kind.words(), kind.example()));
     }
-    Reading number = number(matcher, plain, system);
-    if (!(number instanceof Read read)) {
-      return number;
+    double sign = sign(number.group(1));
+    Reading bare = DecimalText.read(number.group(2), plain, system, sign, 0);
+    if (!(bare instanceof Read read)) {
+      return bare;
     }
-    String words = matcher.group(6) == null ? "" : matcher.group(6).strip();
-    return words.isEmpty()
-        ? new Read(bare(read.value(), kind))
-        : withUnit(read.value(), words, plain, kind, own);
+    String words = words(number.group(3));
+    return inPercent(read.value(), words, kind)
+        ? DecimalText.read(number.group(2), plain, system, sign, -2)
+        : withUnit(read.value(), words, plain, kind, system);
   }
 
-  private static double bare(double value, QuantityKind kind) {
+  private static Reading fraction(
+      Matcher fraction, String plain, QuantityKind kind, UnitSystem system) {
+    double below = Double.parseDouble(fraction.group(4));
+    if (below == 0) {
+      return new Unreadable("“%s” divides by zero".formatted(plain));
+    }
+    double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
+    double value =
+        sign(fraction.group(1)) * (whole + Double.parseDouble(fraction.group(3)) / below);
+    String words = words(fraction.group(5));
+    return inPercent(value, words, kind)
+        ? new Read(Units.PERCENT.convert(value, Units.ONE))
+        : withUnit(value, words, plain, kind, system);
+  }
+
+  private static double sign(String sign) {
+    return sign.isEmpty() || sign.equals("+") ? 1 : -1;
+  }
+
+  private static String words(String group) {
+    return group == null ? "" : group.strip();
+  }
+
+  /** Says whether a number counts hundredths, by its sign or by what the kind makes of it. */
+  private static boolean inPercent(double value, String words, QuantityKind kind) {
+    if (!kind.percent()) {
+      return false;
+    }
     boolean ratio = kind == QuantityKind.SHARE && Math.abs(value) <= 1;
-    return kind.percent() && !ratio ? Units.PERCENT.convert(value, Units.ONE) : value;
+    return words.isEmpty() ? !ratio : Units.named(words).filter(Units.PERCENT::equals).isPresent();
   }
 
   private static Reading withUnit(
-      double value, String words, String plain, QuantityKind kind, Unit own) {
+      double value, String words, String plain, QuantityKind kind, UnitSystem system) {
+    if (words.isEmpty()) {
+      return new Read(value);
+    }
+    Unit own = kind.unit(system);
     Unit unit = Units.named(words).orElse(null);
     if (unit == null) {
       return new Unreadable(
           "“%s”: the unit “%s” is not known here; write a %s such as %s"
               .formatted(plain, words, kind.words(), kind.example()));
     }
-    if (!unit.dimension().equals(own.dimension())
-        || (unit.equals(Units.PERCENT) && !kind.percent())) {
+    if (!unit.dimension().equals(own.dimension()) || unit.equals(Units.PERCENT)) {
       return new Unreadable(
           "“%s” is in %s, which is no unit of %s; write for example %s"
               .formatted(plain, unit.symbol(), kind.words(), kind.example()));
     }
     return new Read(unit.convert(value, own));
-  }
-
-  private static Reading number(Matcher matcher, String plain, UnitSystem system) {
-    double sign = matcher.group(1).isEmpty() || matcher.group(1).equals("+") ? 1 : -1;
-    if (matcher.group(3) != null) {
-      double below = Double.parseDouble(matcher.group(4));
-      if (below == 0) {
-        return new Unreadable("“%s” divides by zero".formatted(plain));
-      }
-      double whole = matcher.group(2) == null ? 0 : Double.parseDouble(matcher.group(2));
-      return new Read(sign * (whole + Double.parseDouble(matcher.group(3)) / below));
-    }
-    if (matcher.group(2) != null) {
-      return new Unreadable("“%s” holds two numbers; write one".formatted(plain));
-    }
-    return DecimalText.read(matcher.group(5), plain, system, sign);
   }
 }

@@ -3,16 +3,29 @@ package zonewright.units;
 import com.google.errorprone.annotations.Immutable;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
- * A unit of measurement, by its exact size in metres, kilograms, seconds and money.
+ * A unit of measurement, by its exact size in metres, kilograms, seconds, kelvins and money.
  *
  * @param symbol how it is written after a number and in a heading
  * @param dimension what it measures
  * @param size its size in coherent SI units, exact
+ * @param zero how many of it lie between absolute zero and its own zero; 0 for all but scales of
+ *     temperature
  */
 @Immutable
-public record Unit(String symbol, Dimension dimension, Scale size) {
+public record Unit(String symbol, Dimension dimension, Scale size, BigDecimal zero) {
+  /** Makes a unit whose zero is the absence of what it measures. */
+  public Unit(String symbol, Dimension dimension, Scale size) {
+    this(symbol, dimension, size, BigDecimal.ZERO);
+  }
+
+  /** Returns this unit counted from a zero that lies {@code number} of it above absolute zero. */
+  public Unit from(String number, String symbol) {
+    return new Unit(symbol, dimension, size, new BigDecimal(number));
+  }
+
   /** Returns the unit that is {@code number} of this one. */
   public Unit multiple(String number, String symbol) {
     return new Unit(symbol, dimension, size.times(Scale.of(number)));
@@ -50,14 +63,53 @@ public record Unit(String symbol, Dimension dimension, Scale size) {
    * 12 gpm.
    */
   public double convert(double value, Unit other) {
-    if (size.same(other.size) && dimension.equals(other.dimension)) {
+    if (!dimension.equals(other.dimension)) {
+      in(other);
+    }
+    boolean sameZero = zero.signum() == 0 && other.zero.signum() == 0;
+    if (size.same(other.size) && zero.compareTo(other.zero) == 0) {
       return value;
     }
-    double raw = value * in(other);
+    double raw = sameZero ? value * in(other) : shifted(value, other);
     if (Double.isNaN(raw) || Double.isInfinite(raw) || raw == 0) {
       return raw;
     }
-    double plain = new BigDecimal(raw).round(new MathContext(12)).doubleValue();
-    return Math.abs(plain - raw) <= 4 * Math.ulp(raw) ? plain : raw;
+    return sameZero
+        ? snapped(raw, new BigDecimal(raw).round(new MathContext(12)), raw)
+        : snapped(raw, new BigDecimal(raw).setScale(9, RoundingMode.HALF_EVEN), farthest(other));
+  }
+
+  /** The plain number where it is as good as {@code raw} for numbers as great as {@code extent}. */
+  private static double snapped(double raw, BigDecimal plain, double extent) {
+    double near = plain.doubleValue();
+    return Math.abs(near - raw) <= 4 * Math.ulp(extent) ? near : raw;
+  }
+
+  private double farthest(Unit other) {
+    return zero.max(other.zero).doubleValue();
+  }
+
+  private double shifted(double value, Unit other) {
+    Scale factor = size.over(other.size);
+    return new BigDecimal(Double.toString(value))
+        .add(zero)
+        .multiply(factor.above())
+        .divide(factor.below(), MathContext.DECIMAL128)
+        .subtract(other.zero)
+        .doubleValue();
+  }
+
+  /**
+   * Returns the reading of this scale at which the other reads 0: 32 for degrees Fahrenheit against
+   * Celsius. 0 for units that share their zero.
+   */
+  public double readingAtZeroOf(Unit other) {
+    Scale factor = other.size.over(size);
+    return other
+        .zero
+        .multiply(factor.above())
+        .divide(factor.below(), MathContext.DECIMAL128)
+        .subtract(zero)
+        .doubleValue();
   }
 }

@@ -69,6 +69,25 @@ public final class Units {
   public static final Unit KILOPASCAL = NEWTON.per(SQUARE_METRE, "Pa").multiple("1000", "kPa");
   public static final Unit BAR = KILOPASCAL.multiple("100", "bar");
 
+  public static final Unit MILE_PER_HOUR = FOOT.multiple("5280", "mi").per(HOUR, "mph");
+  public static final Unit KILOMETRE_PER_HOUR = METRE.multiple("1000", "km").per(HOUR, "km/h");
+  public static final Unit KILOMETRE_PER_DAY = METRE.multiple("1000", "km").per(DAY, "km/day");
+
+  public static final Unit KELVIN = new Unit("K", Dimension.TEMPERATURE, Scale.ONE);
+  public static final Unit CELSIUS = KELVIN.from("273.15", "°C");
+  public static final Unit FAHRENHEIT =
+      KELVIN.per(ONE.multiple("1.8", ""), "").from("459.67", "°F");
+
+  public static final Unit MEGAJOULE_PER_SQUARE_METRE_A_DAY =
+      NEWTON
+          .times(METRE, "J")
+          .multiple("1000000", "MJ")
+          .per(SQUARE_METRE, "")
+          .per(DAY, "MJ/m²/day");
+
+  /** A turn has 360; pure numbers in formulas are radians. */
+  public static final Unit DEGREE = ONE.multiple("0.017453292519943295769236907684886127", "°");
+
   private static final Map<String, Unit> BY_NAME = new LinkedHashMap<>();
 
   static {
@@ -112,6 +131,13 @@ public final class Units {
     name(POUND_PER_SQUARE_INCH, "psi");
     name(KILOPASCAL, "kpa");
     name(BAR, "bar");
+    name(MILE_PER_HOUR, "mph", "mi/h");
+    name(KILOMETRE_PER_HOUR, "km/h", "kph");
+    name(KILOMETRE_PER_DAY, "km/day", "km/d");
+    name(CELSIUS, "°c", "c", "degc");
+    name(FAHRENHEIT, "°f", "f", "degf");
+    name(MEGAJOULE_PER_SQUARE_METRE_A_DAY, "mj/m2/day", "mj/m²/day", "mj/m2/d");
+    name(DEGREE, "°", "deg", "degrees");
   }
 
   private Units() {}

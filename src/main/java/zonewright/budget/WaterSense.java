@@ -1,0 +1,138 @@
+package zonewright.budget;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.ALLOWANCES;
+import static zonewright.trade.Sheets.MONTHS;
+import static zonewright.trade.Sheets.SITE;
+import static zonewright.trade.Sheets.ZONES;
+
+import java.util.List;
+import zonewright.climate.Climate;
+import zonewright.climate.Rain;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
+import zonewright.formula.Reference;
+import zonewright.plants.Plants;
+import zonewright.sheet.Column;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.units.QuantityKind;
+
+/**
+ * Columns of the peak-month water allowance that the WaterSense water budget approach knows.
+ *
+ * <p>Its multiplier for uniformity is 1 ÷ uniformity; that of the schedule is another, and the two
+ * are never mixed.
+ */
+public final class WaterSense {
+  private static final String FROM_MEMORY =
+      "EPA WaterSense water budget approach: that it rests on 70 % of reference ET in the peak watering month is verified; the"
+          + " equations are from memory. A design aid: the local authority's form decides.";
+
+  public static final Column MONTH_RANKING =
+      Column.calculated(
+              MONTHS,
+              "allowance-ranking",
+              "Reference ET less rain",
+              QuantityKind.DEPTH,
+              Climate.REFERENCE_ET.cell().minus(Rain.MONTH_RAIN.cell()))
+          .band(ALLOWANCES)
+          .means(
+              "What the months are ranked by to find the peak watering month of the allowance. Type 0 where a month has no rain.")
+          .source(FROM_MEMORY);
+
+  private static final Formula POSITION =
+      new Formula.Gather(Gathering.POSITION_OF_LARGEST, MONTH_RANKING.reference());
+
+  public static final Column MONTH_ET =
+      Column.calculated(
+              SITE,
+              "allowance-et",
+              "Reference ET of the allowance month",
+              QuantityKind.DEPTH,
+              new Formula.Pick(Climate.REFERENCE_ET.reference(), POSITION))
+          .band(ALLOWANCES)
+          .means("Reference ET of the month with the greatest reference ET less rain.")
+          .source(FROM_MEMORY);
+
+  public static final Column MONTH_RAIN =
+      Column.calculated(
+              SITE,
+              "allowance-rain",
+              "Rain counted in the allowance month",
+              QuantityKind.DEPTH,
+              number(0.25).times(new Formula.Pick(Rain.MONTH_RAIN.reference(), POSITION)))
+          .band(ALLOWANCES)
+          .means("A quarter of the rain of that month.")
+          .source(FROM_MEMORY);
+
+  public static final Column REQUIRED =
+      Column.calculated(
+              ZONES,
+              "allowance-required",
+              "Required in the allowance month",
+              QuantityKind.VOLUME,
+              Formula.larger(
+                      Formula.zero(QuantityKind.DEPTH),
+                      MONTH_ET
+                          .cell()
+                          .times(Plants.LANDSCAPE_COEFFICIENT.cell())
+                          .minus(MONTH_RAIN.cell()))
+                  .times(Emitters.AREA.cell())
+                  .over(Emitters.DISTRIBUTION_UNIFORMITY.cell()))
+          .band(ALLOWANCES)
+          .means("Water the zone requires in the peak watering month, as the allowance counts it.")
+          .source(FROM_MEMORY);
+
+  public static final Column ALLOWANCE =
+      Column.calculated(
+              SITE,
+              "allowance",
+              "Peak-month allowance",
+              QuantityKind.VOLUME,
+              number(0.7).times(MONTH_ET.cell().times(total(Emitters.AREA.reference()))))
+          .band(ALLOWANCES)
+          .means("70 % of the reference ET of the peak watering month over the irrigated area.")
+          .source(FROM_MEMORY);
+
+  public static final Column SITE_REQUIRED =
+      Column.calculated(
+              SITE,
+              "allowance-required",
+              "Required in the allowance month",
+              QuantityKind.VOLUME,
+              total(REQUIRED.reference()))
+          .band(ALLOWANCES)
+          .means("Sum over the zones of what the allowance counts as required.")
+          .source(FROM_MEMORY);
+
+  public static final Column LEFT_OVER =
+      Column.calculated(
+              SITE,
+              "allowance-left",
+              "Left of the peak-month allowance",
+              QuantityKind.VOLUME,
+              ALLOWANCE.cell().minus(SITE_REQUIRED.cell()))
+          .band(ALLOWANCES)
+          .means("Allowance less requirement: 0 or more passes, below 0 fails by that much.")
+          .source("By definition.");
+
+  /** The requirement is above the allowance. */
+  public static final Rule EXCEEDED =
+      new Rule(
+          "allowance-exceeded",
+          Severity.CHECK,
+          SITE,
+          SITE_REQUIRED.cell().above(ALLOWANCE.cell()),
+          LEFT_OVER.reference(),
+          "requires {0} in the peak watering month; the WaterSense allowance is {1}",
+          "give the thirstiest or least even zones plants that need less or emitters that water more evenly",
+          List.of(SITE_REQUIRED.reference(), ALLOWANCE.reference()));
+
+  private static Formula total(Reference column) {
+    return new Formula.Gather(Gathering.SUM, column);
+  }
+
+  private WaterSense() {}
+}

@@ -1,0 +1,109 @@
+package zonewright.climate;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.EVAPOTRANSPIRATION;
+import static zonewright.trade.Sheets.WEATHER;
+
+import zonewright.formula.Formula;
+import zonewright.formula.FunctionKind;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the weather sheet that calculate reference evapotranspiration. */
+public final class CalculatedEt {
+  private static final String PAPER = "FAO Irrigation and Drainage Paper 56 (1998), ";
+  private static final Formula MILLIMETRE_A_DAY = Formula.amount(1, Units.MILLIMETRE_PER_DAY);
+
+  public static final Column SOIL_HEAT_FLUX =
+      Column.defaulted(
+              WEATHER,
+              "soil-heat-flux",
+              "Soil heat flux",
+              QuantityKind.RADIATION,
+              number(0.07)
+                  .times(neighbour(1).minus(neighbour(-1)))
+                  .times(Formula.amount(1, Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY)))
+          .band(EVAPOTRANSPIRATION)
+          .within(Bounds.from(-5, 5, Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY))
+          .means(
+              "Heat that goes into the ground, from the mean temperatures of the next and the last month. Type 0 where only one"
+                  + " month is known.")
+          .source(PAPER + "equation 43 (verified).");
+
+  public static final Column PENMAN_MONTEITH =
+      Column.calculated(
+              WEATHER,
+              "penman-monteith",
+              "Penman-Monteith ET",
+              QuantityKind.DAILY_DEPTH,
+              penmanMonteith().times(MILLIMETRE_A_DAY))
+          .band(EVAPOTRANSPIRATION)
+          .means(
+              "Reference evapotranspiration of a mean day from temperature, humidity, wind and sun.")
+          .source(PAPER + "equation 6 (verified).");
+
+  public static final Column HARGREAVES =
+      Column.calculated(
+              WEATHER,
+              "hargreaves",
+              "Hargreaves ET",
+              QuantityKind.DAILY_DEPTH,
+              number(0.0023)
+                  .times(Weather.MEAN_TEMPERATURE.cell().plus(number(17.8)))
+                  .times(
+                      Vapour.celsius(Weather.HIGHEST.cell())
+                          .minus(Vapour.celsius(Weather.LOWEST.cell()))
+                          .apply(FunctionKind.SQUARE_ROOT))
+                  .times(number(0.408))
+                  .times(
+                      Radiation.EXTRATERRESTRIAL_RADIATION
+                          .cell()
+                          .measuredIn(Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY))
+                  .times(MILLIMETRE_A_DAY))
+          .band(EVAPOTRANSPIRATION)
+          .means(
+              "Reference evapotranspiration of a mean day from temperatures and latitude alone. Runs low in wind above 3 m/s and"
+                  + " high in humid air.")
+          .source(PAPER + "equation 52, radiation as depth of water by equation 20 (verified).");
+
+  private static Formula penmanMonteith() {
+    Formula slope = Weather.SLOPE_OF_SATURATION.cell();
+    Formula gamma = WeatherSite.PSYCHROMETRIC_CONSTANT.cell();
+    Formula wind = Weather.WIND_AT_TWO_METRES.cell().measuredIn(Units.METRE_PER_SECOND);
+    Formula energy =
+        Radiation.NET_RADIATION
+            .cell()
+            .minus(SOIL_HEAT_FLUX.cell())
+            .measuredIn(Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY);
+    Formula deficit =
+        Vapour.inKilopascals(
+            Weather.SATURATION_PRESSURE.cell().minus(Weather.VAPOUR_PRESSURE.cell()));
+    Formula radiationTerm = number(0.408).times(slope).times(energy);
+    Formula windTerm =
+        gamma
+            .times(number(900))
+            .over(Weather.MEAN_TEMPERATURE.cell().plus(number(273)))
+            .times(wind)
+            .times(deficit);
+    Formula below = slope.plus(gamma.times(number(1).plus(number(0.34).times(wind))));
+    return Formula.larger(number(0), radiationTerm.plus(windTerm).over(below));
+  }
+
+  /** The mean temperature of the month after or before; the year goes round. */
+  private static Formula neighbour(int step) {
+    Formula position = Weather.NUMBER.cell();
+    Formula moved =
+        step > 0
+            ? Formula.when(position.atLeast(number(12)))
+                .then(number(1))
+                .otherwise(position.plus(number(1)))
+            : Formula.when(position.atMost(number(1)))
+                .then(number(12))
+                .otherwise(position.minus(number(1)));
+    return new Formula.Pick(Weather.MEAN_TEMPERATURE.reference(), moved);
+  }
+
+  private CalculatedEt() {}
+}

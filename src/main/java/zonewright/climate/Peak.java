@@ -1,0 +1,133 @@
+package zonewright.climate;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.CLIMATE;
+import static zonewright.trade.Sheets.MONTHS;
+import static zonewright.trade.Sheets.SITE;
+
+import java.util.List;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
+import zonewright.sheet.Column;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the month that asks most: the baseline at 100 percent is made for it. */
+public final class Peak {
+  public static final String BY_ET = "by reference ET";
+  public static final String BY_DEFICIT = "by deficit";
+
+  private static final Condition DESCRIBED = WeatherSite.comesBy(WeatherSite.DESCRIPTION);
+
+  public static final Column CHOICE =
+      Column.choice(
+              SITE,
+              "peak-choice",
+              "Peak month chosen",
+              new WordList.Fixed(List.of(BY_ET, BY_DEFICIT)),
+              BY_ET)
+          .band(CLIMATE)
+          .means(
+              "Whether the peak month is the one of highest reference ET, or of the greatest deficit: reference ET less effective"
+                  + " rain.");
+
+  public static final Column RANKING =
+      Column.calculated(
+              MONTHS,
+              "ranking",
+              "Peak ranking",
+              QuantityKind.DAILY_DEPTH,
+              Formula.when(new Condition.WordIs(CHOICE.reference(), List.of(BY_DEFICIT)))
+                  .then(Climate.DAILY_REFERENCE_ET.cell().minus(Rain.DAILY_EFFECTIVE.cell()))
+                  .otherwise(
+                      Climate.DAILY_REFERENCE_ET
+                          .cell()
+                          .minus(number(1e-6).times(Rain.DAILY_EFFECTIVE.cell()))))
+          .band(CLIMATE)
+          .means(
+              "What the months are ranked by to find the peak. By reference ET, a millionth of the effective rain is taken off, so"
+                  + " that of two equal months the drier counts.")
+          .source("By definition.");
+
+  private static final Formula POSITION =
+      new Formula.Gather(Gathering.POSITION_OF_LARGEST, RANKING.reference());
+
+  public static final Column MONTH =
+      Column.calculatedWord(
+              SITE,
+              "peak-month",
+              "Peak month",
+              new WordList.RowsOf(MONTHS),
+              Formula.when(DESCRIBED)
+                  .then(
+                      Formula.doesNotApply(
+                          "not known", "A general description of the climate names no months."))
+                  .otherwise(new Formula.Pick(Climate.MONTH.reference(), POSITION)))
+          .band(CLIMATE)
+          .means("The month that asks most.")
+          .source("By definition.");
+
+  public static final Column REFERENCE_ET =
+      Column.calculated(
+              SITE,
+              "peak-reference-et",
+              "Peak reference ET",
+              QuantityKind.DAILY_DEPTH,
+              Formula.when(DESCRIBED)
+                  .then(
+                      new Formula.Lookup(
+                          WeatherSite.DESCRIBED_CLIMATE.reference(),
+                          WeatherSite.DESCRIPTIONS.numbers(
+                              "Greatest (mm/day)", QuantityKind.DAILY_DEPTH)))
+                  .otherwise(new Formula.Pick(Climate.DAILY_REFERENCE_ET.reference(), POSITION)))
+          .band(CLIMATE)
+          .means(
+              "Mean daily reference evapotranspiration of the peak month. The baseline at 100 % is made for it.")
+          .source(
+              "The baseline is built for the peak month and scaled for the others: Washington State University Extension (Grant"
+                  + " County), Monthly Sprinkler Runtime Adjustment (verified).");
+
+  public static final Column EFFECTIVE_RAIN =
+      Column.calculated(
+              SITE,
+              "peak-effective-rain",
+              "Peak effective rain",
+              QuantityKind.DAILY_DEPTH,
+              Formula.when(DESCRIBED)
+                  .then(Formula.zero(QuantityKind.DAILY_DEPTH))
+                  .otherwise(new Formula.Pick(Rain.DAILY_EFFECTIVE.reference(), POSITION)))
+          .band(CLIMATE)
+          .means("Effective rain of a mean day of the peak month.")
+          .source("By definition.");
+
+  public static final Column DAYS =
+      Column.calculated(
+              SITE,
+              "peak-days",
+              "Days in the peak month",
+              QuantityKind.DAYS,
+              Formula.when(DESCRIBED)
+                  .then(Formula.amount(30, Units.DAY))
+                  .otherwise(new Formula.Pick(Climate.DAYS.reference(), POSITION)))
+          .band(CLIMATE)
+          .means("Days in the peak month; 30 where the month is not known.")
+          .source("By definition.");
+
+  /** The climate is only a guess. */
+  public static final Rule ONLY_DESCRIBED =
+      new Rule(
+          "only-described",
+          Severity.CHECK,
+          SITE,
+          DESCRIBED,
+          WeatherSite.ET_METHOD.reference(),
+          "the peak reference ET of {0} comes from a general description of the climate; it can be off by half",
+          "find published monthly values for a place nearby, or fill in the weather sheet",
+          List.of(REFERENCE_ET.reference()));
+
+  private Peak() {}
+}

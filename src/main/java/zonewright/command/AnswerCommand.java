@@ -1,0 +1,103 @@
+package zonewright.command;
+
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import zonewright.design.IrrigationSheets;
+import zonewright.design.Question;
+import zonewright.formula.Outcome;
+import zonewright.sheet.Column;
+import zonewright.sheet.ColumnFinder;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+
+/** Answers one question with its working. */
+@Command(
+    name = "answer",
+    header = "Work one value out and show every step.",
+    description = {
+      "",
+      "Name the column you want and give what you know. A value given counts as it is, also that of"
+          + " a column which is otherwise calculated. What is still needed is named.",
+      "Where several sheets have a column of one name, that of the zones is meant; write"
+          + " \"Site: Volume a week\" for another.",
+      ""
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  zonewright answer \"Precipitation rate\" \"Zone flow=12 gpm\" \"Area=900 ft2\"",
+      "  zonewright answer \"Longest cycle\" \"Precipitation rate=1.6 in/h\" Soil=loam Slope=4",
+      "  zonewright answer \"Net demand\" \"Peak reference ET=6 mm/day\" \"Plant factor=0.6\" --units si"
+    })
+final class AnswerCommand extends Task {
+
+  @Parameters(index = "0", paramLabel = "COLUMN", description = "The column asked for.")
+  private String name;
+
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "NAME=VALUE",
+      description = "What is known, each as \"Area=900 ft2\"; the unit may be left out.")
+  private List<String> values = List.of();
+
+  @Option(
+      names = "--units",
+      paramLabel = "us|si",
+      converter = UnitSystemWord.class,
+      description = "Units of the answer, and of values without one; us unless given.")
+  private UnitSystem system = UnitSystem.US;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = out();
+    PrintWriter err = err();
+    ColumnFinder finder = new ColumnFinder(IrrigationSheets.blueprint(), Sheets.ZONES);
+    Column asked = Asked.column(finder, name);
+    Question question = new Question(asked, given(finder), system);
+    question.problems().stream()
+        .findFirst()
+        .ifPresent(
+            problem -> {
+              throw new Complaint(ExitCode.USAGE, AnswerText.sentence(problem));
+            });
+    AnswerText text = new AnswerText(question, asked, system);
+    if (!question.missing().isEmpty()) {
+      throw new Complaint(ExitCode.USAGE, text.missing());
+    }
+    question
+        .unused()
+        .forEach(
+            column ->
+                err.println(column.name() + " has no part in " + asked.name() + "; left aside."));
+    text.lines().forEach(out::println);
+    if (question.outcome() instanceof Outcome.Refused refused) {
+      err.println(AnswerText.sentence(refused));
+      return ExitCode.FOUND;
+    }
+    return ExitCode.FINE;
+  }
+
+  private Map<Column, String> given(ColumnFinder finder) {
+    Map<Column, String> given = new LinkedHashMap<>();
+    for (String value : values) {
+      int equals = value.indexOf('=');
+      if (equals < 1 || value.substring(equals + 1).isBlank()) {
+        throw new Complaint(
+            ExitCode.USAGE,
+            "“%s” gives no value; write a name, an equals sign and a value, as \"Area=900 ft2\"."
+                .formatted(value));
+      }
+      Column column = Asked.column(finder, value.substring(0, equals));
+      if (given.put(column, value.substring(equals + 1).strip()) != null) {
+        throw new Complaint(ExitCode.USAGE, column.name() + " is given twice; give it once.");
+      }
+    }
+    return given;
+  }
+}

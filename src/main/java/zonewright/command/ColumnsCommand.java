@@ -1,0 +1,86 @@
+package zonewright.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import zonewright.design.IrrigationSheets;
+import zonewright.sheet.Blueprint;
+import zonewright.sheet.Column;
+import zonewright.sheet.ColumnFinder;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+
+/** Lists the columns: what they mean, how they are calculated and where that comes from. */
+@Command(
+    name = "columns",
+    header = "List all columns: meaning, unit, range, equation and source.",
+    description = {"", "Names the columns to list, or none for all of them.", ""},
+    footer = {
+      "",
+      "Examples:",
+      "  zonewright columns \"Longest cycle\" \"Intake rate\"",
+      "  zonewright columns --sheet Zones",
+      "  zonewright columns --markdown > columns.md"
+    })
+final class ColumnsCommand extends Task {
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "COLUMN",
+      description = "Names of columns, as Area or \"Site: Volume a week\".")
+  private List<String> names = List.of();
+
+  @Option(names = "--sheet", paramLabel = "NAME", description = "Only the columns of this sheet.")
+  private Optional<String> sheet = Optional.empty();
+
+  @Option(names = "--markdown", description = "Print tables in Markdown.")
+  private boolean markdown;
+
+  @Option(
+      names = "--units",
+      paramLabel = "us|si",
+      converter = UnitSystemWord.class,
+      description = "Units of the listing; us unless given.")
+  private UnitSystem system = UnitSystem.US;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = out();
+    Blueprint blueprint = IrrigationSheets.blueprint();
+    ColumnListing listing = new ColumnListing(system);
+    for (Map.Entry<TableDefinition, List<Column>> each : chosen(blueprint).entrySet()) {
+      listing.lines(each.getKey(), each.getValue(), markdown).forEach(out::println);
+    }
+    return ExitCode.FINE;
+  }
+
+  private Map<TableDefinition, List<Column>> chosen(Blueprint blueprint) {
+    Map<TableDefinition, List<Column>> chosen = new LinkedHashMap<>();
+    if (names.isEmpty()) {
+      Optional<TableDefinition> only = sheet.map(name -> SheetNames.find(blueprint, name));
+      for (TableDefinition table : blueprint.tables()) {
+        if (only.isEmpty() || only.get().equals(table)) {
+          chosen.put(table, table.columns());
+        }
+      }
+      return chosen;
+    }
+    String preferred =
+        sheet.map(name -> SheetNames.find(blueprint, name).id()).orElse(Sheets.ZONES);
+    ColumnFinder finder = new ColumnFinder(blueprint, preferred);
+    for (String name : names) {
+      Column column = Asked.column(finder, name);
+      chosen
+          .computeIfAbsent(blueprint.table(column.reference().table()), any -> new ArrayList<>())
+          .add(column);
+    }
+    return chosen;
+  }
+}

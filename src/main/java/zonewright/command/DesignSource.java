@@ -1,0 +1,37 @@
+package zonewright.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import zonewright.design.Demo;
+import zonewright.design.Design;
+import zonewright.units.UnitSystem;
+
+/** Where a command takes its design from: a design file, or the demo garden. */
+final class DesignSource {
+  @Option(
+      names = "--units",
+      paramLabel = "us|si",
+      converter = UnitSystemWord.class,
+      description = "Units to calculate and print in; those of the file unless given.")
+  private Optional<UnitSystem> units = Optional.empty();
+
+  /**
+   * Returns the design of a file, or the demo garden where none is named, in the units asked for.
+   *
+   * @param err told where the design comes from if that is not plain
+   * @throws Complaint when the file cannot be read
+   */
+  Design design(Optional<Path> file, PrintWriter err) {
+    if (file.isEmpty()) {
+      err.println("No file is named, so this is the demo garden; its figures are invented.");
+      return Demo.libraryGarden(units.orElse(UnitSystem.US));
+    }
+    Design design = DesignFiles.existing(file.get(), err);
+    if (units.isPresent() && units.get() != design.book().system()) {
+      design.book().start(design.edits().switched(units.get()));
+    }
+    return design;
+  }
+}

@@ -1,0 +1,106 @@
+package zonewright.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import zonewright.sheet.Nearest;
+
+/**
+ * The whole command line: results to one stream, complaints to another, and a code for the script
+ * that called. Nothing is thrown at a person.
+ */
+public final class Program {
+  private static final int HELP_WIDTH = 100;
+
+  private final CommandLine commandLine;
+
+  /**
+   * Makes the command line.
+   *
+   * @param out where results go
+   * @param err where complaints and remarks go
+   * @param window what opens when no command is given
+   */
+  public Program(PrintWriter out, PrintWriter err, Window window) {
+    commandLine =
+        new CommandLine(new StartCommand(window))
+            .addSubcommand(new CalculateCommand())
+            .addSubcommand(new FindingsCommand())
+            .addSubcommand(new WriteCommand())
+            .addSubcommand(new AnswerCommand())
+            .addSubcommand(new ColumnsCommand())
+            .setOut(out)
+            .setErr(err)
+            .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+            .setUsageHelpWidth(HELP_WIDTH)
+            .setExitCodeExceptionMapper(problem -> ExitCode.FAULT)
+            .setParameterExceptionHandler(Program::misunderstood)
+            .setExecutionExceptionHandler(Program::failed);
+  }
+
+  /** Runs one command and returns its exit code: 0 where all went well. */
+  public int run(String... arguments) {
+    int code = commandLine.execute(arguments);
+    commandLine.getOut().flush();
+    commandLine.getErr().flush();
+    return code;
+  }
+
+  private static int misunderstood(ParameterException problem, String[] arguments) {
+    PrintWriter err = problem.getCommandLine().getErr();
+    CommandSpec spec = problem.getCommandLine().getCommandSpec();
+    err.println(sentence(problem, spec));
+    err.println("How it works: " + spec.qualifiedName() + " --help");
+    return ExitCode.USAGE;
+  }
+
+  private static String sentence(ParameterException problem, CommandSpec spec) {
+    if (problem instanceof MissingParameterException missing) {
+      return "Missing: "
+          + missing.getMissing().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(", "))
+          + ".";
+    }
+    if (problem instanceof UnmatchedArgumentException unmatched) {
+      return unknown(unmatched.getUnmatched(), spec);
+    }
+    if (problem instanceof OverwrittenOptionException) {
+      return "An option is given twice; give it once.";
+    }
+    String message = problem.getMessage();
+    if (problem.getCause() instanceof TypeConversionException cause) {
+      message = cause.getMessage();
+    }
+    return message.endsWith(".") ? message : message + ".";
+  }
+
+  private static String unknown(List<String> words, CommandSpec spec) {
+    String first = words.get(0);
+    List<String> options = List.copyOf(spec.optionsMap().keySet());
+    return first.startsWith("-") && !options.isEmpty()
+        ? "There is no option “%s”; did you mean %s?"
+            .formatted(first, Nearest.to(first, options, 1).get(0))
+        : "“%s” is one word too many; put names with spaces in quotation marks.".formatted(first);
+  }
+
+  private static int failed(
+      Exception problem, CommandLine command, CommandLine.ParseResult parsed) {
+    PrintWriter err = command.getErr();
+    if (problem instanceof Complaint complaint) {
+      err.println(complaint.getMessage());
+      return complaint.code();
+    }
+    err.println(
+        "The program itself is at fault (%s: %s); nothing was changed. Please report it with the command you gave."
+            .formatted(problem.getClass().getSimpleName(), problem.getMessage()));
+    return ExitCode.FAULT;
+  }
+}

@@ -1,0 +1,60 @@
+package zonewright.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import zonewright.design.Design;
+
+/** Writes a design as a workbook. */
+@Command(
+    name = "write",
+    header = "Write a design as a workbook with live formulas.",
+    description = {
+      "",
+      "The workbook is the design file: open it in the window, or in any spreadsheet program."
+          + " Without --from it is the demo garden.",
+      ""
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  zonewright write demo.xlsx",
+      "  zonewright write garden-metric.xlsx --from garden.xlsx --units si"
+    })
+final class WriteCommand extends Task {
+  @Mixin private DesignSource source;
+
+  @Parameters(paramLabel = "PATH", description = "Where to write the workbook; ends in .xlsx.")
+  private Path path;
+
+  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
+  private Optional<Path> from = Optional.empty();
+
+  @Option(names = "--replace", description = "Replace the file if there is one already.")
+  private boolean replace;
+
+  @Override
+  public Integer call() {
+    PrintWriter err = err();
+    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+      throw new Complaint(
+          ExitCode.USAGE, "A workbook's name ends in .xlsx; write for example " + path + ".xlsx.");
+    }
+    if (Files.exists(path) && !replace) {
+      throw new Complaint(
+          ExitCode.FILE,
+          "%s is there already; add --replace to write over it, or choose another name."
+              .formatted(path));
+    }
+    Design design = source.design(from, err);
+    DesignFiles.write(design, path);
+    out().println("Written: " + path);
+    return ExitCode.FINE;
+  }
+}

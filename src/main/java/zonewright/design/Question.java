@@ -1,0 +1,226 @@
+package zonewright.design;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import zonewright.formula.Dependencies;
+import zonewright.formula.Outcome;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Nearest;
+import zonewright.sheet.TableDefinition;
+import zonewright.sheet.WordList;
+import zonewright.sheet.Working;
+import zonewright.units.UnitSystem;
+
+/**
+ * One cell asked for, with just the values it follows from: a design with a single row in each
+ * sheet, in which every value given counts, also one of a column that is otherwise calculated.
+ */
+public final class Question {
+  private final Column asked;
+  private final Map<Column, String> given;
+  private final Book book;
+  private final Map<String, Integer> rows = new LinkedHashMap<>();
+  private final List<Outcome.Refused> problems = new ArrayList<>();
+
+  /**
+   * Asks for a column.
+   *
+   * @param asked a column of {@link IrrigationSheets}
+   * @param given values as a person writes them, with or without a unit
+   * @param system the units of the answer, and of values without a unit
+   */
+  public Question(Column asked, Map<Column, String> given, UnitSystem system) {
+    this.asked = asked;
+    this.given = new LinkedHashMap<>(given);
+    Set<Reference> known = new HashSet<>();
+    given.keySet().forEach(column -> known.add(column.reference()));
+    this.book = Design.blankBook(IrrigationSheets.blueprint().withInputs(known), system);
+    book.blueprint().tables().forEach(this::prepare);
+    book.blueprint().tables().forEach(this::join);
+    given.forEach(this::enter);
+  }
+
+  private void prepare(TableDefinition table) {
+    Edits edits = new Edits(book);
+    if (book.rows(table.id()) == 0) {
+      book.start(edits.inserted(table.id(), 0, 1));
+    }
+    rows.put(table.id(), 0);
+    if (table.rows() instanceof TableDefinition.Rows.Named named) {
+      sameAs(table.columns().get(0))
+          .ifPresent(key -> rows.put(table.id(), named(table, named.names(), given.get(key))));
+    }
+  }
+
+  private void join(TableDefinition table) {
+    for (Column column : table.inputs()) {
+      if (column.words().orElse(null) instanceof WordList.RowsOf other) {
+        firstRowOf(column, other.table());
+      }
+    }
+  }
+
+  private Optional<Column> sameAs(Column column) {
+    return given.keySet().stream()
+        .filter(each -> each.reference().equals(column.reference()))
+        .findFirst();
+  }
+
+  private int named(TableDefinition table, List<String> names, String word) {
+    for (int row = 0; row < names.size(); row++) {
+      if (names.get(row).equalsIgnoreCase(word.strip())) {
+        return row;
+      }
+    }
+    Reference key = table.columns().get(0).reference();
+    problems.add(
+        new Outcome.Refused(
+            new Outcome.CellName("", key),
+            "“%s” is no %s; did you mean “%s”?"
+                .formatted(word.strip(), table.rowWord(), Nearest.to(word, names, 1).get(0))));
+    return 0;
+  }
+
+  /** The only row of one sheet belongs to the only row of another. */
+  private void firstRowOf(Column column, String other) {
+    if (book.rows(other) > 0
+        && book.contents().row(other, 0).entry(0) instanceof Entry.Words name) {
+      book.start(new Edits(book).set(column.reference(), row(column.reference()), name));
+    }
+  }
+
+  private void enter(Column column, String text) {
+    Reference reference = column.reference();
+    TableDefinition table = book.blueprint().table(reference.table());
+    boolean fixedName =
+        table.rows() instanceof TableDefinition.Rows.Named && book.position(reference) == 0;
+    if (fixedName) {
+      return;
+    }
+    Edit edit = new Edits(book).typed(reference, row(reference), text);
+    book.start(edit);
+    if (book.outcome(reference, row(reference)) instanceof Outcome.Refused refused) {
+      problems.add(refused);
+    }
+  }
+
+  private int row(Reference reference) {
+    return rows.getOrDefault(reference.table(), 0);
+  }
+
+  /** Returns what is wrong with the values given; nothing where all can be used. */
+  public List<Outcome.Refused> problems() {
+    return List.copyOf(problems);
+  }
+
+  /** Returns the answer, or why there is none. */
+  public Outcome outcome() {
+    return book.outcome(asked.reference(), row(asked.reference()));
+  }
+
+  /** Returns the answer as text, with unit, or the reason why there is none. */
+  public String shown() {
+    return book.shown(asked.reference(), outcome());
+  }
+
+  /** Says whether a value was given for a column. */
+  public boolean isGiven(Column column) {
+    return sameAs(column).isPresent();
+  }
+
+  /** Returns the words a column of choices can hold. */
+  public List<String> choices(Column column) {
+    return book.choices(column);
+  }
+
+  /**
+   * Returns how the answer comes about: each cell after those it was made from, the one asked for
+   * last. Where a whole column counts, its rows are followed only if there is a single one.
+   */
+  public List<Working> steps() {
+    Map<Outcome.CellName, Working> steps = new LinkedHashMap<>();
+    follow(asked.reference(), row(asked.reference()), new HashSet<>(), steps);
+    return List.copyOf(steps.values());
+  }
+
+  private void follow(
+      Reference reference,
+      int row,
+      Set<Outcome.CellName> visited,
+      Map<Outcome.CellName, Working> steps) {
+    Outcome.CellName cell = book.cellName(reference, row);
+    if (!visited.add(cell)) {
+      return;
+    }
+    Working working = book.working(reference, row);
+    for (Working.Input input : working.inputs()) {
+      Reference upstream = input.column().reference();
+      boolean single = book.rows(upstream.table()) == 1;
+      if (input.used() && (input.row() >= 0 || single)) {
+        follow(upstream, Math.max(input.row(), 0), visited, steps);
+      }
+    }
+    steps.put(cell, working);
+  }
+
+  /** Returns the columns whose values are still needed, each once. */
+  public List<Column> missing() {
+    Outcome outcome = outcome();
+    if (outcome instanceof Outcome.Blank) {
+      return List.of(asked);
+    }
+    if (!(outcome instanceof Outcome.Missing missing)) {
+      return List.of();
+    }
+    Set<Column> columns = new LinkedHashSet<>();
+    missing.needs().forEach(cell -> columns.add(book.blueprint().column(cell.column())));
+    return List.copyOf(columns);
+  }
+
+  /** Returns the columns on the way from what is missing to the answer; one of them would do. */
+  public List<Column> insteadOfMissing() {
+    return steps().stream()
+        .filter(step -> step.outcome() instanceof Outcome.Missing)
+        .map(Working::column)
+        .filter(column -> !column.reference().equals(asked.reference()))
+        .toList();
+  }
+
+  /** Returns the columns given that have no part in the answer. */
+  public List<Column> unused() {
+    Set<Reference> needed = new HashSet<>();
+    Deque<Reference> open = new ArrayDeque<>(List.of(asked.reference()));
+    while (!open.isEmpty()) {
+      Reference next = open.pop();
+      if (needed.add(next)) {
+        Column column = book.blueprint().column(next);
+        Dependencies needs = book.blueprint().dependencies(column).orElse(null);
+        if (needs != null) {
+          open.addAll(needs.cells());
+          open.addAll(needs.columns());
+        }
+      }
+    }
+    return given.keySet().stream()
+        .filter(column -> !needed.contains(column.reference()))
+        .filter(column -> book.position(column.reference()) > 0 || single(column))
+        .toList();
+  }
+
+  private boolean single(Column column) {
+    return book.blueprint().table(column.reference().table()).single();
+  }
+}

@@ -1,0 +1,91 @@
+package zonewright.desk;
+
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** Asks with dialogs. */
+final class FileQuestions implements Questions {
+  private static final String SUFFIX = ".xlsx";
+
+  private final Component window;
+  private File folder;
+
+  FileQuestions(Component window) {
+    this.window = window;
+  }
+
+  @Override
+  public Unsaved unsaved(String name) {
+    Object[] answers = {"Save", "Do not save", "Cancel"};
+    int answer =
+        JOptionPane.showOptionDialog(
+            window,
+            "“" + name + "” has changes that are not saved.",
+            "Save the changes?",
+            JOptionPane.YES_NO_CANCEL_OPTION,
+            JOptionPane.PLAIN_MESSAGE,
+            null,
+            answers,
+            answers[0]);
+    return answer == 0 ? Unsaved.SAVE : answer == 1 ? Unsaved.LOSE : Unsaved.CANCEL;
+  }
+
+  private JFileChooser chooser(String title) {
+    JFileChooser chooser = new JFileChooser(folder);
+    chooser.setDialogTitle(title);
+    chooser.setFileFilter(new FileNameExtensionFilter("Workbooks (*.xlsx)", "xlsx"));
+    return chooser;
+  }
+
+  @Override
+  public Optional<Path> fileToOpen() {
+    JFileChooser chooser = chooser("Open a design");
+    return chosen(chooser, chooser.showOpenDialog(window));
+  }
+
+  @Override
+  public Optional<Path> fileToSave(String suggestion) {
+    JFileChooser chooser = chooser("Save the design");
+    chooser.setSelectedFile(new File(folder, suggestion));
+    Optional<Path> wanted =
+        chosen(chooser, chooser.showSaveDialog(window)).map(FileQuestions::withSuffix);
+    return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
+  private Optional<Path> chosen(JFileChooser chooser, int answer) {
+    if (answer != JFileChooser.APPROVE_OPTION || chooser.getSelectedFile() == null) {
+      return Optional.empty();
+    }
+    folder = chooser.getCurrentDirectory();
+    return Optional.of(chooser.getSelectedFile().toPath());
+  }
+
+  private static Path withSuffix(Path file) {
+    String name = file.getFileName().toString();
+    return name.toLowerCase(Locale.ROOT).endsWith(SUFFIX)
+        ? file
+        : file.resolveSibling(name + SUFFIX);
+  }
+
+  private boolean mayReplace(Path file) {
+    Object[] answers = {"Replace", "Cancel"};
+    int answer =
+        JOptionPane.showOptionDialog(
+            window,
+            "There is a file “" + file.getFileName() + "” already.",
+            "Replace the file?",
+            JOptionPane.OK_CANCEL_OPTION,
+            JOptionPane.PLAIN_MESSAGE,
+            null,
+            answers,
+            answers[1]);
+    return answer == 0;
+  }
+}

@@ -1,0 +1,75 @@
+package zonewright.desk;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+import zonewright.sheet.Book;
+import zonewright.sheet.CellSummary;
+import zonewright.sheet.Place;
+
+/** The line at the foot: what the selected cells come to, the units, and whether all is saved. */
+final class FootLine extends JPanel {
+  private final JLabel selection = new JLabel(" ");
+  private final JLabel progress = new JLabel();
+  private final JProgressBar bar = new JProgressBar();
+  private final JLabel units = new JLabel();
+  private final JLabel saved = new JLabel();
+
+  FootLine() {
+    super(new MigLayout("insets 3 24 3 24, hidemode 3, fillx"));
+    selection.setName("selection summary");
+    units.setName("unit system");
+    saved.setName("saved or not");
+    bar.setIndeterminate(true);
+    add(selection, "growx, pushx, wmin 0");
+    add(progress, "gapleft 18");
+    add(bar, "width 90!, height 6!");
+    add(units, "gapleft 18");
+    add(saved, "gapleft 18");
+    busy("");
+  }
+
+  /** Says what is going on; nothing for an empty text. */
+  void busy(String words) {
+    progress.setText(words);
+    progress.setVisible(!words.isEmpty());
+    bar.setVisible(!words.isEmpty());
+  }
+
+  /** Shows the state of the design. */
+  void state(OpenDesign open) {
+    units.setText("In " + open.book().system().words());
+    saved.setText(
+        open.unsaved() ? "Not saved yet" : open.file().isPresent() ? "Saved" : "Nothing to save");
+  }
+
+  /** Shows what some cells of a book come to. */
+  void selection(Book book, List<Place> places) {
+    selection.setText(places.size() < 2 ? " " : words(book, CellSummary.of(book, places)));
+  }
+
+  private static String words(Book book, CellSummary summary) {
+    String head = summary.cells() + " cells";
+    if (summary.numbers() == 0) {
+      return head + ", no numbers";
+    }
+    String numbers =
+        head + ", " + summary.numbers() + (summary.numbers() == 1 ? " number" : " numbers");
+    return summary
+        .amounts()
+        .map(
+            amounts ->
+                List.of(
+                        numbers,
+                        "sum " + CellSummary.shown(book, amounts, amounts.sum()),
+                        "mean " + CellSummary.shown(book, amounts, amounts.mean()),
+                        "least " + CellSummary.shown(book, amounts, amounts.least()),
+                        "greatest " + CellSummary.shown(book, amounts, amounts.greatest()))
+                    .stream()
+                    .collect(Collectors.joining("   ·   ")))
+        .orElse(numbers + " of different kinds");
+  }
+}

@@ -1,0 +1,88 @@
+package zonewright.desk;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.Font;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.UIManager;
+
+/** The look of all windows: light or dark, and how large the text is. */
+final class Look {
+  /** Which of the looks a person wants. */
+  enum Choice {
+    LIGHT("Light"),
+    DARK("Dark"),
+    SYSTEM("As the system");
+
+    private final String words;
+
+    Choice(String words) {
+      this.words = words;
+    }
+
+    /** Returns what a person calls it. */
+    String words() {
+      return words;
+    }
+  }
+
+  private static final List<Integer> SIZES = List.of(10, 11, 12, 13, 14, 16, 18, 20, 24);
+  private static final int USUAL_SIZE = 12;
+
+  private final Memory memory;
+  private Choice choice;
+  private int size;
+
+  /** Takes up the look remembered; {@link #install} puts it on. */
+  Look(Memory memory) {
+    this.memory = memory;
+    this.choice = remembered(memory.word("look", Choice.SYSTEM.name()));
+    this.size = Math.max(SIZES.get(0), Math.min(24, memory.number("text-size", USUAL_SIZE)));
+  }
+
+  private static Choice remembered(String name) {
+    for (Choice choice : Choice.values()) {
+      if (choice.name().equals(name.toUpperCase(Locale.ROOT))) {
+        return choice;
+      }
+    }
+    return Choice.SYSTEM;
+  }
+
+  /** Puts the look on all windows there are and will be. */
+  void install() {
+    FlatLaf.registerCustomDefaultsSource("zonewright.desk");
+    boolean dark =
+        choice == Choice.DARK || (choice == Choice.SYSTEM && SystemDarkness.isPreferred());
+    if (dark) {
+      FlatDarkLaf.setup();
+    } else {
+      FlatLightLaf.setup();
+    }
+    Font usual = UIManager.getLookAndFeelDefaults().getFont("defaultFont");
+    UIManager.put("defaultFont", usual.deriveFont((float) size));
+    FlatLaf.updateUI();
+  }
+
+  /** Returns the choice in force. */
+  Choice choice() {
+    return choice;
+  }
+
+  /** Puts on another look and remembers it. */
+  void choose(Choice wanted) {
+    choice = wanted;
+    memory.keep("look", wanted.name());
+    install();
+  }
+
+  /** Makes the text a step larger, or smaller for a negative step; 0 is back to the usual. */
+  void resize(int step) {
+    int at = SIZES.indexOf(size) < 0 ? SIZES.indexOf(USUAL_SIZE) : SIZES.indexOf(size);
+    size = step == 0 ? USUAL_SIZE : SIZES.get(Math.max(0, Math.min(SIZES.size() - 1, at + step)));
+    memory.keep("text-size", size);
+    install();
+  }
+}

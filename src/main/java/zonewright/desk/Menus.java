@@ -1,0 +1,261 @@
+package zonewright.desk;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.ActionEvent;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.Action;
+import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JComponent;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import javax.swing.JRadioButtonMenuItem;
+import net.miginfocom.swing.MigLayout;
+import zonewright.desk.grid.GridAction;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Journal;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.UnitSystem;
+
+/** The menus and the few buttons above the sheets. */
+final class Menus {
+  private static final List<List<GridAction>> EDITS =
+      List.of(
+          List.of(GridAction.CUT, GridAction.COPY, GridAction.PASTE, GridAction.SELECT_ALL),
+          List.of(GridAction.EDIT, GridAction.CLEAR, GridAction.FILL_DOWN),
+          List.of(
+              GridAction.INSERT_ROWS,
+              GridAction.DUPLICATE_ROWS,
+              GridAction.DELETE_ROWS,
+              GridAction.MOVE_ROWS_UP,
+              GridAction.MOVE_ROWS_DOWN),
+          List.of(GridAction.FIND, GridAction.FIND_NEXT));
+
+  private final DeskWindow window;
+  private final JMenuBar bar = new JMenuBar();
+  private final JMenu recent = new JMenu("Recent");
+  private final Deed undo;
+  private final Deed redo;
+  private final Deed save;
+  private final Deed units;
+  private final Deed back;
+  private final Deed newRow;
+  private final Map<GridAction, Deed> deeds = new EnumMap<>(GridAction.class);
+
+  Menus(DeskWindow window) {
+    this.window = window;
+    undo = new Deed("Undo", window::undo).keys("ctrl Z").drawn(Pictogram.UNDO);
+    redo = new Deed("Redo", window::redo).keys("ctrl Y").drawn(Pictogram.REDO);
+    save = new Deed("Save", window::save).keys("ctrl S").drawn(Pictogram.SAVE).tip("Save (Ctrl+S)");
+    units = new Deed("Switch units", window::switchUnits).drawn(Pictogram.UNITS);
+    back = new Deed("Back", window::back).keys("alt LEFT").drawn(Pictogram.BACK);
+    newRow = new Deed("New row", window::newRow).drawn(Pictogram.ADD_ROW);
+    bar.add(file());
+    bar.add(edit());
+    bar.add(view());
+    bar.add(design());
+    bar.add(help());
+  }
+
+  /** Returns the menu bar. */
+  JMenuBar bar() {
+    return bar;
+  }
+
+  private static JMenu menu(String name, char key) {
+    JMenu menu = new JMenu(name);
+    menu.setMnemonic(key);
+    return menu;
+  }
+
+  private JMenu file() {
+    JMenu menu = menu("File", 'F');
+    JMenu fresh = new JMenu("New");
+    fresh.add(
+        item(new Deed("In US units", () -> window.keeper().fresh(UnitSystem.US)).keys("ctrl N")));
+    fresh.add(item(new Deed("In metric units", () -> window.keeper().fresh(UnitSystem.SI))));
+    menu.add(fresh);
+    menu.add(item(new Deed("Open …", window::open).keys("ctrl O")));
+    menu.add(item(new Deed("Open the demo", window.keeper()::demo)));
+    menu.add(recent);
+    menu.addSeparator();
+    menu.add(item(save));
+    menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
+    menu.addSeparator();
+    menu.add(item(new Deed("Quit", window::close).keys("ctrl Q")));
+    return menu;
+  }
+
+  private JMenu edit() {
+    JMenu menu = menu("Edit", 'E');
+    menu.add(item(undo));
+    menu.add(item(redo));
+    for (List<GridAction> group : EDITS) {
+      menu.addSeparator();
+      for (GridAction which : group) {
+        Deed deed = new Deed(which.label(), () -> window.perform(which));
+        which.key().ifPresent(key -> deed.putValue(Action.ACCELERATOR_KEY, key));
+        deeds.put(which, deed);
+        menu.add(item(deed));
+      }
+    }
+    return menu;
+  }
+
+  private JMenu view() {
+    JMenu menu = menu("View", 'V');
+    ButtonGroup looks = new ButtonGroup();
+    for (Look.Choice choice : Look.Choice.values()) {
+      JRadioButtonMenuItem item =
+          new JRadioButtonMenuItem(new Deed(choice.words(), () -> window.dress(choice)));
+      item.setSelected(window.look().choice() == choice);
+      looks.add(item);
+      menu.add(item);
+    }
+    menu.addSeparator();
+    menu.add(item(new Deed("Larger text", () -> window.resizeText(1)).keys("ctrl PLUS")));
+    menu.add(item(new Deed("Smaller text", () -> window.resizeText(-1)).keys("ctrl MINUS")));
+    menu.add(item(new Deed("Usual text", () -> window.resizeText(0)).keys("ctrl 0")));
+    menu.addSeparator();
+    menu.add(shown("Working", window.panels()::showWorking));
+    menu.add(shown("Findings", window.panels()::showFindings));
+    menu.add(item(new Deed("Next part of the window", window::nextPart).keys("F6")));
+    menu.addSeparator();
+    menu.add(item(back));
+    int number = 1;
+    for (TableDefinition table : window.openDesign().book().blueprint().tables()) {
+      Deed deed = new Deed(table.title(), () -> window.goToSheet(table.id()));
+      menu.add(item(number > 9 ? deed : deed.keys("ctrl " + number)));
+      number++;
+    }
+    return menu;
+  }
+
+  private static JCheckBoxMenuItem shown(String name, java.util.function.Consumer<Boolean> show) {
+    JCheckBoxMenuItem item =
+        new JCheckBoxMenuItem("Show " + name.toLowerCase(java.util.Locale.ROOT), true);
+    item.addItemListener(event -> show.accept(item.isSelected()));
+    return item;
+  }
+
+  private JMenu design() {
+    JMenu menu = menu("Design", 'D');
+    menu.add(item(units));
+    menu.add(item(nextFinding()));
+    return menu;
+  }
+
+  private Deed nextFinding() {
+    return new Deed("Next finding", window::nextFinding)
+        .keys("F8")
+        .drawn(Pictogram.NEXT_FINDING)
+        .tip("Go to the next finding (F8)");
+  }
+
+  private JMenu help() {
+    JMenu menu = menu("Help", 'H');
+    menu.add(item(new Deed("What this column means", window::explainColumn).keys("F1")));
+    menu.add(item(new Deed("Cautions", window::cautions)));
+    menu.addSeparator();
+    menu.add(item(new Deed("About Zonewright", window::about)));
+    return menu;
+  }
+
+  private static JMenuItem item(Deed deed) {
+    JMenuItem item = new JMenuItem(deed);
+    item.setIcon(null);
+    item.setToolTipText(null);
+    return item;
+  }
+
+  /** Returns the buttons above the sheets. */
+  JComponent buttons() {
+    JPanel panel = new JPanel(new MigLayout("insets 6 10 4 10, gap 2", "", "[]"));
+    panel.setName("buttons");
+    panel.add(
+        button(
+            new Deed("Open", window::open).drawn(Pictogram.OPEN).tip("Open a design (Ctrl+O)"),
+            "Open"));
+    panel.add(button(save, "Save"), "gapright 14");
+    panel.add(button(undo, "Undo"));
+    panel.add(button(redo, "Redo"), "gapright 14");
+    panel.add(button(newRow, ""), "gapright 14");
+    panel.add(button(nextFinding(), "Next finding"));
+    panel.add(
+        button(
+            new Deed("What is this?", window::explainColumn)
+                .drawn(Pictogram.HELP)
+                .tip("What the column means, its equation and its source (F1)"),
+            "What is this?"),
+        "pushx");
+    panel.add(button(units, ""));
+    panel.setBorder(BorderFactory.createEmptyBorder());
+    return panel;
+  }
+
+  /** A button with its own fixed text, or that of the deed where {@code text} is empty. */
+  private static JButton button(Deed deed, String text) {
+    JButton button = new JButton();
+    if (!text.isEmpty()) {
+      button.setHideActionText(true);
+    }
+    button.setAction(deed);
+    if (!text.isEmpty()) {
+      button.setText(text);
+      button.getAccessibleContext().setAccessibleName(text);
+    }
+    button.setName("button " + deed.getValue(Action.NAME));
+    button.putClientProperty(
+        FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+    button.setFocusable(true);
+    return button;
+  }
+
+  /** Brings names and what can be done up to date. */
+  void refresh() {
+    Journal journal = window.openDesign().book().journal();
+    named(undo, "Undo", "Ctrl+Z", journal.toUndo());
+    named(redo, "Redo", "Ctrl+Y", journal.toRedo());
+    boolean metric = window.openDesign().book().system() == UnitSystem.SI;
+    UnitSystem other = metric ? UnitSystem.US : UnitSystem.SI;
+    units.rename("Switch to " + other.words());
+    units.tip("Keep the whole design in " + other.words() + "; can be undone");
+    back.setEnabled(window.mayGoBack());
+    String word = window.frontRowWord();
+    newRow.rename("New " + word);
+    newRow.tip("Put a new " + word + " below the one selected");
+    newRow.setEnabled(window.mayAddRows());
+    deeds.forEach((which, deed) -> deed.setEnabled(window.front().action(which).isEnabled()));
+  }
+
+  private static void named(Deed deed, String verb, String keys, Optional<Edit> edit) {
+    deed.setEnabled(edit.isPresent());
+    deed.rename(edit.map(found -> verb + " " + found.name()).orElse(verb));
+    deed.tip(deed.getValue(Action.NAME) + " (" + keys + ")");
+  }
+
+  /** Brings the list of recent files up to date. */
+  void refreshRecent(List<Path> files) {
+    recent.removeAll();
+    for (Path file : files) {
+      Deed deed = new Deed(file.getFileName().toString(), () -> window.keeper().open(file));
+      JMenuItem item = item(deed);
+      item.setToolTipText(file.toString());
+      recent.add(item);
+    }
+    recent.setEnabled(!files.isEmpty());
+  }
+
+  /** Runs a deed of a view as if a person had asked for it there. */
+  static void run(Action action, JComponent source) {
+    action.actionPerformed(new ActionEvent(source, ActionEvent.ACTION_PERFORMED, ""));
+  }
+}

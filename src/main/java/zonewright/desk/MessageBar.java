@@ -1,0 +1,102 @@
+package zonewright.desk;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * A bar across the top for what must be said: one sentence, more where there is more, no dialog.
+ */
+final class MessageBar extends JPanel {
+  private final Prose sentence = new Prose("");
+  private final Prose details = new Prose("");
+  private final JButton more = new JButton();
+  private boolean problem;
+
+  MessageBar() {
+    super(new BorderLayout());
+    setName("message bar");
+    sentence.setName("message");
+    details.setName("message details");
+    JButton close = new JButton(Pictogram.CLOSE);
+    close.setName("close message");
+    close.setToolTipText("Close this message");
+    close.getAccessibleContext().setAccessibleName("Close this message");
+    close.putClientProperty(
+        FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+    close.addActionListener(event -> clear());
+    more.putClientProperty(
+        FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+    more.addActionListener(event -> showDetails(!details.isVisible()));
+    StackPanel text = new StackPanel();
+    text.setBorder(BorderFactory.createEmptyBorder(8, 12, 8, 8));
+    text.stack(sentence, 0);
+    text.stack(details, 4);
+    JPanel buttons = new JPanel(new MigLayout("insets 3 0 3 6, gap 2"));
+    buttons.setOpaque(false);
+    buttons.add(more, "hidemode 3");
+    buttons.add(close);
+    add(text, BorderLayout.CENTER);
+    add(buttons, BorderLayout.LINE_END);
+    setVisible(false);
+  }
+
+  /** Says that something was done or is worth knowing. */
+  void tell(String words, List<String> further) {
+    show(words, further, false);
+  }
+
+  /** Says that something went wrong. */
+  void problem(String words, List<String> further) {
+    show(words, further, true);
+  }
+
+  private void show(String words, List<String> further, boolean wrong) {
+    problem = wrong;
+    sentence.setText(words);
+    details.setText(String.join("\n", further));
+    more.setVisible(!further.isEmpty());
+    showDetails(false);
+    colour();
+    setVisible(true);
+    getAccessibleContext().setAccessibleName(words);
+    revalidate();
+  }
+
+  private void showDetails(boolean open) {
+    details.setVisible(open);
+    more.setText(open ? "Less" : "More");
+    revalidate();
+  }
+
+  /** Takes the message away. */
+  void clear() {
+    setVisible(false);
+    sentence.setText("");
+    details.setText("");
+  }
+
+  /** Returns the sentence that stands in the bar; empty where none does. */
+  String sentence() {
+    return sentence.getText();
+  }
+
+  private void colour() {
+    setBackground(
+        UIManager.getColor(
+            problem ? "Zonewright.problemBackground" : "Zonewright.messageBackground"));
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (sentence != null) {
+      colour();
+    }
+  }
+}

@@ -1,0 +1,119 @@
+package zonewright.desk;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.KeyStroke;
+import javax.swing.UIManager;
+
+/** Where the parts of the window stand, and how much room each has. */
+final class Panels extends JPanel {
+  private static final int WORKING_WIDTH = 360;
+  private static final int FINDINGS_HEIGHT = 186;
+
+  private final JSplitPane top;
+  private final JSplitPane bottom;
+  private final JSplitPane whole;
+  private final Memory memory;
+  private boolean placed;
+
+  Panels(
+      JComponent sheets,
+      JComponent working,
+      JComponent findings,
+      JComponent picture,
+      Memory memory) {
+    super(new BorderLayout());
+    this.memory = memory;
+    top = split(JSplitPane.HORIZONTAL_SPLIT, sheets, card(working), 1);
+    bottom = split(JSplitPane.HORIZONTAL_SPLIT, card(findings), card(picture), 1);
+    whole = split(JSplitPane.VERTICAL_SPLIT, top, bottom, 1);
+    add(whole, BorderLayout.CENTER);
+    setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 10));
+  }
+
+  private static JSplitPane split(int way, JComponent first, JComponent second, double share) {
+    JSplitPane split = new JSplitPane(way, true, first, second);
+    split.setResizeWeight(share);
+    split.setBorder(BorderFactory.createEmptyBorder());
+    for (String taken : new String[] {"F6", "F8"}) {
+      split
+          .getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+          .put(KeyStroke.getKeyStroke(taken), "none");
+    }
+    return split;
+  }
+
+  /** Sets a part off from the ground. */
+  private static JComponent card(JComponent part) {
+    return new Card(part);
+  }
+
+  private static final class Card extends JPanel {
+    Card(JComponent part) {
+      super(new BorderLayout());
+      part.setOpaque(false);
+      add(part);
+      updateUI();
+    }
+
+    @Override
+    public void updateUI() {
+      super.updateUI();
+      setBackground(UIManager.getColor("Zonewright.panel"));
+      setBorder(BorderFactory.createLineBorder(UIManager.getColor("Zonewright.line")));
+    }
+  }
+
+  @Override
+  public void doLayout() {
+    super.doLayout();
+    if (!placed && getWidth() > 0) {
+      placed = true;
+      place();
+    }
+  }
+
+  private void place() {
+    int working = UIScale.scale(memory.number("working-width", WORKING_WIDTH));
+    int findings = UIScale.scale(memory.number("findings-height", FINDINGS_HEIGHT));
+    whole.setSize(getSize());
+    int across = Math.max(getWidth() / 3, getWidth() - working);
+    top.setDividerLocation(across);
+    bottom.setDividerLocation(across);
+    whole.setDividerLocation(Math.max(getHeight() / 3, getHeight() - findings));
+  }
+
+  /** Shows or hides the working. */
+  void showWorking(boolean yes) {
+    part(top, yes);
+  }
+
+  /** Shows or hides findings and picture. */
+  void showFindings(boolean yes) {
+    part(whole, yes);
+  }
+
+  private void part(JSplitPane split, boolean yes) {
+    keep();
+    split.getRightComponent().setVisible(yes);
+    if (yes) {
+      place();
+    }
+    split.revalidate();
+  }
+
+  /** Remembers how much room each part has. */
+  void keep() {
+    if (placed && top.getRightComponent().isVisible()) {
+      memory.keep("working-width", UIScale.unscale(top.getWidth() - top.getDividerLocation()));
+    }
+    if (placed && bottom.isVisible()) {
+      memory.keep(
+          "findings-height", UIScale.unscale(whole.getHeight() - whole.getDividerLocation()));
+    }
+  }
+}

@@ -1,0 +1,23 @@
+package zonewright.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What the window must ask a person. */
+interface Questions {
+  /** What to do with work that was not saved. */
+  enum Unsaved {
+    SAVE,
+    LOSE,
+    CANCEL
+  }
+
+  /** Asks what to do with the unsaved design of a name. */
+  Unsaved unsaved(String name);
+
+  /** Asks which file to open; none where the person thinks better of it. */
+  Optional<Path> fileToOpen();
+
+  /** Asks where to save; none where the person thinks better of it. */
+  Optional<Path> fileToSave(String suggestion);
+}

@@ -1,0 +1,53 @@
+package zonewright.desk;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+
+/** Asks the desktop whether it is set to dark; where it does not answer, it is not. */
+final class SystemDarkness {
+  private static final long PATIENCE_MILLIS = 700;
+
+  private SystemDarkness() {}
+
+  /** Says whether the person has set their desktop to dark. */
+  static boolean isPreferred() {
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    if (system.contains("mac")) {
+      return answer("defaults", "read", "-g", "AppleInterfaceStyle").contains("dark");
+    }
+    if (system.contains("windows")) {
+      return answer(
+              "reg",
+              "query",
+              "HKCU\\Software\\Microsoft\\Windows\\CurrentVersion\\Themes\\Personalize",
+              "/v",
+              "AppsUseLightTheme")
+          .contains("0x0");
+    }
+    return answer("gsettings", "get", "org.gnome.desktop.interface", "color-scheme")
+        .contains("dark");
+  }
+
+  private static String answer(String... command) {
+    try {
+      Process process =
+          new ProcessBuilder(List.of(command))
+              .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .start();
+      if (!process.waitFor(PATIENCE_MILLIS, TimeUnit.MILLISECONDS)) {
+        process.destroy();
+        return "";
+      }
+      return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+          .toLowerCase(Locale.ROOT);
+    } catch (IOException notThere) {
+      return "";
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      return "";
+    }
+  }
+}

@@ -1,0 +1,272 @@
+package zonewright.workbook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.design.Design;
+import zonewright.design.IrrigationSheets;
+import zonewright.sheet.Blueprint;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.QuantityText;
+import zonewright.units.UnitSystem;
+
+/** Makes a design from a workbook: takes what was typed, calculates anew, and tells the rest. */
+final class DesignReader {
+  private final XSSFWorkbook workbook;
+  private final Blueprint blueprint = IrrigationSheets.blueprint();
+  private final Notes notes = new Notes();
+  private final List<String> taken = new ArrayList<>();
+  private final UnitSystem system;
+  private final CellReader cells;
+  private final Design design;
+  private final Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+
+  /** Returns the design in a workbook with the report of its reading. */
+  static DesignFile.Opened read(XSSFWorkbook workbook, boolean macros, String file)
+      throws DesignFileException {
+    refuse(workbook, file);
+    DesignReader reader = new DesignReader(workbook);
+    if (macros) {
+      reader.notes.add("", "", "the file holds macros; they were neither run nor taken");
+    }
+    reader.all();
+    return new DesignFile.Opened(
+        reader.design, new ReadingReport(reader.taken, reader.notes.all()));
+  }
+
+  private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
+    TableDefinition widest =
+        IrrigationSheets.blueprint().tables().stream()
+            .filter(table -> !table.single())
+            .max(Comparator.comparingInt(table -> table.columns().size()))
+            .orElseThrow();
+    boolean marked = workbook.getProperties().getCustomProperties().contains(DesignWorkbook.MARK);
+    if (TableReading.there(workbook, widest)) {
+      return;
+    }
+    throw new DesignFileException(
+        marked
+            ? "%s is a design whose table “%s” is gone; its last version may stand beside it."
+                .formatted(file, widest.title())
+            : "%s is a workbook but not a design made with Zonewright: it has no table “%s”."
+                .formatted(file, widest.title()));
+  }
+
+  private DesignReader(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+    this.system = findSystem();
+    this.cells = new CellReader(system, notes, new ColumnFormulas(blueprint, system));
+    this.design = Design.blank(system);
+    known.add("About");
+    known.add(GuideSheet.TITLE);
+    IrrigationSheets.referenceTables().forEach(table -> known.add(table.name()));
+  }
+
+  private UnitSystem findSystem() {
+    Optional<UnitSystem> said = Optional.empty();
+    for (TableDefinition table : blueprint.tables()) {
+      XSSFSheet sheet = workbook.getSheet(table.title());
+      if (table.single() && sheet != null && said.isEmpty()) {
+        said = new SingleReading(sheet).system();
+      }
+    }
+    POIXMLProperties.CustomProperties properties = workbook.getProperties().getCustomProperties();
+    if (said.isEmpty() && properties.contains(DesignWorkbook.UNITS)) {
+      said = SingleReading.system(properties.getProperty(DesignWorkbook.UNITS).getLpwstr());
+    }
+    if (said.isEmpty()) {
+      notes.add("", "", "the file does not say in which units it is; US units were taken");
+    }
+    return said.orElse(UnitSystem.US);
+  }
+
+  private void all() {
+    List<Runnable> comparisons = new ArrayList<>();
+    for (TableDefinition table : blueprint.tables()) {
+      if (table.single()) {
+        single(table, comparisons);
+      } else {
+        rows(table, comparisons);
+      }
+    }
+    for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+      String name = workbook.getSheetName(i);
+      if (!known.contains(name)) {
+        notes.add(name, "", "this sheet is not part of the design and was left");
+      }
+    }
+    comparisons.forEach(Runnable::run);
+  }
+
+  private void single(TableDefinition table, List<Runnable> comparisons) {
+    XSSFSheet sheet = workbook.getSheet(table.title());
+    if (sheet == null) {
+      notes.add("", "", "there is no sheet “%s”; it stays blank".formatted(table.title()));
+      return;
+    }
+    known.add(sheet.getSheetName());
+    SingleReading reading = new SingleReading(sheet);
+    Edits edits = design.edits();
+    List<Edit> parts = new ArrayList<>();
+    Map<Column, Entry> entries = reading.entries(table, system, notes, cells);
+    entries.forEach((column, entry) -> parts.add(edits.set(column.reference(), 0, entry)));
+    design.book().start(new Edit.Several("opening", parts));
+    taken.add("%s: %s".formatted(table.title(), typed(List.copyOf(entries.values()))));
+    comparisons.add(
+        () ->
+            calculated(table)
+                .forEach(
+                    column ->
+                        reading
+                            .cell(column)
+                            .ifPresent(
+                                cell ->
+                                    ShownNumber.of(cell)
+                                        .ifPresent(
+                                            shown ->
+                                                compare(
+                                                    column,
+                                                    0,
+                                                    shown,
+                                                    sheet,
+                                                    Notes.cell(
+                                                        cell.getRowIndex(),
+                                                        cell.getColumnIndex()))))));
+  }
+
+  private static String typed(List<Entry> entries) {
+    long count = entries.stream().filter(entry -> !entry.equals(Entry.BLANK)).count();
+    return count == 1 ? "1 typed cell" : count + " typed cells";
+  }
+
+  private static List<Column> calculated(TableDefinition table) {
+    return table.columns().stream()
+        .filter(column -> column.formula().isPresent())
+        .filter(column -> column.content() == Column.Content.NUMBER)
+        .toList();
+  }
+
+  private void rows(TableDefinition table, List<Runnable> comparisons) {
+    TableReading reading = TableReading.find(workbook, table, system, notes, cells).orElse(null);
+    if (reading == null) {
+      notes.add(
+          "", "", "there is no table “%s”; it stays as in a new design".formatted(table.title()));
+      return;
+    }
+    known.add(reading.sheet().getSheetName());
+    List<TableReading.Line> lines = reading.lines();
+    Map<Integer, Integer> places =
+        table.rows() instanceof TableDefinition.Rows.Named named
+            ? named(table, named, reading, lines)
+            : free(table, lines);
+    List<Entry> entries = lines.stream().flatMap(line -> line.entries().stream()).toList();
+    taken.add(
+        "%s: %d %s, %s"
+            .formatted(
+                table.title(), lines.size(), lines.size() == 1 ? "row" : "rows", typed(entries)));
+    comparisons.add(() -> compare(table, reading, lines, places));
+  }
+
+  private Map<Integer, Integer> free(TableDefinition table, List<TableReading.Line> lines) {
+    int before = design.book().rows(table.id());
+    if (before > 0) {
+      design.book().start(design.edits().removed(table.id(), 0, before));
+    }
+    List<List<Entry>> rows = lines.stream().map(TableReading.Line::entries).toList();
+    design.book().start(design.edits().appended(table.id(), rows));
+    Map<Integer, Integer> places = new HashMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      places.put(lines.get(i).row(), i);
+    }
+    return places;
+  }
+
+  private Map<Integer, Integer> named(
+      TableDefinition table,
+      TableDefinition.Rows.Named named,
+      TableReading reading,
+      List<TableReading.Line> lines) {
+    Map<String, Integer> names = new LinkedHashMap<>();
+    named.names().forEach(name -> names.put(Headings.plain(name), names.size()));
+    Map<Integer, Integer> places = new HashMap<>();
+    Edits edits = design.edits();
+    List<Edit> parts = new ArrayList<>();
+    for (TableReading.Line line : lines) {
+      String name = line.entries().get(0) instanceof Entry.Words words ? words.text() : "";
+      Integer place = names.remove(Headings.plain(name));
+      String sheet = reading.sheet().getSheetName();
+      if (place == null) {
+        notes.add(
+            sheet,
+            Notes.cell(line.row(), 0),
+            "“%s” is no row of %s, or stands twice; it was left".formatted(name, table.title()));
+        continue;
+      }
+      places.put(line.row(), place);
+      for (int position = 1; position < table.columns().size(); position++) {
+        Column column = table.columns().get(position);
+        if (column.takesEntries() && reading.columns().containsKey(column)) {
+          parts.add(edits.set(column.reference(), place, line.entries().get(position)));
+        }
+      }
+    }
+    if (!names.isEmpty()) {
+      notes.add(
+          reading.sheet().getSheetName(),
+          "",
+          "without %s, which stay as in a new design".formatted(String.join(", ", names.keySet())));
+    }
+    design.book().start(new Edit.Several("opening", parts));
+    return places;
+  }
+
+  private void compare(
+      TableDefinition table,
+      TableReading reading,
+      List<TableReading.Line> lines,
+      Map<Integer, Integer> places) {
+    for (Column column : calculated(table)) {
+      Map<Integer, Double> shown = reading.shown(column, lines);
+      for (TableReading.Line line : lines) {
+        Double number = shown.get(line.row());
+        Integer place = places.get(line.row());
+        if (number != null && place != null) {
+          int position = reading.columns().get(column).position();
+          compare(column, place, number, reading.sheet(), Notes.cell(line.row(), position));
+        }
+      }
+    }
+  }
+
+  private void compare(Column column, int row, double shown, XSSFSheet sheet, String cell) {
+    double ours = design.book().number(column.reference(), row);
+    if (!ShownNumber.differs(shown, ours)) {
+      return;
+    }
+    String now =
+        Double.isNaN(ours)
+            ? design
+                .book()
+                .shown(column.reference(), design.book().outcome(column.reference(), row))
+            : QuantityText.typed(ours, column.kind());
+    notes.repeated(
+        "differs/" + column.reference().key(),
+        sheet.getSheetName(),
+        cell,
+        "%s shows %s in the file; calculated anew it is: %s"
+            .formatted(column.name(), QuantityText.typed(shown, column.kind()), now));
+  }
+}

@@ -1,0 +1,166 @@
+package zonewright.workbook;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.Unit;
+import zonewright.units.UnitSystem;
+import zonewright.units.Units;
+
+/** Reads a one-row table: a line for each column, found by what stands before it. */
+final class SingleReading {
+  private final XSSFSheet sheet;
+  private final Map<String, Integer> lines = new HashMap<>();
+  private int item;
+  private int value = 1;
+  private int unit = 2;
+  private int headingRow = -1;
+
+  SingleReading(XSSFSheet sheet) {
+    this.sheet = sheet;
+    for (int row = 0; row <= sheet.getLastRowNum() && headingRow < 0; row++) {
+      headings(row);
+    }
+    for (int row = headingRow + 1; row <= sheet.getLastRowNum(); row++) {
+      String words = words(row, item);
+      if (!words.isBlank()) {
+        // The title of a group may read like a line of it, but nothing stands beside it.
+        int place = row;
+        lines.merge(Headings.plain(words), place, (known, other) -> alone(known) ? other : known);
+      }
+    }
+  }
+
+  private boolean alone(int row) {
+    XSSFRow cells = sheet.getRow(row);
+    for (int column = 0; column < cells.getLastCellNum(); column++) {
+      if (column != item && !CellReader.empty(cells.getCell(column))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void headings(int row) {
+    XSSFRow cells = sheet.getRow(row);
+    Map<String, Integer> places = new HashMap<>();
+    for (int column = 0; cells != null && column < cells.getLastCellNum(); column++) {
+      places.putIfAbsent(Headings.plain(words(row, column)), column);
+    }
+    Integer first = places.get(Headings.plain(SingleSheet.ITEM));
+    Integer second = places.get(Headings.plain(SingleSheet.VALUE));
+    if (first != null && second != null) {
+      item = first;
+      value = second;
+      unit = places.getOrDefault(Headings.plain(SingleSheet.UNIT), -1);
+      headingRow = row;
+    }
+  }
+
+  private XSSFCell cell(int row, int column) {
+    XSSFRow cells = sheet.getRow(row);
+    return cells == null || column < 0 ? null : cells.getCell(column);
+  }
+
+  private String words(int row, int column) {
+    XSSFCell cell = cell(row, column);
+    return cell != null && cell.getCellType() == CellType.STRING ? cell.getStringCellValue() : "";
+  }
+
+  /** Returns the sheet it stands in. */
+  XSSFSheet sheet() {
+    return sheet;
+  }
+
+  /** Returns the unit system the sheet names, if it does. */
+  Optional<UnitSystem> system() {
+    Integer row = lines.get(Headings.plain(SingleSheet.UNITS_LINE));
+    return row == null ? Optional.empty() : system(words(row, value));
+  }
+
+  /** Returns the unit system that is called so. */
+  static Optional<UnitSystem> system(String words) {
+    for (UnitSystem system : UnitSystem.values()) {
+      if (Headings.plain(system.words()).equals(Headings.plain(words))) {
+        return Optional.of(system);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the cell of a column; none where the sheet has no such line. */
+  Optional<XSSFCell> cell(Column column) {
+    Integer row = lines.get(Headings.plain(column.name()));
+    return row == null ? Optional.empty() : Optional.ofNullable(cell(row, value));
+  }
+
+  /** Returns the entries of all input columns that have a line, and notes what was left. */
+  Map<Column, Entry> entries(
+      TableDefinition table, UnitSystem system, Notes notes, CellReader cells) {
+    Map<Column, Entry> entries = new LinkedHashMap<>();
+    Map<String, Integer> left = new LinkedHashMap<>(lines);
+    left.remove(Headings.plain(SingleSheet.UNITS_LINE));
+    for (Column column : table.columns()) {
+      Integer row = left.remove(Headings.plain(column.name()));
+      if (row == null) {
+        if (column.takesEntries()) {
+          notes.add(sheet.getSheetName(), "", "there is no line “%s”".formatted(column.name()));
+        }
+      } else if (column.takesEntries()) {
+        entries.put(column, entry(column, row, system, notes, cells));
+      } else if (!CellReader.empty(cell(row, value))
+          && cell(row, value).getCellType() != CellType.FORMULA) {
+        notes.add(
+            sheet.getSheetName(),
+            Notes.cell(row, value),
+            "something was typed over %s, which is calculated; it was left"
+                .formatted(column.name()));
+      }
+    }
+    left.forEach(
+        (words, row) -> {
+          if (!CellReader.empty(cell(row, value))) {
+            notes.add(
+                sheet.getSheetName(),
+                Notes.cell(row, value),
+                "the line “%s” is not one of the design and was left".formatted(words(row, item)));
+          }
+        });
+    return entries;
+  }
+
+  private Entry entry(Column column, int row, UnitSystem system, Notes notes, CellReader cells) {
+    Unit own = column.kind().unit(system);
+    String words = words(row, unit);
+    Optional<Unit> named = words.isBlank() ? Optional.of(own) : Units.named(words);
+    Entry entry = cells.read(column, cell(row, value), named.orElse(own));
+    if (!(entry instanceof Entry.Figure)) {
+      return entry;
+    }
+    String place = Notes.cell(row, value);
+    if (named.isEmpty() || !named.get().dimension().equals(own.dimension())) {
+      String text = cell(row, value).getRawValue() + " " + words.strip();
+      notes.add(
+          sheet.getSheetName(),
+          place,
+          "“" + text + "” was kept as words: no unit of " + column.name());
+      return new Entry.Unreadable(text, "“" + words.strip() + "” is no unit of " + column.name());
+    }
+    if (!named.get().equals(own)) {
+      notes.add(
+          sheet.getSheetName(),
+          place,
+          "%s is in %s; it was converted to %s"
+              .formatted(column.name(), named.get().symbol(), own.symbol()));
+    }
+    return entry;
+  }
+}

@@ -1,0 +1,270 @@
+package zonewright.workbook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.Unit;
+import zonewright.units.UnitSystem;
+
+/** Reads a table with many rows: by its name as a table, or by its sheet and headings. */
+final class TableReading {
+  private static final int ROWS_SEARCHED_FOR_HEADINGS = 20;
+
+  /** A row as it was read; {@code row} is its place in the sheet. */
+  record Line(int row, List<Entry> entries) {
+    Line {
+      entries = List.copyOf(entries);
+    }
+  }
+
+  /** Where the rows of a table stand. */
+  private record Area(XSSFSheet sheet, int heading, int last, int firstColumn, int lastColumn) {}
+
+  private final TableDefinition table;
+  private final UnitSystem system;
+  private final Notes notes;
+  private final CellReader cells;
+  private final Headings headings;
+  private final Area area;
+
+  private TableReading(
+      TableDefinition table, UnitSystem system, Notes notes, CellReader cells, Area area) {
+    this.table = table;
+    this.system = system;
+    this.notes = notes;
+    this.cells = cells;
+    this.area = area;
+    this.headings = new Headings(table, system);
+  }
+
+  /** Finds a table in a workbook; none where there is no such table or sheet. */
+  static Optional<TableReading> find(
+      XSSFWorkbook workbook,
+      TableDefinition table,
+      UnitSystem system,
+      Notes notes,
+      CellReader cells) {
+    return area(workbook, table, system)
+        .map(area -> new TableReading(table, system, notes, cells, area));
+  }
+
+  /** Says whether a workbook holds a table or a sheet of that name with its headings. */
+  static boolean there(XSSFWorkbook workbook, TableDefinition table) {
+    return area(workbook, table, UnitSystem.US).isPresent();
+  }
+
+  private static Optional<Area> area(
+      XSSFWorkbook workbook, TableDefinition table, UnitSystem system) {
+    for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+      XSSFSheet sheet = workbook.getSheetAt(i);
+      for (XSSFTable made : sheet.getTables()) {
+        boolean named =
+            table.title().equalsIgnoreCase(made.getDisplayName())
+                || table.title().equalsIgnoreCase(made.getName());
+        if (named && made.getHeaderRowCount() == 1) {
+          return Optional.of(
+              new Area(
+                  sheet,
+                  made.getStartRowIndex(),
+                  made.getEndRowIndex() - made.getTotalsRowCount(),
+                  made.getStartColIndex(),
+                  made.getEndColIndex()));
+        }
+      }
+    }
+    XSSFSheet sheet = workbook.getSheet(table.title());
+    return sheet == null ? Optional.empty() : searched(sheet, table, system);
+  }
+
+  private static Optional<Area> searched(
+      XSSFSheet sheet, TableDefinition table, UnitSystem system) {
+    int last = Math.min(sheet.getLastRowNum(), ROWS_SEARCHED_FOR_HEADINGS);
+    for (int row = 0; row <= last; row++) {
+      XSSFRow cells = sheet.getRow(row);
+      if (cells == null) {
+        continue;
+      }
+      Headings headings = new Headings(table, system);
+      for (int column = 0; column < cells.getLastCellNum(); column++) {
+        headings.take(column, words(cells.getCell(column)));
+      }
+      if (headings.found().containsKey(table.columns().get(0)) && headings.found().size() > 1) {
+        return Optional.of(new Area(sheet, row, row, 0, cells.getLastCellNum() - 1));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String words(XSSFCell cell) {
+    return cell != null && cell.getCellType() == CellType.STRING ? cell.getStringCellValue() : "";
+  }
+
+  /** Returns the columns found and where they stand. */
+  Map<Column, Headings.Found> columns() {
+    return headings.found();
+  }
+
+  /** Returns the sheet the table stands in. */
+  XSSFSheet sheet() {
+    return area.sheet();
+  }
+
+  /** Returns all rows in the order of the file, and notes what was left. */
+  List<Line> lines() {
+    XSSFRow top = area.sheet().getRow(area.heading());
+    for (int column = area.firstColumn(); column <= area.lastColumn(); column++) {
+      headings.take(column, top == null ? "" : words(top.getCell(column)));
+    }
+    judge(top);
+    List<Line> lines = new ArrayList<>();
+    for (int row = area.heading() + 1; row <= area.last(); row++) {
+      lines.add(line(row));
+    }
+    below(lines);
+    if (lines.size() == 1 && blank(lines.get(0))) {
+      return List.of();
+    }
+    return lines;
+  }
+
+  private static boolean blank(Line line) {
+    return line.entries().stream().allMatch(Entry.BLANK::equals);
+  }
+
+  private void judge(XSSFRow top) {
+    String sheet = area.sheet().getSheetName();
+    for (int position : headings.unknown()) {
+      notes.add(
+          sheet,
+          Notes.cell(area.heading(), position),
+          "the column “%s” is not one of the design and was left"
+              .formatted(words(top.getCell(position))));
+    }
+    headings
+        .found()
+        .forEach(
+            (column, found) -> {
+              Unit own = column.kind().unit(system);
+              String cell = Notes.cell(area.heading(), found.position());
+              if (!found.unitKnown()) {
+                notes.add(
+                    sheet,
+                    cell,
+                    "the unit of “%s” is not known here; its numbers were kept as words"
+                        .formatted(words(top.getCell(found.position()))));
+              } else if (!found.unit().equals(own) && column.takesEntries()) {
+                notes.add(
+                    sheet,
+                    cell,
+                    "%s is in %s; its numbers were converted to %s"
+                        .formatted(column.name(), found.unit().symbol(), own.symbol()));
+              }
+            });
+    for (Column column : table.inputs()) {
+      if (!headings.found().containsKey(column)) {
+        notes.add(sheet, "", "there is no column “%s”; it stays blank".formatted(column.name()));
+      }
+    }
+  }
+
+  private Line line(int row) {
+    XSSFRow source = area.sheet().getRow(row);
+    List<Entry> entries = new ArrayList<>();
+    for (Column column : table.columns()) {
+      Headings.Found found = headings.found().get(column);
+      XSSFCell cell = found == null || source == null ? null : source.getCell(found.position());
+      if (!column.takesEntries()) {
+        overwritten(column, cell);
+        entries.add(Entry.BLANK);
+      } else {
+        entries.add(entry(column, cell, found));
+      }
+    }
+    return new Line(row, entries);
+  }
+
+  private Entry entry(Column column, XSSFCell cell, Headings.Found found) {
+    if (cell == null) {
+      return Entry.BLANK;
+    }
+    Entry entry = cells.read(column, cell, found.unit());
+    if (!found.unitKnown() && entry instanceof Entry.Figure) {
+      String text = cell.getRawValue();
+      return new Entry.Unreadable(text, "“" + text + "” has a unit that is not known here");
+    }
+    return entry;
+  }
+
+  private void overwritten(Column column, XSSFCell cell) {
+    if (!CellReader.empty(cell) && cell.getCellType() != CellType.FORMULA) {
+      notes.repeated(
+          column.reference().key(),
+          area.sheet().getSheetName(),
+          Notes.cell(cell.getRowIndex(), cell.getColumnIndex()),
+          "something was typed over %s, which is calculated; it was left".formatted(column.name()));
+    }
+  }
+
+  /** Rows typed directly under a table that did not grow with them. */
+  private void below(List<Line> lines) {
+    int row = area.last() + 1;
+    int taken = 0;
+    while (row <= area.sheet().getLastRowNum() && typed(row) >= 2) {
+      lines.add(line(row++));
+      taken++;
+    }
+    boolean wasTable = area.last() > area.heading();
+    if (taken > 0 && wasTable) {
+      notes.add(
+          area.sheet().getSheetName(),
+          Notes.cell(area.last() + 1, area.firstColumn()),
+          "%d %s just under the table %s belonged to it by its look and %s taken"
+              .formatted(
+                  taken, taken == 1 ? "row" : "rows", table.title(), taken == 1 ? "was" : "were"));
+    }
+    if (row <= area.sheet().getLastRowNum() && typed(row) == 1) {
+      notes.add(
+          area.sheet().getSheetName(),
+          Notes.cell(row, area.firstColumn()),
+          "what stands under the table was left");
+    }
+  }
+
+  private int typed(int row) {
+    XSSFRow source = area.sheet().getRow(row);
+    int typed = 0;
+    if (source != null) {
+      for (Headings.Found found : headings.found().values()) {
+        XSSFCell cell = source.getCell(found.position());
+        typed += CellReader.empty(cell) || cell.getCellType() == CellType.FORMULA ? 0 : 1;
+      }
+    }
+    return typed;
+  }
+
+  /** Returns the numbers the file shows for a column, by the row of the sheet. */
+  Map<Integer, Double> shown(Column column, List<Line> lines) {
+    Headings.Found found = headings.found().get(column);
+    Map<Integer, Double> shown = new HashMap<>();
+    if (found == null || !found.unit().equals(column.kind().unit(system))) {
+      return shown;
+    }
+    for (Line line : lines) {
+      XSSFRow row = area.sheet().getRow(line.row());
+      XSSFCell cell = row == null ? null : row.getCell(found.position());
+      ShownNumber.of(cell).ifPresent(value -> shown.put(line.row(), value));
+    }
+    return shown;
+  }
+}

@@ -1,0 +1,155 @@
+package zonewright.workbook;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.UnitSystem;
+
+/** A table with many rows as a sheet: bands, headings, and a row for each row. */
+final class TableSheet {
+  private static final int BAND_ROW = 0;
+  private static final int HEADING_ROW = 1;
+  static final int FIRST_ROW = 2;
+
+  private static final int NARROWEST = 10;
+  private static final int WIDEST = 34;
+  private static final int COLUMNS_A_PAGE = 26;
+  private static final float LINE_POINTS = 12.5f;
+
+  private final XSSFWorkbook workbook;
+  private final Book book;
+  private final Styles styles;
+  private final CellWriter cells;
+  private final ColumnFormulas formulas;
+  private final Validations validations;
+
+  TableSheet(
+      XSSFWorkbook workbook,
+      Book book,
+      Styles styles,
+      ColumnFormulas formulas,
+      Validations validations) {
+    this.workbook = workbook;
+    this.book = book;
+    this.styles = styles;
+    this.formulas = formulas;
+    this.cells = new CellWriter(book, formulas, styles);
+    this.validations = validations;
+  }
+
+  /** Returns the sheet's last row; a table without rows has one with nothing in it. */
+  static int lastRow(Book book, TableDefinition table) {
+    return FIRST_ROW + Math.max(1, book.rows(table.id())) - 1;
+  }
+
+  /** Writes the table into a new sheet. */
+  XSSFSheet write(TableDefinition table, int number, String project) {
+    XSSFSheet sheet = workbook.createSheet(table.title());
+    List<Column> columns = table.columns();
+    int last = lastRow(book, table);
+    bands(sheet, columns);
+    headings(sheet, columns);
+    for (int row = FIRST_ROW; row <= last; row++) {
+      XSSFRow target = sheet.createRow(row);
+      for (int position = 0; position < columns.size(); position++) {
+        cells.write(target, position, columns.get(position), row - FIRST_ROW);
+      }
+    }
+    for (int position = 0; position < columns.size(); position++) {
+      Column column = columns.get(position);
+      if (column.takesEntries()) {
+        validations.add(sheet, column, FIRST_ROW, last, position);
+      }
+      Highlights.add(sheet, column, FIRST_ROW, last, position);
+    }
+    ExcelTable made =
+        ExcelTable.make(sheet, table.title(), number, HEADING_ROW, last, columns.size());
+    for (int position = 0; position < columns.size(); position++) {
+      Column column = columns.get(position);
+      if (column.formula().isPresent()) {
+        made.calculates(position, formulas.text(column));
+      }
+    }
+    sheet.createFreezePane(1, FIRST_ROW);
+    sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+    int pages = (columns.size() + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
+    Paper.set(sheet, project, book.system(), true, pages);
+    return sheet;
+  }
+
+  private void bands(XSSFSheet sheet, List<Column> columns) {
+    XSSFRow row = sheet.createRow(BAND_ROW);
+    row.setHeightInPoints(16);
+    int start = 0;
+    for (int position = 0; position < columns.size(); position++) {
+      XSSFCell cell = row.createCell(position);
+      cell.setCellStyle(styles.of(Look.BAND));
+      String band = columns.get(position).band();
+      boolean ends =
+          position + 1 == columns.size() || !columns.get(position + 1).band().equals(band);
+      if (ends) {
+        row.getCell(start).setCellValue(band);
+        if (position > start) {
+          sheet.addMergedRegion(new CellRangeAddress(BAND_ROW, BAND_ROW, start, position));
+        }
+        start = position + 1;
+      }
+    }
+  }
+
+  private void headings(XSSFSheet sheet, List<Column> columns) {
+    XSSFRow row = sheet.createRow(HEADING_ROW);
+    UnitSystem system = book.system();
+    int lines = 1;
+    for (int position = 0; position < columns.size(); position++) {
+      Column column = columns.get(position);
+      String heading = column.heading(system);
+      XSSFCell cell = row.createCell(position);
+      cell.setCellValue(heading);
+      cell.setCellStyle(styles.of(column.takesEntries() ? Look.INPUT_HEADING : Look.HEADING));
+      int width = width(column, heading);
+      sheet.setColumnWidth(position, width * 256);
+      lines = Math.max(lines, lines(heading, width - 3));
+    }
+    row.setHeightInPoints(lines * LINE_POINTS + 4);
+  }
+
+  private int width(Column column, String heading) {
+    int width = NARROWEST;
+    for (String word : heading.split(" ", -1)) {
+      width = Math.max(width, word.length() + 4);
+    }
+    if (column.content() != Column.Content.NUMBER) {
+      String table = column.reference().table();
+      for (int row = 0; row < book.rows(table); row++) {
+        if (column.takesEntries()
+            && book.entry(column.reference(), row) instanceof Entry.Words words) {
+          width = Math.max(width, words.text().length() + 3);
+        }
+      }
+    }
+    return Math.min(WIDEST, width);
+  }
+
+  /** Returns on how many lines words go that break between words only. */
+  private static int lines(String words, int width) {
+    int lines = 1;
+    int used = 0;
+    for (String word : words.split(" ", -1)) {
+      if (used > 0 && used + 1 + word.length() > width) {
+        lines++;
+        used = 0;
+      }
+      used += (used > 0 ? 1 : 0) + word.length();
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,180 @@
+package zonewright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import zonewright.formula.Comparator;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.formula.FunctionKind;
+import zonewright.formula.Gathering;
+import zonewright.formula.Reference;
+import zonewright.formula.ReferenceTable;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/**
+ * Three small tables with formulas made at random: of every kind of node, over inputs that may be
+ * blank, unreadable or out of range.
+ */
+final class RandomTables {
+  static final String SITE = "settings";
+  static final String GROUPS = "groups";
+  static final String ROWS = "rows";
+  static final ReferenceTable WORDS = ReferenceTable.read(RandomTables.class, "words.csv", "Words");
+
+  private static final double[] CONSTANTS = {0, 1, 0.5, -2, 3.7, 60, 1e-9};
+
+  private final Random random;
+  private final List<Column> site = new ArrayList<>();
+  private final List<Column> groups = new ArrayList<>();
+  private final List<Column> rows = new ArrayList<>();
+
+  private RandomTables(long seed) {
+    random = new Random(seed);
+    site.add(input(SITE, "x"));
+    site.add(input(SITE, "y").within(Bounds.above(0, 10, Units.ONE)));
+    groups.add(Column.words(GROUPS, "group", "Group"));
+    groups.add(input(GROUPS, "g"));
+    rows.add(Column.words(ROWS, "row", "Row"));
+    rows.add(Column.choice(ROWS, "in-group", "In group", new WordList.RowsOf(GROUPS)));
+    rows.add(Column.choice(ROWS, "word", "Word", new WordList.Published(WORDS)));
+    rows.add(
+        Column.choice(
+            ROWS, "way", "Way", new WordList.Fixed(List.of("one way", "other way")), "one way"));
+    rows.add(Column.input(ROWS, "length", "Length", QuantityKind.LENGTH));
+    rows.add(input(ROWS, "a"));
+    rows.add(input(ROWS, "b").within(Bounds.from(0, 100, Units.ONE)));
+    rows.add(
+        Column.calculated(
+            ROWS,
+            "square",
+            "Square",
+            QuantityKind.AREA,
+            rows.get(4).cell().times(rows.get(4).cell())));
+    for (int i = 0; i < 12; i++) {
+      List<Column> table = List.of(rows, rows, groups, site).get(random.nextInt(4));
+      String id = table == rows ? ROWS : table == groups ? GROUPS : SITE;
+      String name = "f" + i;
+      Formula formula = formula(id, 3);
+      table.add(
+          random.nextInt(3) == 0
+              ? Column.defaulted(id, name, name, QuantityKind.FACTOR, formula)
+              : Column.calculated(id, name, name, QuantityKind.FACTOR, formula));
+    }
+  }
+
+  /** Returns tables whose formulas follow from {@code seed} alone. */
+  static Blueprint blueprint(long seed) {
+    RandomTables made = new RandomTables(seed);
+    return new Blueprint(
+        List.of(
+            new TableDefinition(
+                SITE, "Settings", "setting", new TableDefinition.Rows.One(), made.site),
+            new TableDefinition(
+                GROUPS, "Groups", "group", new TableDefinition.Rows.Free(), made.groups),
+            new TableDefinition(ROWS, "Rows", "row", new TableDefinition.Rows.Free(), made.rows)));
+  }
+
+  private static Column input(String table, String id) {
+    return Column.input(table, id, id, QuantityKind.FACTOR);
+  }
+
+  private Formula formula(String table, int depth) {
+    if (depth == 0) {
+      return leaf(table);
+    }
+    int less = depth - 1;
+    return switch (random.nextInt(12)) {
+      case 0 -> formula(table, less).plus(formula(table, less));
+      case 1 -> formula(table, less).minus(formula(table, less));
+      case 2 -> formula(table, less).times(formula(table, less));
+      case 3 -> formula(table, less).over(formula(table, less));
+      case 4 ->
+          new Formula.Extreme(random.nextBoolean(), formula(table, less), formula(table, less));
+      case 5 -> new Formula.Rounding(random.nextBoolean(), formula(table, less), Units.ONE);
+      case 6 -> formula(table, less).power(formula(table, less));
+      case 7 -> formula(table, less).apply(any(FunctionKind.values()));
+      case 8, 9, 10 ->
+          Formula.when(condition(table, less))
+              .then(formula(table, less))
+              .otherwise(formula(table, less));
+      default -> leaf(table);
+    };
+  }
+
+  private Formula leaf(String table) {
+    return switch (random.nextInt(12)) {
+      case 0, 1 -> Formula.number(CONSTANTS[random.nextInt(CONSTANTS.length)]);
+      case 2 -> new Formula.Gather(any(Gathering.values()), number(rows));
+      case 3 -> new Formula.Gather(Gathering.SUM, number(groups));
+      case 4 -> new Formula.Pick(number(random.nextBoolean() ? rows : groups), cell(table));
+      case 5 ->
+          table.equals(GROUPS)
+              ? new Formula.SumWhere(
+                  number(rows), rows.get(1).reference(), groups.get(0).reference())
+              : cell(table);
+      case 6 ->
+          table.equals(ROWS)
+              ? new Formula.Lookup(
+                  rows.get(2).reference(), WORDS.numbers("Number", QuantityKind.FACTOR))
+              : cell(table);
+      case 7 ->
+          table.equals(ROWS)
+              ? new Formula.LookupAcross(
+                  rows.get(2).reference(),
+                  List.of(
+                      WORDS.numbers("Number", QuantityKind.FACTOR),
+                      WORDS.numbers("Other number", QuantityKind.FACTOR)),
+                  cell(table))
+              : cell(table);
+      case 8 -> table.equals(ROWS) ? rows.get(4).cell().measuredIn(Units.METRE) : cell(table);
+      case 9 ->
+          random.nextInt(3) == 0
+              ? new Formula.Nothing("nothing", "It is so.", random.nextBoolean())
+              : cell(table);
+      default -> cell(table);
+    };
+  }
+
+  private Condition condition(String table, int depth) {
+    return switch (random.nextInt(depth > 0 ? 7 : 4)) {
+      case 0, 1 ->
+          new Condition.Comparison(
+              any(Comparator.values()), formula(table, depth), formula(table, depth));
+      case 2 ->
+          new Condition.Given(
+              table.equals(ROWS)
+                  ? rows.get(5 + random.nextInt(2)).reference()
+                  : site.get(0).reference());
+      case 3 ->
+          table.equals(ROWS)
+              ? random.nextBoolean()
+                  ? new Condition.WordIs(rows.get(2).reference(), List.of("plain", "none"))
+                  : new Condition.WordIs(rows.get(3).reference(), List.of("other way"))
+              : new Condition.Comparison(any(Comparator.values()), cell(table), cell(table));
+      case 4 -> condition(table, depth - 1).and(condition(table, depth - 1));
+      case 5 -> condition(table, depth - 1).or(condition(table, depth - 1));
+      default -> condition(table, depth - 1).negated();
+    };
+  }
+
+  /** A cell of the same row, or of the settings. */
+  private Formula cell(String table) {
+    List<Column> own = table.equals(ROWS) ? rows : table.equals(GROUPS) ? groups : site;
+    return new Formula.Cell(number(random.nextInt(4) == 0 ? site : own));
+  }
+
+  private Reference number(List<Column> columns) {
+    List<Reference> found =
+        columns.stream()
+            .filter(column -> column.kind() == QuantityKind.FACTOR)
+            .map(Column::reference)
+            .toList();
+    return found.get(random.nextInt(found.size()));
+  }
+
+  private <T> T any(T[] values) {
+    return values[random.nextInt(values.length)];
+  }
+}

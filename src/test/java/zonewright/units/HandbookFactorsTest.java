@@ -1,0 +1,58 @@
+package zonewright.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The factor between two units, as handbooks print it: half a unit of the last digit printed. */
+class HandbookFactorsTest {
+  @ParameterizedTest(name = "1 {0} is {2} {1}")
+  @CsvSource({
+    // NIST Special Publication 811 (2008), appendix B.8; from memory.
+    "in, mm, 25.4, 0",
+    "ft, m, 0.3048, 0",
+    "gal, L, 3.785411784, 0",
+    "ft2, m2, 0.09290304, 1e-16",
+    "psi, kpa, 6.894757, 5e-7",
+    "psi, bar, 0.06894757, 5e-9",
+    "acre, ha, 0.4046856, 5e-8",
+    "gpm, l/s, 0.06309020, 5e-9",
+    // US customary definitions; NIST Handbook 44 appendix C, from memory.
+    "acre, ft2, 43560, 0",
+    "ft3, gal, 7.48052, 5e-6",
+    // One acre-foot is 325,851 gallons: common in water supply texts, verified.
+    "acre-ft, gal, 325851, 0.5",
+    // By definition.
+    "gpm, gph, 60, 0",
+    "in/h, mm/h, 25.4, 0",
+    "in/day, mm/day, 25.4, 0",
+    "in/ft, mm/m, 83.33, 0.005",
+    "in/in, in/ft, 12, 0",
+    "m3/h, l/min, 16.6667, 0.00005",
+    "%, '', 0.01, 0"
+  })
+  void factorsBetweenUnitsAreThoseOfTheHandbooks(
+      String from, String to, double factor, double tolerance) {
+    Unit one = Units.named(from).orElseThrow();
+    Unit other = to.isEmpty() ? Units.ONE : Units.named(to).orElseThrow();
+    assertThat(one.in(other)).isCloseTo(factor, offset(tolerance));
+  }
+
+  @Test
+  void aCubicFootASecondIs448Point8GallonsAMinute() {
+    // 448.8 in hydraulics handbooks, from memory; derived: 7.48052 × 60.
+    Unit flow = Units.CUBIC_FOOT.per(Units.SECOND, "ft³/s");
+    assertThat(flow.in(Units.GALLON_PER_MINUTE)).isCloseTo(448.8, offset(0.05));
+  }
+
+  @Test
+  void unitsOfDifferentThingsAreRefusedByName() {
+    assertThatThrownBy(() -> Units.GALLON_PER_MINUTE.in(Units.SQUARE_FOOT))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("gpm is length³/time and ft² is length²");
+  }
+}

@@ -1,0 +1,201 @@
+package zonewright.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What people type, and what becomes of it. */
+class QuantityTextTest {
+  private static double read(String text, QuantityKind kind, UnitSystem system) {
+    QuantityText.Reading reading = QuantityText.read(text, kind, system);
+    assertThat(reading).as("%s", text).isInstanceOf(QuantityText.Read.class);
+    return ((QuantityText.Read) reading).value();
+  }
+
+  private static String refusal(String text, QuantityKind kind, UnitSystem system) {
+    QuantityText.Reading reading = QuantityText.read(text, kind, system);
+    assertThat(reading).as("%s", text).isInstanceOf(QuantityText.Unreadable.class);
+    return ((QuantityText.Unreadable) reading).sentence();
+  }
+
+  @ParameterizedTest(name = "“{0}” as {1} in {2} is {3}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        // Plain numbers are in the unit of the system.
+        "12|AREA|US|12",
+        "12|AREA|SI|12",
+        "+12|AREA|US|12",
+        "-3.5|LENGTH|US|-3.5",
+        "−3.5|LENGTH|US|-3.5",
+        "0|DEPTH|US|0",
+        ".5|DEPTH|US|0.5",
+        "5.|DEPTH|US|5",
+        "1e3|AREA|US|1000",
+        "2.5E-3|DEPTH|SI|0.0025",
+        // Units of either system, in any spelling people use.
+        "12 gpm|FLOW|US|12",
+        "12gpm|FLOW|SI|45.424941408",
+        "45.424941408 L/min|FLOW|US|12",
+        "2 L/h|FLOW|SI|0.03333333333333333",
+        "60 gph|FLOW|US|1",
+        "900 ft2|AREA|US|900",
+        "900 ft²|AREA|US|900",
+        "900 SQ FT|AREA|US|900",
+        "1 acre|AREA|US|43560",
+        "1 ha|AREA|SI|10000",
+        "6 mm|DEPTH|SI|6",
+        "25.4 mm|DEPTH|US|1",
+        "4 ft|DEPTH|US|48",
+        "2 h|MINUTES|US|120",
+        "90 s|MINUTES|SI|1.5",
+        "48 h|DAYS|US|2",
+        "60 psi|PRESSURE|US|60",
+        "4 bar|PRESSURE|SI|400",
+        "0.18 in/in|STORAGE|US|2.16",
+        // Fractions.
+        "3/4 in|DEPTH|US|0.75",
+        "3/4|DEPTH|US|0.75",
+        "1 1/2 in|DEPTH|US|1.5",
+        "1-1/2|DEPTH|US|1.5",
+        "12 5/8 in|DEPTH|US|12.625",
+        "-1/2|LENGTH|US|-0.5",
+        // Feet and inches.
+        "5 ft 6 in|LENGTH|US|5.5",
+        "5'6\"|LENGTH|US|5.5",
+        "5′ 6″|LENGTH|US|5.5",
+        "5 ft 6 in|LENGTH|SI|1.6764",
+        "5 ft 6 1/2 in|DEPTH|US|66.5",
+        // Decimal commas and thousands set apart.
+        "1,5|DEPTH|US|1.5",
+        "1,5|DEPTH|SI|1.5",
+        "0,250|DEPTH|SI|0.25",
+        "1,250|AREA|US|1250",
+        "1,250.5|AREA|US|1250.5",
+        "1,250.5|AREA|SI|1250.5",
+        "1,250,000|AREA|SI|1250000",
+        "1.250,5|AREA|SI|1250.5",
+        "1.250,5|AREA|US|1250.5",
+        "1.250.000|AREA|SI|1250000",
+        "1 250|AREA|SI|1250",
+        "1 250,5 m²|AREA|SI|1250.5",
+        "12 345 678|AREA|US|12345678",
+        "1'250|AREA|SI|1250",
+        "1 250|AREA|SI|1250",
+        // Shares: a percent, or a part of one.
+        "70|SHARE|US|0.7",
+        "70 %|SHARE|US|0.7",
+        "70%|SHARE|SI|0.7",
+        "70 percent|SHARE|US|0.7",
+        "0.7|SHARE|US|0.7",
+        "1|SHARE|US|1",
+        "1 %|SHARE|US|0.01",
+        "0.5 %|SHARE|US|0.005",
+        "28.5|SHARE|US|0.285",
+        "7/10|SHARE|US|0.7",
+        // Slopes: always a percent.
+        "6|SLOPE|US|0.06",
+        "0.5|SLOPE|US|0.005",
+        "1|SLOPE|US|0.01",
+        "0.5 %|SLOPE|US|0.005",
+        "14.3|SLOPE|US|0.143",
+      })
+  void readsWhatPeopleType(String text, QuantityKind kind, UnitSystem system, double expected) {
+    assertThat(read(text, kind, system)).isEqualTo(expected);
+  }
+
+  @ParameterizedTest(name = "“{0}” as {1} in {2} is refused: {3}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "12 gpm|AREA|US|“12 gpm” is in gpm, which is no unit of area; write for example 900 ft² or 85 m²",
+        "6 in|RATE|US|“6 in” is in in, which is no unit of rate; write for example 1.5 in/h or 38 mm/h",
+        "70 %|FACTOR|US|“70 %” is in %, which is no unit of factor; write for example 0.8",
+        "12 furlongs|LENGTH|US|“12 furlongs”: the unit “furlongs” is not known here; write a length such as 15 ft or 4.5 m",
+        "1,250|AREA|SI|“1,250” can be read two ways; write 1250 or 1.250",
+        "about twelve|FLOW|US|“about twelve” is not a number; write a flow such as 12 gpm or 45 L/min",
+        "1/0|DEPTH|US|“1/0” divides by zero",
+        "1 2|COUNT|US|“1 2” is not a number",
+        "1..2|COUNT|US|“1..2” is not a number",
+        "1.2.3|COUNT|US|“1.2.3” is not a number",
+        "1,2,3|COUNT|US|“1,2,3” is not a number",
+        "1e999|AREA|US|“1e999” is too large a number",
+        "1e308 acre|AREA|US|“1e308 acre” is too large a number",
+      })
+  void refusesWithASentenceThatSaysWhatIsWrong(
+      String text, QuantityKind kind, UnitSystem system, String sentence) {
+    assertThat(refusal(text, kind, system)).isEqualTo(sentence);
+  }
+
+  @ParameterizedTest(name = "“{0}”")
+  @ValueSource(
+      strings = {
+        "",
+        " ",
+        "NaN",
+        "Infinity",
+        "-Infinity",
+        "∞",
+        "e5",
+        "1e",
+        "--1",
+        "+-1",
+        "1/",
+        "/2",
+        "%",
+        ".",
+        ",",
+        "-",
+        "5 ft 6",
+        "0x10",
+        "１２",
+        "1e99999",
+        "=1+1",
+        "#N/A",
+        "null",
+        "1d"
+      })
+  void neverReadsANumberOutOfWhatIsNone(String text) {
+    for (UnitSystem system : UnitSystem.values()) {
+      assertThat(refusal(text, QuantityKind.AREA, system)).isNotBlank();
+    }
+  }
+
+  @Test
+  void aNumberThatOverflowsAnyWayItIsWrittenIsRefused() {
+    String huge = "9".repeat(400);
+    for (String text :
+        new String[] {
+          huge, huge + "/3", "1 " + huge + "/7", huge + " ft 1 in", "1e308", huge + " %"
+        }) {
+      assertThat(refusal(text, QuantityKind.LENGTH, UnitSystem.US)).isNotBlank();
+    }
+  }
+
+  @Test
+  void veryLongTextIsRefusedAndDoesNoHarm() {
+    for (String part : new String[] {"1", "1,000", "1 ", "1/2 ", "x", "ft ", ",000", "'000"}) {
+      String text = "1" + part.repeat(20_000);
+      assertThat(refusal(text, QuantityKind.LENGTH, UnitSystem.SI)).isNotBlank();
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1234567.5|1|1,234,567.5",
+        "-1234567.5|0|-1,234,568",
+        "999.5|0|1,000",
+        "-0.04|1|0.0",
+        "0.125|2|0.13",
+      })
+  void groupsThousandsAndRoundsHalvesUp(double value, int decimals, String shown) {
+    assertThat(QuantityText.grouped(value, decimals)).isEqualTo(shown);
+  }
+}

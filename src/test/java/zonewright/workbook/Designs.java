@@ -1,0 +1,97 @@
+package zonewright.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.budget.SiteBudget;
+import zonewright.climate.Climate;
+import zonewright.design.Demo;
+import zonewright.design.Design;
+import zonewright.design.Facts;
+import zonewright.emitters.Emitters;
+import zonewright.plants.Plants;
+import zonewright.sheet.Column;
+import zonewright.soil.Soils;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+import zonewright.water.Demand;
+import zonewright.water.SiteRules;
+
+/** Designs to put through the workbook: the demo, and one in which much is wrong. Invented. */
+final class Designs {
+  private Designs() {}
+
+  static Design demo(UnitSystem system) {
+    return Demo.libraryGarden(system);
+  }
+
+  /** Blank, unreadable, unknown and impossible cells, and defaults typed over. */
+  static Design broken(UnitSystem system) {
+    Design design = Demo.libraryGarden(system);
+    type(design, Emitters.AREA, 0, "");
+    type(design, Emitters.AREA, 1, "about a tennis court");
+    type(design, Soils.SOIL_TYPE, 2, "moon dust");
+    type(design, Emitters.ZONE_FLOW, 3, "-5");
+    type(design, Emitters.EMITTER_FLOW, 4, "-1");
+    type(design, Soils.INTAKE_RATE, 5, "9 in/h");
+    type(design, Plants.PLANT, 6, "");
+    type(design, Plants.PLANT_FACTOR, 7, "0.55");
+    type(design, Demand.WATERING_DAYS, 7, "2.5");
+    type(design, Demand.WATERING_DAYS, 8, "2");
+    type(design, Facts.ZONE_NAME, 9, "");
+    type(design, Emitters.HEAD_SPACING, 10, "15 ft");
+    type(design, Emitters.ROW_SPACING, 10, "0");
+    type(design, Emitters.HEAD_SPACING, 11, "15 ft");
+    type(design, Emitters.ROW_SPACING, 11, "13 ft");
+    type(design, Emitters.RATE_METHOD, 11, Emitters.BY_SPACING);
+    type(design, SiteBudget.ZONE_PROGRAM, 8, "Z");
+    type(design, SiteBudget.ZONE_PROGRAM, 7, "");
+    type(design, Facts.ZONE_NOTE, 0, "=SUM(A1:A9)");
+    type(design, Facts.ZONE_NOTE, 1, "@home");
+    type(design, Facts.ZONE_NOTE, 2, "-north side-");
+    type(design, Facts.ZONE_NOTE, 3, "as _x0041_ stands, “quoted”, 温室, & <b>");
+    type(design, Soils.SURFACE_STORAGE, 6, "0");
+    return design;
+  }
+
+  /** The broken design with only its whole zones in it, so that its sums come to numbers. */
+  static Design overridden(UnitSystem system) {
+    Design design = Demo.libraryGarden(system);
+    type(design, Emitters.ZONE_FLOW, 3, "28 gpm");
+    type(design, Demand.WATERING_DAYS, 4, "3");
+    type(design, Plants.ROOT_DEPTH, 0, "5 in");
+    type(design, Emitters.RATE_METHOD, 1, Emitters.BY_AREA);
+    type(design, Emitters.DISTRIBUTION_UNIFORMITY, 2, "58 %");
+    type(design, SiteRules.GROSS_METHOD, 0, SiteRules.BY_EFFICIENCY);
+    type(design, Climate.REFERENCE_ET, 6, "9.1 in");
+    return design;
+  }
+
+  /** No place, one month typed, no zones. */
+  static Design empty(UnitSystem system) {
+    Design design = Design.blank(system);
+    type(design, Climate.REFERENCE_ET, 3, "4 in");
+    return design;
+  }
+
+  static List<Design> all() {
+    List<Design> all = new ArrayList<>();
+    for (UnitSystem system : UnitSystem.values()) {
+      all.add(demo(system));
+      all.add(broken(system));
+      all.add(overridden(system));
+      all.add(empty(system));
+    }
+    return all;
+  }
+
+  static void type(Design design, Column column, int row, String text) {
+    if (row < design.book().rows(column.reference().table())) {
+      design.book().perform(design.edits().typed(column.reference(), row, text));
+    }
+  }
+
+  /** Returns how many zones there are. */
+  static int zones(Design design) {
+    return design.book().rows(Sheets.ZONES);
+  }
+}

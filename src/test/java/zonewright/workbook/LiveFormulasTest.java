@@ -1,0 +1,127 @@
+package zonewright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import zonewright.design.Design;
+import zonewright.formula.Outcome;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.spreadsheet.CachedResults;
+import zonewright.spreadsheet.SpreadsheetProgram;
+
+/** An independent spreadsheet program gets from our formulas what our engine gets. */
+class LiveFormulasTest {
+  /** Where powers and functions are in the chain, two programs may differ by more. */
+  private static final double TOLERANCE = 1e-12;
+
+  @TempDir Path folder;
+
+  static List<Design> designs() {
+    return Designs.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("designs")
+  void everyCellHasTheEnginesNumberOrNone(Design design) throws DesignFileException, IOException {
+    SpreadsheetProgram.require();
+    Path file = folder.resolve("garden.xlsx");
+    Path stripped = folder.resolve("stripped.xlsx");
+    DesignFile.write(design, file);
+    int formulas = CachedResults.strip(file, stripped);
+    Path answer = SpreadsheetProgram.recalculate(stripped, folder);
+    List<String> wrong = new ArrayList<>();
+    int compared = 0;
+    try (XSSFWorkbook theirs = new XSSFWorkbook(Files.newInputStream(answer));
+        XSSFWorkbook ours = new XSSFWorkbook(Files.newInputStream(file))) {
+      Book book = design.book();
+      for (TableDefinition table : book.blueprint().tables()) {
+        for (int position = 0; position < table.columns().size(); position++) {
+          Column column = table.columns().get(position);
+          int rows = book.rows(table.id());
+          for (int row = 0; row < rows; row++) {
+            CellReference place = place(ours, table, column, position, row);
+            XSSFCell formula = cell(ours, table, place);
+            if (formula != null && formula.getCellType() == CellType.FORMULA) {
+              compared++;
+              judge(book, column, row, cell(theirs, table, place), formula, wrong);
+            }
+          }
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+    int blankRows =
+        (int)
+            design.book().blueprint().tables().stream()
+                .filter(table -> design.book().rows(table.id()) == 0)
+                .mapToLong(
+                    table -> table.columns().stream().filter(c -> c.formula().isPresent()).count())
+                .sum();
+    assertThat(compared).as("all formulas were looked at").isEqualTo(formulas - blankRows);
+  }
+
+  private static CellReference place(
+      XSSFWorkbook workbook, TableDefinition table, Column column, int position, int row) {
+    if (!table.single()) {
+      return new CellReference(TableSheet.FIRST_ROW + row, position);
+    }
+    XSSFName name = workbook.getName(WorkbookNames.defined(table, column));
+    return new CellReference(name.getRefersToFormula());
+  }
+
+  private static XSSFCell cell(XSSFWorkbook workbook, TableDefinition table, CellReference place) {
+    XSSFSheet sheet = workbook.getSheet(table.title());
+    XSSFRow row = sheet.getRow(place.getRow());
+    return row == null ? null : row.getCell(place.getCol());
+  }
+
+  private static void judge(
+      Book book, Column column, int row, XSSFCell theirs, XSSFCell ours, List<String> wrong) {
+    String where = "%s row %d".formatted(column, row);
+    String formula = ours.getCellFormula();
+    if (theirs == null) {
+      wrong.add(where + " is gone");
+      return;
+    }
+    CellType type =
+        theirs.getCellType() == CellType.FORMULA
+            ? theirs.getCachedFormulaResultType()
+            : theirs.getCellType();
+    double number = book.number(column.reference(), row);
+    if (column.content() == Column.Content.CHOICE) {
+      String expected =
+          book.outcome(column.reference(), row) instanceof Outcome.Words words ? words.text() : "";
+      String got = type == CellType.STRING ? theirs.getStringCellValue() : type.toString();
+      if (!expected.isEmpty() && !expected.equals(got)) {
+        wrong.add("%s: %s, not %s: %s".formatted(where, got, expected, formula));
+      }
+    } else if (Double.isNaN(number) == (type == CellType.NUMERIC)) {
+      String got = type == CellType.NUMERIC ? theirs.getNumericCellValue() + "" : type.toString();
+      wrong.add(
+          "%s: %s, engine %s: %s"
+              .formatted(where, got, book.outcome(column.reference(), row), formula));
+    } else if (!Double.isNaN(number)) {
+      double got = theirs.getNumericCellValue();
+      if (Math.abs(got - number) > TOLERANCE * Math.abs(number)) {
+        wrong.add(String.format(Locale.ROOT, "%s: %s, engine %s: %s", where, got, number, formula));
+      }
+    }
+  }
+}
