@@ -76,12 +76,12 @@ public final class Palette {
 
   /** Returns the colour of words that stand back. */
   public Color muted() {
-    return mix(ink, paper, dark ? 0.78 : 0.66);
+    return mix(ink, paper, dark ? 0.82 : 0.66);
   }
 
   /** Returns the colour of values that nobody typed but that could be typed over. */
   public Color softInk() {
-    return mix(ink, paper, dark ? 0.86 : 0.80);
+    return mix(ink, paper, dark ? 0.90 : 0.80);
   }
 
   /** Returns the colour of lines between cells. */
