@@ -22,7 +22,7 @@ public final class Edits {
 
   /**
    * Returns the edit of putting an entry into a cell; it changes nothing where the cell is
-   * calculated.
+   * calculated or names a row that is given.
    */
   public Edit set(Reference column, int row, Entry entry) {
     String name = book.cellName(column, row).inWords();
@@ -206,7 +206,8 @@ public final class Edits {
   }
 
   private void add(List<Edit.Change> changes, Reference column, int row, Entry after) {
-    if (!book.blueprint().column(column).takesEntries()) {
+    TableDefinition table = book.blueprint().table(column.table());
+    if (!table.takesEntries(book.blueprint().column(column))) {
       return;
     }
     Entry before = book.entry(column, row);
