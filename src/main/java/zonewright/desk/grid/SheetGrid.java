@@ -53,10 +53,13 @@ public final class SheetGrid extends JPanel {
     pane.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     pane.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     pane.getViewport().addChangeListener(event -> table.scrolled());
+    FindBar find = new FindBar(table);
     add(pane, BorderLayout.CENTER);
+    add(find, BorderLayout.SOUTH);
     Movement.install(table);
     actions = new GridActions(table);
     new RangeActions(table).install(actions);
+    find.install(actions);
     GridMenus.install(table, numbers, actions);
     table.freeze(usuallyFrozen());
     fitColumns();

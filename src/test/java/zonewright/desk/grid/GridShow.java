@@ -48,6 +48,9 @@ public final class GridShow {
   }
 
   private static JPanel grid(Design design, String table) {
+    if (table.equals(Sheets.SITE)) {
+      return new RecordGrid(design.book(), table);
+    }
     SheetGrid grid = new SheetGrid(design.book(), table);
     Map<CellPlace, Severity> flags = flags(design);
     grid.setFlags(place -> Optional.ofNullable(flags.get(place)));
