@@ -7,8 +7,6 @@ import java.awt.Container;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
 import javax.swing.JMenu;
 import javax.swing.JTable;
@@ -84,19 +82,22 @@ final class DeskDriver implements AutoCloseable {
   /** Presses a key, such as {@code F8} or {@code ctrl Z}. */
   void press(String keys) {
     javax.swing.KeyStroke stroke = javax.swing.KeyStroke.getKeyStroke(keys);
-    robot.pressAndReleaseKey(stroke.getKeyCode(), masks(stroke));
+    boolean control = (stroke.getModifiers() & KeyEvent.CTRL_DOWN_MASK) != 0;
+    boolean alt = (stroke.getModifiers() & KeyEvent.ALT_DOWN_MASK) != 0;
+    hold(KeyEvent.VK_CONTROL, control, true);
+    hold(KeyEvent.VK_ALT, alt, true);
+    robot.pressAndReleaseKey(stroke.getKeyCode());
+    hold(KeyEvent.VK_ALT, alt, false);
+    hold(KeyEvent.VK_CONTROL, control, false);
     robot.waitForIdle();
   }
 
-  private static int[] masks(javax.swing.KeyStroke stroke) {
-    List<Integer> masks = new ArrayList<>();
-    if ((stroke.getModifiers() & KeyEvent.CTRL_DOWN_MASK) != 0) {
-      masks.add(KeyEvent.CTRL_MASK);
+  private void hold(int key, boolean wanted, boolean down) {
+    if (wanted && down) {
+      robot.pressKey(key);
+    } else if (wanted) {
+      robot.releaseKey(key);
     }
-    if ((stroke.getModifiers() & KeyEvent.ALT_DOWN_MASK) != 0) {
-      masks.add(KeyEvent.ALT_MASK);
-    }
-    return masks.stream().mapToInt(Integer::intValue).toArray();
   }
 
   /** Finds a component that is shown, by its name. */
