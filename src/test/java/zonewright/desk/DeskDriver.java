@@ -121,7 +121,8 @@ final class DeskDriver implements AutoCloseable {
   }
 
   boolean shows(String name) {
-    return named(name) != null;
+    Component found = named(name);
+    return found != null && ask(found::isShowing);
   }
 
   void click(String name) {

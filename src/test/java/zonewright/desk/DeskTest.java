@@ -125,7 +125,7 @@ class DeskTest {
     desk.press("F8");
 
     assertThat(desk.current()).isEqualTo(first);
-    desk.press("alt LEFT");
+    desk.act(desk.window()::back);
     assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 5));
   }
 
