@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import zonewright.command.Program;
 import zonewright.command.Window;
+import zonewright.desk.Desk;
 
 /** Starts the program. */
 public final class Zonewright {
@@ -42,7 +43,7 @@ public final class Zonewright {
 
     @Override
     public void open(Optional<Path> file) {
-      throw new HeadlessException();
+      Desk.open(file);
     }
   }
 }

@@ -64,8 +64,7 @@ final class AnswerCommand extends Task {
         .findFirst()
         .ifPresent(
             problem -> {
-              throw new Complaint(
-                  ExitCode.USAGE, problem.where().column().name() + ": " + problem.because() + ".");
+              throw new Complaint(ExitCode.USAGE, AnswerText.sentence(problem));
             });
     AnswerText text = new AnswerText(question, asked, system);
     if (!question.missing().isEmpty()) {
@@ -78,7 +77,7 @@ final class AnswerCommand extends Task {
                 err.println(column.name() + " has no part in " + asked.name() + "; left aside."));
     text.lines().forEach(out::println);
     if (question.outcome() instanceof Outcome.Refused refused) {
-      err.println(refused.where().column().name() + ": " + refused.because() + ".");
+      err.println(AnswerText.sentence(refused));
       return ExitCode.FOUND;
     }
     return ExitCode.FINE;

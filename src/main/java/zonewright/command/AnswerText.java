@@ -27,7 +27,7 @@ final class AnswerText {
   /** Returns the answer with its working, a line each. */
   List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add(asked.name() + " = " + question.shown());
+    lines.add(asked.name() + " = " + shown(question.outcome(), question.shown()));
     if (question.outcome() instanceof Outcome.NotApplicable not) {
       lines.add(not.because());
     }
@@ -40,6 +40,16 @@ final class AnswerText {
       step(lines, i + 1, steps.get(i));
     }
     return lines;
+  }
+
+  /** Returns what is wrong with a value, as one sentence. */
+  static String sentence(Outcome.Refused problem) {
+    String text = problem.where().column().name() + ": " + problem.because();
+    return text.endsWith("?") ? text : text + ".";
+  }
+
+  private static String shown(Outcome outcome, String text) {
+    return outcome instanceof Outcome.Refused refused ? "none: " + refused.because() : text;
   }
 
   private void known(List<String> lines, List<Working> start) {
@@ -65,8 +75,9 @@ final class AnswerText {
     if (!step.numbers().equals(step.symbols()) && !step.numbers().equals(step.shown())) {
       lines.add("   = " + step.numbers());
     }
-    if (!step.shown().equals(step.symbols())) {
-      lines.add("   = " + step.shown());
+    String result = shown(step.outcome(), step.shown());
+    if (!result.equals(step.symbols())) {
+      lines.add("   = " + result);
     }
     step.notes().forEach(note -> lines.add("   " + note));
     if (!step.column().source().isEmpty()) {
@@ -82,14 +93,15 @@ final class AnswerText {
         .append(needs.equals(List.of(asked)) ? " is typed, not calculated: give " : " needs ")
         .append(names(needs))
         .append(". Write for example:");
-    for (Column column : needs) {
-      text.append(System.lineSeparator())
-          .append("  \"")
-          .append(column.name())
-          .append('=')
-          .append(example(column))
-          .append('"')
-          .append(hint(column));
+    List<String> examples =
+        needs.stream()
+            .map(column -> "  \"" + column.name() + "=" + example(column) + "\"")
+            .toList();
+    int width = examples.stream().mapToInt(String::length).max().orElse(0);
+    for (int i = 0; i < examples.size(); i++) {
+      String hint = hint(needs.get(i));
+      String gap = " ".repeat(width - examples.get(i).length() + 2);
+      text.append(System.lineSeparator()).append((examples.get(i) + gap + hint).stripTrailing());
     }
     List<Column> instead = question.insteadOfMissing();
     if (!instead.isEmpty()) {
@@ -110,9 +122,9 @@ final class AnswerText {
       List<String> words = question.choices(column);
       List<String> first = words.subList(0, Math.min(WORDS_SHOWN, words.size()));
       String more = words.size() > first.size() ? " and others: see the command columns" : "";
-      return "  one of " + String.join(", ", first) + more;
+      return "one of " + String.join(", ", first) + more;
     }
-    return column.bounds().map(bounds -> "  " + bounds.inWords(column.kind(), system)).orElse("");
+    return column.bounds().map(bounds -> bounds.inWords(column.kind(), system)).orElse("");
   }
 
   private String example(Column column) {

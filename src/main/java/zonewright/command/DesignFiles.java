@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import zonewright.design.Demo;
 import zonewright.design.Design;
-import zonewright.units.UnitSystem;
+import zonewright.workbook.DesignFile;
+import zonewright.workbook.DesignFileException;
 
 /** Design files, with complaints in place of exceptions. */
 final class DesignFiles {
@@ -21,8 +21,13 @@ final class DesignFiles {
     if (!Files.exists(file)) {
       throw new Complaint(ExitCode.FILE, "There is no file " + file + ".");
     }
-    err.flush();
-    return Demo.libraryGarden(UnitSystem.US);
+    try {
+      DesignFile.Opened opened = DesignFile.read(file);
+      opened.report().notes().forEach(note -> err.println(note.line()));
+      return opened.design();
+    } catch (DesignFileException problem) {
+      throw new Complaint(ExitCode.FILE, problem.getMessage());
+    }
   }
 
   /**
@@ -31,7 +36,11 @@ final class DesignFiles {
    * @throws Complaint when that fails
    */
   static void write(Design design, Path path) {
-    design.findings();
+    try {
+      DesignFile.write(design, path);
+    } catch (DesignFileException problem) {
+      throw new Complaint(ExitCode.FILE, problem.getMessage());
+    }
   }
 
   /**

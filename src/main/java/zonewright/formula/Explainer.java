@@ -106,6 +106,9 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   }
 
   private String printed(Reference reference, Outcome outcome) {
+    if (outcome instanceof Outcome.Words words) {
+      return words.text();
+    }
     return outcome instanceof Outcome.Amount amount
         ? row.shown(reference, amount.value())
         : reference.name();

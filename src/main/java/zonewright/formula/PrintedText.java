@@ -122,8 +122,9 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
 
   @Override
   public Text pick(Formula.Pick pick) {
-    return Text.closed(
-        "%s in row %s".formatted(pick.column().name(), pick.position().read(this).words()));
+    String position = pick.position().read(this).words();
+    String row = pick.position() instanceof Formula.Gather ? "the " : "row ";
+    return Text.closed(pick.column().name() + " in " + row + position);
   }
 
   @Override

@@ -91,7 +91,7 @@ public final class Book {
 
   /** Does an edit and notes it; one that changes nothing is dropped. */
   public void perform(Edit edit) {
-    if (edit instanceof Edit.SetCells set && set.changes().isEmpty()) {
+    if (edit.changesNothing()) {
       return;
     }
     journal.note(edit);

@@ -24,7 +24,7 @@ public final class Edits {
 
   /**
    * Returns the edit of putting an entry into a cell; it changes nothing where the cell is
-   * calculated.
+   * calculated or names a row that is given.
    */
   public Edit set(Reference column, int row, Entry entry) {
     String name = book.cellName(column, row).inWords();
@@ -77,7 +77,9 @@ public final class Edits {
       }
     }
     parts.add(new Edit.SetCells("paste", changes));
-    parts.add(new Edit.InsertRows("paste", table, book.rows(table), fresh));
+    if (!fresh.isEmpty()) {
+      parts.add(new Edit.InsertRows("paste", table, book.rows(table), fresh));
+    }
     int count = block.stream().mapToInt(List::size).sum();
     return new Edit.Several("paste of " + cells(count), parts);
   }
@@ -229,7 +231,8 @@ public final class Edits {
   private record Cell(String table, long row, int column) {}
 
   private void add(List<Edit.Change> changes, Reference column, int row, Entry after) {
-    if (!book.blueprint().column(column).takesEntries()) {
+    TableDefinition table = book.blueprint().table(column.table());
+    if (!table.takesEntries(book.blueprint().column(column))) {
       return;
     }
     Entry before = book.entry(column, row);

@@ -10,17 +10,28 @@ public final class Nearest {
 
   /**
    * Returns up to {@code most} of the names, the likeliest first: those that start with what was
-   * written or hold it, then those that fewest letters tell from it.
+   * written or hold it, then those that fewest letters tell from it. At least one, where there are
+   * names, and no others that are quite unlike it.
    */
   public static List<String> to(String written, List<String> names, int most) {
     String plain = written.strip().toLowerCase(Locale.ROOT);
-    return names.stream()
-        .distinct()
-        .sorted(
-            Comparator.comparingInt((String name) -> unlike(plain, name.toLowerCase(Locale.ROOT)))
-                .thenComparingInt(name -> distance(plain, name.toLowerCase(Locale.ROOT))))
-        .limit(most)
+    List<String> sorted =
+        names.stream()
+            .distinct()
+            .sorted(
+                Comparator.comparingInt(
+                        (String name) -> unlike(plain, name.toLowerCase(Locale.ROOT)))
+                    .thenComparingInt(name -> distance(plain, name.toLowerCase(Locale.ROOT))))
+            .limit(most)
+            .toList();
+    return sorted.stream()
+        .filter(name -> name.equals(sorted.get(0)) || alike(plain, name.toLowerCase(Locale.ROOT)))
         .toList();
+  }
+
+  private static boolean alike(String written, String name) {
+    int few = Math.max(2, written.length() / 3);
+    return unlike(written, name) < 2 || distance(written, name) <= few;
   }
 
   private static int unlike(String written, String name) {

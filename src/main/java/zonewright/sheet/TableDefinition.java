@@ -50,6 +50,15 @@ public record TableDefinition(
     return single() ? Optional.empty() : Optional.of(columns.get(0));
   }
 
+  /**
+   * Says whether a person types into a column: not where it is calculated, nor where it names rows
+   * that are given.
+   */
+  public boolean takesEntries(Column column) {
+    boolean givenName = rows instanceof Rows.Named && column.equals(columns.get(0));
+    return column.takesEntries() && !givenName;
+  }
+
   /** Returns the columns a person types into. */
   public List<Column> inputs() {
     return columns.stream().filter(Column::takesEntries).toList();

@@ -31,6 +31,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   private boolean focused;
   private boolean lastOfGroup;
   private boolean fresh;
+  private boolean chooses;
   private String hint = "";
 
   CellPainter() {
@@ -50,6 +51,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     int bookRow = grid.bookRow(row);
     look = column.map(declared -> grid.looks().look(declared, bookRow)).orElse(CellLook.NOTHING);
     fresh = grid.isNew(row);
+    chooses = grid.chooses(row, at);
     flag = grid.flag(row, at);
     selected = isSelected;
     lead = row == grid.leadRow() && at == grid.leadColumn();
@@ -84,6 +86,11 @@ final class CellPainter extends JLabel implements TableCellRenderer {
         inside.x += mark;
       }
     }
+    if (lead && chooses) {
+      int side = EntryTable.chevronWidth();
+      Marks.chevron(g, palette.muted(), width - side, 0, side, height - 1);
+      inside.width -= side - padding();
+    }
     if (look.standing() == Standing.OVERRIDDEN) {
       Marks.corner(g, palette.accent());
     }
@@ -96,7 +103,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     words(g, palette, inside);
     if (lead) {
       g.setColor(
-          focused ? palette.strongAccent() : Palette.mix(palette.accent(), palette.paper(), 0.55));
+          focused ? palette.strongAccent() : Palette.mix(palette.strongAccent(), palette.paper(), 0.75));
       g.setStroke(new BasicStroke(UIScale.scale(2f)));
       int half = UIScale.scale(1);
       g.drawRect(half, half, width - 2 * half - 1, height - 2 * half - 1);

@@ -8,7 +8,7 @@ import zonewright.sheet.Column;
 
 /** How wide columns should be at first: room for the heading and for what usually stands there. */
 final class ColumnWidths {
-  private static final int SAMPLE = 60;
+  private static final int SAMPLE = 30;
 
   private ColumnWidths() {}
 
@@ -43,10 +43,11 @@ final class ColumnWidths {
         .orElse(0);
   }
 
-  /** Returns the width of the longest word to choose, where there are no rows to go by. */
+  /** Returns room for words that may yet be chosen, up to a usual length. */
   private static int listed(SheetTable table, Column column, FontMetrics metrics) {
-    return table.book().rows(column.reference().table()) > 0
-        ? 0
-        : table.book().choices(column).stream().mapToInt(metrics::stringWidth).max().orElse(0);
+    int usual = 15 * metrics.charWidth('0');
+    return Math.min(
+        usual,
+        table.book().choices(column).stream().mapToInt(metrics::stringWidth).max().orElse(0));
   }
 }

@@ -170,6 +170,9 @@ final class Completion {
   }
 
   private void show() {
+    Palette palette = Palette.current();
+    list.setSelectionBackground(palette.selected(palette.paper()));
+    list.setSelectionForeground(palette.ink());
     list.setFont(field.getFont());
     list.setFixedCellHeight(field.getFontMetrics(field.getFont()).getHeight() + UIScale.scale(6));
     list.setVisibleRowCount(Math.min(MOST_LINES, fitting.size()));

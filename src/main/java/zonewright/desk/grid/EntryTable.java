@@ -3,6 +3,7 @@ package zonewright.desk.grid;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
@@ -10,6 +11,7 @@ import java.util.EventObject;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.event.ChangeEvent;
 import javax.swing.table.TableModel;
 import org.jdesktop.swingx.JXTable;
@@ -17,7 +19,6 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Severity;
-import zonewright.sheet.TableDefinition;
 
 /** A table whose cells are cells of a book, typed into as in a spreadsheet. */
 abstract class EntryTable extends JXTable {
@@ -133,11 +134,37 @@ abstract class EntryTable extends JXTable {
 
   /** Says whether a person may type into a column: not where it names rows that are given. */
   static boolean typeable(Book book, Column column) {
-    TableDefinition table = book.blueprint().table(column.reference().table());
-    boolean givenName =
-        table.rows() instanceof TableDefinition.Rows.Named
-            && column.reference().equals(table.columns().get(0).reference());
-    return column.takesEntries() && !givenName;
+    return book.blueprint().table(column.reference().table()).takesEntries(column);
+  }
+
+  /** Says whether a person may choose the content of a cell from a list. */
+  boolean chooses(int row, int column) {
+    return takesEntries(row, column)
+        && declared(row, column)
+            .filter(found -> found.content() == Column.Content.CHOICE)
+            .isPresent();
+  }
+
+  static int chevronWidth() {
+    return UIScale.scale(20);
+  }
+
+  /** Opens the list of a cell that has the focus when its mark is pressed. */
+  @Override
+  protected void processMouseEvent(MouseEvent event) {
+    int row = rowAtPoint(event.getPoint());
+    int column = columnAtPoint(event.getPoint());
+    boolean pressed =
+        event.getID() == MouseEvent.MOUSE_PRESSED && SwingUtilities.isLeftMouseButton(event);
+    if (pressed && !isEditing() && row == leadRow() && column == leadColumn() && row >= 0) {
+      Rectangle cell = getCellRect(row, column, false);
+      boolean onMark = event.getX() >= cell.x + cell.width - chevronWidth();
+      if (onMark && chooses(row, column) && beginEditing(Beginning.fromList())) {
+        event.consume();
+        return;
+      }
+    }
+    super.processMouseEvent(event);
   }
 
   /** Makes rows high enough for the font, with some air. */

@@ -59,6 +59,21 @@ final class Marks {
     g.fill(new Ellipse2D.Float(middle - dot / 2, y + side * 0.74f, dot, dot));
   }
 
+  /** Draws the mark of a list that can be opened: a small angle that points down. */
+  static void chevron(Graphics2D g, Color color, int x, int y, int width, int height) {
+    float reach = UIScale.scale(3.5f);
+    float middle = x + width / 2f - UIScale.scale(1f);
+    float low = y + height / 2f + reach / 2;
+    Path2D angle = new Path2D.Float();
+    angle.moveTo(middle - reach, low - reach);
+    angle.lineTo(middle, low);
+    angle.lineTo(middle + reach, low - reach);
+    g.setColor(color);
+    g.setStroke(
+        new BasicStroke(UIScale.scale(1.5f), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    g.draw(angle);
+  }
+
   /** Draws the mark of a finding in the upper right: filled where it is grave, else a ring. */
   static void finding(Graphics2D g, Severity severity, Palette palette, int width, int height) {
     float side = UIScale.scale(6f);

@@ -29,8 +29,11 @@ public final class Palette {
 
   private Palette() {
     dark = FlatLaf.isLafDark();
-    paper = color("Table.background", Color.WHITE);
-    ink = color("Table.foreground", Color.BLACK);
+    Color ground = color("Table.background", Color.WHITE);
+    Color words = color("Table.foreground", Color.BLACK);
+    // the usual dark ground and its words are too close to one another for words that stand back
+    paper = dark ? mix(Color.BLACK, ground, 0.28) : ground;
+    ink = dark ? mix(Color.WHITE, words, 0.40) : words;
     accent = color("Component.accentColor", new Color(0x26, 0x75, 0xBF));
   }
 
@@ -73,12 +76,12 @@ public final class Palette {
 
   /** Returns the colour of words that stand back. */
   public Color muted() {
-    return mix(ink, paper, dark ? 0.70 : 0.62);
+    return mix(ink, paper, dark ? 0.78 : 0.66);
   }
 
   /** Returns the colour of values that nobody typed but that could be typed over. */
   public Color softInk() {
-    return mix(ink, paper, 0.78);
+    return mix(ink, paper, dark ? 0.86 : 0.80);
   }
 
   /** Returns the colour of lines between cells. */

@@ -16,6 +16,7 @@ import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
 import zonewright.sheet.Severity;
+import zonewright.units.UnitSystem;
 
 /**
  * A table of a book with one row, one line for each of its columns. Listens to the book by itself.
@@ -24,6 +25,8 @@ import zonewright.sheet.Severity;
 public final class RecordGrid extends JPanel {
   private final transient CellLooks looks;
   private final RecordTable table;
+  private final transient Book book;
+  private transient UnitSystem system;
   private final transient GridActions actions;
   private final transient List<Consumer<CellPlace>> listeners = new ArrayList<>();
   private transient Optional<CellPlace> told = Optional.empty();
@@ -35,6 +38,8 @@ public final class RecordGrid extends JPanel {
    */
   public RecordGrid(Book book, String tableId) {
     super(new BorderLayout());
+    this.book = book;
+    this.system = book.system();
     this.looks = new CellLooks(book);
     this.table = new RecordTable(new RecordModel(book, tableId, looks), book, looks);
     JScrollPane pane = new JScrollPane(table);
@@ -47,8 +52,16 @@ public final class RecordGrid extends JPanel {
     new RecordActions(table).install(actions);
     find.install(actions);
     table.getSelectionModel().addListSelectionListener(event -> tell());
-    table.changeSelection(0, RecordModel.VALUE, false, false);
+    table.selectFirst();
     book.listen(this::heard);
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (table != null) {
+      SwingUtilities.invokeLater(table::fitColumns);
+    }
   }
 
   private void heard(Changes changes) {
@@ -62,6 +75,10 @@ public final class RecordGrid extends JPanel {
   /** Shows what a change made of the book; keeps what is selected. Hears of changes by itself. */
   public void refresh(Changes changes) {
     looks.forget();
+    if (system != book.system()) {
+      system = book.system();
+      table.fitColumns();
+    }
     table.repaint();
   }
 

@@ -2,10 +2,12 @@ package zonewright.desk.grid;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.FontMetrics;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumn;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 
@@ -29,22 +31,20 @@ final class RecordTable extends EntryTable {
     return model;
   }
 
-  void fitColumns() {
+  /** Gives every column the width its content asks for; meanings take the rest. */
+  final void fitColumns() {
     FontMetrics metrics = getFontMetrics(getFont());
-    width(RecordModel.NAME, widest(RecordModel.NAME, metrics) + UIScale.scale(36));
-    getColumnModel().getColumn(RecordModel.MEANING).setPreferredWidth(UIScale.scale(1200));
-    width(
-        RecordModel.VALUE,
-        Math.max(metrics.charWidth('0') * 26, widest(RecordModel.VALUE, metrics))
-            + UIScale.scale(30));
-    width(
-        RecordModel.UNIT,
-        Math.max(metrics.charWidth('0') * 6, widest(RecordModel.UNIT, metrics))
-            + UIScale.scale(20));
+    int digit = metrics.charWidth('0');
+    int name = widest(RecordModel.NAME, metrics, digit * 40);
+    int value = Math.max(digit * 30, widest(RecordModel.VALUE, metrics, digit * 56));
+    int unit = Math.max(digit * 7, widest(RecordModel.UNIT, metrics, digit * 14));
+    width(RecordModel.NAME, name + UIScale.scale(36));
+    width(RecordModel.VALUE, value + UIScale.scale(30));
+    width(RecordModel.UNIT, unit + UIScale.scale(20));
+    getColumnModel().getColumn(RecordModel.MEANING).setPreferredWidth(UIScale.scale(300));
   }
 
-  private int widest(int column, FontMetrics metrics) {
-    int most = metrics.charWidth('0') * 40;
+  private int widest(int column, FontMetrics metrics, int most) {
     return IntStream.range(0, model.getRowCount())
         .map(row -> metrics.stringWidth(String.valueOf(model.getValueAt(row, column))))
         .map(width -> Math.min(most, width))
@@ -53,8 +53,11 @@ final class RecordTable extends EntryTable {
   }
 
   private void width(int column, int width) {
-    getColumnModel().getColumn(column).setPreferredWidth(width);
-    getColumnModel().getColumn(column).setMaxWidth(width);
+    TableColumn wanted = getColumnModel().getColumn(column);
+    wanted.setMinWidth(0);
+    wanted.setMaxWidth(width);
+    wanted.setPreferredWidth(width);
+    wanted.setMinWidth(width);
   }
 
   @Override
@@ -93,6 +96,19 @@ final class RecordTable extends EntryTable {
     return declared(row, column).isPresent() ? super.getCellRenderer(row, column) : words;
   }
 
+  /** Selects the first value without scrolling to it. */
+  void selectFirst() {
+    for (int row = 0; row < getRowCount(); row++) {
+      if (model.line(row).column().isPresent()) {
+        getSelectionModel().setSelectionInterval(row, row);
+        getColumnModel()
+            .getSelectionModel()
+            .setSelectionInterval(RecordModel.VALUE, RecordModel.VALUE);
+        return;
+      }
+    }
+  }
+
   /** Goes to the value of a line; past the name of a group. */
   @Override
   public void changeSelection(int row, int column, boolean toggle, boolean extend) {
@@ -102,7 +118,18 @@ final class RecordTable extends EntryTable {
       to += step;
     }
     if (to >= 0 && to < getRowCount()) {
+      boolean first = to > 0 && model.line(to - 1).column().isEmpty();
+      scrollRectToVisible(getCellRect(first ? to - 1 : to, RecordModel.VALUE, false));
       super.changeSelection(to, RecordModel.VALUE, toggle, extend);
     }
+  }
+
+  @Override
+  public String getToolTipText(MouseEvent event) {
+    int row = rowAtPoint(event.getPoint());
+    boolean beside = columnAtPoint(event.getPoint()) != RecordModel.VALUE;
+    return row >= 0 && beside
+        ? model.line(row).column().map(column -> ColumnTip.of(column, book().system())).orElse(null)
+        : super.getToolTipText(event);
   }
 }

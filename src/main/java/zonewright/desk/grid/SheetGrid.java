@@ -18,6 +18,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
 import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
+import zonewright.units.UnitSystem;
 
 /**
  * A table of a book with many rows, as a spreadsheet. Listens to the book by itself. For the event
@@ -27,6 +28,7 @@ public final class SheetGrid extends JPanel {
   private final transient Book book;
   private final transient CellLooks looks;
   private final SheetTable table;
+  private transient UnitSystem system;
   private final JScrollPane pane;
   private final RowNumbers numbers;
   private final transient GridActions actions;
@@ -41,6 +43,7 @@ public final class SheetGrid extends JPanel {
   public SheetGrid(Book book, String tableId) {
     super(new BorderLayout());
     this.book = book;
+    this.system = book.system();
     this.looks = new CellLooks(book);
     SheetModel model = new SheetModel(book, tableId, looks);
     this.table = new SheetTable(model, book, looks);
@@ -78,6 +81,14 @@ public final class SheetGrid extends JPanel {
     return described ? 2 : 1;
   }
 
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (table != null) {
+      SwingUtilities.invokeLater(this::fitColumns);
+    }
+  }
+
   private void heard(Changes changes) {
     if (SwingUtilities.isEventDispatchThread()) {
       refresh(changes);
@@ -98,6 +109,10 @@ public final class SheetGrid extends JPanel {
       selected.restore(table);
       numbers.revalidate();
       table.getTableHeader().resizeAndRepaint();
+    }
+    if (system != book.system()) {
+      system = book.system();
+      fitColumns();
     }
     table.repaint();
     numbers.repaint();

@@ -13,6 +13,7 @@ import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.UIManager;
+import javax.swing.event.ListSelectionEvent;
 import javax.swing.table.TableColumnModel;
 import org.jdesktop.swingx.JXTableHeader;
 import zonewright.sheet.Column;
@@ -215,19 +216,11 @@ final class SheetHeader extends JXTableHeader {
     if (at < 0 || event.getY() < bandHeight()) {
       return null;
     }
-    Column column = sheet().columnAt(at);
-    String source =
-        column.source().isEmpty() ? "" : "<p style='margin-top:4'>" + text(column.source());
-    return "<html><body width='320'><b>%s</b><p>%s%s</body></html>"
-        .formatted(text(column.heading(sheet().book().system())), text(column.meaning()), source);
-  }
-
-  private static String text(String plain) {
-    return plain.replace("&", "&amp;").replace("<", "&lt;");
+    return ColumnTip.of(sheet().columnAt(at), sheet().book().system());
   }
 
   @Override
-  public void columnSelectionChanged(javax.swing.event.ListSelectionEvent event) {
+  public void columnSelectionChanged(ListSelectionEvent event) {
     super.columnSelectionChanged(event);
     repaint();
   }

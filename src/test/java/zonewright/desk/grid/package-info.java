@@ -1,0 +1,2 @@
+/** Grids as somebody at the keyboard meets them. */
+package zonewright.desk.grid;

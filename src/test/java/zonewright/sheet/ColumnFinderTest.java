@@ -1,0 +1,64 @@
+package zonewright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import zonewright.units.QuantityKind;
+
+final class ColumnFinderTest {
+  private static final Column POND_DEPTH =
+      Column.input("ponds", "depth", "Depth", QuantityKind.DEPTH);
+  private static final Column POND_AREA = Column.input("ponds", "area", "Area", QuantityKind.AREA);
+  private static final Column WELL_DEPTH =
+      Column.input("wells", "depth", "Depth", QuantityKind.DEPTH);
+  private static final Column TANK_DEPTH =
+      Column.input("tanks", "depth", "Depth", QuantityKind.DEPTH);
+
+  private static final Blueprint BLUEPRINT =
+      new Blueprint(
+          List.of(
+              table("ponds", "Ponds", POND_DEPTH, POND_AREA),
+              table("wells", "Wells", WELL_DEPTH),
+              table("tanks", "Tanks", TANK_DEPTH)));
+
+  private static TableDefinition table(String id, String title, Column... columns) {
+    return new TableDefinition(id, title, id, new TableDefinition.Rows.One(), List.of(columns));
+  }
+
+  private static Object found(String preferred, String name) {
+    ColumnFinder.Found found = new ColumnFinder(BLUEPRINT, preferred).find(name);
+    return found instanceof ColumnFinder.One one
+        ? one.column()
+        : ((ColumnFinder.Unclear) found).sentence();
+  }
+
+  @Test
+  void namesAreFoundWithoutCapitalsAndWithTheirUnit() {
+    assertThat(found("ponds", " area ")).isEqualTo(POND_AREA);
+    assertThat(found("ponds", "Area (m²)")).isEqualTo(POND_AREA);
+    assertThat(found("ponds", "Area (ft²)")).isEqualTo(POND_AREA);
+  }
+
+  @Test
+  void thePreferredTableComesFirst() {
+    assertThat(found("wells", "Depth")).isEqualTo(WELL_DEPTH);
+  }
+
+  @Test
+  void aTableCanBeNamed() {
+    assertThat(found("wells", "tanks: depth")).isEqualTo(TANK_DEPTH);
+  }
+
+  @Test
+  void aNameInSeveralOtherTablesIsUnclear() {
+    assertThat(found("none", "Depth"))
+        .isEqualTo(
+            "“Depth” stands in several sheets; write “Ponds: Depth”, “Wells: Depth” or “Tanks: Depth”.");
+  }
+
+  @Test
+  void anUnknownNameComesWithTheNearest() {
+    assertThat(found("ponds", "Aera")).isEqualTo("There is no column “Aera”; did you mean “Area”?");
+  }
+}
