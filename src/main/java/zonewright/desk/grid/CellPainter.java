@@ -103,7 +103,9 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     words(g, palette, inside);
     if (lead) {
       g.setColor(
-          focused ? palette.strongAccent() : Palette.mix(palette.strongAccent(), palette.paper(), 0.75));
+          focused
+              ? palette.strongAccent()
+              : Palette.mix(palette.strongAccent(), palette.paper(), 0.75));
       g.setStroke(new BasicStroke(UIScale.scale(2f)));
       int half = UIScale.scale(1);
       g.drawRect(half, half, width - 2 * half - 1, height - 2 * half - 1);
