@@ -202,8 +202,10 @@ final class DeskWindow {
 
   /** Goes back to the cell that the last link led away from. */
   void back() {
+    boolean inWorking = has(working);
     trail.back(open::holds).ifPresent(deck::goTo);
     selected();
+    (inWorking ? working.focusTarget() : deck.focusTarget()).requestFocusInWindow();
   }
 
   boolean mayGoBack() {
@@ -228,12 +230,8 @@ final class DeskWindow {
 
   /** Does something to the selected cells or rows. */
   void perform(GridAction which) {
-    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     boolean typedElsewhere =
-        EventQueue.getCurrentEvent() instanceof KeyEvent
-            && owner != null
-            && (SwingUtilities.isDescendingFrom(owner, working)
-                || SwingUtilities.isDescendingFrom(owner, findings));
+        EventQueue.getCurrentEvent() instanceof KeyEvent && (has(working) || has(findings));
     Action action = deck.front().action(which);
     if (!typedElsewhere && action.isEnabled()) {
       Menus.run(action, deck.front().component());
@@ -319,14 +317,19 @@ final class DeskWindow {
 
   /** Gives the keyboard to the next part of the window. */
   void nextPart() {
-    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     Component next = deck.focusTarget();
-    if (owner != null && SwingUtilities.isDescendingFrom(owner, deck)) {
-      next = working.isShowing() ? working.focusTarget() : findings.focusTarget();
-    } else if (owner != null && SwingUtilities.isDescendingFrom(owner, working)) {
-      next = findings.isShowing() ? findings.focusTarget() : next;
+    if (has(deck) && working.isShowing()) {
+      next = working.focusTarget();
+    } else if ((has(deck) || has(working)) && findings.isShowing()) {
+      next = findings.focusTarget();
     }
     next.requestFocusInWindow();
+  }
+
+  /** Says whether the keyboard is in a part of the window. */
+  private static boolean has(Component part) {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return owner != null && SwingUtilities.isDescendingFrom(owner, part);
   }
 
   /** Shows what the column of the selected cell means. */
@@ -397,7 +400,7 @@ final class DeskWindow {
 
   /** Returns what a person calls a row of the sheet at the front. */
   String frontRowWord() {
-    return open.book().blueprint().table(deck.frontTable()).rowWord();
+    return mayAddRows() ? open.book().blueprint().table(deck.frontTable()).rowWord() : "row";
   }
 
   JFrame frame() {

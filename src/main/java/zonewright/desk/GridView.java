@@ -9,6 +9,7 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
+import zonewright.desk.grid.CellPlace;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
@@ -27,19 +28,30 @@ final class GridView implements SheetView {
     grid = new SheetGrid(book, id);
     table = grid.table();
     columns = book.blueprint().table(id).columns();
-    table.setName("grid " + id);
-    table.getAccessibleContext().setAccessibleName(book.blueprint().table(id).title());
-    table.getSelectionModel().addListSelectionListener(event -> selected.run());
-    table.getColumnModel().getSelectionModel().addListSelectionListener(event -> selected.run());
-    leaveToTheWindow(table, "F1", "F6", "F8", "alt LEFT");
+    prepare(table, id, selected);
   }
 
-  /** Keeps a component from taking keys that mean something to the whole window. */
-  static void leaveToTheWindow(JComponent component, String... keys) {
-    for (String key : keys) {
-      component
+  /** Names a table for those who look for it, listens to it, and keeps it from taking some keys. */
+  static void prepare(JTable table, String id, Runnable selected) {
+    table.setName("grid " + id);
+    table.getSelectionModel().addListSelectionListener(event -> selected.run());
+    table.getColumnModel().getSelectionModel().addListSelectionListener(event -> selected.run());
+    for (String meantForTheWindow : List.of("F1", "F6", "F8", "alt LEFT")) {
+      table
           .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-          .put(KeyStroke.getKeyStroke(key), "none");
+          .put(KeyStroke.getKeyStroke(meantForTheWindow), "none");
+    }
+  }
+
+  /** Returns the same place as the window knows it. */
+  static Place place(CellPlace place) {
+    return new Place(place.column(), place.row());
+  }
+
+  /** Takes over what is being typed in a table. */
+  static void finishTyping(JTable table) {
+    if (table.isEditing()) {
+      table.getCellEditor().stopCellEditing();
     }
   }
 
@@ -55,7 +67,7 @@ final class GridView implements SheetView {
 
   @Override
   public Optional<Place> current() {
-    return grid.place().map(place -> new Place(place.column(), place.row()));
+    return grid.place().map(GridView::place);
   }
 
   @Override
@@ -82,14 +94,12 @@ final class GridView implements SheetView {
 
   @Override
   public void flag(Function<Place, Optional<Severity>> flags) {
-    grid.setFlags(place -> flags.apply(new Place(place.column(), place.row())));
+    grid.setFlags(place -> flags.apply(place(place)));
     grid.repaint();
   }
 
   @Override
   public void finishTyping() {
-    if (table.isEditing()) {
-      table.getCellEditor().stopCellEditing();
-    }
+    finishTyping(table);
   }
 }

@@ -54,7 +54,10 @@ final class SheetDeck extends JTabbedPane {
     removeAll();
     views.clear();
     for (TableDefinition table : open.book().blueprint().tables()) {
-      SheetView view = new GridView(open.book(), table.id(), this::selected);
+      SheetView view =
+          table.single()
+              ? new RecordView(open.book(), table.id(), this::selected)
+              : new GridView(open.book(), table.id(), this::selected);
       views.put(table.id(), view);
       addTab(table.title(), view.component());
     }

@@ -105,7 +105,9 @@ final class WorkingPane extends JPanel {
     if (!found.symbols().isEmpty()) {
       label("How");
       page.stack(new Prose("= " + found.symbols()), 3);
-      page.stack(new Prose("= " + found.numbers()).coloured("Zonewright.muted"), 6);
+      if (!found.numbers().equals(found.shown())) {
+        page.stack(new Prose("= " + found.numbers()).coloured("Zonewright.muted"), 6);
+      }
       page.stack(result("= " + found.shown(), "h4", found.outcome()), 6);
     }
     if (!found.notes().isEmpty()) {

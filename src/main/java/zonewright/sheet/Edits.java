@@ -1,7 +1,9 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import zonewright.formula.Reference;
 import zonewright.units.UnitSystem;
 
@@ -188,14 +190,34 @@ public final class Edits {
     return new Edit.Reorder("move of a " + word, table, order);
   }
 
-  /** Returns the edit of keeping the whole book in another unit system. */
+  /**
+   * Returns the edit of keeping the whole book in another unit system.
+   *
+   * <p>A number that came out of that system by the last switch, and was not touched since, goes
+   * back to exactly what it was, also where converting twice would lose its last digit.
+   */
   public Edit switched(UnitSystem to) {
     List<Edit.Change> changes = new ArrayList<>();
+    Map<Cell, Edit.Change> earlier = new HashMap<>();
+    book.journal()
+        .lastSwitch()
+        .filter(last -> last.before() == to && last.after() == book.system())
+        .ifPresent(
+            last ->
+                last.changes()
+                    .forEach(
+                        change ->
+                            earlier.put(
+                                new Cell(change.table(), change.row(), change.column()), change)));
     for (TableDefinition table : book.blueprint().tables()) {
       for (Row row : book.contents().rows(table.id())) {
         for (int i = 0; i < table.columns().size(); i++) {
           Entry before = row.entry(i);
-          Entry after = Entries.converted(table.columns().get(i), before, book.system(), to);
+          Edit.Change came = earlier.get(new Cell(table.id(), row.id(), i));
+          Entry after =
+              came != null && came.after().equals(before)
+                  ? came.before()
+                  : Entries.converted(table.columns().get(i), before, book.system(), to);
           if (!after.equals(before)) {
             changes.add(new Edit.Change(table.id(), row.id(), i, before, after));
           }
@@ -204,6 +226,9 @@ public final class Edits {
     }
     return new Edit.SwitchUnits(book.system(), to, changes);
   }
+
+  /** Which cell, also after its row moved. */
+  private record Cell(String table, long row, int column) {}
 
   private void add(List<Edit.Change> changes, Reference column, int row, Entry after) {
     TableDefinition table = book.blueprint().table(column.table());

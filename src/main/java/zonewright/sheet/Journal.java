@@ -26,6 +26,14 @@ public final class Journal {
     return Optional.ofNullable(undone.peek());
   }
 
+  /** Returns the last switch of units that was done and not taken back. */
+  Optional<Edit.SwitchUnits> lastSwitch() {
+    return done.stream()
+        .filter(Edit.SwitchUnits.class::isInstance)
+        .map(Edit.SwitchUnits.class::cast)
+        .findFirst();
+  }
+
   void undo() {
     undone.push(done.pop());
   }

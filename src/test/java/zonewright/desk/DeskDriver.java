@@ -1,0 +1,175 @@
+package zonewright.desk;
+
+import static org.assertj.swing.core.BasicRobot.robotWithCurrentAwtHierarchyWithoutScreenLock;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.util.concurrent.Callable;
+import javax.swing.JMenu;
+import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import zonewright.design.Demo;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Place;
+import zonewright.units.UnitSystem;
+
+/**
+ * The main window with somebody at mouse and keyboard; painting away from the event thread fails
+ * the test.
+ */
+final class DeskDriver implements AutoCloseable {
+  final ScriptedQuestions questions = new ScriptedQuestions();
+  private final DeskWindow window;
+  private final Robot robot;
+
+  DeskDriver() {
+    FailOnThreadViolationRepaintManager.install();
+    window = GuiActionRunner.execute(this::made);
+    robot = robotWithCurrentAwtHierarchyWithoutScreenLock();
+    robot.settings().delayBetweenEvents(10);
+    robot.settings().eventPostingDelay(10);
+    GuiActionRunner.execute(window::show);
+    robot.waitForIdle();
+  }
+
+  private DeskWindow made() {
+    Memory memory = new Memory(new ForgottenPreferences());
+    memory.keep("look", "LIGHT");
+    Look look = new Look(memory);
+    look.install();
+    OpenDesign open = new OpenDesign(Demo.libraryGarden(UnitSystem.US), "the demo");
+    return new DeskWindow(
+        memory, look, open, new WorkbookShelf(), java.util.Optional.of(questions));
+  }
+
+  DeskWindow window() {
+    return window;
+  }
+
+  Book book() {
+    return ask(() -> window.openDesign().book());
+  }
+
+  <T> T ask(Callable<T> question) {
+    return GuiActionRunner.execute(question);
+  }
+
+  void act(Runnable deed) {
+    GuiActionRunner.execute(deed::run);
+    robot.waitForIdle();
+  }
+
+  void goTo(Column column, int row) {
+    act(() -> window.deck().goTo(new Place(column.reference(), row)));
+  }
+
+  /** Types text and Enter, as at the keyboard. */
+  void type(String text) {
+    robot.enterText(text);
+    press("ENTER");
+  }
+
+  /** Presses a key, such as {@code F8} or {@code ctrl Z}. */
+  void press(String keys) {
+    javax.swing.KeyStroke stroke = javax.swing.KeyStroke.getKeyStroke(keys);
+    boolean control = (stroke.getModifiers() & KeyEvent.CTRL_DOWN_MASK) != 0;
+    boolean alt = (stroke.getModifiers() & KeyEvent.ALT_DOWN_MASK) != 0;
+    hold(KeyEvent.VK_CONTROL, control, true);
+    hold(KeyEvent.VK_ALT, alt, true);
+    robot.pressAndReleaseKey(stroke.getKeyCode());
+    hold(KeyEvent.VK_ALT, alt, false);
+    hold(KeyEvent.VK_CONTROL, control, false);
+    robot.waitForIdle();
+  }
+
+  private void hold(int key, boolean wanted, boolean down) {
+    if (wanted && down) {
+      robot.pressKey(key);
+    } else if (wanted) {
+      robot.releaseKey(key);
+    }
+  }
+
+  /** Finds a component that is shown, by its name. */
+  Component named(String name) {
+    return ask(() -> find(window.frame(), name));
+  }
+
+  private static Component find(Container container, String name) {
+    for (Component component : container.getComponents()) {
+      if (name.equals(component.getName()) && component.isVisible()) {
+        return component;
+      }
+      if (component instanceof Container inner) {
+        Component found = find(inner, name);
+        if (found != null) {
+          return found;
+        }
+      }
+    }
+    return null;
+  }
+
+  boolean shows(String name) {
+    Component found = named(name);
+    return found != null && ask(found::isShowing);
+  }
+
+  void click(String name) {
+    robot.click(named(name));
+    robot.waitForIdle();
+  }
+
+  void clickRow(String table, int row) {
+    JTable list = (JTable) named(table);
+    Rectangle cell = ask(() -> list.getCellRect(row, 2, true));
+    robot.click(list, new Point(cell.x + 20, cell.y + cell.height / 2), MouseButton.LEFT_BUTTON, 1);
+    robot.waitForIdle();
+  }
+
+  /** Returns the text of a component of prose. */
+  String text(String name) {
+    return ask(() -> ((JTextComponent) find(window.frame(), name)).getText());
+  }
+
+  /** Returns the text of an item of a menu. */
+  String item(int menu, int item) {
+    return ask(() -> menu(menu).getItem(item).getText());
+  }
+
+  private JMenu menu(int at) {
+    return window.frame().getJMenuBar().getMenu(at);
+  }
+
+  Place current() {
+    return ask(() -> window.deck().current().orElseThrow());
+  }
+
+  void waitUntil(String what, Callable<Boolean> holds) {
+    Pause.pause(
+        new Condition(what) {
+          @Override
+          public boolean test() {
+            return GuiActionRunner.execute(holds);
+          }
+        },
+        20_000);
+    robot.waitForIdle();
+  }
+
+  @Override
+  public void close() {
+    GuiActionRunner.execute(() -> window.frame().dispose());
+    robot.cleanUp();
+  }
+}

@@ -1,0 +1,196 @@
+package zonewright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.awt.KeyboardFocusManager;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JTable;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import zonewright.emitters.Emitters;
+import zonewright.plants.Plants;
+import zonewright.sheet.Book;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Place;
+import zonewright.sheet.Row;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+
+@Tag("window")
+@CacioTest
+class DeskTest {
+  private final DeskDriver desk = new DeskDriver();
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private static List<Entry> entries(Book book) {
+    List<Entry> entries = new ArrayList<>();
+    for (TableDefinition table : book.blueprint().tables()) {
+      for (Row row : book.contents().rows(table.id())) {
+        for (int at = 0; at < table.columns().size(); at++) {
+          entries.add(row.entry(at));
+        }
+      }
+    }
+    return entries;
+  }
+
+  private String shown(zonewright.sheet.Column column, int row) {
+    return desk.ask(
+        () -> desk.book().shown(column.reference(), desk.book().outcome(column.reference(), row)));
+  }
+
+  @Test
+  void opensOnTheDemoWithItsZonesInFront() {
+    assertThat(desk.ask(() -> desk.window().frame().getTitle())).isEqualTo("the demo – Zonewright");
+    assertThat(desk.ask(() -> desk.window().deck().frontTable())).isEqualTo(Sheets.ZONES);
+    assertThat(desk.ask(() -> ((JTable) desk.named("findings list")).getRowCount())).isPositive();
+    assertThat(desk.text("message")).isEmpty();
+  }
+
+  @Test
+  void whatIsTypedChangesWhatDependsOnItAndTheWorkingFollows() {
+    desk.goTo(Emitters.PRECIPITATION_RATE, 0);
+    String before = desk.text("result");
+    desk.goTo(Emitters.AREA, 0);
+    desk.type("1125 ft2");
+    desk.goTo(Emitters.PRECIPITATION_RATE, 0);
+
+    assertThat(desk.book().entry(Emitters.AREA.reference(), 0)).isEqualTo(new Entry.Figure(1125));
+    assertThat(desk.text("result"))
+        .isNotEqualTo(before)
+        .isEqualTo(shown(Emitters.PRECIPITATION_RATE, 0));
+
+    desk.act(desk.window()::undo);
+    assertThat(desk.text("result")).isEqualTo(before);
+  }
+
+  @Test
+  void theMenuNamesTheEditThatUndoAndRedoWouldTouch() {
+    assertThat(desk.item(1, 0)).isEqualTo("Undo");
+    desk.goTo(Emitters.AREA, 2);
+    desk.type("1700");
+    assertThat(desk.item(1, 0)).isEqualTo("Undo typing into zone 3, Area");
+
+    desk.press("ctrl Z");
+    assertThat(desk.item(1, 0)).isEqualTo("Undo");
+    assertThat(desk.item(1, 1)).isEqualTo("Redo typing into zone 3, Area");
+    assertThat(desk.ask(() -> desk.window().frame().getTitle())).doesNotStartWith("•");
+  }
+
+  @Test
+  void switchingUnitsThereAndBackGivesTheSameEntriesAndIsUndone() {
+    List<Entry> before = desk.ask(() -> entries(desk.book()));
+    desk.act(desk.window()::switchUnits);
+    assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
+    assertThat(desk.ask(() -> entries(desk.book()))).isNotEqualTo(before);
+
+    desk.act(desk.window()::switchUnits);
+    assertThat(desk.ask(() -> entries(desk.book()))).isEqualTo(before);
+
+    desk.act(desk.window()::undo);
+    assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
+  }
+
+  @Test
+  void aClickOnAFindingGoesToItsCell() {
+    Place expected =
+        desk.ask(
+            () -> {
+              var finding = desk.window().openDesign().design().findings().get(1);
+              return new Place(finding.column(), finding.row());
+            });
+    desk.clickRow("findings list", 1);
+
+    assertThat(desk.current()).isEqualTo(expected);
+  }
+
+  @Test
+  void theNextFindingIsOneKeyAwayFromTheGrid() {
+    Place first =
+        desk.ask(
+            () -> {
+              var finding = desk.window().openDesign().design().findings().get(0);
+              return new Place(finding.column(), finding.row());
+            });
+    desk.goTo(Emitters.AREA, 5);
+    desk.press("F8");
+
+    assertThat(desk.current()).isEqualTo(first);
+    desk.act(desk.window()::back);
+    assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 5));
+  }
+
+  @Test
+  void anInputOfTheWorkingLeadsUpstreamAndBack() {
+    desk.goTo(Emitters.RATE_BY_AREA, 3);
+    desk.click("input " + Emitters.AREA.name());
+    assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 3));
+
+    desk.click("Back");
+    assertThat(desk.current()).isEqualTo(new Place(Emitters.RATE_BY_AREA.reference(), 3));
+  }
+
+  @Test
+  void aDefaultTypedOverComesBackAtAPress() {
+    desk.goTo(Plants.PLANT_FACTOR, 1);
+    assertThat(desk.shows("back to default")).isFalse();
+    String usual = desk.text("result");
+    desk.type("0.33");
+    desk.goTo(Plants.PLANT_FACTOR, 1);
+    assertThat(desk.text("result")).isEqualTo("0.33");
+
+    desk.click("back to default");
+    assertThat(desk.text("result")).isEqualTo(usual);
+    assertThat(desk.shows("back to default")).isFalse();
+  }
+
+  @Test
+  void f6LeadsFromTheGridToTheWorkingToTheFindingsAndBack() {
+    desk.goTo(Emitters.RATE_BY_AREA, 3);
+    assertThat(owner("sheets")).isTrue();
+    desk.press("F6");
+    assertThat(owner("working")).isTrue();
+    desk.press("F6");
+    assertThat(owner("findings")).isTrue();
+    desk.press("F6");
+    assertThat(owner("sheets")).isTrue();
+  }
+
+  private boolean owner(String part) {
+    return desk.ask(
+        () ->
+            SwingUtilities.isDescendingFrom(
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner(),
+                desk.named(part)));
+  }
+
+  @Test
+  void findingsOfASeverityCanBeHidden() {
+    JTable list = (JTable) desk.named("findings list");
+    int all = desk.ask(list::getRowCount);
+    desk.click("filter note");
+    int without = desk.ask(list::getRowCount);
+    assertThat(without).isPositive().isLessThan(all);
+    desk.click("filter note");
+    assertThat(desk.ask(list::getRowCount)).isEqualTo(all);
+  }
+
+  @Test
+  void deletePressedInTheFindingsLeavesTheGridAlone() {
+    desk.goTo(Emitters.AREA, 0);
+    desk.press("F6");
+    desk.press("F6");
+    desk.press("DELETE");
+
+    assertThat(desk.book().journal().toUndo()).isEmpty();
+  }
+}

@@ -1,0 +1,29 @@
+package zonewright.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Answers for a person, and notes what was asked. */
+final class ScriptedQuestions implements Questions {
+  final List<String> asked = new ArrayList<>();
+  Unsaved answer = Unsaved.CANCEL;
+  Optional<Path> file = Optional.empty();
+
+  @Override
+  public Unsaved unsaved(String name) {
+    asked.add(name);
+    return answer;
+  }
+
+  @Override
+  public Optional<Path> fileToOpen() {
+    return file;
+  }
+
+  @Override
+  public Optional<Path> fileToSave(String suggestion) {
+    return file;
+  }
+}
