@@ -6,10 +6,10 @@ import zonewright.climate.Climate;
 import zonewright.climate.Weather;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
-import zonewright.sheet.Snapshot;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -52,7 +52,7 @@ public final class Design {
   }
 
   /** Returns a design of its own with what another held when the snapshot was taken. */
-  public static Design of(Snapshot snapshot) {
+  public static Design of(BookSnapshot snapshot) {
     return new Design(new Book(IrrigationSheets.blueprint(), snapshot));
   }
 

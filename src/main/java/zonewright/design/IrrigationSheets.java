@@ -60,9 +60,18 @@ public final class IrrigationSheets {
           Rain.USABLE_STORAGE,
           Rain.MEAN_COEFFICIENT,
           SiteRules.GROSS_METHOD,
+          SiteRules.DEPLETION_METHOD,
+          SiteRules.WEEKDAYS,
           SiteRules.DAYS_ALLOWED,
           SiteRules.MOST_CYCLES,
           SiteRules.AVAILABLE_FLOW,
+          SiteRules.LONGEST_GAPS.get(0),
+          SiteRules.LONGEST_GAPS.get(1),
+          SiteRules.LONGEST_GAPS.get(2),
+          SiteRules.LONGEST_GAPS.get(3),
+          SiteRules.LONGEST_GAPS.get(4),
+          SiteRules.LONGEST_GAPS.get(5),
+          SiteRules.LONGEST_GAPS.get(6),
           SiteBudget.TOTAL_AREA,
           SiteBudget.MEAN_COEFFICIENT,
           SiteBudget.SITE_WEEK,
@@ -150,6 +159,9 @@ public final class IrrigationSheets {
           Emitters.AREA,
           Facts.ZONE_NOTE,
           Plants.PLANT,
+          Plants.SECOND_PLANT,
+          Plants.SECOND_SHARE,
+          Plants.MIXED,
           Plants.PLANT_FACTOR,
           Plants.DENSITY_FACTOR,
           Plants.MICROCLIMATE_FACTOR,
@@ -165,6 +177,9 @@ public final class IrrigationSheets {
           Emitters.RATE_METHOD,
           Emitters.RATE_BY_AREA,
           Emitters.RATE_BY_SPACING,
+          Emitters.PLANT_COUNT,
+          Emitters.CANOPY,
+          Emitters.RATE_BY_CANOPY,
           Emitters.PRECIPITATION_RATE,
           Emitters.DISTRIBUTION_UNIFORMITY,
           Emitters.IRRIGATION_EFFICIENCY,
@@ -177,10 +192,12 @@ public final class IrrigationSheets {
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
           Demand.RUN_TIME_PER_WEEK,
+          Demand.DEPLETION_USED,
           Demand.DEPLETION_DEPTH,
           Demand.LONGEST_INTERVAL,
           Demand.DAYS_NEEDED,
           Demand.WATERING_DAYS,
+          Demand.LONGEST_GAP,
           Demand.RUN_TIME,
           CycleAndSoak.LONGEST_CYCLE,
           CycleAndSoak.CYCLES,
@@ -237,7 +254,12 @@ public final class IrrigationSheets {
   /** Returns the reference tables that formulas look things up in. */
   public static List<ReferenceTable> referenceTables() {
     return List.of(
-        Climate.PLACES, WeatherSite.DESCRIPTIONS, Plants.TYPES, Emitters.KINDS, Soils.TEXTURES);
+        Climate.PLACES,
+        WeatherSite.DESCRIPTIONS,
+        Plants.TYPES,
+        Emitters.KINDS,
+        Soils.TEXTURES,
+        SiteRules.WEEKDAY_SETS);
   }
 
   /** Returns what to tell a designer, in the order in which it should be read. */

@@ -25,6 +25,7 @@ public final class Desk {
     look.install();
     OpenDesign design = new OpenDesign(Demo.libraryGarden(UnitSystem.US), "Demo: library garden");
     DeskWindow window = new DeskWindow(memory, look, design, new WorkbookShelf(), Optional.empty());
+    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> window.unexpected(fault));
     window.show();
     file.ifPresent(window::open);
   }

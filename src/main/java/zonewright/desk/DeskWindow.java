@@ -4,25 +4,37 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import zonewright.design.Finding;
+import zonewright.desk.grid.GridAction;
 import zonewright.formula.Reference;
 import zonewright.sheet.Place;
+import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.water.StandingWater;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
+  private static final Logger LOG = Logger.getLogger(DeskWindow.class.getName());
   private static final int FINDINGS_DELAY_MILLIS = 120;
 
   private final JFrame frame = new JFrame("Zonewright");
@@ -125,7 +137,13 @@ final class DeskWindow {
   }
 
   private void refreshFindings() {
-    findings.show(open.design().findings());
+    List<Finding> found = open.design().findings();
+    findings.show(found);
+    Map<Place, Severity> worst = new HashMap<>();
+    for (Finding finding : found) {
+      worst.putIfAbsent(new Place(finding.column(), finding.row()), finding.severity());
+    }
+    deck.flag(place -> Optional.ofNullable(worst.get(place)));
   }
 
   private void selected() {
@@ -209,14 +227,38 @@ final class DeskWindow {
   }
 
   /** Does something to the selected cells or rows. */
-  void perform(SheetView.Deed deed) {
-    SheetView view = deck.front();
-    if (deed != SheetView.Deed.COPY) {
-      view.finishTyping();
+  void perform(GridAction which) {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    boolean typedElsewhere =
+        EventQueue.getCurrentEvent() instanceof KeyEvent
+            && owner != null
+            && (SwingUtilities.isDescendingFrom(owner, working)
+                || SwingUtilities.isDescendingFrom(owner, findings));
+    Action action = deck.front().action(which);
+    if (!typedElsewhere && action.isEnabled()) {
+      Menus.run(action, deck.front().component());
     }
-    view.action(deed)
-        .filter(javax.swing.Action::isEnabled)
-        .ifPresent(action -> Menus.run(action, view.component()));
+  }
+
+  /** Says whether rows can be added to the sheet at the front. */
+  boolean mayAddRows() {
+    return open.book().blueprint().table(deck.frontTable()).rows()
+        instanceof TableDefinition.Rows.Free;
+  }
+
+  /** Puts a new row below the one the person is at and goes there. */
+  void newRow() {
+    String table = deck.frontTable();
+    if (!mayAddRows()) {
+      return;
+    }
+    deck.front().finishTyping();
+    int rows = open.book().rows(table);
+    int at = deck.current().map(place -> place.row() + 1).orElse(rows);
+    open.book().perform(open.design().edits().inserted(table, at, 1));
+    Reference first = open.book().blueprint().table(table).columns().get(0).reference();
+    deck.goTo(new Place(first, at));
+    selected();
   }
 
   /** Keeps the whole design in the other unit system. */
@@ -320,6 +362,17 @@ final class DeskWindow {
   /** Opens a file given at the start. */
   void open(Path file) {
     keeper.open(file);
+  }
+
+  /** Tells a person of a fault of the program, and keeps what is known of it for its makers. */
+  void unexpected(Throwable fault) {
+    LOG.log(Level.WARNING, "a fault in the window", fault);
+    SwingUtilities.invokeLater(
+        () ->
+            messages.problem(
+                "The program made a mistake here; your design is as it was. Save it under another"
+                    + " name to be safe.",
+                List.of(String.valueOf(fault))));
   }
 
   FileKeeper keeper() {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
-import zonewright.sheet.Snapshot;
 import zonewright.units.UnitSystem;
 
 /**
@@ -100,7 +100,7 @@ final class FileKeeper {
         },
         problem -> {
           curtain.lift();
-          messages.problem("“" + name + "” was not opened: " + Sentences.of(problem), List.of());
+          messages.problem(Sentences.of("“" + name + "” was not opened", problem), List.of());
         });
   }
 
@@ -122,7 +122,7 @@ final class FileKeeper {
   }
 
   private void write(Path file, Runnable next) {
-    Snapshot snapshot = open.book().snapshot();
+    BookSnapshot snapshot = open.book().snapshot();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
     String name = file.getFileName().toString();
@@ -142,8 +142,7 @@ final class FileKeeper {
         },
         problem ->
             messages.problem(
-                "“%s” was not saved: %s Your work is still here."
-                    .formatted(name, Sentences.of(problem)),
+                Sentences.of("“" + name + "” was not saved", problem) + " Your work is still here.",
                 List.of()));
   }
 }

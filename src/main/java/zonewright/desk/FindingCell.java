@@ -8,7 +8,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.UIManager;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
@@ -16,7 +16,7 @@ import javax.swing.table.TableCellRenderer;
 import zonewright.design.Finding;
 
 /** Draws the cells of the list of findings, over as many lines as the text needs. */
-final class FindingCell extends JComponent implements TableCellRenderer {
+final class FindingCell extends JPanel implements TableCellRenderer {
   private static final int AROUND = 8;
   private static final int ABOVE = 4;
 

@@ -62,7 +62,11 @@ final class FindingsPane extends JPanel {
     filter.setName("filter " + severity.word());
     filter.putClientProperty(
         FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
-    filter.addItemListener(event -> model.want(severity, filter.isSelected()));
+    filter.addItemListener(
+        event -> {
+          model.want(severity, filter.isSelected());
+          count();
+        });
     return filter;
   }
 
@@ -162,9 +166,17 @@ final class FindingsPane extends JPanel {
     filters.forEach(
         (severity, filter) -> {
           int count = counts.get(severity);
-          filter.setText(count + " " + severity.word());
+          filter.setText(words(severity, count) + (filter.isSelected() ? "" : ", hidden"));
           filter.setToolTipText("Show or hide the findings marked “" + severity.word() + "”");
         });
+  }
+
+  private static String words(Severity severity, int count) {
+    return switch (severity) {
+      case WRONG, MISSING -> count + " " + severity.word();
+      case CHECK -> count + " to check";
+      case NOTE -> count == 1 ? "1 note" : count + " notes";
+    };
   }
 
   private void go(int row) {

@@ -19,16 +19,16 @@ final class FootLine extends JPanel {
   private final JLabel saved = new JLabel();
 
   FootLine() {
-    super(new MigLayout("insets 4 14 4 14, gap 18, hidemode 3", "[grow, 60::][][][][]"));
+    super(new MigLayout("insets 3 24 3 24, hidemode 3, fillx"));
     selection.setName("selection summary");
     units.setName("unit system");
     saved.setName("saved or not");
     bar.setIndeterminate(true);
-    add(selection, "growx, wmin 0");
-    add(progress);
+    add(selection, "growx, pushx, wmin 0");
+    add(progress, "gapleft 18");
     add(bar, "width 90!, height 6!");
-    add(units);
-    add(saved);
+    add(units, "gapleft 18");
+    add(saved, "gapleft 18");
     busy("");
   }
 

@@ -29,7 +29,7 @@ final class Look {
   }
 
   private static final List<Integer> SIZES = List.of(10, 11, 12, 13, 14, 16, 18, 20, 24);
-  private static final int USUAL_SIZE = 13;
+  private static final int USUAL_SIZE = 12;
 
   private final Memory memory;
   private Choice choice;

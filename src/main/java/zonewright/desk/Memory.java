@@ -4,6 +4,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
 
@@ -15,6 +17,9 @@ import java.util.prefs.Preferences;
 final class Memory {
   private static final int MOST_RECENT = 8;
 
+  /** The store grumbles at the console where it cannot write; held here so that it stays quiet. */
+  private static final Logger STORE_LOG = Logger.getLogger("java.util.prefs");
+
   private final Preferences store;
 
   /** Remembers in a place of one's own. */
@@ -24,6 +29,7 @@ final class Memory {
 
   /** Returns the memory of the person who is logged in. */
   static Memory ofUser() {
+    STORE_LOG.setLevel(Level.OFF);
     return new Memory(Preferences.userRoot().node("zonewright/desk"));
   }
 

@@ -19,6 +19,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JRadioButtonMenuItem;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.grid.GridAction;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Journal;
 import zonewright.sheet.TableDefinition;
@@ -26,7 +27,17 @@ import zonewright.units.UnitSystem;
 
 /** The menus and the few buttons above the sheets. */
 final class Menus {
-  private static final Map<SheetView.Deed, String> NAMES = names();
+  private static final List<List<GridAction>> EDITS =
+      List.of(
+          List.of(GridAction.CUT, GridAction.COPY, GridAction.PASTE, GridAction.SELECT_ALL),
+          List.of(GridAction.EDIT, GridAction.CLEAR, GridAction.FILL_DOWN),
+          List.of(
+              GridAction.INSERT_ROWS,
+              GridAction.DUPLICATE_ROWS,
+              GridAction.DELETE_ROWS,
+              GridAction.MOVE_ROWS_UP,
+              GridAction.MOVE_ROWS_DOWN),
+          List.of(GridAction.FIND, GridAction.FIND_NEXT));
 
   private final DeskWindow window;
   private final JMenuBar bar = new JMenuBar();
@@ -36,7 +47,8 @@ final class Menus {
   private final Deed save;
   private final Deed units;
   private final Deed back;
-  private final Map<SheetView.Deed, Deed> deeds = new EnumMap<>(SheetView.Deed.class);
+  private final Deed newRow;
+  private final Map<GridAction, Deed> deeds = new EnumMap<>(GridAction.class);
 
   Menus(DeskWindow window) {
     this.window = window;
@@ -45,30 +57,12 @@ final class Menus {
     save = new Deed("Save", window::save).keys("ctrl S").drawn(Pictogram.SAVE).tip("Save (Ctrl+S)");
     units = new Deed("Switch units", window::switchUnits).drawn(Pictogram.UNITS);
     back = new Deed("Back", window::back).keys("alt LEFT").drawn(Pictogram.BACK);
-    for (SheetView.Deed deed : SheetView.Deed.values()) {
-      deeds.put(deed, new Deed(NAMES.get(deed), () -> window.perform(deed)));
-    }
+    newRow = new Deed("New row", window::newRow).drawn(Pictogram.ADD_ROW);
     bar.add(file());
     bar.add(edit());
     bar.add(view());
     bar.add(design());
     bar.add(help());
-  }
-
-  private static Map<SheetView.Deed, String> names() {
-    Map<SheetView.Deed, String> names = new EnumMap<>(SheetView.Deed.class);
-    names.put(SheetView.Deed.CUT, "Cut");
-    names.put(SheetView.Deed.COPY, "Copy");
-    names.put(SheetView.Deed.PASTE, "Paste");
-    names.put(SheetView.Deed.CLEAR, "Clear");
-    names.put(SheetView.Deed.FILL_DOWN, "Fill down");
-    names.put(SheetView.Deed.INSERT, "New row");
-    names.put(SheetView.Deed.DUPLICATE, "Duplicate rows");
-    names.put(SheetView.Deed.DELETE, "Delete rows");
-    names.put(SheetView.Deed.MOVE_UP, "Move rows up");
-    names.put(SheetView.Deed.MOVE_DOWN, "Move rows down");
-    names.put(SheetView.Deed.FIND, "Find …");
-    return names;
   }
 
   /** Returns the menu bar. */
@@ -104,14 +98,14 @@ final class Menus {
     JMenu menu = menu("Edit", 'E');
     menu.add(item(undo));
     menu.add(item(redo));
-    menu.addSeparator();
-    for (SheetView.Deed deed : SheetView.Deed.values()) {
-      if (deed == SheetView.Deed.CLEAR
-          || deed == SheetView.Deed.INSERT
-          || deed == SheetView.Deed.FIND) {
-        menu.addSeparator();
+    for (List<GridAction> group : EDITS) {
+      menu.addSeparator();
+      for (GridAction which : group) {
+        Deed deed = new Deed(which.label(), () -> window.perform(which));
+        which.key().ifPresent(key -> deed.putValue(Action.ACCELERATOR_KEY, key));
+        deeds.put(which, deed);
+        menu.add(item(deed));
       }
-      menu.add(item(deeds.get(deed)));
     }
     return menu;
   }
@@ -193,7 +187,7 @@ final class Menus {
     panel.add(button(save, "Save"), "gapright 14");
     panel.add(button(undo, "Undo"));
     panel.add(button(redo, "Redo"), "gapright 14");
-    panel.add(button(deeds.get(SheetView.Deed.INSERT).drawn(Pictogram.ADD_ROW), ""), "gapright 14");
+    panel.add(button(newRow, ""), "gapright 14");
     panel.add(button(nextFinding(), "Next finding"));
     panel.add(
         button(
@@ -236,19 +230,10 @@ final class Menus {
     units.tip("Keep the whole design in " + other.words() + "; can be undone");
     back.setEnabled(window.mayGoBack());
     String word = window.frontRowWord();
-    deeds.get(SheetView.Deed.INSERT).rename("New " + word);
-    deeds.get(SheetView.Deed.DUPLICATE).rename("Duplicate " + word);
-    deeds.get(SheetView.Deed.DELETE).rename("Delete " + word);
-    deeds.get(SheetView.Deed.MOVE_UP).rename("Move " + word + " up");
-    deeds.get(SheetView.Deed.MOVE_DOWN).rename("Move " + word + " down");
-    deeds.forEach(
-        (deed, known) -> {
-          Optional<Action> action = window.front().action(deed);
-          known.setEnabled(action.map(Action::isEnabled).orElse(false));
-          known.putValue(
-              Action.ACCELERATOR_KEY,
-              action.map(found -> found.getValue(Action.ACCELERATOR_KEY)).orElse(null));
-        });
+    newRow.rename("New " + word);
+    newRow.tip("Put a new " + word + " below the one selected");
+    newRow.setEnabled(window.mayAddRows());
+    deeds.forEach((which, deed) -> deed.setEnabled(window.front().action(which).isEnabled()));
   }
 
   private static void named(Deed deed, String verb, String keys, Optional<Edit> edit) {

@@ -11,8 +11,8 @@ import javax.swing.UIManager;
 
 /** Where the parts of the window stand, and how much room each has. */
 final class Panels extends JPanel {
-  private static final int WORKING_WIDTH = 372;
-  private static final int FINDINGS_HEIGHT = 214;
+  private static final int WORKING_WIDTH = 360;
+  private static final int FINDINGS_HEIGHT = 186;
 
   private final JSplitPane top;
   private final JSplitPane bottom;

@@ -1,24 +1,16 @@
 package zonewright.desk;
 
-import java.nio.file.AccessDeniedException;
-import java.nio.file.NoSuchFileException;
-
 /** Turns what went wrong into a sentence for a person. */
 final class Sentences {
   private Sentences() {}
 
-  /** Returns a sentence, with a full stop. */
-  static String of(Exception problem) {
-    if (problem instanceof NoSuchFileException) {
-      return "the file or its folder is not there.";
-    }
-    if (problem instanceof AccessDeniedException) {
-      return "the file may not be read or written here.";
-    }
+  /** Returns a sentence, with a full stop; {@code what} names what was not done. */
+  static String of(String what, Exception problem) {
     String message = problem.getMessage();
-    if (message == null || message.isBlank()) {
-      return "something went wrong that has no name (" + problem.getClass().getSimpleName() + ").";
+    if (problem instanceof Shelf.Refused && message != null && !message.isBlank()) {
+      return message.endsWith(".") || message.endsWith("!") ? message : message + ".";
     }
-    return message.endsWith(".") || message.endsWith("!") ? message : message + ".";
+    return "%s: the program met something it was not made for (%s)."
+        .formatted(what, problem.getClass().getSimpleName());
   }
 }

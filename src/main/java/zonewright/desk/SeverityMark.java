@@ -12,7 +12,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
-import javax.swing.UIManager;
+import zonewright.desk.grid.Palette;
 import zonewright.sheet.Severity;
 
 /** A mark of its own shape and colour for each severity, so that neither carries it alone. */
@@ -21,7 +21,7 @@ record SeverityMark(Severity severity) implements Icon {
 
   /** Returns the colour of a severity in the look in force. */
   static Color colour(Severity severity) {
-    return UIManager.getColor("Zonewright." + severity.word());
+    return Palette.current().severity(severity);
   }
 
   @Override
@@ -45,7 +45,7 @@ record SeverityMark(Severity severity) implements Icon {
   /** A full square with a cross. */
   private static void wrong(Graphics2D pen) {
     pen.fill(new java.awt.geom.RoundRectangle2D.Double(1, 1, 12, 12, 4, 4));
-    pen.setColor(UIManager.getColor("Zonewright.onMark"));
+    pen.setColor(Palette.current().paper());
     pen.draw(new Line2D.Double(4.5, 4.5, 9.5, 9.5));
     pen.draw(new Line2D.Double(9.5, 4.5, 4.5, 9.5));
   }
@@ -66,7 +66,7 @@ record SeverityMark(Severity severity) implements Icon {
     triangle.lineTo(1, 12.5);
     triangle.closePath();
     pen.fill(triangle);
-    pen.setColor(UIManager.getColor("Zonewright.onMark"));
+    pen.setColor(Palette.current().paper());
     pen.draw(new Line2D.Double(7, 5.5, 7, 8.6));
     pen.draw(new Line2D.Double(7, 10.6, 7, 10.7));
   }

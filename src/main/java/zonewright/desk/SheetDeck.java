@@ -6,8 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.JTabbedPane;
+import javax.swing.SwingUtilities;
 import zonewright.sheet.Place;
+import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 
@@ -17,6 +20,7 @@ final class SheetDeck extends JTabbedPane {
   private final List<Runnable> onSelected = new ArrayList<>();
   private final Map<String, SheetView> views = new LinkedHashMap<>();
   private boolean building;
+  private boolean pending;
 
   SheetDeck(OpenDesign open) {
     this.open = open;
@@ -33,9 +37,15 @@ final class SheetDeck extends JTabbedPane {
     onSelected.add(listener);
   }
 
+  /** Tells once of what may have been several changes in a row. */
   private void selected() {
-    if (!building) {
-      onSelected.forEach(Runnable::run);
+    if (!building && !pending) {
+      pending = true;
+      SwingUtilities.invokeLater(
+          () -> {
+            pending = false;
+            onSelected.forEach(Runnable::run);
+          });
     }
   }
 
@@ -44,7 +54,7 @@ final class SheetDeck extends JTabbedPane {
     removeAll();
     views.clear();
     for (TableDefinition table : open.book().blueprint().tables()) {
-      SheetView view = new PlainSheet(open.design(), table.id(), this::selected);
+      SheetView view = new GridView(open.book(), table.id(), this::selected);
       views.put(table.id(), view);
       addTab(table.title(), view.component());
     }
@@ -71,9 +81,9 @@ final class SheetDeck extends JTabbedPane {
     return List.copyOf(views.keySet()).get(Math.max(0, getSelectedIndex()));
   }
 
-  /** Returns a sheet by its identifier. */
-  SheetView view(String table) {
-    return views.get(table);
+  /** Sets who says which cells have a finding, and how grave it is. */
+  void flag(Function<Place, Optional<Severity>> flags) {
+    views.values().forEach(view -> view.flag(flags));
   }
 
   /** Returns the cell the person is at, where it is still there. */

@@ -3,27 +3,15 @@ package zonewright.desk;
 import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
+import zonewright.desk.grid.GridAction;
 import zonewright.sheet.Place;
+import zonewright.sheet.Severity;
 
 /** One sheet as the window sees it. */
 interface SheetView {
-  /** Something a person can do to the selected cells or rows. */
-  enum Deed {
-    CUT,
-    COPY,
-    PASTE,
-    CLEAR,
-    FILL_DOWN,
-    INSERT,
-    DUPLICATE,
-    DELETE,
-    MOVE_UP,
-    MOVE_DOWN,
-    FIND
-  }
-
   /** Returns what is put into the window. */
   JComponent component();
 
@@ -39,8 +27,11 @@ interface SheetView {
   /** Goes to a cell of this sheet. */
   void goTo(Place place);
 
-  /** Returns how a deed is done here; none where it makes no sense. */
-  Optional<Action> action(Deed deed);
+  /** Returns how something is done here; disabled where it makes no sense. */
+  Action action(GridAction which);
+
+  /** Sets who says which cells have a finding, and how grave it is. */
+  void flag(Function<Place, Optional<Severity>> flags);
 
   /** Ends typing in a cell and takes over what was typed. */
   void finishTyping();

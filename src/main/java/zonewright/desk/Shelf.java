@@ -17,9 +17,16 @@ interface Shelf {
     }
   }
 
-  /** Keeps a design; the exception's message is a sentence for a person. */
-  void put(Design design, Path file) throws Exception;
+  /** A file could not be read or written; the message is one whole sentence for a person. */
+  final class Refused extends Exception {
+    Refused(String sentence, Throwable cause) {
+      super(sentence, cause);
+    }
+  }
 
-  /** Reads a design; the exception's message is a sentence for a person. */
-  Taken take(Path file) throws Exception;
+  /** Keeps a design. */
+  void put(Design design, Path file) throws Refused;
+
+  /** Reads a design. */
+  Taken take(Path file) throws Refused;
 }

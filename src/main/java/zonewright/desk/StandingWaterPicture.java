@@ -15,13 +15,13 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.UIManager;
 import zonewright.units.QuantityText;
 import zonewright.water.StandingWater;
 
 /** Draws the water that stands on the soil of a zone while its cycles run and soak. */
-final class StandingWaterPicture extends JComponent {
+final class StandingWaterPicture extends JPanel {
   private Optional<StandingWater> water = Optional.empty();
   private String zone = "";
   private String sentence = "Select a zone to see the water that stands on its soil.";
@@ -177,12 +177,12 @@ final class StandingWaterPicture extends JComponent {
     }
     int room = Math.max(2, area.width / (metrics.stringWidth("0000 min") * 2));
     int floor = area.y + area.height;
-    String unit = " min";
-    for (double tick : Ticks.upTo(shown.end(), room)) {
+    List<Double> ticks = Ticks.upTo(shown.end(), room);
+    for (double tick : ticks) {
       double x = frame.x(tick);
       pen.setColor(colour("muted"));
       pen.draw(new Line2D.Double(x, floor, x, floor + UIScale.scale(3)));
-      String text = number(tick) + (tick == 0 ? unit : "");
+      String text = number(tick) + (tick == ticks.get(ticks.size() - 1) ? " min" : "");
       float at = (float) Math.min(x, area.x + area.width - metrics.stringWidth(text));
       pen.drawString(text, at, floor + UIScale.scale(3) + metrics.getAscent());
     }
@@ -256,7 +256,7 @@ final class StandingWaterPicture extends JComponent {
     int base = frame.area().y - UIScale.scale(8);
     int x = margin;
     pen.setColor(colour("muted"));
-    String unit = "in " + shown.unit().symbol();
+    String unit = "Depth (" + shown.unit().symbol() + ")";
     pen.drawString(unit, x, base);
     x = frame.area().x + Math.max(0, metrics.stringWidth(unit) - (frame.area().x - margin));
     x += UIScale.scale(10);

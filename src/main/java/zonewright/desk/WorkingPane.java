@@ -19,6 +19,7 @@ import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Place;
+import zonewright.sheet.Severity;
 import zonewright.sheet.Working;
 
 /** How the selected cell comes about: result, meaning, formula with numbers, inputs to go to. */
@@ -122,7 +123,7 @@ final class WorkingPane extends JPanel {
   private void heading(Working found, Place place) {
     Column column = found.column();
     if (!found.cell().row().isEmpty()) {
-      page.stack(new Prose(found.cell().row()).coloured("Zonewright.muted"), 4);
+      page.stack(new Prose(capital(found.cell().row())).coloured("Zonewright.muted"), 4);
     }
     page.stack(new Prose(column.name()).styled("h3"), 0);
     boolean number =
@@ -130,7 +131,7 @@ final class WorkingPane extends JPanel {
     page.stack(result(found.shown(), number ? "h0" : "large", found.outcome()), 4);
     JPanel origin = new JPanel(new MigLayout("insets 0, gap 8", "[grow][]"));
     origin.setOpaque(false);
-    JLabel how = new JLabel(origin(found.origin()));
+    JLabel how = new JLabel(capital(found.origin()));
     how.setName("origin");
     origin.add(how, "height pref!");
     boolean overridden = found.origin().equals("typed over the default");
@@ -143,16 +144,19 @@ final class WorkingPane extends JPanel {
     page.stack(origin, 4);
   }
 
-  private static String origin(String origin) {
-    return origin.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + origin.substring(1);
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
   private static Prose result(String text, String style, Outcome outcome) {
     Prose prose = new Prose(text).styled(style);
     prose.setName("result");
-    return outcome instanceof Outcome.Refused
-        ? prose.coloured("Zonewright.wrong")
-        : outcome instanceof Outcome.Missing ? prose.coloured("Zonewright.missing") : prose;
+    if (outcome instanceof Outcome.Refused) {
+      prose.setForeground(SeverityMark.colour(Severity.WRONG));
+    } else if (outcome instanceof Outcome.Missing) {
+      prose.setForeground(SeverityMark.colour(Severity.MISSING));
+    }
+    return prose;
   }
 
   private void label(String words) {

@@ -26,6 +26,7 @@ public final class Emitters {
   public static final String BY_AREA = "by area";
 
   public static final String BY_SPACING = "by spacing";
+  public static final String BY_CANOPY = "by canopy";
 
   public static final Column AREA =
       Column.input(ZONES, "area", "Area", QuantityKind.AREA)
@@ -89,12 +90,12 @@ public final class Emitters {
               ZONES,
               "rate-method",
               "Rate method",
-              new WordList.Fixed(List.of(BY_AREA, BY_SPACING)),
+              new WordList.Fixed(List.of(BY_AREA, BY_SPACING, BY_CANOPY)),
               BY_AREA)
           .band(APPLICATION)
           .means(
               "How the precipitation rate is found: the valve's flow over its area, or one full-circle emitter's flow over the"
-                  + " rectangle it waters.");
+                  + " rectangle it waters, or, for emitters on single plants, the valve's flow over the ground under their canopies.");
 
   public static final Column RATE_BY_AREA =
       Column.calculated(
@@ -127,6 +128,49 @@ public final class Emitters {
               "Precipitation rate = 96.25 × gpm of a full circle ÷ (head spacing × row spacing): university course slides, verified"
                   + " (secondary).");
 
+  public static final Column PLANT_COUNT =
+      Column.input(ZONES, "plant-count", "Plants", QuantityKind.COUNT)
+          .band(APPLICATION)
+          .within(Bounds.from(1, 1_000_000, Units.ONE).wholeNumbers())
+          .optional()
+          .means("How many single plants the emitters serve. Needed only for a rate by canopy.");
+
+  public static final Column CANOPY =
+      Column.input(ZONES, "canopy", "Canopy across", QuantityKind.LENGTH)
+          .band(APPLICATION)
+          .within(Bounds.above(0, 100, Units.FOOT))
+          .optional()
+          .means("Mean diameter of a plant's canopy. Needed only for a rate by canopy.");
+
+  public static final Column RATE_BY_CANOPY =
+      Column.calculated(
+              ZONES,
+              "rate-by-canopy",
+              "Rate by canopy",
+              QuantityKind.RATE,
+              Formula.when(
+                      new Condition.Given(PLANT_COUNT.reference())
+                          .and(new Condition.Given(CANOPY.reference())))
+                  .then(
+                      ZONE_FLOW
+                          .cell()
+                          .over(
+                              PLANT_COUNT
+                                  .cell()
+                                  .times(Formula.number(Math.PI / 4))
+                                  .times(CANOPY.cell())
+                                  .times(CANOPY.cell())))
+                  .otherwise(
+                      Formula.doesNotApply(
+                          "no canopy", "Number of plants and canopy are not both given.")))
+          .band(APPLICATION)
+          .means(
+              "Precipitation rate as the valve's flow over the ground under the canopies, so that single plants get their demand by"
+                  + " volume.")
+          .source(
+              "Gallons a day = canopy ft² × in a day × 0.623: UC ANR micro-irrigation maintenance pages (verified); solved for the"
+                  + " rate.");
+
   public static final Column PRECIPITATION_RATE =
       Column.calculated(
               ZONES,
@@ -135,7 +179,11 @@ public final class Emitters {
               QuantityKind.RATE,
               Formula.when(new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_SPACING)))
                   .then(RATE_BY_SPACING.cell())
-                  .otherwise(RATE_BY_AREA.cell()))
+                  .otherwise(
+                      Formula.when(
+                              new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_CANOPY)))
+                          .then(RATE_BY_CANOPY.cell())
+                          .otherwise(RATE_BY_AREA.cell())))
           .band(APPLICATION)
           .means("Depth of water the valve would lay down in an hour, evenly spread.")
           .source("The method chosen for the zone; see there.");

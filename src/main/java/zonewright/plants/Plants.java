@@ -3,6 +3,8 @@ package zonewright.plants;
 import static zonewright.trade.Sheets.PLANTS;
 import static zonewright.trade.Sheets.ZONES;
 
+import java.util.List;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
@@ -26,20 +28,61 @@ public final class Plants {
               "Kjelgren, Beeson, Pittenger and Montague, Simplified Landscape Irrigation Demand Estimation (SLIDE), Applied"
                   + " Engineering in Agriculture 32(4), 2016 (abstract verified).");
 
+  public static final String THIRSTIEST = "thirstiest";
+  public static final String BY_AREA = "by area";
+
+  public static final Column SECOND_PLANT =
+      Column.choice(ZONES, "second-plant", "Second plant", new WordList.Published(TYPES))
+          .band(PLANTS)
+          .optional()
+          .means("A second plant type on the same valve, where they could not be kept apart.");
+
+  public static final Column SECOND_SHARE =
+      Column.input(ZONES, "second-share", "Share of second", QuantityKind.SHARE)
+          .band(PLANTS)
+          .within(Bounds.from(0, 1, Units.ONE))
+          .optional()
+          .means(
+              "Part of the area the second plant covers; counts only where mixed plants go by area.");
+
+  public static final Column MIXED =
+      Column.choice(
+              ZONES,
+              "mixed-plants",
+              "Mixed plants",
+              new WordList.Fixed(List.of(THIRSTIEST, BY_AREA)),
+              THIRSTIEST)
+          .band(PLANTS)
+          .means(
+              "What a valve with two plants goes by: the thirstier one, so that none dries, or the mean by area, which over- and"
+                  + " underwaters.");
+
+  private static final Formula FIRST_FACTOR = factorOf(PLANT);
+  private static final Formula SECOND_FACTOR = factorOf(SECOND_PLANT);
+
   public static final Column PLANT_FACTOR =
       Column.defaulted(
               ZONES,
               "plant-factor",
               "Plant factor",
               QuantityKind.FACTOR,
-              new Formula.Lookup(
-                  PLANT.reference(), TYPES.numbers("Plant factor", QuantityKind.FACTOR)))
+              Formula.when(new Condition.Given(SECOND_PLANT.reference()))
+                  .then(
+                      Formula.when(new Condition.WordIs(MIXED.reference(), List.of(BY_AREA)))
+                          .then(
+                              FIRST_FACTOR
+                                  .times(Formula.number(1).minus(SECOND_SHARE.cell()))
+                                  .plus(SECOND_FACTOR.times(SECOND_SHARE.cell())))
+                          .otherwise(Formula.larger(FIRST_FACTOR, SECOND_FACTOR)))
+                  .otherwise(FIRST_FACTOR))
           .band(PLANTS)
           .within(Bounds.above(0, 2, Units.ONE))
           .means(
               "Share of the reference evapotranspiration that the plants need to look well. Follows from the plant type unless"
-                  + " typed.")
-          .source("Table Plants, by row; published bases differ, so each row names its own.");
+                  + " typed; of two plants the thirstier counts, or their mean by area.")
+          .source(
+              "Table Plants, by row; published bases differ, so each row names its own. Of mixed plants the thirstiest sets the valve's"
+                  + " demand: SLIDE (2016, abstract verified).");
 
   public static final Column DENSITY_FACTOR =
       factor(
@@ -97,6 +140,11 @@ public final class Plants {
           .means(
               "Part of the water held in the root zone that may be used before the next watering.")
           .source("Table Plants, by row.");
+
+  private static Formula factorOf(Column plant) {
+    return new Formula.Lookup(
+        plant.reference(), TYPES.numbers("Plant factor", QuantityKind.FACTOR));
+  }
 
   private static Column factor(String id, String name, String meaning) {
     return Column.defaulted(ZONES, id, name, QuantityKind.FACTOR, Formula.number(1))

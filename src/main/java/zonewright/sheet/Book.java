@@ -43,7 +43,7 @@ public final class Book {
   }
 
   /** Starts a book of its own with what another held; its edits are not carried over. */
-  public Book(Blueprint blueprint, Snapshot snapshot) {
+  public Book(Blueprint blueprint, BookSnapshot snapshot) {
     this(blueprint, new Contents(blueprint, snapshot));
   }
 
@@ -65,7 +65,7 @@ public final class Book {
   }
 
   /** Returns what was entered as it is now, for another thread to work on. */
-  public Snapshot snapshot() {
+  public BookSnapshot snapshot() {
     return contents.snapshot();
   }
 
@@ -91,7 +91,7 @@ public final class Book {
 
   /** Does an edit and notes it; one that changes nothing is dropped. */
   public void perform(Edit edit) {
-    if (edit instanceof Edit.SetCells set && set.changes().isEmpty()) {
+    if (edit.changesNothing()) {
       return;
     }
     journal.note(edit);

@@ -40,7 +40,7 @@ public final class Contents {
   }
 
   /** Holds what a snapshot holds; rows keep their identities. */
-  Contents(Blueprint blueprint, Snapshot snapshot) {
+  Contents(Blueprint blueprint, BookSnapshot snapshot) {
     this.blueprint = blueprint;
     this.system = snapshot.system();
     for (TableDefinition table : blueprint.tables()) {
@@ -85,10 +85,10 @@ public final class Contents {
   }
 
   /** Returns all that was entered, as it is now and stays. */
-  Snapshot snapshot() {
+  BookSnapshot snapshot() {
     Map<String, List<Row>> all = new HashMap<>();
     rows.forEach((table, list) -> all.put(table, List.copyOf(list)));
-    return new Snapshot(system, all);
+    return new BookSnapshot(system, all);
   }
 
   /** Returns how many rows a table has. */

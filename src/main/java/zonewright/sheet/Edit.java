@@ -13,6 +13,24 @@ public sealed interface Edit {
   /** Returns the edit that takes it back. */
   Edit inverse();
 
+  /** Says whether the book is the same with it as without. */
+  default boolean changesNothing() {
+    if (this instanceof SetCells set) {
+      return set.changes().isEmpty();
+    }
+    if (this instanceof InsertRows insert) {
+      return insert.rows().isEmpty();
+    }
+    if (this instanceof RemoveRows remove) {
+      return remove.rows().isEmpty();
+    }
+    if (this instanceof SwitchUnits units) {
+      return units.before() == units.after() && units.changes().isEmpty();
+    }
+    return this instanceof Several several
+        && several.parts().stream().allMatch(Edit::changesNothing);
+  }
+
   /**
    * One cell.
    *

@@ -75,7 +75,9 @@ public final class Edits {
       }
     }
     parts.add(new Edit.SetCells("paste", changes));
-    parts.add(new Edit.InsertRows("paste", table, book.rows(table), fresh));
+    if (!fresh.isEmpty()) {
+      parts.add(new Edit.InsertRows("paste", table, book.rows(table), fresh));
+    }
     int count = block.stream().mapToInt(List::size).sum();
     return new Edit.Several("paste of " + cells(count), parts);
   }

@@ -3,6 +3,7 @@ package zonewright.units;
 import com.google.errorprone.annotations.Immutable;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
  * A unit of measurement, by its exact size in metres, kilograms, seconds, kelvins and money.
@@ -73,8 +74,19 @@ public record Unit(String symbol, Dimension dimension, Scale size, BigDecimal ze
     if (Double.isNaN(raw) || Double.isInfinite(raw) || raw == 0) {
       return raw;
     }
-    double plain = new BigDecimal(raw).round(new MathContext(12)).doubleValue();
-    return Math.abs(plain - raw) <= 4 * Math.ulp(raw) ? plain : raw;
+    return sameZero
+        ? snapped(raw, new BigDecimal(raw).round(new MathContext(12)), raw)
+        : snapped(raw, new BigDecimal(raw).setScale(9, RoundingMode.HALF_EVEN), farthest(other));
+  }
+
+  /** The plain number where it is as good as {@code raw} for numbers as great as {@code extent}. */
+  private static double snapped(double raw, BigDecimal plain, double extent) {
+    double near = plain.doubleValue();
+    return Math.abs(near - raw) <= 4 * Math.ulp(extent) ? near : raw;
+  }
+
+  private double farthest(Unit other) {
+    return zero.max(other.zero).doubleValue();
   }
 
   private double shifted(double value, Unit other) {

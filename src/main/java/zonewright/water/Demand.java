@@ -86,6 +86,23 @@ public final class Demand {
           .source(
               "Minutes = 60 × depth ÷ precipitation rate: Ohio State University Extension, Bulletin 912, step 11 (verified).");
 
+  public static final Column DEPLETION_USED =
+      Column.calculated(
+              ZONES,
+              "depletion-used",
+              "Depletion used",
+              QuantityKind.SHARE,
+              Formula.when(
+                      new Condition.WordIs(
+                          SiteRules.DEPLETION_METHOD.reference(), List.of(SiteRules.BY_DEMAND)))
+                  .then(adjustedDepletion())
+                  .otherwise(Plants.ALLOWED_DEPLETION.cell()))
+          .band(SCHEDULE)
+          .means("The allowed depletion the schedule goes by: as given, or adjusted to the demand.")
+          .source(
+              "p + 0.04 × (5 − mm a day), kept within 0.1 and 0.8: FAO Irrigation and Drainage Paper 56 (1998), page 167 and Table 22"
+                  + " (verified).");
+
   public static final Column DEPLETION_DEPTH =
       Column.calculated(
               ZONES,
@@ -95,7 +112,7 @@ public final class Demand {
               Soils.AVAILABLE_WATER
                   .cell()
                   .times(Plants.ROOT_DEPTH.cell())
-                  .times(Plants.ALLOWED_DEPLETION.cell()))
+                  .times(DEPLETION_USED.cell()))
           .band(SCHEDULE)
           .means("Depth of water that may be used up between two waterings.")
           .source("FAO Irrigation and Drainage Paper 56 (1998), equations 82 and 83 (verified).");
@@ -139,12 +156,20 @@ public final class Demand {
               "watering-days",
               "Watering days",
               QuantityKind.COUNT,
-              Formula.smaller(DAYS_NEEDED.cell(), SiteRules.DAYS_ALLOWED.cell()))
+              Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED.cell()))
           .band(SCHEDULE)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
           .means(
-              "Days a week the zone is watered: as many as needed and no more than allowed, unless typed.")
-          .source("The smaller of both; a finding tells where fewer are allowed than needed.");
+              "Days a week the zone is watered: the fewest whose longest gap keeps to the longest interval, and no more than allowed,"
+                  + " unless typed.")
+          .source(
+              "By counting gaps of the weekdays allowed; a finding tells where they do not suffice.");
+
+  public static final Column LONGEST_GAP =
+      Column.calculated(ZONES, "longest-gap", "Longest gap", QuantityKind.DAYS, gapOfDays(1))
+          .band(SCHEDULE)
+          .means("Days from one watering to the next at the widest place of the week.")
+          .source("From the weekdays allowed, or evenly spread; the week goes round.");
 
   public static final Column RUN_TIME =
       Column.calculated(
@@ -157,6 +182,39 @@ public final class Demand {
           .means(
               "Whole minutes of watering on each watering day: the week's demand over the days it really has.")
           .source("Rounded up to the step that controllers take.");
+
+  private static Formula adjustedDepletion() {
+    Formula use =
+        Peak.REFERENCE_ET
+            .cell()
+            .times(Plants.LANDSCAPE_COEFFICIENT.cell())
+            .measuredIn(Units.MILLIMETRE_PER_DAY);
+    Formula adjusted =
+        Plants.ALLOWED_DEPLETION
+            .cell()
+            .plus(Formula.number(0.04).times(Formula.number(5).minus(use)));
+    return Formula.larger(Formula.number(0.1), Formula.smaller(Formula.number(0.8), adjusted));
+  }
+
+  /** The fewest days from {@code days} on whose gap keeps to the interval; 7 where none does. */
+  private static Formula fewestDays(int days) {
+    if (days == 7) {
+      return Formula.number(7);
+    }
+    return Formula.when(SiteRules.LONGEST_GAPS.get(days - 1).cell().atMost(LONGEST_INTERVAL.cell()))
+        .then(Formula.number(days))
+        .otherwise(fewestDays(days + 1));
+  }
+
+  /** The longest gap that belongs to the zone's watering days, from {@code days} on. */
+  private static Formula gapOfDays(int days) {
+    Formula gap = SiteRules.LONGEST_GAPS.get(days - 1).cell();
+    return days == 7
+        ? gap
+        : Formula.when(WATERING_DAYS.cell().atMost(Formula.number(days)))
+            .then(gap)
+            .otherwise(gapOfDays(days + 1));
+  }
 
   private Demand() {}
 }

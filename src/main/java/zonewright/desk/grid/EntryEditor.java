@@ -42,7 +42,7 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
     int line = UIScale.scale(2);
     field.setBorder(
         BorderFactory.createCompoundBorder(
-            BorderFactory.createLineBorder(Palette.current().accent(), line),
+            BorderFactory.createLineBorder(Palette.current().strongAccent(), line),
             BorderFactory.createEmptyBorder(
                 0, CellPainter.padding() - line, 0, CellPainter.padding() - line)));
   }

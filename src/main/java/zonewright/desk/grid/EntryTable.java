@@ -10,6 +10,7 @@ import java.util.EventObject;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.ListSelectionModel;
+import javax.swing.event.ChangeEvent;
 import javax.swing.table.TableModel;
 import org.jdesktop.swingx.JXTable;
 import zonewright.sheet.Book;
@@ -75,6 +76,11 @@ abstract class EntryTable extends JXTable {
   /** Says whether Tab goes on in the next row after the last column. */
   boolean wrapsTab() {
     return true;
+  }
+
+  /** Says whether a row is the one in which a new one begins. */
+  boolean isNew(int row) {
+    return false;
   }
 
   /** Puts what was typed into a cell. */
@@ -216,6 +222,17 @@ abstract class EntryTable extends JXTable {
       changeSelection(row, column, false, false);
     }
     return beginEditing(Beginning.inPlace());
+  }
+
+  @Override
+  public void editingStopped(ChangeEvent event) {
+    if (isEditing()) {
+      String text = String.valueOf(getCellEditor().getCellEditorValue());
+      int row = getEditingRow();
+      int column = getEditingColumn();
+      removeEditor();
+      enter(row, column, text);
+    }
   }
 
   /** Ends editing and keeps what was typed. */

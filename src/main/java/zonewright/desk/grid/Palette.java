@@ -96,9 +96,14 @@ public final class Palette {
     return accent;
   }
 
+  /** Returns the colour of the frame around the cell that has the focus. */
+  public Color strongAccent() {
+    return dark ? mix(Color.WHITE, accent, 0.35) : accent;
+  }
+
   /** Returns the ground of cells a person types into. */
   public Color inputGround() {
-    return mix(dark ? new Color(0xE8C46A) : new Color(0xE9B949), paper, dark ? 0.10 : 0.11);
+    return mix(dark ? new Color(0xE8C46A) : new Color(0xE9B949), paper, dark ? 0.06 : 0.11);
   }
 
   /** Returns the ground of cells that may be typed over. */

@@ -10,11 +10,11 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 
 /** The numbers of the rows, beside them; pressing one selects its row, dragging several. */
-final class RowNumbers extends JComponent {
+final class RowNumbers extends JPanel {
   private final SheetTable table;
   private int anchor;
 

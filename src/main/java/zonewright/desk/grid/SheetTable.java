@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JTable;
-import javax.swing.event.ChangeEvent;
 import javax.swing.table.JTableHeader;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
@@ -69,7 +68,17 @@ final class SheetTable extends EntryTable {
 
   @Override
   String hint(int row, int column) {
-    return column == 0 && model.isNew(row) ? "new " + model.table().rowWord() : "";
+    return column == 0 && model.isNew(row) ? newRowWords() : "";
+  }
+
+  /** Returns what stands in the row in which a new one begins; nothing where there is none. */
+  String newRowWords() {
+    return model.grows() ? "new " + model.table().rowWord() : "";
+  }
+
+  @Override
+  boolean isNew(int row) {
+    return model.isNew(row);
   }
 
   /** Returns the columns shown, in their order. */
@@ -95,18 +104,6 @@ final class SheetTable extends EntryTable {
     } else {
       book().perform(edits().typed(reference, row, text));
     }
-  }
-
-  @Override
-  public void editingStopped(ChangeEvent event) {
-    if (!isEditing()) {
-      return;
-    }
-    String text = String.valueOf(getCellEditor().getCellEditorValue());
-    int row = getEditingRow();
-    int column = getEditingColumn();
-    removeEditor();
-    enter(row, column, text);
   }
 
   /** Keeps the first columns in view. */

@@ -48,19 +48,21 @@ public final class GridShow {
   }
 
   private static JPanel grid(Design design, String table) {
+    if (table.equals(Sheets.SITE)) {
+      return new RecordGrid(design.book(), table);
+    }
     SheetGrid grid = new SheetGrid(design.book(), table);
-    grid.setFlags(place -> flags(design, place));
+    Map<CellPlace, Severity> flags = flags(design);
+    grid.setFlags(place -> Optional.ofNullable(flags.get(place)));
     return grid;
   }
 
-  private static Optional<Severity> flags(Design design, CellPlace place) {
-    Map<CellPlace, Severity> all =
-        design.findings().stream()
-            .collect(
-                Collectors.toMap(
-                    finding -> new CellPlace(finding.column(), finding.row()),
-                    Finding::severity,
-                    (one, other) -> one));
-    return Optional.ofNullable(all.get(place));
+  private static Map<CellPlace, Severity> flags(Design design) {
+    return design.findings().stream()
+        .collect(
+            Collectors.toMap(
+                finding -> new CellPlace(finding.column(), finding.row()),
+                Finding::severity,
+                (one, other) -> one));
   }
 }

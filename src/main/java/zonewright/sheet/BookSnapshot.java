@@ -10,8 +10,8 @@ import zonewright.units.UnitSystem;
  * @param system the unit system of all numbers
  * @param tables the rows of each table, by its identifier
  */
-public record Snapshot(UnitSystem system, Map<String, List<Row>> tables) {
-  public Snapshot {
+public record BookSnapshot(UnitSystem system, Map<String, List<Row>> tables) {
+  public BookSnapshot {
     tables = Map.copyOf(tables);
   }
 

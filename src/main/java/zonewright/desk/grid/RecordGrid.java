@@ -1,0 +1,116 @@
+package zonewright.desk.grid;
+
+import java.awt.BorderLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.Action;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.SwingUtilities;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.Changes;
+import zonewright.sheet.Severity;
+
+/**
+ * A table of a book with one row, one line for each of its columns. Listens to the book by itself.
+ * For the event thread only.
+ */
+public final class RecordGrid extends JPanel {
+  private final transient CellLooks looks;
+  private final RecordTable table;
+  private final transient GridActions actions;
+  private final transient List<Consumer<CellPlace>> listeners = new ArrayList<>();
+  private transient Optional<CellPlace> told = Optional.empty();
+
+  /**
+   * Makes a grid over a one-row table of a book.
+   *
+   * @throws IllegalArgumentException when the book has no such table
+   */
+  public RecordGrid(Book book, String tableId) {
+    super(new BorderLayout());
+    this.looks = new CellLooks(book);
+    this.table = new RecordTable(new RecordModel(book, tableId, looks), book, looks);
+    JScrollPane pane = new JScrollPane(table);
+    pane.setBorder(BorderFactory.createEmptyBorder());
+    FindBar find = new FindBar(table);
+    add(pane, BorderLayout.CENTER);
+    add(find, BorderLayout.SOUTH);
+    Movement.install(table);
+    actions = new GridActions(table);
+    new RecordActions(table).install(actions);
+    find.install(actions);
+    table.getSelectionModel().addListSelectionListener(event -> tell());
+    table.changeSelection(0, RecordModel.VALUE, false, false);
+    book.listen(this::heard);
+  }
+
+  private void heard(Changes changes) {
+    if (SwingUtilities.isEventDispatchThread()) {
+      refresh(changes);
+    } else {
+      SwingUtilities.invokeLater(() -> refresh(changes));
+    }
+  }
+
+  /** Shows what a change made of the book; keeps what is selected. Hears of changes by itself. */
+  public void refresh(Changes changes) {
+    looks.forget();
+    table.repaint();
+  }
+
+  /** Goes to the value of a column and takes the focus; there is but one row. */
+  public void goTo(Reference column, int row) {
+    for (int line = 0; line < table.getRowCount(); line++) {
+      boolean found =
+          table
+              .declared(line, RecordModel.VALUE)
+              .filter(declared -> declared.reference().equals(column))
+              .isPresent();
+      if (found) {
+        table.commit();
+        table.changeSelection(line, RecordModel.VALUE, false, false);
+        table.requestFocusInWindow();
+      }
+    }
+  }
+
+  /** Returns the cell that has the focus. */
+  public Optional<CellPlace> place() {
+    return table.place(table.leadRow(), RecordModel.VALUE);
+  }
+
+  /** Hears of every cell that gets the focus. */
+  public void onSelection(Consumer<CellPlace> listener) {
+    listeners.add(listener);
+  }
+
+  private void tell() {
+    Optional<CellPlace> now = place();
+    if (!now.equals(told)) {
+      told = now;
+      now.ifPresent(place -> listeners.forEach(listener -> listener.accept(place)));
+    }
+  }
+
+  /** Sets who says which cells have a finding, and how grave it is. */
+  public void setFlags(Function<CellPlace, Optional<Severity>> flags) {
+    table.setFlags(flags);
+  }
+
+  /** Returns an action for menus and tool bars, with its name and key. */
+  public Action action(GridAction which) {
+    return actions.get(which);
+  }
+
+  /** Returns the table itself. */
+  public JTable table() {
+    return table;
+  }
+}

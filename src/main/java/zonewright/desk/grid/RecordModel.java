@@ -1,0 +1,97 @@
+package zonewright.desk.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.table.AbstractTableModel;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+
+/** The columns of a one-row table as lines, each group beneath a line with its name. */
+final class RecordModel extends AbstractTableModel {
+  static final int NAME = 0;
+  static final int VALUE = 1;
+  static final int UNIT = 2;
+  static final int MEANING = 3;
+
+  /** A line: a column of the book, or the name of a group. */
+  record Line(String band, Optional<Column> column) {}
+
+  private final transient Book book;
+  private final transient CellLooks looks;
+  private final transient TableDefinition table;
+  private final transient List<Line> lines = new ArrayList<>();
+  private final transient List<String> bands = new ArrayList<>();
+
+  RecordModel(Book book, String tableId, CellLooks looks) {
+    this.book = book;
+    this.looks = looks;
+    this.table = book.blueprint().table(tableId);
+    for (Column column : table.columns()) {
+      if (!bands.contains(column.band())) {
+        bands.add(column.band());
+      }
+    }
+    for (String band : bands) {
+      lines.add(new Line(band, Optional.empty()));
+      table.columns().stream()
+          .filter(column -> column.band().equals(band))
+          .forEach(column -> lines.add(new Line(band, Optional.of(column))));
+    }
+  }
+
+  TableDefinition table() {
+    return table;
+  }
+
+  Line line(int row) {
+    return lines.get(row);
+  }
+
+  /** Returns the place of the group of a line among the groups. */
+  int bandPlace(int row) {
+    return bands.indexOf(lines.get(row).band());
+  }
+
+  @Override
+  public int getRowCount() {
+    return lines.size();
+  }
+
+  @Override
+  public int getColumnCount() {
+    return MEANING + 1;
+  }
+
+  @Override
+  public String getColumnName(int at) {
+    return List.of("Name", "Value", "Unit", "Meaning").get(at);
+  }
+
+  @Override
+  public Object getValueAt(int row, int at) {
+    Line line = lines.get(row);
+    if (line.column().isEmpty()) {
+      return at == NAME ? line.band() : "";
+    }
+    Column column = line.column().get();
+    return switch (at) {
+      case NAME -> column.name();
+      case VALUE -> looks.look(column, 0).text();
+      case UNIT -> unit(column);
+      default -> column.meaning();
+    };
+  }
+
+  private String unit(Column column) {
+    boolean bare = column.content() != Column.Content.NUMBER || column.kind().percent();
+    return bare ? "" : column.kind().unit(book.system()).symbol();
+  }
+
+  @Override
+  public boolean isCellEditable(int row, int at) {
+    return at == VALUE
+        && lines.get(row).column().filter(column -> EntryTable.typeable(book, column)).isPresent();
+  }
+}

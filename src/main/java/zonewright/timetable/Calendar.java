@@ -1,0 +1,131 @@
+package zonewright.timetable;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The days a plan covers and which zones water on each: one week that repeats, or eight weeks of
+ * dates.
+ */
+final class Calendar {
+  private static final int DATED_DAYS = 56;
+
+  private final List<WateredZone> zones;
+  private final SiteRules rules;
+  private final List<Night> nights = new ArrayList<>();
+  private final boolean weekly;
+
+  /** For a zone that waters every few days, its first day; otherwise unused. */
+  private final int[] phase;
+
+  Calendar(
+      List<WateredZone> zones, SiteRules rules, LocalDate firstDay, List<Set<DayOfWeek>> days) {
+    this.zones = zones;
+    this.rules = rules;
+    this.weekly = zones.stream().allMatch(zone -> byWeekday(zone.days()));
+    this.phase = new int[zones.size()];
+    if (weekly) {
+      for (DayOfWeek day : DayOfWeek.values()) {
+        nights.add(Night.weekly(day));
+      }
+    } else {
+      for (int i = 0; i < DATED_DAYS; i++) {
+        nights.add(Night.dated(firstDay.plusDays(i)));
+      }
+      choosePhases(days);
+    }
+  }
+
+  /** True when the plan is one week that repeats. */
+  boolean weekly() {
+    return weekly;
+  }
+
+  List<Night> nights() {
+    return nights;
+  }
+
+  /**
+   * Numbers of the zones that water on the given day of the plan, when the weekdays are as given;
+   * none on a closed day.
+   */
+  List<Integer> zonesOn(int day, List<Set<DayOfWeek>> days) {
+    List<Integer> result = new ArrayList<>();
+    if (!rules.windowsOn(nights.get(day).weekday()).isEmpty()) {
+      for (int i = 0; i < zones.size(); i++) {
+        if (due(i, day, days)) {
+          result.add(i);
+        }
+      }
+    }
+    return result;
+  }
+
+  /** True when the zone's own rule asks for water on that day, open or not. */
+  boolean due(int zone, int day, List<Set<DayOfWeek>> days) {
+    Night night = nights.get(day);
+    WateringDays rule = zones.get(zone).days();
+    if (rule instanceof WateringDays.EveryFewDays interval) {
+      return day % interval.days() == phase[zone];
+    }
+    if (rule instanceof WateringDays.OddDates) {
+      return night.date().orElseThrow().getDayOfMonth() % 2 == 1;
+    }
+    if (rule instanceof WateringDays.EvenDates) {
+      return night.date().orElseThrow().getDayOfMonth() % 2 == 0;
+    }
+    return days.get(zone).contains(night.weekday());
+  }
+
+  private static boolean byWeekday(WateringDays days) {
+    return days instanceof WateringDays.OnWeekdays || days instanceof WateringDays.ChooseWeekdays;
+  }
+
+  /**
+   * First days so that the nights are even: the largest zones first, each where it adds least to
+   * the squares of the loads.
+   */
+  private void choosePhases(List<Set<DayOfWeek>> days) {
+    long[] load = new long[nights.size()];
+    List<Integer> open = new ArrayList<>();
+    for (int i = 0; i < zones.size(); i++) {
+      if (zones.get(i).days() instanceof WateringDays.EveryFewDays) {
+        open.add(i);
+      } else {
+        addTo(load, i, days);
+      }
+    }
+    open.sort((a, b) -> zones.get(b).minutesPerNight() - zones.get(a).minutesPerNight());
+    for (int zone : open) {
+      int interval = ((WateringDays.EveryFewDays) zones.get(zone).days()).days();
+      int minutes = zones.get(zone).minutesPerNight();
+      double least = Double.POSITIVE_INFINITY;
+      int best = 0;
+      for (int first = 0; first < interval; first++) {
+        double cost = 0;
+        for (int day = first; day < load.length; day += interval) {
+          // A closed day is a watering lost: worth more than any crowding.
+          boolean closed = rules.windowsOn(nights.get(day).weekday()).isEmpty();
+          cost += closed ? 1e12 : 2.0 * load[day] * minutes + (double) minutes * minutes;
+        }
+        if (cost < least) {
+          least = cost;
+          best = first;
+        }
+      }
+      phase[zone] = best;
+      addTo(load, zone, days);
+    }
+  }
+
+  private void addTo(long[] load, int zone, List<Set<DayOfWeek>> days) {
+    for (int day = 0; day < load.length; day++) {
+      if (due(zone, day, days)) {
+        load[day] += zones.get(zone).minutesPerNight();
+      }
+    }
+  }
+}

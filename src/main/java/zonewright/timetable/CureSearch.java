@@ -1,0 +1,95 @@
+package zonewright.timetable;
+
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Tries changes that may make overfull nights fit, each by placing the nights anew. */
+final class CureSearch {
+  private static final int MOST_ZONES_TRIED = 6;
+
+  private final List<WateredZone> zones;
+  private final SiteRules rules;
+  private final List<Set<DayOfWeek>> days;
+  private final List<NightPlan> plans;
+  private final Overruns overruns;
+
+  CureSearch(
+      List<WateredZone> zones,
+      SiteRules rules,
+      Calendar calendar,
+      List<Set<DayOfWeek>> days,
+      List<NightPlan> plans) {
+    this.zones = zones;
+    this.rules = rules;
+    this.days = days;
+    this.plans = plans;
+    this.overruns = new Overruns(zones, rules, calendar, days, plans);
+  }
+
+  /** The cures that help, the smallest change first. */
+  List<Cure> find() {
+    DayMoves moves = new DayMoves(zones, rules, days, plans, overruns);
+    List<Cure> cures = new ArrayList<>();
+    moves.anotherNight().ifPresent(cures::add);
+    oneMoreValve().ifPresent(cures::add);
+    new WindowWidening(rules, overruns).widerWindow().ifPresent(cures::add);
+    moves.splitDays().ifPresent(cures::add);
+    noSoak().ifPresent(cures::add);
+    cures.sort(Cure.SMALLEST_CHANGE_FIRST);
+    return cures;
+  }
+
+  private Optional<Cure> oneMoreValve() {
+    int count = rules.mostValvesAtOnce() + 1;
+    if (count > SiteRules.MOST_VALVES) {
+      return Optional.empty();
+    }
+    int left = overruns.withRules(rules.withMostValves(count));
+    if (left >= overruns.now()) {
+      return Optional.empty();
+    }
+    String sentence = "Let " + count + " valves run at once." + Overruns.result(left);
+    return Optional.of(new Cure(Cure.Kind.ONE_MORE_VALVE, sentence, List.of(), 1, left));
+  }
+
+  private Optional<Cure> noSoak() {
+    Set<Integer> soaking = new LinkedHashSet<>();
+    for (NightPlan plan : overruns.overfull()) {
+      for (int i = 0; i < zones.size(); i++) {
+        WateredZone zone = zones.get(i);
+        boolean here = plan.runs().stream().anyMatch(run -> run.zone().equals(zone));
+        if (here && zone.cycles() > 1 && zone.soakMinutes() > 0) {
+          soaking.add(i);
+        }
+      }
+    }
+    List<Integer> candidates = new ArrayList<>(soaking);
+    candidates.sort(Comparator.comparingInt(i -> -zones.get(i).shortestSpan()));
+    List<List<Integer>> trials = new ArrayList<>();
+    candidates.stream().limit(MOST_ZONES_TRIED).forEach(i -> trials.add(List.of(i)));
+    if (candidates.size() > 1) {
+      trials.add(candidates);
+    }
+    Optional<Cure> best = Optional.empty();
+    for (List<Integer> trial : trials) {
+      List<WateredZone> changed = new ArrayList<>(zones);
+      trial.forEach(i -> changed.set(i, zones.get(i).withoutSoak()));
+      int left = overruns.withZones(changed);
+      if (left < best.map(Cure::minutesStillMissing).orElse(overruns.now())) {
+        List<String> names = trial.stream().map(i -> zones.get(i).name()).toList();
+        String sentence =
+            "Give "
+                + String.join(", ", names)
+                + " emitters of a rate the soil takes in, so that no soak is needed."
+                + Overruns.result(left);
+        best = Optional.of(new Cure(Cure.Kind.NO_SOAK, sentence, names, names.size(), left));
+      }
+    }
+    return best;
+  }
+}

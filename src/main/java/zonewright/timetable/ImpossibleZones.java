@@ -1,0 +1,140 @@
+package zonewright.timetable;
+
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Names zones that cannot be served as asked, whatever the arrangement. */
+final class ImpossibleZones {
+  private ImpossibleZones() {}
+
+  static List<Finding> find(
+      List<WateredZone> zones, SiteRules rules, Calendar calendar, List<Set<DayOfWeek>> days) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < zones.size(); i++) {
+      WateredZone zone = zones.get(i);
+      if (zone.cycles() > rules.mostStarts()) {
+        findings.add(
+            Finding.of(
+                Finding.Kind.TOO_MANY_STARTS,
+                zone,
+                zone.name()
+                    + " needs "
+                    + zone.cycles()
+                    + " cycles, and a program has at most "
+                    + rules.mostStarts()
+                    + " starts. Water it on more days or give it emitters with a lower rate."));
+      }
+      tooLong(zone, i, rules, calendar, days, findings);
+      closedDates(zone, i, rules, calendar, days, findings);
+    }
+    return findings;
+  }
+
+  private static void tooLong(
+      WateredZone zone,
+      int number,
+      SiteRules rules,
+      Calendar calendar,
+      List<Set<DayOfWeek>> days,
+      List<Finding> findings) {
+    Set<DayOfWeek> seen = new HashSet<>();
+    for (int day = 0; day < calendar.nights().size(); day++) {
+      DayOfWeek weekday = calendar.nights().get(day).weekday();
+      List<WateringWindow> windows = rules.windowsOn(weekday);
+      if (windows.isEmpty() || !calendar.due(number, day, days) || !seen.add(weekday)) {
+        continue;
+      }
+      int opens = windows.get(0).startMinute();
+      int span = windows.get(windows.size() - 1).endMinute() - opens;
+      int longest = longestStretch(windows);
+      int needed = NightPlacer.bound(List.of(zone), rules, windows);
+      if (zone.minutesPerCycle() > longest) {
+        findings.add(
+            Finding.of(
+                Finding.Kind.CYCLE_OVER_WINDOW,
+                zone,
+                zone.name()
+                    + " runs "
+                    + zone.minutesPerCycle()
+                    + " min at a time, and on "
+                    + Clock.name(weekday)
+                    + " no window is longer than "
+                    + longest
+                    + " min. Widen the window or water it in more cycles."));
+        return;
+      }
+      if (needed > span) {
+        findings.add(
+            Finding.of(
+                Finding.Kind.SOAK_OVER_WINDOW,
+                zone,
+                zone.name()
+                    + " needs "
+                    + needed
+                    + " min for its cycles and soaks alone, and "
+                    + Clock.name(weekday)
+                    + " gives "
+                    + span
+                    + ". Widen the window, water it on more days, or give it emitters with a lower rate."));
+        return;
+      }
+    }
+  }
+
+  /** The longest time without a pause, windows that touch taken together. */
+  static int longestStretch(List<WateringWindow> windows) {
+    int longest = 0;
+    int start = windows.get(0).startMinute();
+    int end = start;
+    for (WateringWindow window : windows) {
+      if (window.startMinute() > end) {
+        start = window.startMinute();
+      }
+      end = window.endMinute();
+      longest = Math.max(longest, end - start);
+    }
+    return longest;
+  }
+
+  /** Dates without water in the plan of a zone that waters by dates. */
+  private static void closedDates(
+      WateredZone zone,
+      int number,
+      SiteRules rules,
+      Calendar calendar,
+      List<Set<DayOfWeek>> days,
+      List<Finding> findings) {
+    if (calendar.weekly() || !days.get(number).isEmpty()) {
+      return;
+    }
+    int due = 0;
+    int lost = 0;
+    for (int day = 0; day < calendar.nights().size(); day++) {
+      if (calendar.due(number, day, days)) {
+        due++;
+        lost += rules.windowsOn(calendar.nights().get(day).weekday()).isEmpty() ? 1 : 0;
+      }
+    }
+    if (lost > 0 && !byWeekday(zone)) {
+      boolean none = lost == due;
+      findings.add(
+          Finding.of(
+              none ? Finding.Kind.NO_NIGHT : Finding.Kind.DAY_WITHOUT_WATER,
+              zone,
+              zone.name()
+                  + " loses "
+                  + lost
+                  + " of "
+                  + due
+                  + " waterings to days without a window. Open those days or water it by weekdays."));
+    }
+  }
+
+  private static boolean byWeekday(WateredZone zone) {
+    return zone.days() instanceof WateringDays.OnWeekdays
+        || zone.days() instanceof WateringDays.ChooseWeekdays;
+  }
+}

@@ -1,0 +1,115 @@
+package zonewright.timetable;
+
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What holds for the whole site.
+ *
+ * @param windows windows of each weekday; a weekday not listed has none
+ * @param mostValvesAtOnce most valves open at the same minute, at least 1
+ * @param availableFlow flow the supply can give, above zero; infinity when it never limits
+ * @param gapMinutes minutes a valve position stays empty after a valve on it closes: at every
+ *     minute, valves open or closed fewer than this many minutes ago number at most {@code
+ *     mostValvesAtOnce}
+ * @param mostStarts most starts a program may have in a night, at least 1
+ * @param noWaterDays weekdays on which nothing may start, whatever their windows
+ */
+public record SiteRules(
+    Map<DayOfWeek, List<WateringWindow>> windows,
+    int mostValvesAtOnce,
+    double availableFlow,
+    int gapMinutes,
+    int mostStarts,
+    Set<DayOfWeek> noWaterDays) {
+
+  /** The most valves a site may open at once. */
+  public static final int MOST_VALVES = 1000;
+
+  /** Checks every part, sorts each day's windows and keeps copies. */
+  public SiteRules {
+    Require.between(mostValvesAtOnce, 1, MOST_VALVES, "The most valves at once");
+    Require.that(
+        availableFlow > 0, "The available flow must be above zero; it is " + availableFlow + ".");
+    Require.between(gapMinutes, 0, 240, "The gap between valves in minutes");
+    Require.between(mostStarts, 1, 1000, "The most starts of a program");
+    EnumSet<DayOfWeek> closed = EnumSet.noneOf(DayOfWeek.class);
+    closed.addAll(noWaterDays);
+    noWaterDays = Collections.unmodifiableSet(closed);
+    windows = Collections.unmodifiableMap(sorted(windows));
+    checkNeighbours(windows, closed);
+  }
+
+  /**
+   * The windows in which cycles of this weekday's night may run, in order; empty when it must not
+   * water.
+   */
+  public List<WateringWindow> windowsOn(DayOfWeek day) {
+    return noWaterDays.contains(day) ? List.of() : windows.getOrDefault(day, List.of());
+  }
+
+  /** The weekdays that have a window and are not barred. */
+  public Set<DayOfWeek> openDays() {
+    EnumSet<DayOfWeek> open = EnumSet.noneOf(DayOfWeek.class);
+    for (DayOfWeek day : DayOfWeek.values()) {
+      if (!windowsOn(day).isEmpty()) {
+        open.add(day);
+      }
+    }
+    return open;
+  }
+
+  SiteRules withMostValves(int count) {
+    return new SiteRules(windows, count, availableFlow, gapMinutes, mostStarts, noWaterDays);
+  }
+
+  SiteRules withWindows(Map<DayOfWeek, List<WateringWindow>> others) {
+    return new SiteRules(
+        others, mostValvesAtOnce, availableFlow, gapMinutes, mostStarts, noWaterDays);
+  }
+
+  private static EnumMap<DayOfWeek, List<WateringWindow>> sorted(
+      Map<DayOfWeek, List<WateringWindow>> given) {
+    EnumMap<DayOfWeek, List<WateringWindow>> result = new EnumMap<>(DayOfWeek.class);
+    given.forEach(
+        (day, list) -> {
+          List<WateringWindow> copy = new ArrayList<>(list);
+          copy.sort(Comparator.comparingInt(WateringWindow::startMinute));
+          for (int i = 1; i < copy.size(); i++) {
+            Require.that(
+                copy.get(i).startMinute() >= copy.get(i - 1).endMinute(),
+                "Two windows of " + Clock.name(day) + " overlap.");
+          }
+          result.put(day, List.copyOf(copy));
+        });
+    return result;
+  }
+
+  private static void checkNeighbours(
+      Map<DayOfWeek, List<WateringWindow>> windows, Set<DayOfWeek> closed) {
+    for (DayOfWeek day : DayOfWeek.values()) {
+      List<WateringWindow> today = windows.getOrDefault(day, List.of());
+      List<WateringWindow> next = windows.getOrDefault(day.plus(1), List.of());
+      if (!today.isEmpty()
+          && !next.isEmpty()
+          && !closed.contains(day)
+          && !closed.contains(day.plus(1))) {
+        Require.that(
+            today.get(today.size() - 1).endMinute() - WateringWindow.DAY
+                <= next.get(0).startMinute(),
+            "The window of "
+                + Clock.name(day)
+                + " is still open when that of "
+                + Clock.name(day.plus(1))
+                + " begins.");
+      }
+    }
+  }
+}

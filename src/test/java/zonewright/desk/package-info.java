@@ -1,0 +1,2 @@
+/** Checks of the main window, on windows drawn without a display. */
+package zonewright.desk;

@@ -1,0 +1,118 @@
+package zonewright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
+import zonewright.formula.Reference;
+import zonewright.units.QuantityKind;
+
+/** Tables that cannot work are refused when they are put together, by name. */
+class BlueprintTest {
+  private static Formula cell(String table, String id) {
+    return new Formula.Cell(reference(table, id));
+  }
+
+  private static Reference reference(String table, String id) {
+    return new Reference(table, id, id.toUpperCase(java.util.Locale.ROOT), QuantityKind.FACTOR);
+  }
+
+  private static Column calculated(String table, String id, Formula formula) {
+    return Column.calculated(
+        table, id, id.toUpperCase(java.util.Locale.ROOT), QuantityKind.FACTOR, formula);
+  }
+
+  private static TableDefinition free(String id, Column... columns) {
+    return new TableDefinition(id, id, "row", new TableDefinition.Rows.Free(), List.of(columns));
+  }
+
+  private static void refused(String message, TableDefinition... tables) {
+    assertThatThrownBy(() -> new Blueprint(List.of(tables)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(message);
+  }
+
+  @Test
+  void columnsInACircleAreNamedInTheirOrder() {
+    refused(
+        "columns in a circle: A → B → C → A",
+        free(
+            "t",
+            calculated("t", "a", cell("t", "b")),
+            calculated("t", "b", cell("t", "c")),
+            calculated("t", "c", cell("t", "a"))));
+  }
+
+  @Test
+  void aCircleIsNamedWithoutTheWayIntoIt() {
+    refused(
+        "columns in a circle: B → C → B",
+        free(
+            "t",
+            calculated("t", "a", cell("t", "b")),
+            calculated("t", "b", cell("t", "c").plus(Formula.number(1))),
+            calculated("t", "c", Formula.smaller(Formula.number(1), cell("t", "b")))));
+  }
+
+  @Test
+  void aColumnCannotDependOnTheSumOfItself() {
+    refused(
+        "columns in a circle: A → A",
+        free("t", calculated("t", "a", new Formula.Gather(Gathering.SUM, reference("t", "a")))));
+  }
+
+  @Test
+  void aNameThatMeansNoColumnIsRefused() {
+    refused("there is no column t.gone", free("t", calculated("t", "a", cell("t", "gone"))));
+  }
+
+  @Test
+  void aCellOfAnotherTableWithManyRowsIsRefused() {
+    refused(
+        "u.b means a cell of t.a, but which row of it?",
+        free("t", Column.input("t", "a", "A", QuantityKind.FACTOR)),
+        free("u", calculated("u", "b", cell("t", "a"))));
+  }
+
+  @Test
+  void twoColumnsOfOneNameAreRefusedWhateverTheirCapitals() {
+    refused(
+        "two columns of t are called area",
+        free(
+            "t",
+            Column.input("t", "a", "Area", QuantityKind.AREA),
+            Column.input("t", "b", "area", QuantityKind.AREA)));
+  }
+
+  @Test
+  void aFormulaOfAnotherDimensionThanItsColumnIsRefusedByName() {
+    Column depth = Column.input("t", "depth", "Depth", QuantityKind.DEPTH);
+    Column rate = Column.input("t", "rate", "Rate", QuantityKind.RATE);
+    assertThatThrownBy(
+            () ->
+                Column.calculated(
+                    "t", "time", "Run time", QuantityKind.MINUTES, rate.cell().over(depth.cell())))
+        .hasMessage("Run time: the formula gives 1/time, the column holds time");
+    assertThatThrownBy(
+            () ->
+                Column.calculated(
+                    "t", "sum", "Sum", QuantityKind.DEPTH, depth.cell().plus(rate.cell())))
+        .hasMessage("Sum: cannot add length and length/time");
+  }
+
+  @Test
+  void everyColumnComesAfterWhatItDependsOn() {
+    Blueprint blueprint =
+        new Blueprint(
+            List.of(
+                free(
+                    "t",
+                    calculated("t", "a", cell("t", "b")),
+                    calculated("t", "b", cell("t", "c")),
+                    Column.input("t", "c", "C", QuantityKind.FACTOR))));
+    assertThat(blueprint.order()).extracting(Column::name).containsExactly("C", "B", "A");
+  }
+}

@@ -1,0 +1,2 @@
+/** Checks of tables that calculate. */
+package zonewright.sheet;

@@ -1,0 +1,102 @@
+package zonewright.timetable;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Goes through a placed night minute by minute and names every rule it breaks. Shares nothing with
+ * the search.
+ */
+final class NightChecker {
+  private NightChecker() {}
+
+  /**
+   * The rules broken; empty when the night keeps them all. A cycle may lie outside the windows only
+   * after the last has closed.
+   */
+  static List<String> broken(NightPlan plan, List<WateredZone> zones, SiteRules rules) {
+    List<String> broken = new ArrayList<>();
+    for (WateredZone zone : zones) {
+      List<ValveRun> own =
+          plan.runs().stream()
+              .filter(run -> run.zone().equals(zone))
+              .sorted(Comparator.comparingInt(ValveRun::startMinute))
+              .toList();
+      checkZone(zone, own, broken);
+    }
+    int expected = zones.stream().mapToInt(WateredZone::cycles).sum();
+    if (plan.runs().size() != expected) {
+      broken.add("there are " + plan.runs().size() + " cycles instead of " + expected);
+    }
+    for (ValveRun run : plan.runs()) {
+      if (!insideOneWindow(run, rules.windowsOn(plan.night().weekday()))
+          && run.endMinute() <= plan.closesMinute()) {
+        broken.add(run + " is outside the windows");
+      }
+      if (run.startMinute() < plan.opensMinute()) {
+        broken.add(run + " starts before the first window opens");
+      }
+    }
+    for (int minute = plan.opensMinute(); minute < plan.finishMinute(); minute++) {
+      checkMinute(minute, plan, rules, broken);
+    }
+    int last = plan.runs().stream().mapToInt(ValveRun::endMinute).max().orElse(plan.opensMinute());
+    if (last != plan.finishMinute()) {
+      broken.add("the night ends at " + last + ", not at " + plan.finishMinute());
+    }
+    return broken;
+  }
+
+  private static void checkZone(WateredZone zone, List<ValveRun> own, List<String> broken) {
+    int minutes = 0;
+    for (int i = 0; i < own.size(); i++) {
+      ValveRun run = own.get(i);
+      int length = run.endMinute() - run.startMinute();
+      minutes += length;
+      if (length != zone.minutesPerCycle() || run.cycle() != i + 1) {
+        broken.add(run + " is not cycle " + (i + 1) + " of " + zone.minutesPerCycle() + " min");
+      }
+      if (i > 0 && run.startMinute() - own.get(i - 1).endMinute() < zone.soakMinutes()) {
+        broken.add(run + " starts before its soak is over");
+      }
+    }
+    if (minutes != zone.cycles() * zone.minutesPerCycle()) {
+      broken.add(zone.name() + " gets " + minutes + " min");
+    }
+  }
+
+  private static boolean insideOneWindow(ValveRun run, List<WateringWindow> windows) {
+    // Windows that touch are one stretch of time.
+    int start = windows.get(0).startMinute();
+    int end = start;
+    for (WateringWindow window : windows) {
+      start = window.startMinute() == end ? start : window.startMinute();
+      end = window.endMinute();
+      if (run.startMinute() >= start && run.endMinute() <= end) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static void checkMinute(
+      int minute, NightPlan plan, SiteRules rules, List<String> broken) {
+    int positions = 0;
+    double flow = 0;
+    for (ValveRun run : plan.runs()) {
+      if (run.startMinute() <= minute && minute < run.endMinute()) {
+        flow += run.zone().flow();
+      }
+      if (run.startMinute() <= minute && minute < run.endMinute() + rules.gapMinutes()) {
+        positions++;
+      }
+    }
+    if (positions > rules.mostValvesAtOnce()) {
+      broken.add(positions + " valves open or just closed at minute " + minute);
+    }
+    if (flow > rules.availableFlow() * (1 + 1e-6)) {
+      broken.add("flow " + flow + " at minute " + minute);
+    }
+  }
+}
