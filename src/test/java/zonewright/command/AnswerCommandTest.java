@@ -160,7 +160,8 @@ final class AnswerCommandTest {
   @Test
   void aMonthCanBeChosenByItsName() {
     CommandRun run =
-        CommandRun.of("answer", "Mean daily reference ET", "Months: Month=february", "Reference ET=2.8 in");
+        CommandRun.of(
+            "answer", "Mean daily reference ET", "Months: Month=february", "Reference ET=2.8 in");
 
     assertThat(run.firstLine()).isEqualTo("Mean daily reference ET = 0.1 in/day");
   }
