@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
+import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.plants.Plants;
@@ -319,8 +320,8 @@ class WorkedExamplesTest {
       zone.type(Climate.REFERENCE_ET, each, inches);
     }
     assertThat(zone.number(SiteBudget.PERCENT, month) * 100).as(name).isCloseTo(percent, half(1));
-    assertThat(zone.number(Climate.PEAK_DAYS)).isEqualTo(31);
-    assertThat(zone.outcome(Climate.PEAK_MONTH)).isEqualTo(new Outcome.Words("July"));
+    assertThat(zone.number(Peak.DAYS)).isEqualTo(31);
+    assertThat(zone.outcome(Peak.MONTH)).isEqualTo(new Outcome.Words("July"));
   }
 
   @Test
@@ -335,7 +336,7 @@ class WorkedExamplesTest {
       assertThat(zone.number(SiteBudget.PERCENT, month))
           .isCloseTo(hundredths[month] / 24, offset(1e-9));
     }
-    assertThat(zone.number(Climate.PEAK_REFERENCE_ET)).isCloseTo(0.24, offset(1e-9));
+    assertThat(zone.number(Peak.REFERENCE_ET)).isCloseTo(0.24, offset(1e-9));
   }
 
   @Test
