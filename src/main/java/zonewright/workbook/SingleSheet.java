@@ -113,7 +113,7 @@ final class SingleSheet {
     row.setHeightInPoints(height(column.meaning(), column.source()));
     XSSFName name = workbook.createName();
     name.setNameName(WorkbookNames.defined(table, column));
-    name.setRefersToFormula("'%s'!$B$%d".formatted(table.title(), row.getRowNum() + 1));
+    name.setRefersToFormula("'%s'!$B$%s".formatted(table.title(), row.getRowNum() + 1));
   }
 
   private static float height(String one, String other) {
