@@ -117,7 +117,7 @@ final class SingleSheet {
         Math.max(height(column.meaning(), column.source()), height(row.getCell(1))));
     XSSFName name = workbook.createName();
     name.setNameName(WorkbookNames.defined(table, column));
-    name.setRefersToFormula("'%s'!$B$%d".formatted(table.title(), row.getRowNum() + 1));
+    name.setRefersToFormula("'%s'!$B$%s".formatted(table.title(), row.getRowNum() + 1));
   }
 
   private static float height(XSSFCell value) {

@@ -72,7 +72,7 @@ class FloorsTest {
   @Test
   void theTradeKnowsNothingOfDesignsFilesAndScreens() {
     noClasses()
-        .that(programBut(ABOVE_THE_TRADE).and(not(JavaClass.Predicates.simpleName("Zonewright"))))
+        .that(programBut(ABOVE_THE_TRADE).and(not(resideInAPackage("zonewright"))))
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(ABOVE_THE_TRADE)
