@@ -72,6 +72,9 @@ class LiveFormulasTest {
       }
     }
     assertThat(wrong).isEmpty();
+    assertThat(Inputs.of(DesignFile.read(answer).design(), 12))
+        .as("the other program's file brings every input back, but for its last digits")
+        .isEqualTo(Inputs.of(design, 12));
     int blankRows =
         (int)
             design.book().blueprint().tables().stream()
