@@ -91,7 +91,7 @@ final class ColumnGuide {
     right.setBorder(BorderFactory.createEmptyBorder());
     right.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, right);
-    split.setDividerLocation(com.formdev.flatlaf.util.UIScale.scale(280));
+    split.setDividerLocation(com.formdev.flatlaf.util.UIScale.scale(330));
     dialog.add(split);
     dialog
         .getRootPane()
@@ -100,7 +100,7 @@ final class ColumnGuide {
             KeyStroke.getKeyStroke("ESCAPE"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
     fill();
-    dialog.setSize(com.formdev.flatlaf.util.UIScale.scale(new Dimension(820, 560)));
+    dialog.setSize(com.formdev.flatlaf.util.UIScale.scale(new Dimension(900, 580)));
     dialog.setLocationRelativeTo(owner);
   }
 

@@ -28,7 +28,9 @@ final class Look {
     }
   }
 
+  /** Text sizes to choose from; {@link #USUAL_SIZE} is whatever the desktop asks for. */
   private static final List<Integer> SIZES = List.of(10, 11, 12, 13, 14, 16, 18, 20, 24);
+
   private static final int USUAL_SIZE = 12;
 
   private final Memory memory;
@@ -62,7 +64,8 @@ final class Look {
       FlatLightLaf.setup();
     }
     Font usual = UIManager.getLookAndFeelDefaults().getFont("defaultFont");
-    UIManager.put("defaultFont", usual.deriveFont((float) size));
+    float points = Math.round(usual.getSize2D() * size / USUAL_SIZE);
+    UIManager.put("defaultFont", usual.deriveFont(points));
     FlatLaf.updateUI();
   }
 
