@@ -18,6 +18,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.units.QuantityKind;
+import zonewright.units.Units;
 
 /**
  * Columns of the peak-month water allowance that the WaterSense water budget approach knows.
@@ -35,11 +36,17 @@ public final class WaterSense {
               MONTHS,
               "allowance-ranking",
               "Reference ET less rain",
-              QuantityKind.DEPTH,
-              Climate.REFERENCE_ET.cell().minus(Rain.MONTH_RAIN.cell()))
+              QuantityKind.COUNT,
+              number(1000)
+                  .times(
+                      Climate.REFERENCE_ET
+                          .cell()
+                          .minus(Rain.MONTH_RAIN.cell())
+                          .measuredIn(Units.MILLIMETRE))
+                  .roundedDownTo(Units.ONE))
           .band(ALLOWANCES)
           .means(
-              "What the months are ranked by to find the peak watering month of the allowance. Type 0 where a month has no rain.")
+              "What the months are ranked by to find the peak watering month of the allowance, in thousandths of a millimetre. Type 0 where a month has no rain.")
           .source(FROM_MEMORY);
 
   private static final Formula POSITION =

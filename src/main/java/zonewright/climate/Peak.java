@@ -40,18 +40,29 @@ public final class Peak {
               MONTHS,
               "ranking",
               "Peak ranking",
-              QuantityKind.DAILY_DEPTH,
-              Formula.when(new Condition.WordIs(CHOICE.reference(), List.of(BY_DEFICIT)))
-                  .then(Climate.DAILY_REFERENCE_ET.cell().minus(Rain.DAILY_EFFECTIVE.cell()))
-                  .otherwise(
-                      Climate.DAILY_REFERENCE_ET
-                          .cell()
-                          .minus(number(1e-6).times(Rain.DAILY_EFFECTIVE.cell()))))
+              QuantityKind.COUNT,
+              ranked(
+                  Formula.when(new Condition.WordIs(CHOICE.reference(), List.of(BY_DEFICIT)))
+                      .then(Climate.DAILY_REFERENCE_ET.cell().minus(Rain.DAILY_EFFECTIVE.cell()))
+                      .otherwise(
+                          Climate.DAILY_REFERENCE_ET
+                              .cell()
+                              .minus(number(0.001).times(Rain.DAILY_EFFECTIVE.cell())))))
           .band(CLIMATE)
           .means(
-              "What the months are ranked by to find the peak. By reference ET, a millionth of the effective rain is taken off, so"
-                  + " that of two equal months the drier counts.")
+              "What the months are ranked by to find the peak, in ten-thousandths of a millimetre a day. By reference ET, a thousandth"
+                  + " of the effective rain is taken off, so that of two equal months the drier counts.")
           .source("By definition.");
+
+  /**
+   * Whole steps of a ten-thousandth of a millimetre a day, so that months equal but for the last
+   * bits rank equal everywhere.
+   */
+  private static Formula ranked(Formula daily) {
+    return number(10_000)
+        .times(daily.measuredIn(Units.MILLIMETRE_PER_DAY))
+        .roundedDownTo(Units.ONE);
+  }
 
   private static final Formula POSITION =
       new Formula.Gather(Gathering.POSITION_OF_LARGEST, RANKING.reference());
