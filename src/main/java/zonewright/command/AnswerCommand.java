@@ -66,7 +66,7 @@ final class AnswerCommand extends Task {
             problem -> {
               throw new Complaint(ExitCode.USAGE, AnswerText.sentence(problem));
             });
-    AnswerText text = new AnswerText(question, asked, system);
+    AnswerText text = new AnswerText(finder, question, asked, system);
     if (!question.missing().isEmpty()) {
       throw new Complaint(ExitCode.USAGE, text.missing());
     }

@@ -6,6 +6,7 @@ import zonewright.design.Question;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.ColumnFinder;
 import zonewright.sheet.Working;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
@@ -17,8 +18,10 @@ final class AnswerText {
   private final Question question;
   private final Column asked;
   private final UnitSystem system;
+  private final ColumnFinder finder;
 
-  AnswerText(Question question, Column asked, UnitSystem system) {
+  AnswerText(ColumnFinder finder, Question question, Column asked, UnitSystem system) {
+    this.finder = finder;
     this.question = question;
     this.asked = asked;
     this.system = system;
@@ -95,7 +98,7 @@ final class AnswerText {
         .append(". Write for example:");
     List<String> examples =
         needs.stream()
-            .map(column -> "  \"" + column.name() + "=" + example(column) + "\"")
+            .map(column -> "  \"" + finder.shortestName(column) + "=" + example(column) + "\"")
             .toList();
     int width = examples.stream().mapToInt(String::length).max().orElse(0);
     for (int i = 0; i < examples.size(); i++) {
@@ -113,8 +116,8 @@ final class AnswerText {
     return text.toString();
   }
 
-  private static String names(List<Column> columns) {
-    return String.join(", ", columns.stream().map(Column::name).toList());
+  private String names(List<Column> columns) {
+    return String.join(", ", columns.stream().map(finder::shortestName).toList());
   }
 
   private String hint(Column column) {

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.ColumnProgram;
 import zonewright.formula.Condition;
+import zonewright.formula.Dependencies;
 import zonewright.formula.Expressed;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
@@ -66,6 +68,8 @@ final class Findings {
   private void entries(TableDefinition table, Column column, List<Finding> found) {
     Reference reference = column.reference();
     boolean words = column.content() == Column.Content.WORDS;
+    Set<Reference> needs =
+        column.formula().map(formula -> Dependencies.alwaysOf(formula).cells()).orElse(Set.of());
     for (int row = 0; row < book.rows(table.id()); row++) {
       boolean blank = book.entry(reference, row) instanceof Entry.Blank;
       if (words) {
@@ -77,11 +81,25 @@ final class Findings {
           add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
         }
       } else if (Double.isNaN(book.number(reference, row))
+          && !(blank && carriedOn(table, needs, row))
           && book.outcome(reference, row) instanceof Outcome.Refused refused
           && refused.where().column().equals(reference)) {
         add(found, Severity.WRONG, reference, row, column.name() + ": " + refused.because(), "");
       }
     }
+  }
+
+  /**
+   * Says whether a cell lacks its number because one it always needs does: then the fault lies
+   * upstream.
+   */
+  private boolean carriedOn(TableDefinition table, Set<Reference> needs, int row) {
+    for (Reference need : needs) {
+      if (Double.isNaN(book.number(need, need.table().equals(table.id()) ? row : 0))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void rule(Ready ready, List<Finding> found) {

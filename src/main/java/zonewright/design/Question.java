@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
-import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Nearest;
@@ -110,11 +110,22 @@ public final class Question {
     if (fixedName) {
       return;
     }
-    Edit edit = new Edits(book).typed(reference, row(reference), text);
-    book.start(edit);
+    for (int row : rowsFor(table)) {
+      book.start(new Edits(book).typed(reference, row, text));
+    }
     if (book.outcome(reference, row(reference)) instanceof Outcome.Refused refused) {
       problems.add(refused);
     }
+  }
+
+  /** Values of a month count for the month that is named, or for every month alike. */
+  private List<Integer> rowsFor(TableDefinition table) {
+    boolean alike =
+        table.rows() instanceof TableDefinition.Rows.Named
+            && sameAs(table.columns().get(0)).isEmpty();
+    return alike
+        ? IntStream.range(0, book.rows(table.id())).boxed().toList()
+        : List.of(row(table.columns().get(0).reference()));
   }
 
   private int row(Reference reference) {

@@ -63,7 +63,7 @@ final class StandingWaterPicture extends JPanel {
     if (shown.greatestAtOnce() == 0) {
       return "No water stands: the soil takes it in as fast as it comes.";
     }
-    return "%d cycles; at most %s stands, %s may"
+    return "%s cycles; at most %s stands, %s may"
         .formatted(
             shown.cycles().size(), depth(shown, shown.greatest()), depth(shown, shown.limit()));
   }

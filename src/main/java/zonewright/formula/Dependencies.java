@@ -11,19 +11,34 @@ import zonewright.formula.Condition.ConditionReading;
 public final class Dependencies implements Reading<Void>, ConditionReading<Void> {
   private final Set<Reference> cells = new LinkedHashSet<>();
   private final Set<Reference> columns = new LinkedHashSet<>();
+  private final boolean always;
+
+  private Dependencies(boolean always) {
+    this.always = always;
+  }
+
   private final Set<ReferenceTable.Numbers> published = new LinkedHashSet<>();
 
   /** Returns what {@code formula} depends on. */
   public static Dependencies of(Formula formula) {
-    Dependencies dependencies = new Dependencies();
+    Dependencies dependencies = new Dependencies(false);
     formula.read(dependencies);
     return dependencies;
   }
 
   /** Returns what {@code condition} depends on. */
   public static Dependencies of(Condition condition) {
-    Dependencies dependencies = new Dependencies();
+    Dependencies dependencies = new Dependencies(false);
     condition.read(dependencies);
+    return dependencies;
+  }
+
+  /**
+   * Returns what {@code formula} depends on whichever way its conditions go: branches are left out.
+   */
+  public static Dependencies alwaysOf(Formula formula) {
+    Dependencies dependencies = new Dependencies(true);
+    formula.read(dependencies);
     return dependencies;
   }
 
@@ -89,6 +104,9 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   @Override
   public Void choose(Formula.Choose choose) {
     choose.condition().read(this);
+    if (always) {
+      return null;
+    }
     choose.then().read(this);
     return choose.otherwise().read(this);
   }
@@ -146,7 +164,9 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
 
   @Override
   public Void given(Condition.Given given) {
-    cells.add(given.cell());
+    if (!always) {
+      cells.add(given.cell());
+    }
     return null;
   }
 

@@ -6,7 +6,9 @@ public enum Gathering {
   SUM("SUM", "sum of"),
   /** The largest. */
   LARGEST("MAX", "largest of"),
-  /** The position, from 1, of the largest; the first where several are equal. */
+  /**
+   * The position, from 1, of the largest; the first where several are equal in all but last bits.
+   */
   POSITION_OF_LARGEST("MATCH", "row of the largest of");
 
   private final String spreadsheet;

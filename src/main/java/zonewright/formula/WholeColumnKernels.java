@@ -84,8 +84,13 @@ final class WholeColumnKernels {
     }
 
     private double position() {
-      int best = positionOfLargest();
-      return Double.isNaN(column.at(best)) ? Double.NaN : best + 1;
+      double largest = column.at(positionOfLargest());
+      for (int row = 0; row < column.rows(); row++) {
+        if (Numbers.atMost(largest, column.at(row))) {
+          return row + 1;
+        }
+      }
+      return Double.NaN;
     }
   }
 

@@ -358,6 +358,9 @@ public final class Book {
     }
     String symbol = kind.unit(system()).symbol();
     String number = QuantityText.readable(value, decimals);
+    if (kind == QuantityKind.DAYS && number.equals("1")) {
+      return "1 day";
+    }
     return symbol.isEmpty() ? number : number + " " + symbol;
   }
 }

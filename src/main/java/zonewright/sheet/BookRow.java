@@ -7,6 +7,7 @@ import java.util.Set;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.Formula;
 import zonewright.formula.KnownRow;
+import zonewright.formula.Numbers;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
@@ -98,7 +99,15 @@ final class BookRow implements KnownRow {
     if (best < 0) {
       return Double.NaN;
     }
-    return gather.gathering().keepsUnit() ? book.number(gather.column(), best) : best + 1;
+    double largest = book.number(gather.column(), best);
+    if (gather.gathering().keepsUnit()) {
+      return largest;
+    }
+    int first = 0;
+    while (!Numbers.atMost(largest, book.number(gather.column(), first))) {
+      first++;
+    }
+    return first + 1;
   }
 
   @Override

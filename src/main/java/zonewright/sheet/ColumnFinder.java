@@ -95,8 +95,16 @@ public final class ColumnFinder {
     return blueprint.tables().stream().map(TableDefinition::title).toList();
   }
 
+  /** Returns the shortest name that means a column: its own, or with its table in front. */
+  public String shortestName(Column column) {
+    return find(column.name()) instanceof One one
+            && one.column().reference().equals(column.reference())
+        ? column.name()
+        : fullName(column);
+  }
+
   /** Returns a column's name with its table, as {@code Site: Volume a week}. */
-  public String fullName(Column column) {
+  private String fullName(Column column) {
     return blueprint.table(column.reference().table()).title() + ": " + column.name();
   }
 

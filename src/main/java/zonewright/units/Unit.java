@@ -67,7 +67,8 @@ public record Unit(String symbol, Dimension dimension, Scale size, BigDecimal ze
       in(other);
     }
     boolean sameZero = zero.signum() == 0 && other.zero.signum() == 0;
-    if (size.same(other.size) && zero.compareTo(other.zero) == 0) {
+    boolean same = size.same(other.size) && zero.compareTo(other.zero) == 0;
+    if (same || Double.isNaN(value) || Double.isInfinite(value)) {
       return value;
     }
     double raw = sameZero ? value * in(other) : shifted(value, other);

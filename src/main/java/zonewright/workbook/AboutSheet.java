@@ -74,7 +74,7 @@ final class AboutSheet {
   private int part(XSSFSheet sheet, int at, String title, List<String> sentences, Look look) {
     int next = line(sheet, at, title, Look.BAND, 18);
     for (String sentence : sentences) {
-      next = line(sheet, next, sentence, look, 13.5f * (1 + sentence.length() / 118) + 5);
+      next = line(sheet, next, sentence, look, 13.5f * (1 + sentence.length() / 124) + 5);
     }
     return next;
   }

@@ -99,10 +99,15 @@ final class CellReader {
             ? Optional.of(formulas.text(column))
             : Optional.empty();
     boolean sum = text.matches("[\\d\\s.,+\\-*/^()%eE]+");
-    if (own.isPresent() && (same(own.get(), text) || !sum)) {
+    if (own.isPresent() && (same(own.get(), text) || !sum || (fixed(own.get()) && fixed(text)))) {
       return Entry.BLANK;
     }
     return odd(column, cell, "=" + text, "a formula");
+  }
+
+  /** A fixed default, which other programs may write with fewer digits. */
+  private static boolean fixed(String formula) {
+    return formula.matches("\\(?-?\\d+(\\.\\d+)?([eE][-+]?\\d+)?\\)?");
   }
 
   private static boolean same(String one, String other) {

@@ -28,7 +28,7 @@ final class CellText {
   static String encoded(String words) {
     if (words.length() > LONGEST / 2) {
       throw new TooLong(
-          "a cell holds %d letters (“%s …”); a workbook takes at most %d."
+          "a cell holds %s letters (“%s …”); a workbook takes at most %s."
               .formatted(words.length(), words.substring(0, 30), LONGEST / 2));
     }
     String plain = LOOKS_ENCODED.matcher(words).replaceAll("_x005F_");

@@ -174,7 +174,7 @@ final class DesignReader {
             : free(table, lines);
     List<Entry> entries = lines.stream().flatMap(line -> line.entries().stream()).toList();
     taken.add(
-        "%s: %d %s, %s"
+        "%s: %s %s, %s"
             .formatted(
                 table.title(), lines.size(), lines.size() == 1 ? "row" : "rows", typed(entries)));
     comparisons.add(() -> compare(table, reading, lines, places));

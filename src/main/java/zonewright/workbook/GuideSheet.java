@@ -19,8 +19,8 @@ final class GuideSheet {
   private static final List<String> HEADINGS =
       List.of(
           "Sheet", "Column", "Cells are", "What it means", "How it is calculated", "Where from");
-  private static final int[] WIDTHS = {11, 26, 13, 52, 52, 52};
-  private static final int LETTERS_A_WIDTH = 64;
+  private static final int[] WIDTHS = {12, 36, 13, 52, 52, 52};
+  private static final int LETTERS_A_WIDTH = 66;
 
   private final XSSFWorkbook workbook;
   private final Styles styles;

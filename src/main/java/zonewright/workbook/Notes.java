@@ -25,7 +25,7 @@ final class Notes {
           : new ReadingReport.Note(
               first.sheet(),
               first.cell(),
-              "%s (and so in %d more %s)"
+              "%s (and so in %s more %s)"
                   .formatted(first.sentence(), more, more == 1 ? "cell" : "cells"));
     }
   }

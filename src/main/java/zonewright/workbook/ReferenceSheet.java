@@ -19,8 +19,9 @@ import zonewright.units.Units;
  * A table of the trade as a sheet: what the design's formulas look up, each row with its source.
  */
 final class ReferenceSheet {
-  private static final int TEXT_WIDTH = 26;
+  private static final int TEXT_WIDTH = 46;
   private static final int SOURCE_WIDTH = 70;
+  private static final int SOURCE_LETTERS_A_LINE = 86;
   private static final int NUMBER_WIDTH = 12;
   private static final String NONE = "not given";
 
@@ -62,17 +63,32 @@ final class ReferenceSheet {
       cell.setCellStyle(styles.of(Look.HEADING));
       cell.setCellValue(numbers.map(column -> column.heading(system)).orElse(heading));
       boolean source = heading.equals("Source") || heading.equals("Status");
-      int width = numbers.isPresent() ? NUMBER_WIDTH : source ? SOURCE_WIDTH : TEXT_WIDTH;
+      int width =
+          numbers.isPresent() ? NUMBER_WIDTH : source ? SOURCE_WIDTH : width(table, heading);
       sheet.setColumnWidth(position, width * 256);
       for (int row = 0; row < table.size(); row++) {
         cell(sheet.getRow(row + 1), position, table.text(row, heading), row, numbers, source);
       }
+    }
+    for (int row = 0; row < table.size(); row++) {
+      int longest =
+          Math.max(table.text(row, "Source").length(), table.text(row, "Status").length());
+      int lines = 1 + longest / SOURCE_LETTERS_A_LINE;
+      sheet.getRow(row + 1).setHeightInPoints(Math.max(15, lines * 11.5f + 4));
     }
     ExcelTable.make(sheet, table.name(), number, 0, table.size(), headings.size());
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     Paper.set(sheet, project, system, true, 1);
     return sheet;
+  }
+
+  private static int width(ReferenceTable table, String heading) {
+    int width = heading.length() + 4;
+    for (int row = 0; row < table.size(); row++) {
+      width = Math.max(width, table.text(row, heading).length() + 4);
+    }
+    return Math.min(TEXT_WIDTH, width);
   }
 
   private void cell(

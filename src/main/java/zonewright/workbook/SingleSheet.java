@@ -1,5 +1,6 @@
 package zonewright.workbook;
 
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -23,7 +24,8 @@ final class SingleSheet {
 
   private static final String[] HEADINGS = {ITEM, VALUE, UNIT, "What it means", "Where from"};
   private static final int[] WIDTHS = {27, 38, 9, 62, 58};
-  private static final int SMALL_LETTERS_A_WIDTH = 74;
+  private static final int VALUE_LETTERS_A_LINE = 36;
+  private static final int SMALL_LETTERS_A_WIDTH = 80;
 
   private final XSSFWorkbook workbook;
   private final Book book;
@@ -67,6 +69,7 @@ final class SingleSheet {
     }
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    sheet.setTabColor(Styles.colour(Look.INPUT_HEADING.fill));
     Paper.set(sheet, project, book.system(), true, 1);
     return sheet;
   }
@@ -110,10 +113,17 @@ final class SingleSheet {
     small(row, 2, unit, Look.SMALL);
     small(row, 3, column.meaning(), Look.SMALL);
     small(row, 4, column.source(), Look.SMALL);
-    row.setHeightInPoints(height(column.meaning(), column.source()));
+    row.setHeightInPoints(
+        Math.max(height(column.meaning(), column.source()), height(row.getCell(1))));
     XSSFName name = workbook.createName();
     name.setNameName(WorkbookNames.defined(table, column));
-    name.setRefersToFormula("'%s'!$B$%d".formatted(table.title(), row.getRowNum() + 1));
+    name.setRefersToFormula("'%s'!$B$%s".formatted(table.title(), row.getRowNum() + 1));
+  }
+
+  private static float height(XSSFCell value) {
+    boolean words = value.getCellType() == CellType.STRING;
+    int letters = words ? value.getStringCellValue().length() : 0;
+    return 5 + 13 * (1 + letters / VALUE_LETTERS_A_LINE);
   }
 
   private static float height(String one, String other) {

@@ -59,20 +59,19 @@ final class Styles {
     Look look = key.look();
     XSSFCellStyle style = workbook.createCellStyle();
     style.setFont(fonts.computeIfAbsent(look, this::font));
-    style.setVerticalAlignment(
-        look.wrapped && !look.heading() && look != Look.INPUT_WORDS
-            ? VerticalAlignment.TOP
-            : VerticalAlignment.CENTER);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
     style.setWrapText(look.wrapped);
     style.setLocked(!look.typed());
     style.setQuotePrefixed(key.literal());
     style.setDataFormat(workbook.createDataFormat().getFormat(key.format()));
     if (look.heading()) {
       style.setAlignment(HorizontalAlignment.CENTER);
-    } else if (!key.format().equals("General")) {
-      style.setAlignment(HorizontalAlignment.RIGHT);
-    } else {
+    } else if (key.format().equals("General")) {
       style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention((short) (look == Look.BAND || look == Look.TITLE ? 0 : 1));
+    } else {
+      // Numbers go right and words left, so that a long reason loses its end, not its start.
+      style.setAlignment(HorizontalAlignment.GENERAL);
     }
     if (look.fill != null) {
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);

@@ -229,7 +229,7 @@ final class TableReading {
       notes.add(
           area.sheet().getSheetName(),
           Notes.cell(area.last() + 1, area.firstColumn()),
-          "%d %s just under the table %s belonged to it by its look and %s taken"
+          "%s %s just under the table %s belonged to it by its look and %s taken"
               .formatted(
                   taken, taken == 1 ? "row" : "rows", table.title(), taken == 1 ? "was" : "were"));
     }

@@ -18,7 +18,7 @@ final class TableSheet {
   private static final int HEADING_ROW = 1;
   static final int FIRST_ROW = 2;
 
-  private static final int NARROWEST = 10;
+  private static final int NARROWEST = 11;
   private static final int WIDEST = 34;
   private static final int COLUMNS_A_PAGE = 26;
   private static final float LINE_POINTS = 12.5f;
@@ -81,6 +81,7 @@ final class TableSheet {
     sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     int pages = (columns.size() + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
+    sheet.setTabColor(Styles.colour(Look.HEADING.fill));
     Paper.set(sheet, project, book.system(), true, pages);
     return sheet;
   }
@@ -117,7 +118,7 @@ final class TableSheet {
       cell.setCellStyle(styles.of(column.takesEntries() ? Look.INPUT_HEADING : Look.HEADING));
       int width = width(column, heading);
       sheet.setColumnWidth(position, width * 256);
-      lines = Math.max(lines, lines(heading, width - 3));
+      lines = Math.max(lines, lines(heading, width - 1));
     }
     row.setHeightInPoints(lines * LINE_POINTS + 4);
   }
@@ -125,7 +126,7 @@ final class TableSheet {
   private int width(Column column, String heading) {
     int width = NARROWEST;
     for (String word : heading.split(" ", -1)) {
-      width = Math.max(width, word.length() + 4);
+      width = Math.max(width, word.length() + 3);
     }
     if (column.content() != Column.Content.NUMBER) {
       String table = column.reference().table();

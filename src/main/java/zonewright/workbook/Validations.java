@@ -105,6 +105,6 @@ final class Validations {
   /** Returns the words of a list as cells of a sheet. */
   static String cells(String sheet, int column, int firstRow, int lastRow) {
     String letter = CellReference.convertNumToColString(column);
-    return "'%s'!$%s$%d:$%s$%d".formatted(sheet, letter, firstRow + 1, letter, lastRow + 1);
+    return "'%s'!$%s$%s:$%s$%s".formatted(sheet, letter, firstRow + 1, letter, lastRow + 1);
   }
 }

@@ -89,7 +89,7 @@ final class WorkbookOpening {
       }
       if (size > LARGEST_FILE) {
         throw new DesignFileException(
-            "%s has %d MB; designs up to %d MB are opened."
+            "%s has %s MB; designs up to %s MB are opened."
                 .formatted(path, size >> 20, LARGEST_FILE >> 20));
       }
       File file = path.toFile();
@@ -134,7 +134,7 @@ final class WorkbookOpening {
       }
       if (unpacked > LARGEST_UNPACKED) {
         throw new DesignFileException(
-            "%s would unpack to %d MB, which no design does; it was not opened."
+            "%s would unpack to %s MB, which no design does; it was not opened."
                 .formatted(path, unpacked >> 20));
       }
       if (zip.getEntry("xl/workbook.bin") != null) {

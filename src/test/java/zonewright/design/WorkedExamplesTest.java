@@ -345,4 +345,16 @@ class WorkedExamplesTest {
     OneZone zone = OneZone.inUsUnits().type(Climate.PLACE, "Vacaville");
     assertThat(zone.number(Climate.YEAR_REFERENCE_ET)).isCloseTo(52.3, half(0.1));
   }
+
+  @Test
+  void ofMonthsThatAskTheSameTheFirstIsThePeakInBothSystems() {
+    // California's reference evapotranspiration zones map (1999), zone 1: June 4.50 in 30 days and
+    // July 4.65 in 31 are 0.15 in/day each (verified, secondary).
+    for (UnitSystem system : UnitSystem.values()) {
+      OneZone zone = OneZone.in(system).type(Climate.PLACE, "CIMIS zone 1");
+      assertThat(zone.outcome(Peak.MONTH)).isEqualTo(new Outcome.Words("June"));
+      assertThat(zone.design().book().working(Peak.MONTH.reference(), 0).outcome())
+          .isEqualTo(new Outcome.Words("June"));
+    }
+  }
 }

@@ -55,4 +55,12 @@ class HandbookFactorsTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("gpm is length³/time and ft² is length²");
   }
+
+  @Test
+  void noNumberStaysNoNumberInEveryUnit() {
+    for (QuantityKind kind : QuantityKind.values()) {
+      double converted = kind.unit(UnitSystem.US).convert(Double.NaN, kind.unit(UnitSystem.SI));
+      assertThat(converted).as(kind.words()).isNaN();
+    }
+  }
 }

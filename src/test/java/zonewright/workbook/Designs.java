@@ -80,6 +80,8 @@ final class Designs {
       all.add(broken(system));
       all.add(overridden(system));
       all.add(empty(system));
+      all.add(RandomDesigns.of(system, 40, 20260 + all.size(), 0));
+      all.add(RandomDesigns.of(system, 40, 30260 + all.size(), 6));
     }
     return all;
   }

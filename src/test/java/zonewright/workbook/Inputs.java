@@ -1,5 +1,7 @@
 package zonewright.workbook;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.design.Design;
@@ -13,6 +15,11 @@ final class Inputs {
   private Inputs() {}
 
   static List<String> of(Design design) {
+    return of(design, 17);
+  }
+
+  /** The same, numbers to so many digits. */
+  static List<String> of(Design design, int digits) {
     Book book = design.book();
     List<String> lines = new ArrayList<>();
     lines.add(book.system().toString());
@@ -20,7 +27,7 @@ final class Inputs {
       for (Row row : book.contents().rows(table.id())) {
         StringBuilder line = new StringBuilder(table.id());
         for (int i = 0; i < table.columns().size(); i++) {
-          line.append(" | ").append(text(row.entry(i)));
+          line.append(" | ").append(text(row.entry(i), digits));
         }
         lines.add(line.toString());
       }
@@ -28,9 +35,14 @@ final class Inputs {
     return lines;
   }
 
-  private static String text(Entry entry) {
+  private static String text(Entry entry, int digits) {
     if (entry instanceof Entry.Figure figure) {
-      return Double.toString(figure.value());
+      return digits >= 17
+          ? Double.toString(figure.value())
+          : new BigDecimal(figure.value())
+              .round(new MathContext(digits))
+              .stripTrailingZeros()
+              .toString();
     }
     if (entry instanceof Entry.Words words) {
       return "“" + words.text() + "”";

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -19,6 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import zonewright.design.Design;
+import zonewright.formula.Dependencies;
+import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -28,8 +31,10 @@ import zonewright.spreadsheet.SpreadsheetProgram;
 
 /** An independent spreadsheet program gets from our formulas what our engine gets. */
 class LiveFormulasTest {
-  /** Where powers and functions are in the chain, two programs may differ by more. */
   private static final double TOLERANCE = 1e-12;
+
+  /** Where powers and functions are in the chain, two programs may differ by more. */
+  private static final double LOOSER = 1e-9;
 
   @TempDir Path folder;
 
@@ -67,6 +72,9 @@ class LiveFormulasTest {
       }
     }
     assertThat(wrong).isEmpty();
+    assertThat(Inputs.of(DesignFile.read(answer).design(), 12))
+        .as("the other program's file brings every input back, but for its last digits")
+        .isEqualTo(Inputs.of(design, 12));
     int blankRows =
         (int)
             design.book().blueprint().tables().stream()
@@ -119,9 +127,25 @@ class LiveFormulasTest {
               .formatted(where, got, book.outcome(column.reference(), row), formula));
     } else if (!Double.isNaN(number)) {
       double got = theirs.getNumericCellValue();
-      if (Math.abs(got - number) > TOLERANCE * Math.abs(number)) {
+      double tolerance = rough(book, column) ? LOOSER : TOLERANCE;
+      if (Math.abs(got - number) > tolerance * Math.abs(number)) {
         wrong.add(String.format(Locale.ROOT, "%s: %s, engine %s: %s", where, got, number, formula));
       }
     }
+  }
+
+  /** Whether a power or a function is among what a column is calculated from. */
+  private static boolean rough(Book book, Column column) {
+    Formula formula = column.formula().orElse(null);
+    if (formula == null) {
+      return false;
+    }
+    String text = new ColumnFormulas(book.blueprint(), book.system()).text(column);
+    if (text.matches(".*(POWER|SQRT|EXP|LN|SIN|COS|TAN)\\(.*")) {
+      return true;
+    }
+    Dependencies needs = Dependencies.of(formula);
+    return Stream.concat(needs.cells().stream(), needs.columns().stream())
+        .anyMatch(need -> rough(book, book.blueprint().column(need)));
   }
 }

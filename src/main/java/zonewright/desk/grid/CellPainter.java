@@ -78,9 +78,10 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     g.setColor(lastOfGroup ? palette.strongLine() : palette.line());
     g.fillRect(width - 1, 0, 1, height);
     Rectangle inside = new Rectangle(padding(), 0, width - 2 * padding() - 1, height - 1);
-    flag.ifPresent(severity -> Marks.finding(g, severity, palette, width, height));
-    if (flag.isPresent()) {
+    if (flag.isPresent() && look.standing() != Standing.REFUSED) {
       int mark = UIScale.scale(10);
+      int at = rightAligned() ? UIScale.scale(5) : width - mark;
+      Marks.finding(g, flag.get(), palette, at, height);
       inside.width -= mark;
       if (rightAligned()) {
         inside.x += mark;

@@ -74,10 +74,9 @@ final class Marks {
     g.draw(angle);
   }
 
-  /** Draws the mark of a finding in the upper right: filled where it is grave, else a ring. */
-  static void finding(Graphics2D g, Severity severity, Palette palette, int width, int height) {
+  /** Draws the mark of a finding: square where a cell is wrong, a ring where one is missing. */
+  static void finding(Graphics2D g, Severity severity, Palette palette, int x, int height) {
     float side = UIScale.scale(6f);
-    float x = width - side - UIScale.scale(4f);
     float y = Math.max(UIScale.scale(3f), height / 2f - side / 2 - UIScale.scale(1f));
     g.setColor(palette.severity(severity));
     g.setStroke(new BasicStroke(UIScale.scale(1.5f)));

@@ -76,12 +76,12 @@ public final class Palette {
 
   /** Returns the colour of words that stand back. */
   public Color muted() {
-    return mix(ink, paper, dark ? 0.78 : 0.66);
+    return mix(ink, paper, dark ? 0.82 : 0.66);
   }
 
   /** Returns the colour of values that nobody typed but that could be typed over. */
   public Color softInk() {
-    return mix(ink, paper, dark ? 0.86 : 0.80);
+    return mix(ink, paper, dark ? 0.90 : 0.80);
   }
 
   /** Returns the colour of lines between cells. */
@@ -138,7 +138,7 @@ public final class Palette {
   /** Returns the colour of a mark that stands for a finding. */
   public Color severity(Severity severity) {
     return switch (severity) {
-      case WRONG -> dark ? new Color(0xFF8A80) : new Color(0xB3261E);
+      case WRONG -> dark ? new Color(0xFFA49C) : new Color(0xB3261E);
       case MISSING -> dark ? new Color(0xFFC56B) : new Color(0x9A5B00);
       case CHECK -> dark ? new Color(0xC9A7FF) : new Color(0x7A3DB8);
       case NOTE -> muted();

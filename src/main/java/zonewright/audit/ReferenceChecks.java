@@ -1,0 +1,84 @@
+package zonewright.audit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import zonewright.design.IrrigationSheets;
+import zonewright.units.Unit;
+import zonewright.units.Units;
+
+/**
+ * All reference checks, from the table beside this class.
+ *
+ * <p>Its column {@code Given} lists cells as {@code table.column[row]=text}, rows counted from 1
+ * and left out where there is one, parted by {@code |}; {@code [*]} types into all twelve months.
+ */
+public final class ReferenceChecks {
+  private static final Pattern CELL = Pattern.compile("([a-z0-9.-]+)(?:\\[(\\d+|\\*)])?");
+
+  private ReferenceChecks() {}
+
+  /** Returns the checks in the order of the table. */
+  public static List<ReferenceCheck> all() {
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    List<ReferenceCheck> checks = new ArrayList<>();
+    try (InputStream stream = ReferenceChecks.class.getResourceAsStream("reference-checks.csv");
+        InputStreamReader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
+      for (CSVRecord line : format.parse(reader)) {
+        checks.add(check(line));
+      }
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+    return checks;
+  }
+
+  private static ReferenceCheck check(CSVRecord line) {
+    List<ReferenceCheck.Typed> given = new ArrayList<>();
+    for (String part : line.get("Given").split("\\|", -1)) {
+      int equals = part.indexOf('=');
+      for (ReferenceCheck.Cell cell : cells(part.substring(0, equals).strip())) {
+        given.add(new ReferenceCheck.Typed(cell, part.substring(equals + 1).strip()));
+      }
+    }
+    String symbol = line.get("Unit");
+    Unit unit = symbol.isEmpty() ? Units.ONE : Units.named(symbol).orElseThrow();
+    return new ReferenceCheck(
+        line.get("Topic"),
+        line.get("Example"),
+        given,
+        cells(line.get("Asked")).get(0),
+        unit,
+        Double.parseDouble(line.get("Expected")),
+        Double.parseDouble(line.get("Tolerance")),
+        line.get("Source"),
+        line.get("Status"),
+        line.get("Note"));
+  }
+
+  private static List<ReferenceCheck.Cell> cells(String text) {
+    Matcher matcher = CELL.matcher(text);
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException("a reference check names no cell: " + text);
+    }
+    var column = ReferenceCheck.column(IrrigationSheets.blueprint(), matcher.group(1));
+    List<ReferenceCheck.Cell> cells = new ArrayList<>();
+    if ("*".equals(matcher.group(2))) {
+      for (int month = 0; month < 12; month++) {
+        cells.add(new ReferenceCheck.Cell(column, month));
+      }
+    } else {
+      int row = matcher.group(2) == null ? 1 : Integer.parseInt(matcher.group(2));
+      cells.add(new ReferenceCheck.Cell(column, row - 1));
+    }
+    return cells;
+  }
+}

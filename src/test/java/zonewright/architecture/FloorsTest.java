@@ -1,0 +1,178 @@
+package zonewright.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** The floors of the house: dependencies point from the screen down to the science. */
+class FloorsTest {
+  static final JavaClasses PROGRAM =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("zonewright");
+
+  private static final String[] ABOVE_THE_TRADE = {
+    "zonewright.design..", "zonewright.workbook..", "zonewright.desk..", "zonewright.command.."
+  };
+
+  /** Classes of the program outside the packages named. */
+  private static DescribedPredicate<JavaClass> programBut(String... packages) {
+    return resideInAPackage("zonewright..").and(not(resideInAnyPackage(packages)));
+  }
+
+  @Test
+  void theProgramWasFoundAtAll() {
+    assertThat(PROGRAM).hasSizeGreaterThan(60);
+  }
+
+  @Test
+  void unitsKnowNobody() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.units..")
+        .should()
+        .dependOnClassesThat(programBut("zonewright.units.."))
+        .because("quantities are the ground floor and know nothing of tables or irrigation")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void formulasKnowOnlyUnits() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.formula..")
+        .should()
+        .dependOnClassesThat(programBut("zonewright.formula..", "zonewright.units.."))
+        .because("a formula is the same in a grid, a workbook and a worked sum")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void sheetsKnowOnlyFormulasAndUnits() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.sheet..")
+        .should()
+        .dependOnClassesThat(
+            programBut("zonewright.sheet..", "zonewright.formula..", "zonewright.units.."))
+        .because("tables that calculate know nothing of irrigation")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void theTradeKnowsNothingOfDesignsFilesAndScreens() {
+    noClasses()
+        .that(programBut(ABOVE_THE_TRADE).and(not(resideInAPackage("zonewright"))))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ABOVE_THE_TRADE)
+        .because("whoever can read an equation can read the trade's packages by themselves")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void designsKnowNothingOfFilesAndScreens() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.design..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("zonewright.workbook..", "zonewright.desk..", "zonewright.command..")
+        .because("a design is the same on a screen, on a command line and in a file")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void workbooksKnowNothingOfScreens() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.workbook..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("zonewright.desk..", "zonewright.command..")
+        .because("files are written without a window")
+        .allowEmptyShould(true)
+        .check(PROGRAM);
+  }
+
+  @Test
+  void packagesAreFreeOfCircles() {
+    slices()
+        .matching("zonewright.(*)..")
+        .should()
+        .beFreeOfCycles()
+        .because("a package in a circle cannot be read, tested or replaced alone")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void onlyWorkbooksKnowTheLibraryForTheirFiles() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("zonewright.workbook..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..")
+        .because("another file format must cost one package")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void onlyTheDeskKnowsTheScreen() {
+    DescribedPredicate<JavaClass> screen =
+        resideInAnyPackage(
+            "java.awt..", "javax.swing..", "org.jdesktop..", "com.formdev..", "net.miginfocom..");
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("zonewright.desk..", "zonewright.command..", "zonewright")
+        .should()
+        .dependOnClassesThat(screen)
+        .because("the calculation never knows the screen")
+        .check(PROGRAM);
+    noClasses()
+        .that()
+        .resideInAnyPackage("zonewright.command..", "zonewright")
+        .should()
+        .dependOnClassesThat(
+            screen.and(
+                not(JavaClass.Predicates.type(java.awt.GraphicsEnvironment.class))
+                    .and(not(JavaClass.Predicates.type(java.awt.HeadlessException.class)))))
+        .because("starting the program may ask whether there is a screen, and no more")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void theDeskCalculatesNothing() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.desk..")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("zonewright.formula.ColumnProgram")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("zonewright.formula.BlockColumn")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("zonewright.formula.Workspace")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("zonewright.formula.Expressed")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("zonewright.sheet.Calculation")
+        .because("windows show what a book holds; every number comes from a column's formula")
+        .allowEmptyShould(true)
+        .check(PROGRAM);
+  }
+}

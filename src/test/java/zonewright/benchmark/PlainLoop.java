@@ -1,0 +1,310 @@
+package zonewright.benchmark;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import zonewright.budget.SiteBudget;
+import zonewright.budget.ZoneBudget;
+import zonewright.climate.Peak;
+import zonewright.design.Design;
+import zonewright.emitters.Emitters;
+import zonewright.formula.ReferenceTable;
+import zonewright.plants.Plants;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.soil.Soils;
+import zonewright.trade.Sheets;
+import zonewright.units.QuantityKind;
+import zonewright.units.UnitSystem;
+import zonewright.water.CycleAndSoak;
+import zonewright.water.Demand;
+import zonewright.water.SiteRules;
+
+/**
+ * The columns of the zones from plants to yearly volume as a programmer would write them for US
+ * units only: arrays in, arrays out, a loop for each group of columns, no names, no reasons. Only
+ * what {@link ManyZones} holds: no second plants, canopies or adjusted depletion.
+ */
+final class PlainLoop {
+  private static final double NONE = Double.NaN;
+
+  private final int count;
+  private final double[] plantFactors =
+      list(Plants.TYPES.numbers("Plant factor", QuantityKind.FACTOR));
+  private final double[] rootDepths =
+      list(Plants.TYPES.numbers("Root depth (in)", QuantityKind.DEPTH));
+  private final double[] depletions =
+      list(Plants.TYPES.numbers("Allowed depletion", QuantityKind.SHARE));
+  private final double[] uniformities =
+      list(Emitters.KINDS.numbers("Distribution uniformity", QuantityKind.SHARE));
+  private final double[] efficiencies =
+      list(Emitters.KINDS.numbers("Irrigation efficiency", QuantityKind.SHARE));
+  private final double[] intakeRates =
+      list(Soils.TEXTURES.numbers("Intake rate (in/h)", QuantityKind.RATE));
+  private final double[][] storages = {
+    list(Soils.TEXTURES.numbers("Surface storage 0-3 % (in)", QuantityKind.DEPTH)),
+    list(Soils.TEXTURES.numbers("Surface storage 4-6 % (in)", QuantityKind.DEPTH)),
+    list(Soils.TEXTURES.numbers("Surface storage 7-12 % (in)", QuantityKind.DEPTH)),
+    list(Soils.TEXTURES.numbers("Surface storage over 12 % (in)", QuantityKind.DEPTH))
+  };
+  private final double[] availableWaters =
+      list(Soils.TEXTURES.numbers("Available water (in/ft)", QuantityKind.STORAGE));
+
+  private final double peak;
+  private final double rain;
+  private final double peakDaysWorth;
+  private final double[] gaps;
+  private final double peakDays;
+  private final double allowedDays;
+  private final double grossMethod;
+  private final Map<Column, double[]> typed = new LinkedHashMap<>();
+  final Map<Column, double[]> results = new LinkedHashMap<>();
+
+  PlainLoop(Design design) {
+    Book book = design.book();
+    count = book.rows(Sheets.ZONES);
+    peak = book.number(Peak.REFERENCE_ET.reference(), 0);
+    rain = book.number(Peak.EFFECTIVE_RAIN.reference(), 0);
+    double worth = 0;
+    for (int month = 0; month < 12; month++) {
+      worth += book.number(SiteBudget.PEAK_DAYS_WORTH.reference(), month);
+    }
+    peakDaysWorth = worth;
+    gaps =
+        SiteRules.LONGEST_GAPS.stream()
+            .mapToDouble(column -> book.number(column.reference(), 0))
+            .toArray();
+    peakDays = book.number(Peak.DAYS.reference(), 0);
+    allowedDays = book.number(SiteRules.DAYS_ALLOWED.reference(), 0);
+    grossMethod = book.number(SiteRules.GROSS_METHOD.reference(), 0);
+    for (Column column : book.blueprint().table(Sheets.ZONES).columns()) {
+      if (column.takesEntries()) {
+        double[] numbers = new double[count];
+        for (int row = 0; row < count; row++) {
+          boolean blank = book.entry(column.reference(), row) instanceof Entry.Blank;
+          numbers[row] = blank ? NONE : book.number(column.reference(), row);
+        }
+        typed.put(column, numbers);
+      }
+    }
+  }
+
+  private static double[] list(ReferenceTable.Numbers numbers) {
+    return numbers.values(UnitSystem.US);
+  }
+
+  private double[] in(Column column) {
+    return typed.get(column);
+  }
+
+  private double[] out(Column column) {
+    return results.computeIfAbsent(column, any -> new double[count]);
+  }
+
+  /** Returns how many numbers a run calculates. */
+  long cells() {
+    return (long) results.size() * count;
+  }
+
+  private static double or(double typed, double usual) {
+    return Double.isNaN(typed) ? usual : typed;
+  }
+
+  private static double up(double value) {
+    return Math.ceil(Math.max(0, value - 1e-9));
+  }
+
+  private static double down(double value) {
+    return Math.floor(value + 1e-9);
+  }
+
+  private static boolean atMost(double left, double right) {
+    return left - right <= 0x1p-48 * Math.abs(right);
+  }
+
+  private static double over(double above, double below) {
+    return below == 0 ? NONE : above / below;
+  }
+
+  private double fewestDays(double interval) {
+    if (Double.isNaN(interval)) {
+      return NONE;
+    }
+    int days = 1;
+    while (days < 7 && !atMost(gaps[days - 1], interval)) {
+      days++;
+    }
+    return days;
+  }
+
+  /** Calculates every column. */
+  void run() {
+    plants();
+    application();
+    soil();
+    demand();
+    days();
+    cycles();
+    volumes();
+    shares();
+  }
+
+  private void plants() {
+    double[] plant = in(Plants.PLANT);
+    double[] typedPlantFactor = in(Plants.PLANT_FACTOR);
+    double[] typedDensity = in(Plants.DENSITY_FACTOR);
+    double[] typedMicroclimate = in(Plants.MICROCLIMATE_FACTOR);
+    double[] typedRootDepth = in(Plants.ROOT_DEPTH);
+    double[] typedDepletion = in(Plants.ALLOWED_DEPLETION);
+    double[] plantFactor = out(Plants.PLANT_FACTOR);
+    double[] density = out(Plants.DENSITY_FACTOR);
+    double[] microclimate = out(Plants.MICROCLIMATE_FACTOR);
+    double[] coefficient = out(Plants.LANDSCAPE_COEFFICIENT);
+    double[] rootDepth = out(Plants.ROOT_DEPTH);
+    double[] depletion = out(Plants.ALLOWED_DEPLETION);
+    for (int i = 0; i < count; i++) {
+      plantFactor[i] = or(typedPlantFactor[i], plantFactors[(int) plant[i]]);
+      density[i] = or(typedDensity[i], 1);
+      microclimate[i] = or(typedMicroclimate[i], 1);
+      coefficient[i] = plantFactor[i] * density[i] * microclimate[i];
+      rootDepth[i] = or(typedRootDepth[i], rootDepths[(int) plant[i]]);
+      depletion[i] = or(typedDepletion[i], depletions[(int) plant[i]]);
+    }
+  }
+
+  private void application() {
+    double[] emitter = in(Emitters.EMITTER);
+    double[] area = in(Emitters.AREA);
+    double[] heads = in(Emitters.EMITTER_COUNT);
+    double[] headFlow = in(Emitters.EMITTER_FLOW);
+    double[] headSpacing = in(Emitters.HEAD_SPACING);
+    double[] rowSpacing = in(Emitters.ROW_SPACING);
+    double[] typedFlow = in(Emitters.ZONE_FLOW);
+    double[] typedMethod = in(Emitters.RATE_METHOD);
+    double[] typedUniformity = in(Emitters.DISTRIBUTION_UNIFORMITY);
+    double[] typedEfficiency = in(Emitters.IRRIGATION_EFFICIENCY);
+    double[] flow = out(Emitters.ZONE_FLOW);
+    double[] method = out(Emitters.RATE_METHOD);
+    double[] byArea = out(Emitters.RATE_BY_AREA);
+    double[] bySpacing = out(Emitters.RATE_BY_SPACING);
+    double[] rate = out(Emitters.PRECIPITATION_RATE);
+    double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
+    double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    for (int i = 0; i < count; i++) {
+      flow[i] = or(typedFlow[i], heads[i] * headFlow[i]);
+      method[i] = or(typedMethod[i], 0);
+      byArea[i] = over(96.25 * flow[i], area[i]);
+      bySpacing[i] =
+          Double.isNaN(headSpacing[i]) || Double.isNaN(rowSpacing[i])
+              ? NONE
+              : over(96.25 * headFlow[i], headSpacing[i] * rowSpacing[i]);
+      rate[i] = method[i] == 1 ? bySpacing[i] : byArea[i];
+      uniformity[i] = or(typedUniformity[i], uniformities[(int) emitter[i]]);
+      efficiency[i] = or(typedEfficiency[i], efficiencies[(int) emitter[i]]);
+    }
+  }
+
+  private void soil() {
+    double[] soil = in(Soils.SOIL_TYPE);
+    double[] slope = in(Soils.SLOPE);
+    double[] typedIntake = in(Soils.INTAKE_RATE);
+    double[] typedStorage = in(Soils.SURFACE_STORAGE);
+    double[] typedAvailable = in(Soils.AVAILABLE_WATER);
+    double[] intake = out(Soils.INTAKE_RATE);
+    double[] storage = out(Soils.SURFACE_STORAGE);
+    double[] available = out(Soils.AVAILABLE_WATER);
+    for (int i = 0; i < count; i++) {
+      intake[i] = or(typedIntake[i], intakeRates[(int) soil[i]]);
+      int group =
+          atMost(slope[i], 0.03) ? 0 : atMost(slope[i], 0.06) ? 1 : atMost(slope[i], 0.12) ? 2 : 3;
+      storage[i] = or(typedStorage[i], storages[group][(int) soil[i]]);
+      available[i] = or(typedAvailable[i], availableWaters[(int) soil[i]]);
+    }
+  }
+
+  private void demand() {
+    double[] coefficient = out(Plants.LANDSCAPE_COEFFICIENT);
+    double[] rate = out(Emitters.PRECIPITATION_RATE);
+    double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
+    double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] net = out(Demand.NET_DEMAND);
+    double[] multiplier = out(Demand.RUN_TIME_MULTIPLIER);
+    double[] gross = out(Demand.GROSS_DEMAND);
+    double[] week = out(Demand.RUN_TIME_PER_WEEK);
+    for (int i = 0; i < count; i++) {
+      net[i] = Math.max(0, peak * coefficient[i] - rain);
+      multiplier[i] = 1 / (0.4 + 0.6 * uniformity[i]);
+      gross[i] = grossMethod == 1 ? over(net[i], efficiency[i]) : net[i] * multiplier[i];
+      week[i] = over(gross[i] * 420, rate[i]);
+    }
+  }
+
+  private void days() {
+    double[] typedDays = in(Demand.WATERING_DAYS);
+    double[] rootDepth = out(Plants.ROOT_DEPTH);
+    double[] depletion = out(Plants.ALLOWED_DEPLETION);
+    double[] available = out(Soils.AVAILABLE_WATER);
+    double[] net = out(Demand.NET_DEMAND);
+    double[] week = out(Demand.RUN_TIME_PER_WEEK);
+    double[] depth = out(Demand.DEPLETION_DEPTH);
+    double[] interval = out(Demand.LONGEST_INTERVAL);
+    double[] needed = out(Demand.DAYS_NEEDED);
+    double[] days = out(Demand.WATERING_DAYS);
+    double[] run = out(Demand.RUN_TIME);
+    for (int i = 0; i < count; i++) {
+      depth[i] = available[i] / 12 * rootDepth[i] * depletion[i];
+      interval[i] = atMost(net[i], 0) ? NONE : Math.max(1, down(over(depth[i], net[i])));
+      needed[i] = up(7 / interval[i]);
+      days[i] = or(typedDays[i], Math.min(fewestDays(interval[i]), allowedDays));
+      run[i] = up(week[i] / days[i]);
+    }
+  }
+
+  private void cycles() {
+    double[] rate = out(Emitters.PRECIPITATION_RATE);
+    double[] intake = out(Soils.INTAKE_RATE);
+    double[] storage = out(Soils.SURFACE_STORAGE);
+    double[] run = out(Demand.RUN_TIME);
+    double[] longest = out(CycleAndSoak.LONGEST_CYCLE);
+    double[] cycles = out(CycleAndSoak.CYCLES);
+    double[] cycleMinutes = out(CycleAndSoak.CYCLE_MINUTES);
+    double[] soak = out(CycleAndSoak.SOAK);
+    double[] given = out(ZoneBudget.MINUTES_GIVEN);
+    for (int i = 0; i < count; i++) {
+      boolean atOnce = atMost(rate[i], intake[i]);
+      longest[i] = atOnce ? NONE : down(60 * storage[i] / (rate[i] - intake[i]));
+      cycles[i] = atOnce ? 1 : longest[i] < 1 ? NONE : up(run[i] / longest[i]);
+      cycleMinutes[i] = up(over(run[i], cycles[i]));
+      soak[i] = cycles[i] > 1 ? up((rate[i] - intake[i]) * cycleMinutes[i] / intake[i]) : NONE;
+      given[i] = cycles[i] * cycleMinutes[i];
+    }
+  }
+
+  private void volumes() {
+    double[] flow = out(Emitters.ZONE_FLOW);
+    double[] days = out(Demand.WATERING_DAYS);
+    double[] given = out(ZoneBudget.MINUTES_GIVEN);
+    double[] perDay = out(ZoneBudget.VOLUME_PER_WATERING_DAY);
+    double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
+    double[] perPeakMonth = out(ZoneBudget.VOLUME_PEAK_MONTH);
+    double[] perYear = out(ZoneBudget.VOLUME_PER_YEAR);
+    for (int i = 0; i < count; i++) {
+      perDay[i] = flow[i] * given[i];
+      perWeek[i] = perDay[i] * days[i];
+      perPeakMonth[i] = perWeek[i] * peakDays / 7;
+      perYear[i] = perWeek[i] / 7 * peakDaysWorth;
+    }
+  }
+
+  private void shares() {
+    double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
+    double[] share = out(ZoneBudget.SHARE);
+    double total = 0;
+    for (int i = 0; i < count; i++) {
+      total += perWeek[i];
+    }
+    for (int i = 0; i < count; i++) {
+      share[i] = over(perWeek[i], total);
+    }
+  }
+}

@@ -1,0 +1,225 @@
+package zonewright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.poifs.crypt.EncryptionInfo;
+import org.apache.poi.poifs.crypt.EncryptionMode;
+import org.apache.poi.poifs.crypt.Encryptor;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import zonewright.design.Design;
+import zonewright.design.Facts;
+import zonewright.units.UnitSystem;
+
+/** A file that is no design is refused with a sentence a designer can act on. */
+class BadFilesTest {
+  @TempDir Path folder;
+
+  private void refused(Path file, String... words) {
+    assertThatThrownBy(() -> DesignFile.read(file))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessageContaining(file.getFileName().toString())
+        .hasMessageContainingAll(words)
+        .hasMessageNotContainingAny("Exception", "null", "\n");
+  }
+
+  private Path demo() throws DesignFileException {
+    Path file = folder.resolve("garden.xlsx");
+    DesignFile.write(Designs.demo(UnitSystem.US), file);
+    return file;
+  }
+
+  @Test
+  void aFileThatIsNotThereIsNamed() {
+    refused(folder.resolve("nowhere.xlsx"), "There is no file");
+  }
+
+  @Test
+  void aFolderIsNoFile() {
+    refused(folder, "is a folder");
+  }
+
+  @Test
+  void anEmptyFileIsCalledEmpty() throws IOException {
+    refused(Files.createFile(folder.resolve("empty.xlsx")), "is empty");
+  }
+
+  @Test
+  void plainTextIsNoWorkbook() throws IOException {
+    refused(Files.writeString(folder.resolve("text.xlsx"), "zone,area\n1,900\n"), "not an .xlsx");
+  }
+
+  @Test
+  void aFileCutShortIsCalledSo() throws DesignFileException, IOException {
+    byte[] whole = Files.readAllBytes(demo());
+    for (int part : new int[] {2, 3, 10}) {
+      Path cut = folder.resolve("cut" + part + ".xlsx");
+      refused(
+          Files.write(cut, Arrays.copyOf(whole, whole.length - whole.length / part)), "cut short");
+    }
+  }
+
+  @Test
+  void aFileWithSpoiltBytesIsCalledDamaged() throws DesignFileException, IOException {
+    byte[] whole = Files.readAllBytes(demo());
+    Arrays.fill(whole, 2000, 6000, (byte) 'x');
+    refused(Files.write(folder.resolve("spoilt.xlsx"), whole), "damaged");
+  }
+
+  @Test
+  void anOlderWorkbookIsToBeSavedAnew() throws IOException {
+    Path file = folder.resolve("older.xls");
+    try (HSSFWorkbook workbook = new HSSFWorkbook();
+        OutputStream stream = Files.newOutputStream(file)) {
+      workbook.createSheet("Zones");
+      workbook.write(stream);
+    }
+    refused(file, "older .xls", "save it as .xlsx");
+  }
+
+  @Test
+  void aWorkbookWithAPasswordIsToBeSavedWithoutOne() throws Exception {
+    Path file = folder.resolve("secret.xlsx");
+    EncryptionInfo info = new EncryptionInfo(EncryptionMode.agile);
+    Encryptor encryptor = info.getEncryptor();
+    encryptor.confirmPassword("water");
+    try (POIFSFileSystem files = new POIFSFileSystem()) {
+      try (OPCPackage plain = OPCPackage.open(demo().toFile());
+          OutputStream stream = encryptor.getDataStream(files)) {
+        plain.save(stream);
+      }
+      try (OutputStream stream = Files.newOutputStream(file)) {
+        files.writeFilesystem(stream);
+      }
+    }
+    refused(file, "password");
+  }
+
+  @Test
+  void otherOfficeFilesAreNoWorkbooks() throws IOException {
+    refused(zip("letter.xlsx", "[Content_Types].xml", "word/document.xml"), "not an .xlsx");
+    refused(zip("sheet.xlsx", "mimetype", "content.xml"), "OpenDocument");
+    refused(zip("binary.xlsx", "[Content_Types].xml", "xl/workbook.bin"), "binary");
+  }
+
+  private Path zip(String name, String... parts) throws IOException {
+    Path file = folder.resolve(name);
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      for (String part : parts) {
+        zip.putNextEntry(new ZipEntry(part));
+        zip.write("<x/>".getBytes(StandardCharsets.UTF_8));
+        zip.closeEntry();
+      }
+    }
+    return file;
+  }
+
+  @Test
+  void someoneElsesWorkbookIsToldWhatItLacks() throws IOException {
+    Path file = folder.resolve("accounts.xlsx");
+    try (XSSFWorkbook workbook = new XSSFWorkbook();
+        OutputStream stream = Files.newOutputStream(file)) {
+      workbook.createSheet("Accounts").createRow(0).createCell(0).setCellValue("Sum");
+      workbook.write(stream);
+    }
+    refused(file, "not a design made with Zonewright", "“Zones”");
+  }
+
+  @Test
+  void aFileThatUnpacksToTooMuchIsNotOpened() throws IOException {
+    Path file = folder.resolve("bomb.xlsx");
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      zip.setLevel(1);
+      byte[] nothing = new byte[1 << 20];
+      for (String part : new String[] {"[Content_Types].xml", "xl/workbook.xml", "xl/a.xml"}) {
+        zip.putNextEntry(new ZipEntry(part));
+        for (int i = 0; i < 700; i++) {
+          zip.write(nothing);
+        }
+        zip.closeEntry();
+      }
+    }
+    refused(file, "would unpack to");
+  }
+
+  @Test
+  void macrosAreNeitherRunNorTaken() throws DesignFileException, IOException {
+    Path file = demo();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));
+        OutputStream stream = Files.newOutputStream(folder.resolve("macros.xlsm"))) {
+      workbook.setVBAProject(new java.io.ByteArrayInputStream(new byte[] {1, 2, 3}));
+      workbook.write(stream);
+    }
+    DesignFile.Opened opened = DesignFile.read(folder.resolve("macros.xlsm"));
+    assertThat(opened.report().lines()).anyMatch(line -> line.contains("macros"));
+    assertThat(Designs.zones(opened.design())).isEqualTo(12);
+  }
+
+  @Test
+  void savingUnderAnotherEndingIsRefused() {
+    assertThatThrownBy(
+            () -> DesignFile.write(Designs.demo(UnitSystem.US), folder.resolve("garden.csv")))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessageContaining(".xlsx workbook");
+  }
+
+  @Test
+  void savingIntoAFolderThatIsNotThereIsRefused() {
+    Path file = folder.resolve("none").resolve("garden.xlsx");
+    assertThatThrownBy(() -> DesignFile.write(Designs.demo(UnitSystem.US), file))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessageContaining("There is no folder");
+  }
+
+  @Test
+  void savingOverAFileThatIsOpenElsewhereIsRefused() throws DesignFileException, IOException {
+    Path file = demo();
+    byte[] before = Files.readAllBytes(file);
+    Files.createFile(folder.resolve(".~lock.garden.xlsx#"));
+    assertThatThrownBy(() -> DesignFile.write(Designs.demo(UnitSystem.SI), file))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessageContaining("has it open");
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
+  }
+
+  @Test
+  void aSaveThatFailsHalfWayLeavesTheOldFileAndNothingElse() throws IOException {
+    Path file = Files.writeString(folder.resolve("garden.xlsx"), "as it was");
+    assertThatThrownBy(
+            () ->
+                SafeSave.replace(
+                    file,
+                    stream -> {
+                      stream.write(1);
+                      throw new IOException("No space left on device");
+                    }))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessageContaining("the disk is full");
+    assertThat(file).hasContent("as it was");
+    assertThat(folder.toFile().list()).containsExactly("garden.xlsx");
+  }
+
+  @Test
+  void wordsTooLongForACellAreToldBeforeAnythingIsWritten() {
+    Design design = Designs.demo(UnitSystem.US);
+    Designs.type(design, Facts.ZONE_NOTE, 0, "long ".repeat(8000));
+    Path file = folder.resolve("garden.xlsx");
+    assertThatThrownBy(() -> DesignFile.write(design, file))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessageContaining("letters");
+    assertThat(file).doesNotExist();
+  }
+}

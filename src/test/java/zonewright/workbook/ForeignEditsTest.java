@@ -1,0 +1,240 @@
+package zonewright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import zonewright.design.Design;
+import zonewright.design.Facts;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Outcome;
+import zonewright.plants.Plants;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.soil.Soils;
+import zonewright.units.UnitSystem;
+import zonewright.water.SiteRules;
+
+/** What people do to the workbook in a spreadsheet program is understood, or told. */
+class ForeignEditsTest {
+  @TempDir Path folder;
+  private Path file;
+  private Design design;
+
+  /** Something done to the workbook. */
+  private interface Change {
+    void to(XSSFWorkbook workbook) throws IOException;
+  }
+
+  @BeforeEach
+  void writeTheDemo() throws DesignFileException {
+    file = folder.resolve("garden.xlsx");
+    design = Designs.demo(UnitSystem.US);
+    DesignFile.write(design, file);
+  }
+
+  private DesignFile.Opened after(Change change) throws DesignFileException, IOException {
+    Path changed = folder.resolve("changed.xlsx");
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      change.to(workbook);
+      try (OutputStream stream = Files.newOutputStream(changed)) {
+        workbook.write(stream);
+      }
+    }
+    return DesignFile.read(changed);
+  }
+
+  private XSSFCell zone(XSSFWorkbook workbook, Column column, int row) {
+    int position = design.book().position(column.reference());
+    XSSFRow cells = workbook.getSheet("Zones").getRow(TableSheet.FIRST_ROW + row);
+    return cells.getCell(position) == null ? cells.createCell(position) : cells.getCell(position);
+  }
+
+  private static Entry entry(DesignFile.Opened opened, Column column, int row) {
+    return opened.design().book().entry(column.reference(), row);
+  }
+
+  @Test
+  void numbersTypedAsTextWithUnitsAreReadAndTold() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              zone(workbook, Emitters.ZONE_FLOW, 0).removeFormula();
+              zone(workbook, Emitters.ZONE_FLOW, 0).setCellValue("45.424941408 L/min");
+              zone(workbook, Emitters.AREA, 1).setCellValue("1,5");
+              zone(workbook, Emitters.AREA, 2).setCellValue("big");
+            });
+    assertThat(entry(opened, Emitters.ZONE_FLOW, 0)).isEqualTo(new Entry.Figure(12));
+    assertThat(entry(opened, Emitters.AREA, 1)).isEqualTo(new Entry.Figure(1.5));
+    assertThat(entry(opened, Emitters.AREA, 2))
+        .isInstanceOfSatisfying(
+            Entry.Unreadable.class, kept -> assertThat(kept.text()).isEqualTo("big"));
+    assertThat(opened.report().lines())
+        .anyMatch(line -> line.contains("“45.424941408 L/min” was read as 12"))
+        .anyMatch(line -> line.startsWith("Zones!D5") && line.contains("kept as it stands"));
+  }
+
+  @Test
+  void datesTruthValuesErrorsAndFormulasAreKeptAsWordsAndTold() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              CellStyle date = workbook.createCellStyle();
+              date.setDataFormat(workbook.createDataFormat().getFormat("yyyy-mm-dd"));
+              zone(workbook, Emitters.AREA, 0).setCellValue(LocalDate.of(2026, 5, 1));
+              zone(workbook, Emitters.AREA, 0).setCellStyle(date);
+              zone(workbook, Emitters.AREA, 1).setCellValue(true);
+              zone(workbook, Emitters.AREA, 2).setCellErrorValue(FormulaError.NA);
+              zone(workbook, Emitters.AREA, 3).setCellFormula("8*4");
+              zone(workbook, Emitters.ZONE_FLOW, 3).setCellFormula("7+5");
+            });
+    List<String> texts = List.of("2026-05-01", "TRUE", "#N/A", "=8*4");
+    for (int row = 0; row < texts.size(); row++) {
+      String text = texts.get(row);
+      assertThat(entry(opened, Emitters.AREA, row))
+          .isInstanceOfSatisfying(
+              Entry.Unreadable.class, kept -> assertThat(kept.text()).isEqualTo(text));
+      assertThat(opened.report().lines()).anyMatch(line -> line.contains(text));
+    }
+    assertThat(entry(opened, Emitters.ZONE_FLOW, 3)).isInstanceOf(Entry.Unreadable.class);
+  }
+
+  @Test
+  void clearingAnOverrideBringsTheDefaultBackAndTypingOneTakesItAway() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              zone(workbook, Plants.PLANT_FACTOR, 0).removeFormula();
+              zone(workbook, Plants.PLANT_FACTOR, 0).setCellValue(0.7);
+              zone(workbook, Plants.PLANT_FACTOR, 1).removeFormula();
+              zone(workbook, Plants.PLANT_FACTOR, 1).setBlank();
+              zone(workbook, Emitters.RATE_METHOD, 0).removeFormula();
+              zone(workbook, Emitters.RATE_METHOD, 0).setCellValue("by spacing");
+            });
+    assertThat(entry(opened, Plants.PLANT_FACTOR, 0)).isEqualTo(new Entry.Figure(0.7));
+    assertThat(entry(opened, Plants.PLANT_FACTOR, 1)).isEqualTo(Entry.BLANK);
+    assertThat(entry(opened, Emitters.RATE_METHOD, 0)).isEqualTo(new Entry.Words("by spacing"));
+    assertThat(entry(opened, Emitters.RATE_METHOD, 1)).isEqualTo(Entry.BLANK);
+  }
+
+  @Test
+  void aColumnHeadedInTheOtherUnitsIsConvertedAndTold() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              int position = design.book().position(Emitters.AREA.reference());
+              workbook.getSheet("Zones").getRow(1).getCell(position).setCellValue("Area (m²)");
+              zone(workbook, Emitters.AREA, 0).setCellValue(92.90304);
+            });
+    assertThat(entry(opened, Emitters.AREA, 0)).isEqualTo(new Entry.Figure(1000));
+    assertThat(opened.report().lines()).anyMatch(line -> line.contains("converted to ft²"));
+  }
+
+  @Test
+  void columnsMayStandInAnotherOrderAndOnesOwnColumnsAndSheetsAreLeftAndTold() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              XSSFSheet sheet = workbook.getSheet("Zones");
+              int area = design.book().position(Emitters.AREA.reference());
+              int note = design.book().position(Facts.ZONE_NOTE.reference());
+              for (int row = 1; row <= sheet.getLastRowNum(); row++) {
+                XSSFCell first = sheet.getRow(row).getCell(area);
+                XSSFCell second = sheet.getRow(row).getCell(note);
+                if (row == 1) {
+                  String heading = first.getStringCellValue();
+                  first.setCellValue("My remark");
+                  second.setCellValue(heading);
+                } else {
+                  second.setCellValue(first.getNumericCellValue());
+                  first.setCellValue("mine");
+                }
+              }
+              workbook.createSheet("My sheet").createRow(0).createCell(0).setCellValue("mine");
+            });
+    assertThat(entry(opened, Emitters.AREA, 3)).isEqualTo(new Entry.Figure(4100));
+    assertThat(opened.report().lines())
+        .anyMatch(line -> line.contains("“My remark”") && line.contains("was left"))
+        .anyMatch(line -> line.startsWith("My sheet: ") && line.contains("was left"));
+  }
+
+  @Test
+  void rowsTypedUnderTheTableAreTakenAndTold() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              XSSFSheet sheet = workbook.getSheet("Zones");
+              XSSFRow row = sheet.createRow(sheet.getLastRowNum() + 1);
+              row.createCell(0).setCellValue(13);
+              row.createCell(design.book().position(Emitters.AREA.reference())).setCellValue(777);
+              sheet.createRow(row.getRowNum() + 2).createCell(0).setCellValue("checked by me");
+            });
+    assertThat(Designs.zones(opened.design())).isEqualTo(13);
+    assertThat(entry(opened, Facts.ZONE_NAME, 12)).isEqualTo(new Entry.Words("13"));
+    assertThat(entry(opened, Emitters.AREA, 12)).isEqualTo(new Entry.Figure(777));
+    assertThat(opened.report().lines()).anyMatch(line -> line.contains("just under the table"));
+  }
+
+  @Test
+  void aResultThatDiffersFromOursIsToldAndNotTaken() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              zone(workbook, Emitters.PRECIPITATION_RATE, 0).setCellValue(9.75);
+              zone(workbook, Soils.INTAKE_RATE, 1).setCellValue(9.75);
+            });
+    assertThat(Inputs.of(opened.design())).isEqualTo(Inputs.of(design));
+    assertThat(opened.report().notes())
+        .hasSize(2)
+        .allMatch(note -> note.sentence().contains("shows 9.75 in the file"));
+  }
+
+  @Test
+  void somethingTypedOverACalculatedCellIsLeftAndTold() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              zone(workbook, Emitters.PRECIPITATION_RATE, 0).removeFormula();
+              zone(workbook, Emitters.PRECIPITATION_RATE, 0).setCellValue(5);
+            });
+    assertThat(Inputs.of(opened.design())).isEqualTo(Inputs.of(design));
+    assertThat(opened.report().lines()).anyMatch(line -> line.contains("typed over Precipitation"));
+  }
+
+  @Test
+  void aLineOfTheSiteInAnotherUnitIsConverted() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              XSSFRow row = line(workbook.getSheet("Site"), SiteRules.AVAILABLE_FLOW.name());
+              row.getCell(1).setCellValue(45.424941408);
+              row.getCell(2).setCellValue("L/min");
+            });
+    Outcome outcome = opened.design().book().outcome(SiteRules.AVAILABLE_FLOW.reference(), 0);
+    assertThat(outcome.number()).isCloseTo(12, within(1e-12));
+  }
+
+  private static XSSFRow line(XSSFSheet sheet, String item) {
+    for (int row = 0; row <= sheet.getLastRowNum(); row++) {
+      XSSFCell cell = sheet.getRow(row).getCell(0);
+      if (cell != null && cell.getStringCellValue().equals(item)) {
+        return sheet.getRow(row);
+      }
+    }
+    throw new AssertionError("no line " + item);
+  }
+}
