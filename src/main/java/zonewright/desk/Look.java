@@ -3,6 +3,7 @@ package zonewright.desk;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.SystemInfo;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +29,7 @@ final class Look {
     }
   }
 
-  /** Text sizes to choose from; {@link #USUAL_SIZE} is whatever the desktop asks for. */
+  /** Text sizes to choose from, before the desktop enlarges them. */
   private static final List<Integer> SIZES = List.of(10, 11, 12, 13, 14, 16, 18, 20, 24);
 
   private static final int USUAL_SIZE = 12;
@@ -64,9 +65,14 @@ final class Look {
       FlatLightLaf.setup();
     }
     Font usual = UIManager.getLookAndFeelDefaults().getFont("defaultFont");
-    float points = Math.round(usual.getSize2D() * size / USUAL_SIZE);
+    float points = Math.round(size * usual.getSize2D() / plainSize());
     UIManager.put("defaultFont", usual.deriveFont(points));
     FlatLaf.updateUI();
+  }
+
+  /** Returns how large the look makes text on a desktop that enlarges nothing. */
+  private static float plainSize() {
+    return SystemInfo.isWindows ? 12 : SystemInfo.isMacOS ? 13 : 15;
   }
 
   /** Returns the choice in force. */
