@@ -38,6 +38,20 @@ public final class Ordinance {
   public static final String YES = "yes";
   public static final String NO = "no";
 
+  public static final Column APPLIES =
+      Column.choice(
+              SITE,
+              "ordinance-applies",
+              "Model ordinance applies",
+              new WordList.Fixed(List.of(NO, YES)),
+              NO)
+          .band(ALLOWANCES)
+          .means(
+              "Whether the site must keep to the Californian model ordinance. The figures are shown either way; findings come only where"
+                  + " it applies.");
+
+  private static final Condition IN_FORCE = new Condition.WordIs(APPLIES.reference(), List.of(YES));
+
   public static final Column LAND_USE =
       Column.choice(
               SITE,
@@ -247,7 +261,7 @@ public final class Ordinance {
           "yearly-allowance-exceeded",
           Severity.CHECK,
           SITE,
-          SITE_ESTIMATED_USE.cell().above(MAXIMUM.cell()),
+          IN_FORCE.and(SITE_ESTIMATED_USE.cell().above(MAXIMUM.cell())),
           LEFT_OVER.reference(),
           "is expected to use {0} a year; the model ordinance allows {1}",
           "change the zones that stand highest in “Above its share of the allowance” first",
@@ -259,7 +273,7 @@ public final class Ordinance {
           "mean-adjustment-too-high",
           Severity.CHECK,
           SITE,
-          MEAN_FACTOR.cell().above(ADJUSTMENT_FACTOR.cell()),
+          IN_FORCE.and(MEAN_FACTOR.cell().above(ADJUSTMENT_FACTOR.cell())),
           MEAN_FACTOR.reference(),
           "has a mean adjustment factor of {0} on its regular areas; at most {1} passes",
           "choose plants with a lower factor, or emitters with a higher efficiency, on the largest zones first",

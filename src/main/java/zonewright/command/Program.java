@@ -38,6 +38,7 @@ public final class Program {
             .addSubcommand(new WriteCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
+            .addSubcommand(new GuideCommand())
             .setOut(out)
             .setErr(err)
             .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

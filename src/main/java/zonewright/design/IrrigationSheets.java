@@ -82,6 +82,7 @@ public final class IrrigationSheets {
           WaterSense.ALLOWANCE,
           WaterSense.SITE_REQUIRED,
           WaterSense.LEFT_OVER,
+          Ordinance.APPLIES,
           Ordinance.LAND_USE,
           Ordinance.ADJUSTMENT_FACTOR,
           Ordinance.RAIN_CREDITED,

@@ -38,6 +38,9 @@ class AllowancesTest {
     assertThat(gallons(sketch, Ordinance.ABOVE_SHARE))
         .isCloseTo(-gallons(sketch, Ordinance.LEFT_OVER), within(1e-6));
     assertThat(sketch.design().findings())
+        .noneMatch(finding -> finding.line().contains("the model ordinance allows"));
+    sketch.type(Ordinance.APPLIES, "yes");
+    assertThat(sketch.design().findings())
         .anyMatch(finding -> finding.line().contains("the model ordinance allows"));
   }
 
