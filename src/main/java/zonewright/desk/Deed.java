@@ -1,6 +1,8 @@
 package zonewright.desk;
 
+import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.Icon;
@@ -15,9 +17,16 @@ final class Deed extends AbstractAction {
     this.deed = deed;
   }
 
-  /** Sets the keys that do it. */
+  /** Sets the keys that do it; {@code ctrl} stands for whatever the desktop uses for commands. */
   Deed keys(String keys) {
-    putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(keys));
+    KeyStroke stroke = KeyStroke.getKeyStroke(keys);
+    int modifiers = stroke.getModifiers();
+    if ((modifiers & InputEvent.CTRL_DOWN_MASK) != 0) {
+      int others = InputEvent.SHIFT_DOWN_MASK | InputEvent.ALT_DOWN_MASK;
+      int command = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+      stroke = KeyStroke.getKeyStroke(stroke.getKeyCode(), (modifiers & others) | command);
+    }
+    putValue(Action.ACCELERATOR_KEY, stroke);
     return this;
   }
 

@@ -121,8 +121,8 @@ final class Menus {
       menu.add(item);
     }
     menu.addSeparator();
-    menu.add(item(new Deed("Larger text", () -> window.resizeText(1)).keys("ctrl PLUS")));
-    menu.add(item(new Deed("Smaller text", () -> window.resizeText(-1)).keys("ctrl MINUS")));
+    menu.add(item(new Deed("Larger text", () -> window.resizeText(1)).keys("ctrl PERIOD")));
+    menu.add(item(new Deed("Smaller text", () -> window.resizeText(-1)).keys("ctrl COMMA")));
     menu.add(item(new Deed("Usual text", () -> window.resizeText(0)).keys("ctrl 0")));
     menu.addSeparator();
     menu.add(shown("Working", window.panels()::showWorking));
