@@ -22,7 +22,12 @@ class FloorsTest {
           .importPackages("zonewright");
 
   private static final String[] ABOVE_THE_TRADE = {
-    "zonewright.design..", "zonewright.workbook..", "zonewright.desk..", "zonewright.command.."
+    "zonewright.design..",
+    "zonewright.audit..",
+    "zonewright.help..",
+    "zonewright.workbook..",
+    "zonewright.desk..",
+    "zonewright.command.."
   };
 
   /** Classes of the program outside the packages named. */
@@ -87,7 +92,12 @@ class FloorsTest {
         .resideInAPackage("zonewright.design..")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage("zonewright.workbook..", "zonewright.desk..", "zonewright.command..")
+        .resideInAnyPackage(
+            "zonewright.audit..",
+            "zonewright.help..",
+            "zonewright.workbook..",
+            "zonewright.desk..",
+            "zonewright.command..")
         .because("a design is the same on a screen, on a command line and in a file")
         .check(PROGRAM);
   }

@@ -1,7 +1,5 @@
 package zonewright.workbook;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.design.Design;
@@ -15,11 +13,6 @@ final class Inputs {
   private Inputs() {}
 
   static List<String> of(Design design) {
-    return of(design, 17);
-  }
-
-  /** The same, numbers to so many digits. */
-  static List<String> of(Design design, int digits) {
     Book book = design.book();
     List<String> lines = new ArrayList<>();
     lines.add(book.system().toString());
@@ -27,7 +20,7 @@ final class Inputs {
       for (Row row : book.contents().rows(table.id())) {
         StringBuilder line = new StringBuilder(table.id());
         for (int i = 0; i < table.columns().size(); i++) {
-          line.append(" | ").append(text(row.entry(i), digits));
+          line.append(" | ").append(text(row.entry(i)));
         }
         lines.add(line.toString());
       }
@@ -35,18 +28,43 @@ final class Inputs {
     return lines;
   }
 
-  private static String text(Entry entry, int digits) {
+  private static String text(Entry entry) {
     if (entry instanceof Entry.Figure figure) {
-      return digits >= 17
-          ? Double.toString(figure.value())
-          : new BigDecimal(figure.value())
-              .round(new MathContext(digits))
-              .stripTrailingZeros()
-              .toString();
+      return Double.toString(figure.value());
     }
     if (entry instanceof Entry.Words words) {
       return "“" + words.text() + "”";
     }
     return entry instanceof Entry.Unreadable unreadable ? "unreadable " + unreadable.text() : "";
+  }
+
+  /** The cells in which two designs differ by more than the 15 digits another program keeps. */
+  static List<String> differences(Design one, Design other) {
+    List<String> differences = new ArrayList<>();
+    for (TableDefinition table : one.book().blueprint().tables()) {
+      List<Row> rows = one.book().contents().rows(table.id());
+      List<Row> others = other.book().contents().rows(table.id());
+      for (int row = 0; row < Math.max(rows.size(), others.size()); row++) {
+        if (row >= rows.size() || row >= others.size()) {
+          differences.add(table.id() + " row " + row + " stands on one side only");
+          continue;
+        }
+        for (int i = 0; i < table.columns().size(); i++) {
+          Entry left = rows.get(row).entry(i);
+          Entry right = others.get(row).entry(i);
+          if (!near(left, right)) {
+            differences.add(table.columns().get(i) + " row " + row + ": " + left + ", " + right);
+          }
+        }
+      }
+    }
+    return differences;
+  }
+
+  private static boolean near(Entry left, Entry right) {
+    if (left instanceof Entry.Figure first && right instanceof Entry.Figure second) {
+      return Math.abs(first.value() - second.value()) <= 1e-14 * Math.abs(first.value());
+    }
+    return left.equals(right);
   }
 }
