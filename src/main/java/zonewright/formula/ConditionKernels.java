@@ -1,5 +1,6 @@
 package zonewright.formula;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** Kernels of conditions: 1 where it is so, 0 where not, no number where that cannot be said. */
@@ -8,38 +9,56 @@ final class ConditionKernels {
 
   /** One number held against another. */
   static final class Comparison extends Kernel.Binary {
-    private final Comparator comparator;
+    private final boolean swapped;
+    private final double yes;
+    private final double no;
 
     Comparison(Comparator comparator, Kernel left, Kernel right) {
       super(left, right);
-      this.comparator = comparator;
+      swapped = comparator == Comparator.BELOW || comparator == Comparator.AT_LEAST;
+      boolean negated = comparator == Comparator.BELOW || comparator == Comparator.ABOVE;
+      yes = negated ? 0 : 1;
+      no = negated ? 1 : 0;
     }
 
-    private double held(double first, double second) {
-      if (Double.isNaN(first) || Double.isNaN(second)) {
-        return Double.NaN;
-      }
-      return comparator.holds(first, second) ? 1 : 0;
+    /** As {@link Numbers#atMost}; where either is no number so is the answer. */
+    private double held(double least, double most) {
+      double apart = least - most;
+      return (apart <= Numbers.EQUAL_ENOUGH * Math.abs(most) ? yes : no) + 0 * apart;
     }
 
     @Override
     void join(double[] first, double[] second, double[] target, int rows) {
+      double[] least = swapped ? second : first;
+      double[] most = swapped ? first : second;
       for (int i = 0; i < rows; i++) {
-        target[i] = held(first[i], second[i]);
+        target[i] = held(least[i], most[i]);
       }
     }
 
     @Override
     void join(double first, double[] second, double[] target, int rows) {
-      for (int i = 0; i < rows; i++) {
-        target[i] = held(first, second[i]);
+      if (swapped) {
+        for (int i = 0; i < rows; i++) {
+          target[i] = held(second[i], first);
+        }
+      } else {
+        for (int i = 0; i < rows; i++) {
+          target[i] = held(first, second[i]);
+        }
       }
     }
 
     @Override
     void join(double[] first, double second, double[] target, int rows) {
-      for (int i = 0; i < rows; i++) {
-        target[i] = held(first[i], second);
+      if (swapped) {
+        for (int i = 0; i < rows; i++) {
+          target[i] = held(second, first[i]);
+        }
+      } else {
+        for (int i = 0; i < rows; i++) {
+          target[i] = held(first[i], second);
+        }
       }
     }
   }
@@ -121,13 +140,34 @@ final class ConditionKernels {
 
     @Override
     double[] run(int block, int rows, double[] target) {
+      if (condition instanceof Single single) {
+        return whole(single.value(), block, rows, target);
+      }
       double[] held = condition.run(block, rows, scratch());
       double[] first = then.run(block, rows, target);
       double[] other = otherwise.run(block, rows, second);
       for (int i = 0; i < rows; i++) {
-        target[i] = held[i] == 1 ? first[i] : held[i] == 0 ? other[i] : Double.NaN;
+        target[i] = blended(held[i], first[i], other[i]);
       }
       return target;
+    }
+
+    /** One condition for all rows: only the branch taken is calculated. */
+    private double[] whole(double held, int block, int rows, double[] target) {
+      if (Double.isNaN(held)) {
+        Arrays.fill(target, 0, rows, Double.NaN);
+        return target;
+      }
+      return (held == 1 ? then : otherwise).run(block, rows, target);
+    }
+
+    /** Takes one of two without a jump, which mixed rows would make costly. */
+    private static double blended(double held, double first, double other) {
+      long takeFirst = -(long) held;
+      long chosen =
+          (Double.doubleToRawLongBits(first) & takeFirst)
+              | (Double.doubleToRawLongBits(other) & ~takeFirst);
+      return Double.isNaN(held) ? Double.NaN : Double.longBitsToDouble(chosen);
     }
   }
 }
