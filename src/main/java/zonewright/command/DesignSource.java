@@ -6,6 +6,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.design.Sample;
 import zonewright.units.UnitSystem;
 
 /** Where a command takes its design from: a design file, or the demo garden. */
@@ -17,6 +18,14 @@ final class DesignSource {
       description = "Units to calculate and print in; those of the file unless given.")
   private Optional<UnitSystem> units = Optional.empty();
 
+  @Option(
+      names = "--sample",
+      paramLabel = "NAME",
+      description =
+          "A design that comes with the program, where no file is named: library-garden (the demo), or"
+              + " controller-test-zones (from memory).")
+  private Optional<String> sample = Optional.empty();
+
   /**
    * Returns the design of a file, or the demo garden where none is named, in the units asked for.
    *
@@ -24,6 +33,12 @@ final class DesignSource {
    * @throws Complaint when the file cannot be read
    */
   Design design(Optional<Path> file, PrintWriter err) {
+    if (file.isPresent() && sample.isPresent()) {
+      throw new Complaint(ExitCode.USAGE, "Name a file or a sample, not both.");
+    }
+    if (sample.isPresent()) {
+      return named(sample.get()).design(units.orElse(UnitSystem.US));
+    }
     if (file.isEmpty()) {
       err.println("No file is named, so this is the demo garden; its figures are invented.");
       return Demo.libraryGarden(units.orElse(UnitSystem.US));
@@ -33,5 +48,15 @@ final class DesignSource {
       design.book().start(design.edits().switched(units.get()));
     }
     return design;
+  }
+
+  private static Sample named(String word) {
+    return Sample.named(word)
+        .orElseThrow(
+            () ->
+                new Complaint(
+                    ExitCode.USAGE,
+                    "There is no sample %s; there are %s."
+                        .formatted(word, String.join(" and ", Sample.words()))));
   }
 }

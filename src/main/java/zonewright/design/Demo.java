@@ -1,19 +1,14 @@
 package zonewright.design;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Reference;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
-import zonewright.sheet.Edit;
-import zonewright.sheet.Edits;
-import zonewright.sheet.Entries;
-import zonewright.sheet.Entry;
 import zonewright.soil.Soils;
-import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.water.SiteRules;
 
@@ -186,38 +181,13 @@ public final class Demo {
 
   /** Returns the demo garden, freshly made. */
   public static Design libraryGarden(UnitSystem system) {
-    Design design = Design.blank(UnitSystem.US);
-    Edits edits = design.edits();
-    List<Edit> parts = new ArrayList<>();
-    site(edits, parts, Facts.PROJECT_NAME, "Library garden (invented example)");
-    site(edits, parts, Facts.LOCATION, "An invented town; climate of a published reference zone");
-    site(edits, parts, Facts.PREPARED_BY, "Zonewright demo");
-    site(edits, parts, Climate.PLACE, "CIMIS zone 8");
-    site(edits, parts, SiteRules.DAYS_ALLOWED, "5");
-    site(edits, parts, SiteRules.AVAILABLE_FLOW, "40 gpm");
-    List<List<Entry>> rows = new ArrayList<>();
-    for (String[] zone : ZONES) {
-      rows.add(row(design, zone));
-    }
-    parts.add(edits.appended(Sheets.ZONES, rows));
-    design.book().start(new Edit.Several("demo", parts));
-    if (system != UnitSystem.US) {
-      design.book().start(design.edits().switched(system));
-    }
-    return design;
-  }
-
-  private static void site(Edits edits, List<Edit> parts, Column column, String text) {
-    parts.add(edits.typed(column.reference(), 0, text));
-  }
-
-  private static List<Entry> row(Design design, String[] texts) {
-    List<Entry> entries = new ArrayList<>();
-    for (Column column : design.book().blueprint().table(Sheets.ZONES).columns()) {
-      Reference reference = column.reference();
-      int at = COLUMNS.stream().map(Column::reference).toList().indexOf(reference);
-      entries.add(at < 0 ? Entry.BLANK : Entries.read(column, texts[at], UnitSystem.US));
-    }
-    return entries;
+    Map<Column, String> site = new LinkedHashMap<>();
+    site.put(Facts.PROJECT_NAME, "Library garden (invented example)");
+    site.put(Facts.LOCATION, "An invented town; climate of a published reference zone");
+    site.put(Facts.PREPARED_BY, "Zonewright demo");
+    site.put(Climate.PLACE, "CIMIS zone 8");
+    site.put(SiteRules.DAYS_ALLOWED, "5");
+    site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
+    return SampleText.design(system, site, COLUMNS, ZONES);
   }
 }
