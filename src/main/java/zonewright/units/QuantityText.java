@@ -117,8 +117,8 @@ public final class QuantityText {
     Matcher number = NUMBER_THEN_UNIT.matcher(plain);
     if (!number.matches()) {
       return new Unreadable(
-          "“%s” is not a number; write a %s such as %s"
-              .formatted(plain, kind.words(), kind.example()));
+          "“%s” is not a number; write %s such as %s"
+              .formatted(plain, kind.oneInWords(), kind.example()));
     }
     double sign = sign(number.group(1));
     Reading bare = DecimalText.read(number.group(2), plain, system, sign, 0);
@@ -172,8 +172,8 @@ public final class QuantityText {
     Unit unit = Units.named(words).orElse(null);
     if (unit == null) {
       return new Unreadable(
-          "“%s”: the unit “%s” is not known here; write a %s such as %s"
-              .formatted(plain, words, kind.words(), kind.example()));
+          "“%s”: the unit “%s” is not known here; write %s such as %s"
+              .formatted(plain, words, kind.oneInWords(), kind.example()));
     }
     if (!unit.dimension().equals(own.dimension()) || unit.equals(Units.PERCENT)) {
       return new Unreadable(

@@ -87,8 +87,8 @@ final class CellReader {
     return column.content() == Column.Content.NUMBER
         ? new Entry.Unreadable(
             text,
-            "“%s” is %s; write a %s such as %s"
-                .formatted(text, what, column.kind().words(), column.kind().example()))
+            "“%s” is %s; write %s such as %s"
+                .formatted(text, what, column.kind().oneInWords(), column.kind().example()))
         : Entry.words(text);
   }
 

@@ -65,6 +65,9 @@ final class Inputs {
     if (left instanceof Entry.Figure first && right instanceof Entry.Figure second) {
       return Math.abs(first.value() - second.value()) <= 1e-14 * Math.abs(first.value());
     }
+    if (left instanceof Entry.Unreadable first && right instanceof Entry.Unreadable second) {
+      return first.text().equals(second.text());
+    }
     return left.equals(right);
   }
 }
