@@ -132,7 +132,7 @@ public class Bench {
     print(
         "All formulas of %,d zones, %d columns: %.2f ns a cell, %.1f ms in all%n",
         MANY, columns, sheet, sheet * columns * MANY / 1e6);
-    print("By hand, %d of these columns: %.2f ns a cell%n", loop.results.size(), byHand);
+    print("By hand, the same %d columns: %.2f ns a cell%n", loop.results.size(), byHand);
     print("Ratio: %.2f%n", sheet / byHand);
     for (TableDefinition table : design.book().blueprint().tables()) {
       print("  table %s: %d columns%n", table.title(), table.columns().size());

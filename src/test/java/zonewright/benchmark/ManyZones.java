@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
+import zonewright.climate.Rain;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
@@ -18,9 +20,22 @@ import zonewright.sheet.Entry;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.Demand;
 
-/** Invented designs with many zones, always the same for the same count. */
+/**
+ * Invented designs with many zones, always the same for the same count. Some zones are begun only:
+ * something is blank, and they have no name, so that they do not count in the totals.
+ */
 final class ManyZones {
+  private static final List<Column> MAY_BE_BLANK =
+      List.of(
+          Emitters.AREA,
+          Plants.PLANT,
+          Emitters.EMITTER,
+          Emitters.EMITTER_COUNT,
+          Soils.SOIL_TYPE,
+          Soils.SLOPE);
+
   private ManyZones() {}
 
   static Design design(int count) {
@@ -28,6 +43,10 @@ final class ManyZones {
     Design design = Design.blank(UnitSystem.US);
     Edits edits = design.edits();
     design.book().start(edits.typed(Climate.PLACE.reference(), 0, "CIMIS zone 8"));
+    for (int month = 0; month < design.book().rows(Sheets.MONTHS); month++) {
+      String rain = Double.toString(month % 6 / 2.0);
+      design.book().start(edits.typed(Rain.MONTH_RAIN.reference(), month, rain));
+    }
     List<Column> columns = design.book().blueprint().table(Sheets.ZONES).columns();
     List<List<Entry>> rows = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -61,6 +80,26 @@ final class ManyZones {
       zone.put(Emitters.HEAD_SPACING, Integer.toString(8 + random.nextInt(10)));
       zone.put(Emitters.ROW_SPACING, Integer.toString(8 + random.nextInt(10)));
       zone.put(Emitters.RATE_METHOD, Emitters.BY_SPACING);
+    }
+    if (random.nextInt(6) == 0) {
+      zone.put(Plants.SECOND_PLANT, any(random, Plants.TYPES.keys()));
+      zone.put(Plants.SECOND_SHARE, Integer.toString(10 + random.nextInt(60)));
+      zone.put(Plants.MIXED, random.nextBoolean() ? Plants.BY_AREA : Plants.THIRSTIEST);
+    }
+    if (random.nextInt(8) == 0) {
+      zone.put(Emitters.PLANT_COUNT, Integer.toString(heads));
+      zone.put(Emitters.CANOPY, Integer.toString(8 + random.nextInt(4)));
+      zone.put(Emitters.RATE_METHOD, Emitters.BY_CANOPY);
+    }
+    if (random.nextInt(6) == 0) {
+      zone.put(Ordinance.SPECIAL, Ordinance.YES);
+    }
+    if (random.nextInt(10) == 0) {
+      zone.put(Demand.WATERING_DAYS, Integer.toString(1 + random.nextInt(7)));
+    }
+    if (random.nextInt(40) == 0) {
+      zone.remove(Facts.ZONE_NAME);
+      zone.remove(MAY_BE_BLANK.get(random.nextInt(MAY_BE_BLANK.size())));
     }
     return zone;
   }

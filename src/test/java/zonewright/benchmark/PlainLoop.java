@@ -2,10 +2,14 @@ package zonewright.benchmark;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.WaterSense;
 import zonewright.budget.ZoneBudget;
+import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.design.Design;
+import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
 import zonewright.plants.Plants;
@@ -21,9 +25,9 @@ import zonewright.water.Demand;
 import zonewright.water.SiteRules;
 
 /**
- * The columns of the zones from plants to yearly volume as a programmer would write them for US
- * units only: arrays in, arrays out, a loop for each group of columns, no names, no reasons. Only
- * what {@link ManyZones} holds: no second plants, canopies or adjusted depletion.
+ * All columns of the zones that follow from others, as a programmer would write them for US units
+ * only: arrays in, arrays out, a loop for each group of columns, no names, no reasons. What is the
+ * same for the whole site is fetched once, before the loops.
  */
 final class PlainLoop {
   private static final double NONE = Double.NaN;
@@ -54,9 +58,16 @@ final class PlainLoop {
   private final double rain;
   private final double peakDaysWorth;
   private final double[] gaps;
+  private final double[] fewestDays = new double[8];
   private final double peakDays;
   private final double allowedDays;
-  private final double grossMethod;
+  private final boolean byEfficiency;
+  private final boolean byDemand;
+  private final double allowanceEt;
+  private final double allowanceRain;
+  private final double yearEt;
+  private final double adjustment;
+  private final boolean[] named;
   private final Map<Column, double[]> typed = new LinkedHashMap<>();
   final Map<Column, double[]> results = new LinkedHashMap<>();
 
@@ -74,9 +85,25 @@ final class PlainLoop {
         SiteRules.LONGEST_GAPS.stream()
             .mapToDouble(column -> book.number(column.reference(), 0))
             .toArray();
+    for (int interval = 1; interval <= 7; interval++) {
+      int days = 1;
+      while (days < 7 && gaps[days - 1] > interval) {
+        days++;
+      }
+      fewestDays[interval] = days;
+    }
     peakDays = book.number(Peak.DAYS.reference(), 0);
     allowedDays = book.number(SiteRules.DAYS_ALLOWED.reference(), 0);
-    grossMethod = book.number(SiteRules.GROSS_METHOD.reference(), 0);
+    byEfficiency = book.number(SiteRules.GROSS_METHOD.reference(), 0) == 1;
+    byDemand = book.number(SiteRules.DEPLETION_METHOD.reference(), 0) == 1;
+    allowanceEt = book.number(WaterSense.MONTH_ET.reference(), 0);
+    allowanceRain = book.number(WaterSense.MONTH_RAIN.reference(), 0);
+    yearEt = book.number(Climate.YEAR_REFERENCE_ET.reference(), 0);
+    adjustment = book.number(Ordinance.ADJUSTMENT_FACTOR.reference(), 0);
+    named = new boolean[count];
+    for (int row = 0; row < count; row++) {
+      named[row] = !(book.entry(Facts.ZONE_NAME.reference(), row) instanceof Entry.Blank);
+    }
     for (Column column : book.blueprint().table(Sheets.ZONES).columns()) {
       if (column.takesEntries()) {
         double[] numbers = new double[count];
@@ -126,15 +153,8 @@ final class PlainLoop {
     return below == 0 ? NONE : above / below;
   }
 
-  private double fewestDays(double interval) {
-    if (Double.isNaN(interval)) {
-      return NONE;
-    }
-    int days = 1;
-    while (days < 7 && !atMost(gaps[days - 1], interval)) {
-      days++;
-    }
-    return days;
+  private static double at(double[] list, double position) {
+    return Double.isNaN(position) ? NONE : list[(int) position];
   }
 
   /** Calculates every column. */
@@ -147,15 +167,20 @@ final class PlainLoop {
     cycles();
     volumes();
     shares();
+    allowances();
   }
 
   private void plants() {
     double[] plant = in(Plants.PLANT);
+    double[] secondPlant = in(Plants.SECOND_PLANT);
+    double[] secondShare = in(Plants.SECOND_SHARE);
+    double[] typedMixed = in(Plants.MIXED);
     double[] typedPlantFactor = in(Plants.PLANT_FACTOR);
     double[] typedDensity = in(Plants.DENSITY_FACTOR);
     double[] typedMicroclimate = in(Plants.MICROCLIMATE_FACTOR);
     double[] typedRootDepth = in(Plants.ROOT_DEPTH);
     double[] typedDepletion = in(Plants.ALLOWED_DEPLETION);
+    double[] mixed = out(Plants.MIXED);
     double[] plantFactor = out(Plants.PLANT_FACTOR);
     double[] density = out(Plants.DENSITY_FACTOR);
     double[] microclimate = out(Plants.MICROCLIMATE_FACTOR);
@@ -163,12 +188,21 @@ final class PlainLoop {
     double[] rootDepth = out(Plants.ROOT_DEPTH);
     double[] depletion = out(Plants.ALLOWED_DEPLETION);
     for (int i = 0; i < count; i++) {
-      plantFactor[i] = or(typedPlantFactor[i], plantFactors[(int) plant[i]]);
+      mixed[i] = or(typedMixed[i], 0);
+      double usual = at(plantFactors, plant[i]);
+      if (!Double.isNaN(secondPlant[i])) {
+        double second = plantFactors[(int) secondPlant[i]];
+        usual =
+            mixed[i] == 1
+                ? usual * (1 - secondShare[i]) + second * secondShare[i]
+                : Math.max(usual, second);
+      }
+      plantFactor[i] = or(typedPlantFactor[i], usual);
       density[i] = or(typedDensity[i], 1);
       microclimate[i] = or(typedMicroclimate[i], 1);
       coefficient[i] = plantFactor[i] * density[i] * microclimate[i];
-      rootDepth[i] = or(typedRootDepth[i], rootDepths[(int) plant[i]]);
-      depletion[i] = or(typedDepletion[i], depletions[(int) plant[i]]);
+      rootDepth[i] = or(typedRootDepth[i], at(rootDepths, plant[i]));
+      depletion[i] = or(typedDepletion[i], at(depletions, plant[i]));
     }
   }
 
@@ -179,6 +213,8 @@ final class PlainLoop {
     double[] headFlow = in(Emitters.EMITTER_FLOW);
     double[] headSpacing = in(Emitters.HEAD_SPACING);
     double[] rowSpacing = in(Emitters.ROW_SPACING);
+    double[] plants = in(Emitters.PLANT_COUNT);
+    double[] canopy = in(Emitters.CANOPY);
     double[] typedFlow = in(Emitters.ZONE_FLOW);
     double[] typedMethod = in(Emitters.RATE_METHOD);
     double[] typedUniformity = in(Emitters.DISTRIBUTION_UNIFORMITY);
@@ -187,6 +223,7 @@ final class PlainLoop {
     double[] method = out(Emitters.RATE_METHOD);
     double[] byArea = out(Emitters.RATE_BY_AREA);
     double[] bySpacing = out(Emitters.RATE_BY_SPACING);
+    double[] byCanopy = out(Emitters.RATE_BY_CANOPY);
     double[] rate = out(Emitters.PRECIPITATION_RATE);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
@@ -198,9 +235,13 @@ final class PlainLoop {
           Double.isNaN(headSpacing[i]) || Double.isNaN(rowSpacing[i])
               ? NONE
               : over(96.25 * headFlow[i], headSpacing[i] * rowSpacing[i]);
-      rate[i] = method[i] == 1 ? bySpacing[i] : byArea[i];
-      uniformity[i] = or(typedUniformity[i], uniformities[(int) emitter[i]]);
-      efficiency[i] = or(typedEfficiency[i], efficiencies[(int) emitter[i]]);
+      byCanopy[i] =
+          Double.isNaN(plants[i]) || Double.isNaN(canopy[i])
+              ? NONE
+              : over(96.25 * flow[i], plants[i] * (Math.PI / 4) * canopy[i] * canopy[i]);
+      rate[i] = method[i] == 1 ? bySpacing[i] : method[i] == 2 ? byCanopy[i] : byArea[i];
+      uniformity[i] = or(typedUniformity[i], at(uniformities, emitter[i]));
+      efficiency[i] = or(typedEfficiency[i], at(efficiencies, emitter[i]));
     }
   }
 
@@ -214,11 +255,12 @@ final class PlainLoop {
     double[] storage = out(Soils.SURFACE_STORAGE);
     double[] available = out(Soils.AVAILABLE_WATER);
     for (int i = 0; i < count; i++) {
-      intake[i] = or(typedIntake[i], intakeRates[(int) soil[i]]);
+      intake[i] = or(typedIntake[i], at(intakeRates, soil[i]));
       int group =
           atMost(slope[i], 0.03) ? 0 : atMost(slope[i], 0.06) ? 1 : atMost(slope[i], 0.12) ? 2 : 3;
-      storage[i] = or(typedStorage[i], storages[group][(int) soil[i]]);
-      available[i] = or(typedAvailable[i], availableWaters[(int) soil[i]]);
+      double usual = Double.isNaN(slope[i]) ? NONE : at(storages[group], soil[i]);
+      storage[i] = or(typedStorage[i], usual);
+      available[i] = or(typedAvailable[i], at(availableWaters, soil[i]));
     }
   }
 
@@ -234,28 +276,38 @@ final class PlainLoop {
     for (int i = 0; i < count; i++) {
       net[i] = Math.max(0, peak * coefficient[i] - rain);
       multiplier[i] = 1 / (0.4 + 0.6 * uniformity[i]);
-      gross[i] = grossMethod == 1 ? over(net[i], efficiency[i]) : net[i] * multiplier[i];
+      gross[i] = byEfficiency ? over(net[i], efficiency[i]) : net[i] * multiplier[i];
       week[i] = over(gross[i] * 420, rate[i]);
     }
   }
 
   private void days() {
     double[] typedDays = in(Demand.WATERING_DAYS);
+    double[] coefficient = out(Plants.LANDSCAPE_COEFFICIENT);
     double[] rootDepth = out(Plants.ROOT_DEPTH);
     double[] depletion = out(Plants.ALLOWED_DEPLETION);
     double[] available = out(Soils.AVAILABLE_WATER);
     double[] net = out(Demand.NET_DEMAND);
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
+    double[] used = out(Demand.DEPLETION_USED);
     double[] depth = out(Demand.DEPLETION_DEPTH);
     double[] interval = out(Demand.LONGEST_INTERVAL);
     double[] needed = out(Demand.DAYS_NEEDED);
     double[] days = out(Demand.WATERING_DAYS);
+    double[] gap = out(Demand.LONGEST_GAP);
     double[] run = out(Demand.RUN_TIME);
     for (int i = 0; i < count; i++) {
-      depth[i] = available[i] / 12 * rootDepth[i] * depletion[i];
+      used[i] =
+          byDemand
+              ? Math.max(
+                  0.1, Math.min(0.8, depletion[i] + 0.04 * (5 - 25.4 * peak * coefficient[i])))
+              : depletion[i];
+      depth[i] = available[i] / 12 * rootDepth[i] * used[i];
       interval[i] = atMost(net[i], 0) ? NONE : Math.max(1, down(over(depth[i], net[i])));
       needed[i] = up(7 / interval[i]);
-      days[i] = or(typedDays[i], Math.min(fewestDays(interval[i]), allowedDays));
+      double fewest = at(fewestDays, Math.min(interval[i], 7));
+      days[i] = or(typedDays[i], Math.min(fewest, allowedDays));
+      gap[i] = at(gaps, days[i] - 1);
       run[i] = up(week[i] / days[i]);
     }
   }
@@ -301,10 +353,41 @@ final class PlainLoop {
     double[] share = out(ZoneBudget.SHARE);
     double total = 0;
     for (int i = 0; i < count; i++) {
-      total += perWeek[i];
+      if (named[i]) {
+        total += perWeek[i];
+      }
     }
     for (int i = 0; i < count; i++) {
       share[i] = over(perWeek[i], total);
+    }
+  }
+
+  private void allowances() {
+    double[] area = in(Emitters.AREA);
+    double[] typedSpecial = in(Ordinance.SPECIAL);
+    double[] plantFactor = out(Plants.PLANT_FACTOR);
+    double[] coefficient = out(Plants.LANDSCAPE_COEFFICIENT);
+    double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
+    double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] weighted = out(ZoneBudget.WEIGHTED_AREA);
+    double[] required = out(WaterSense.REQUIRED);
+    double[] special = out(Ordinance.SPECIAL);
+    double[] specialArea = out(Ordinance.SPECIAL_AREA);
+    double[] factor = out(Ordinance.ZONE_FACTOR);
+    double[] regular = out(Ordinance.REGULAR_WEIGHTED);
+    double[] estimated = out(Ordinance.ESTIMATED_USE);
+    double[] above = out(Ordinance.ABOVE_SHARE);
+    for (int i = 0; i < count; i++) {
+      weighted[i] = coefficient[i] * area[i];
+      double depth = Math.max(0, allowanceEt * coefficient[i] - allowanceRain);
+      required[i] = over(144.0 / 231 * depth * area[i], uniformity[i]);
+      special[i] = or(typedSpecial[i], 0);
+      boolean isSpecial = special[i] == 1;
+      specialArea[i] = isSpecial ? area[i] : 0;
+      factor[i] = isSpecial ? 1 : over(plantFactor[i], efficiency[i]);
+      regular[i] = isSpecial ? 0 : factor[i] * area[i];
+      estimated[i] = yearEt * 0.62 * (factor[i] * area[i]);
+      above[i] = isSpecial ? 0 : yearEt * 0.62 * ((factor[i] - adjustment) * area[i]);
     }
   }
 }

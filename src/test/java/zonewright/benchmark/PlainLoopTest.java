@@ -4,22 +4,49 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import org.junit.jupiter.api.Test;
+import zonewright.climate.Rain;
 import zonewright.design.Design;
 import zonewright.sheet.Column;
+import zonewright.trade.Sheets;
+import zonewright.water.SiteRules;
 
 /** The loop written by hand is a fair measure only while it gives the same numbers. */
 class PlainLoopTest {
+  private static final int COUNT = 3000;
+
   @Test
-  void theLoopWrittenByHandGivesTheNumbersOfTheSheet() {
-    int count = 3000;
-    Design design = ManyZones.design(count);
+  void theLoopWrittenByHandGivesEveryNumberThatFollowsFromOthersInTheZones() {
+    Design design = ManyZones.design(COUNT);
+    assertSameNumbers(design);
+  }
+
+  @Test
+  void theLoopWrittenByHandFollowsTheChoicesOfTheSite() {
+    Design design = ManyZones.design(COUNT);
+    type(design, SiteRules.GROSS_METHOD, SiteRules.BY_EFFICIENCY);
+    type(design, SiteRules.DEPLETION_METHOD, SiteRules.BY_DEMAND);
+    type(design, SiteRules.WEEKDAYS, "Mon Wed Fri");
+    type(design, Rain.METHOD, Rain.SHARE);
+    assertSameNumbers(design);
+  }
+
+  private static void type(Design design, Column column, String text) {
+    design.book().perform(design.edits().typed(column.reference(), 0, text));
+  }
+
+  private static void assertSameNumbers(Design design) {
     PlainLoop loop = new PlainLoop(design);
     loop.run();
-    assertThat(loop.results).hasSizeGreaterThan(30);
+    assertThat(loop.results.keySet())
+        .as("columns of the loop written by hand: one for each column with a formula")
+        .containsExactlyInAnyOrderElementsOf(
+            design.book().blueprint().table(Sheets.ZONES).columns().stream()
+                .filter(column -> column.formula().isPresent())
+                .toList());
     for (Column column : loop.results.keySet()) {
       double[] numbers = loop.results.get(column);
       int known = 0;
-      for (int row = 0; row < count; row++) {
+      for (int row = 0; row < COUNT; row++) {
         double number = design.book().number(column.reference(), row);
         if (Double.isNaN(number)) {
           assertThat(numbers[row]).as("%s in row %d", column, row).isNaN();
@@ -30,7 +57,7 @@ class PlainLoopTest {
               .isCloseTo(number, offset(1e-12 * Math.abs(number)));
         }
       }
-      assertThat(known).as("numbers in %s", column).isGreaterThan(count / 20);
+      assertThat(known).as("numbers in %s", column).isGreaterThan(COUNT / 20);
     }
   }
 }
