@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import zonewright.formula.Condition;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Explainer;
@@ -36,6 +37,9 @@ public final class Book {
 
   /** Why cells have no number, as far as somebody asked; each is the reason of many others. */
   private final Map<Reference, Map<Integer, Outcome>> reasons = new HashMap<>();
+
+  private final Map<Formula.Gather, Outcome> gathered = new HashMap<>();
+  private final Map<Reference, Integer> positions = new HashMap<>();
 
   /** Starts a book with blank rows where the tables have fixed ones. */
   public Book(Blueprint blueprint, UnitSystem system) {
@@ -155,6 +159,7 @@ public final class Book {
       calculation.run(changed);
     }
     reasons.clear();
+    gathered.clear();
     Changes changes = new Changes(structure[0], changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
@@ -177,7 +182,18 @@ public final class Book {
 
   /** Returns where a column stands in its table, counted from 0. */
   public int position(Reference column) {
-    return blueprint.table(column.table()).columns().indexOf(blueprint.column(column));
+    return positions.computeIfAbsent(
+        column, any -> blueprint.table(column.table()).columns().indexOf(blueprint.column(column)));
+  }
+
+  /** Returns what a whole column comes to, found once until the next edit. */
+  Outcome gathered(Formula.Gather gather, Supplier<Outcome> found) {
+    Outcome known = gathered.get(gather);
+    if (known == null) {
+      known = found.get();
+      gathered.put(gather, known);
+    }
+    return known;
   }
 
   /**

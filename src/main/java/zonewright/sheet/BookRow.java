@@ -61,6 +61,10 @@ final class BookRow implements KnownRow {
   @Override
   public Outcome gathered(Formula.Gather gather) {
     read.add(gather.column());
+    return book.gathered(gather, () -> gatheredNow(gather));
+  }
+
+  private Outcome gatheredNow(Formula.Gather gather) {
     double value =
         switch (gather.gathering()) {
           case SUM -> total(gather.column());
