@@ -61,6 +61,11 @@ public enum QuantityKind {
     return words;
   }
 
+  /** Returns what a person calls one of it: {@code an area}, {@code a flow}. */
+  public String wordsWithArticle() {
+    return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+  }
+
   /** Returns the unit its numbers are kept and shown in. */
   public Unit unit(UnitSystem system) {
     return system == UnitSystem.US ? us : si;
