@@ -174,6 +174,19 @@ class DeskTest {
   }
 
   @Test
+  void whatToDoAboutAFindingIsNotCutOffAfterAnEdit() {
+    JTable list = (JTable) desk.named("findings list");
+    int before = desk.ask(() -> list.getRowHeight(0));
+    desk.goTo(Emitters.AREA, 3);
+    desk.type("about twelve");
+    desk.waitUntil("the new finding stands first", () -> list.getRowHeight(0) < before);
+    desk.act(desk.window()::undo);
+    desk.waitUntil(
+        "the finding with its cure stands first again", () -> list.getRowHeight(0) == before);
+    assertThat(desk.ask(() -> list.getRowHeight(0))).isEqualTo(before);
+  }
+
+  @Test
   void findingsOfASeverityCanBeHidden() {
     JTable list = (JTable) desk.named("findings list");
     int all = desk.ask(list::getRowCount);
