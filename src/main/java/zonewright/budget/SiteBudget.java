@@ -76,8 +76,11 @@ public final class SiteBudget {
               "mean-coefficient",
               "Mean landscape coefficient",
               QuantityKind.FACTOR,
-              new Formula.Gather(Gathering.SUM, ZoneBudget.WEIGHTED_AREA.reference())
-                  .over(new Formula.Gather(Gathering.SUM, Emitters.AREA.reference())))
+              Formula.when(TOTAL_AREA.cell().atMost(Formula.zero(QuantityKind.AREA)))
+                  .then(Formula.doesNotApply("no area", "No zone has an area yet."))
+                  .otherwise(
+                      new Formula.Gather(Gathering.SUM, ZoneBudget.WEIGHTED_AREA.reference())
+                          .over(TOTAL_AREA.cell())))
           .band(WATER)
           .means("Landscape coefficient of the site: the mean over its zones, by area.")
           .source("By definition.");

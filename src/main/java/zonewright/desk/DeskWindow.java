@@ -122,6 +122,7 @@ final class DeskWindow {
     selected();
     named();
     deck.focusTarget().requestFocusInWindow();
+    EventQueue.invokeLater(deck::goToFirstResult);
   }
 
   private void named() {

@@ -65,6 +65,7 @@ final class FindingsPane extends JPanel {
     filter.addItemListener(
         event -> {
           model.want(severity, filter.isSelected());
+          heights();
           count();
         });
     return filter;
@@ -79,7 +80,6 @@ final class FindingsPane extends JPanel {
     list.setTableHeader(null);
     list.setFocusTraversalKeysEnabled(true);
     widths();
-    model.addTableModelListener(event -> heights());
     list.addComponentListener(
         new ComponentAdapter() {
           @Override
@@ -147,6 +147,7 @@ final class FindingsPane extends JPanel {
     int selected = list.getSelectedRow();
     Finding before = selected >= 0 ? model.at(selected) : null;
     model.set(findings);
+    heights();
     for (int row = 0; before != null && row < model.getRowCount(); row++) {
       Finding finding = model.at(row);
       if (finding.column().equals(before.column())

@@ -13,6 +13,8 @@ import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
+import zonewright.water.CycleAndSoak;
+import zonewright.water.Demand;
 
 /** The sheets of the design under tabs. */
 final class SheetDeck extends JTabbedPane {
@@ -98,6 +100,14 @@ final class SheetDeck extends JTabbedPane {
   void goTo(Place place) {
     show(place.column().table());
     front().goTo(place);
+  }
+
+  /** Goes to the run time of the first zone, with what follows from it in view beside it. */
+  void goToFirstResult() {
+    if (views.containsKey(Sheets.ZONES) && open.book().rows(Sheets.ZONES) > 0) {
+      goTo(new Place(CycleAndSoak.SOAK.reference(), 0));
+      goTo(new Place(Demand.RUN_TIME.reference(), 0));
+    }
   }
 
   /** Returns what takes the keyboard here. */

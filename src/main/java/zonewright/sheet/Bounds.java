@@ -16,6 +16,9 @@ import zonewright.units.UnitSystem;
  * @param unit the unit of both ends
  */
 public record Bounds(double low, boolean lowIncluded, double high, boolean whole, Unit unit) {
+  /** Significant digits of an end of the range in words: more than anyone measures. */
+  private static final int ENOUGH_DIGITS = 6;
+
   /** Returns the range above {@code low} up to {@code high}. */
   public static Bounds above(double low, double high, Unit unit) {
     return new Bounds(low, false, high, false, unit);
@@ -61,15 +64,22 @@ public record Bounds(double low, boolean lowIncluded, double high, boolean whole
 
   /** Returns the range in words, such as {@code above 0 and at most 10000 ft²}. */
   public String inWords(QuantityKind kind, UnitSystem system) {
-    String least = shown(low(kind, system), kind, system);
+    String least = end(low(kind, system), kind, system);
     if (Double.isInfinite(high)) {
       return (whole ? "a whole number " : "") + (lowIncluded ? "at least " : "above ") + least;
     }
-    String most = shown(high(kind, system), kind, system);
+    String most = end(high(kind, system), kind, system);
     return (whole ? "a whole number " : "")
         + (lowIncluded
             ? "from " + least + " to " + most
             : "above " + least + " and at most " + most);
+  }
+
+  /** Returns an end of the range, without digits that only come from another unit. */
+  private static String end(double value, QuantityKind kind, UnitSystem system) {
+    double scale = Math.pow(10, ENOUGH_DIGITS - 1 - Math.floor(Math.log10(Math.abs(value))));
+    boolean rounds = value != 0 && Double.isFinite(scale) && Math.abs(value) < 1e15;
+    return shown(rounds ? Math.rint(value * scale) / scale : value, kind, system);
   }
 
   private static String shown(double value, QuantityKind kind, UnitSystem system) {

@@ -61,8 +61,8 @@ public enum QuantityKind {
     return words;
   }
 
-  /** Returns what a person calls one of it: {@code a flow}, {@code an area}. */
-  public String oneInWords() {
+  /** Returns what a person calls one of it: {@code an area}, {@code a flow}. */
+  public String wordsWithArticle() {
     return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
   }
 

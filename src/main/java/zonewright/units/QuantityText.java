@@ -90,8 +90,9 @@ public final class QuantityText {
    * Reads what a person typed into a cell of {@code kind}.
    *
    * <p>Takes plain numbers, units of either system, fractions ({@code 3/4 in}, {@code 1 1/2}), feet
-   * with inches, percent, decimal commas and grouped thousands. Refuses a unit of another kind,
-   * words, and a comma that could be read both ways.
+   * with inches, percent, decimal commas and grouped thousands. A fraction alone is the rise over
+   * the run where a slope is asked for: {@code 1/50} is 2 %. Refuses a unit of another kind, words,
+   * and a comma that could be read both ways.
    */
   public static Reading read(String text, QuantityKind kind, UnitSystem system) {
     String plain = text.strip();
@@ -118,7 +119,7 @@ public final class QuantityText {
     if (!number.matches()) {
       return new Unreadable(
           "“%s” is not a number; write %s such as %s"
-              .formatted(plain, kind.oneInWords(), kind.example()));
+              .formatted(plain, kind.wordsWithArticle(), kind.example()));
     }
     double sign = sign(number.group(1));
     Reading bare = DecimalText.read(number.group(2), plain, system, sign, 0);
@@ -141,6 +142,9 @@ public final class QuantityText {
     double value =
         sign(fraction.group(1)) * (whole + Double.parseDouble(fraction.group(3)) / below);
     String words = words(fraction.group(5));
+    if (kind == QuantityKind.SLOPE && words.isEmpty() && fraction.group(2) == null) {
+      return new Read(value);
+    }
     return inPercent(value, words, kind)
         ? new Read(Units.PERCENT.convert(value, Units.ONE))
         : withUnit(value, words, plain, kind, system);
@@ -173,7 +177,7 @@ public final class QuantityText {
     if (unit == null) {
       return new Unreadable(
           "“%s”: the unit “%s” is not known here; write %s such as %s"
-              .formatted(plain, words, kind.oneInWords(), kind.example()));
+              .formatted(plain, words, kind.wordsWithArticle(), kind.example()));
     }
     if (!unit.dimension().equals(own.dimension()) || unit.equals(Units.PERCENT)) {
       return new Unreadable(

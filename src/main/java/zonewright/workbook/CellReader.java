@@ -88,7 +88,7 @@ final class CellReader {
         ? new Entry.Unreadable(
             text,
             "“%s” is %s; write %s such as %s"
-                .formatted(text, what, column.kind().oneInWords(), column.kind().example()))
+                .formatted(text, what, column.kind().wordsWithArticle(), column.kind().example()))
         : Entry.words(text);
   }
 

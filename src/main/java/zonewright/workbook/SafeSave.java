@@ -9,6 +9,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.StandardCopyOption;
@@ -125,7 +126,9 @@ final class SafeSave {
       return "%s was not saved: another program has it open; close it there, or save under another name."
           .formatted(file);
     }
-    if (problem instanceof AccessDeniedException || said.contains("read-only")) {
+    if (problem instanceof AccessDeniedException
+        || problem instanceof NoSuchFileException
+        || said.contains("read-only")) {
       return "%s was not saved: the folder or the file may not be written to; save in another folder."
           .formatted(file);
     }

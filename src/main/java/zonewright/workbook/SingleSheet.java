@@ -23,6 +23,10 @@ final class SingleSheet {
   static final String UNITS_LINE = "Units";
 
   private static final String[] HEADINGS = {ITEM, VALUE, UNIT, "What it means", "Where from"};
+
+  /** Names are bold and set in a little: they take more than a figure's width a letter. */
+  private static final int ROOM_FOR_BOLD = 6;
+
   private static final int[] WIDTHS = {27, 38, 9, 62, 58};
   private static final int VALUE_LETTERS_A_LINE = 36;
   private static final int SMALL_LETTERS_A_WIDTH = 80;
@@ -50,6 +54,8 @@ final class SingleSheet {
   XSSFSheet write(TableDefinition table, String project, boolean saysUnits) {
     XSSFSheet sheet = workbook.createSheet(table.title());
     headings(sheet);
+    int longest = table.columns().stream().mapToInt(c -> c.name().length()).max().orElse(0);
+    sheet.setColumnWidth(0, Math.max(WIDTHS[0], longest + ROOM_FOR_BOLD) * 256);
     int at = 1;
     if (saysUnits) {
       at = units(sheet, at);

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import zonewright.climate.Climate;
+import zonewright.design.Design;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.plants.Plants;
+import zonewright.sheet.Severity;
 import zonewright.sketch.Sketch;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
@@ -42,6 +44,12 @@ class AllowancesTest {
     sketch.type(Ordinance.APPLIES, "yes");
     assertThat(sketch.design().findings())
         .anyMatch(finding -> finding.line().contains("the model ordinance allows"));
+  }
+
+  @Test
+  void aDesignWithoutZonesHasNothingWrong() {
+    assertThat(Design.blank(UnitSystem.SI).findings())
+        .noneMatch(finding -> finding.severity() == Severity.WRONG);
   }
 
   @Test

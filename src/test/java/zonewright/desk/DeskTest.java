@@ -20,6 +20,7 @@ import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.Demand;
 
 @Tag("window")
 @CacioTest
@@ -54,6 +55,14 @@ class DeskTest {
     assertThat(desk.ask(() -> desk.window().deck().frontTable())).isEqualTo(Sheets.ZONES);
     assertThat(desk.ask(() -> ((JTable) desk.named("findings list")).getRowCount())).isPositive();
     assertThat(desk.text("message")).isEmpty();
+  }
+
+  @Test
+  void theFirstThingShownIsARunTimeAndItsWorking() {
+    desk.waitUntil(
+        "the run time is selected",
+        () -> desk.current().equals(new Place(Demand.RUN_TIME.reference(), 0)));
+    assertThat(desk.text("result")).isEqualTo(shown(Demand.RUN_TIME, 0));
   }
 
   @Test
@@ -171,6 +180,19 @@ class DeskTest {
             SwingUtilities.isDescendingFrom(
                 KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner(),
                 desk.named(part)));
+  }
+
+  @Test
+  void whatToDoAboutAFindingIsNotCutOffAfterAnEdit() {
+    JTable list = (JTable) desk.named("findings list");
+    int before = desk.ask(() -> list.getRowHeight(0));
+    desk.goTo(Emitters.AREA, 3);
+    desk.type("about twelve");
+    desk.waitUntil("the new finding stands first", () -> list.getRowHeight(0) < before);
+    desk.act(desk.window()::undo);
+    desk.waitUntil(
+        "the finding with its cure stands first again", () -> list.getRowHeight(0) == before);
+    assertThat(desk.ask(() -> list.getRowHeight(0))).isEqualTo(before);
   }
 
   @Test

@@ -103,6 +103,9 @@ class QuantityTextTest {
         "1|SLOPE|US|0.01",
         "0.5 %|SLOPE|US|0.005",
         "14.3|SLOPE|US|0.143",
+        // But a fraction alone is rise over run.
+        "1/50|SLOPE|SI|0.02",
+        "1/2 %|SLOPE|SI|0.005",
       })
   void readsWhatPeopleType(String text, QuantityKind kind, UnitSystem system, double expected) {
     assertThat(read(text, kind, system)).isEqualTo(expected);
@@ -119,6 +122,7 @@ class QuantityTextTest {
         "12 furlongs|LENGTH|US|“12 furlongs”: the unit “furlongs” is not known here; write a length such as 15 ft or 4.5 m",
         "1,250|AREA|SI|“1,250” can be read two ways; write 1250 or 1.250",
         "about twelve|FLOW|US|“about twelve” is not a number; write a flow such as 12 gpm or 45 L/min",
+        "abc|AREA|SI|“abc” is not a number; write an area such as 900 ft² or 85 m²",
         "1/0|DEPTH|US|“1/0” divides by zero",
         "1 2|COUNT|US|“1 2” is not a number",
         "1..2|COUNT|US|“1..2” is not a number",

@@ -78,19 +78,21 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     g.setColor(lastOfGroup ? palette.strongLine() : palette.line());
     g.fillRect(width - 1, 0, 1, height);
     Rectangle inside = new Rectangle(padding(), 0, width - 2 * padding() - 1, height - 1);
+    int right = width;
+    if (lead && chooses) {
+      int side = EntryTable.chevronWidth();
+      Marks.chevron(g, palette.muted(), width - side, 0, side, height - 1);
+      inside.width -= side - padding();
+      right -= side;
+    }
     if (flag.isPresent() && look.standing() != Standing.REFUSED) {
       int mark = UIScale.scale(10);
-      int at = rightAligned() ? UIScale.scale(5) : width - mark;
+      int at = rightAligned() ? UIScale.scale(5) : right - mark;
       Marks.finding(g, flag.get(), palette, at, height);
       inside.width -= mark;
       if (rightAligned()) {
         inside.x += mark;
       }
-    }
-    if (lead && chooses) {
-      int side = EntryTable.chevronWidth();
-      Marks.chevron(g, palette.muted(), width - side, 0, side, height - 1);
-      inside.width -= side - padding();
     }
     if (look.standing() == Standing.OVERRIDDEN) {
       Marks.corner(g, palette.accent());

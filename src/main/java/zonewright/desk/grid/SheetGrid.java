@@ -2,7 +2,10 @@ package zonewright.desk.grid;
 
 import java.awt.BorderLayout;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -33,6 +36,7 @@ public final class SheetGrid extends JPanel {
   private final RowNumbers numbers;
   private final transient GridActions actions;
   private final transient List<Consumer<CellPlace>> listeners = new ArrayList<>();
+  private final transient Map<Reference, Integer> fitted = new HashMap<>();
   private transient Optional<CellPlace> told = Optional.empty();
 
   /**
@@ -113,6 +117,8 @@ public final class SheetGrid extends JPanel {
     if (system != book.system()) {
       system = book.system();
       fitColumns();
+    } else {
+      widen();
     }
     table.repaint();
     numbers.repaint();
@@ -123,9 +129,26 @@ public final class SheetGrid extends JPanel {
     SheetHeader header = (SheetHeader) table.getTableHeader();
     for (int at = 0; at < table.getColumnCount(); at++) {
       int width = ColumnWidths.usual(table, table.columnAt(at), header);
-      table.getColumnModel().getColumn(at).setPreferredWidth(width);
-      table.getColumnModel().getColumn(at).setWidth(width);
+      setWidth(at, width);
     }
+  }
+
+  /** Makes room for what stands there since, unless a person has chosen the width of the column. */
+  private void widen() {
+    SheetHeader header = (SheetHeader) table.getTableHeader();
+    for (int at = 0; at < table.getColumnCount(); at++) {
+      Column column = table.columnAt(at);
+      int now = table.getColumnModel().getColumn(at).getWidth();
+      if (Objects.equals(fitted.get(column.reference()), now)) {
+        setWidth(at, Math.max(now, ColumnWidths.usual(table, column, header)));
+      }
+    }
+  }
+
+  private void setWidth(int at, int width) {
+    fitted.put(table.columnAt(at).reference(), width);
+    table.getColumnModel().getColumn(at).setPreferredWidth(width);
+    table.getColumnModel().getColumn(at).setWidth(width);
   }
 
   /** Goes to a cell, shows its column if it is hidden, and takes the focus. */

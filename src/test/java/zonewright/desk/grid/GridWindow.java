@@ -127,6 +127,10 @@ final class GridWindow implements AutoCloseable {
     return ask(() -> sheetGrid().place().orElseThrow().column());
   }
 
+  int columnWidth(Column column) {
+    return ask(() -> sheetGrid().table().getColumn(column.reference().key()).getWidth());
+  }
+
   int selectedRow() {
     return ask(() -> sheetGrid().place().orElseThrow().row());
   }

@@ -44,6 +44,15 @@ class SheetGridTypingTest {
   }
 
   @Test
+  void aColumnGrowsWithWhatIsTyped() {
+    window.goTo(Facts.ZONE_PLACE, 2);
+    int before = window.columnWidth(Facts.ZONE_PLACE);
+    window.type("Between the orangery and the wall");
+    window.enter();
+    assertThat(window.columnWidth(Facts.ZONE_PLACE)).isGreaterThan(before);
+  }
+
+  @Test
   void f2EditsWhatTheCellHolds() {
     window.goTo(Emitters.AREA, 2);
     window.press(KeyEvent.VK_F2);
