@@ -97,7 +97,9 @@ public class Bench {
         new OptionsBuilder()
             .include(Bench.class.getName() + "\\..*")
             .forks(1)
-            .jvmArgs("-Xmx2g")
+            // In small regions every array of the loop by hand would begin at the same place of
+            // its region, and they would drive each other out of the cache.
+            .jvmArgs("-Xmx2g", "-XX:G1HeapRegionSize=8m")
             .warmupIterations(4)
             .warmupTime(TimeValue.seconds(2))
             .measurementIterations(5)
