@@ -16,6 +16,7 @@ import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
@@ -28,7 +29,8 @@ final class Findings {
   private UnitSystem readyFor;
 
   /** A rule made ready for the unit system in force. */
-  private record Ready(Rule rule, ColumnProgram program) {}
+  private record Ready(
+      Rule rule, ColumnProgram program, MessageFormat sentence, MessageFormat cure) {}
 
   Findings(Book book) {
     this.book = book;
@@ -38,8 +40,9 @@ final class Findings {
   List<Finding> all() {
     List<Finding> found = new ArrayList<>();
     for (TableDefinition table : book.blueprint().tables()) {
+      List<Row> rows = book.contents().rows(table.id());
       for (Column column : table.columns()) {
-        entries(table, column, found);
+        entries(table, column, rows, found);
       }
     }
     prepare();
@@ -61,26 +64,30 @@ final class Findings {
     ready.clear();
     for (Rule rule : IrrigationSheets.rules()) {
       Condition plain = Expressed.in(rule.when(), readyFor);
-      ready.add(new Ready(rule, ColumnProgram.of(plain, book.calculation())));
+      ready.add(
+          new Ready(
+              rule,
+              ColumnProgram.of(plain, book.calculation()),
+              template(rule.sentence()),
+              template(rule.cure())));
     }
   }
 
-  private void entries(TableDefinition table, Column column, List<Finding> found) {
+  private void entries(TableDefinition table, Column column, List<Row> rows, List<Finding> found) {
     Reference reference = column.reference();
+    int position = book.position(reference);
     boolean words = column.content() == Column.Content.WORDS;
+    BlockColumn numbers = book.calculation().column(reference);
     Set<Reference> needs =
         column.formula().map(formula -> Dependencies.alwaysOf(formula).cells()).orElse(Set.of());
-    for (int row = 0; row < book.rows(table.id()); row++) {
-      boolean blank = book.entry(reference, row) instanceof Entry.Blank;
-      if (words) {
-        if (blank && !column.isOptional()) {
+    for (int row = 0; row < rows.size(); row++) {
+      boolean blank = rows.get(row).entry(position) instanceof Entry.Blank;
+      if (column.takesEntries() && blank && !column.isOptional()) {
+        if (words || !rows.get(row).isBlank()) {
           add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
         }
-      } else if (column.takesEntries() && blank && !column.isOptional()) {
-        if (!book.contents().row(table.id(), row).isBlank()) {
-          add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
-        }
-      } else if (Double.isNaN(book.number(reference, row))
+      } else if (!words
+          && Double.isNaN(numbers.at(row))
           && !(blank && carriedOn(table, needs, row))
           && book.outcome(reference, row) instanceof Outcome.Refused refused
           && refused.where().column().equals(reference)) {
@@ -113,29 +120,32 @@ final class Findings {
       for (int i = 0; i < count; i++) {
         if (held[i] == 1) {
           int row = block * BlockColumn.BLOCK + i;
+          Object[] values = values(rule, row);
           add(
               found,
               rule.severity(),
               rule.cell(),
               row,
-              filled(rule.sentence(), rule, row),
-              filled(rule.cure(), rule, row));
+              ready.sentence().format(values),
+              ready.cure().format(values));
         }
       }
     }
   }
 
-  private String filled(String sentence, Rule rule, int row) {
-    Object[] values =
-        rule.shown().stream()
-            .map(
-                column -> {
-                  boolean own = column.table().equals(rule.table());
-                  int at = own ? row : 0;
-                  return book.shown(column, book.outcome(column, at));
-                })
-            .toArray();
-    return new MessageFormat(sentence.replace("'", "''"), Locale.ROOT).format(values);
+  private static MessageFormat template(String sentence) {
+    return new MessageFormat(sentence.replace("'", "''"), Locale.ROOT);
+  }
+
+  /** Returns the values a rule's sentences name, in one row. */
+  private Object[] values(Rule rule, int row) {
+    Object[] values = new Object[rule.shown().size()];
+    for (int i = 0; i < values.length; i++) {
+      Reference column = rule.shown().get(i);
+      int at = column.table().equals(rule.table()) ? row : 0;
+      values[i] = book.shown(column, book.outcome(column, at));
+    }
+    return values;
   }
 
   private void add(
