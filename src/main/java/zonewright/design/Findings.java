@@ -3,8 +3,10 @@ package zonewright.design;
 import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.ColumnProgram;
@@ -41,6 +43,7 @@ final class Findings {
     List<Finding> found = new ArrayList<>();
     for (TableDefinition table : book.blueprint().tables()) {
       List<Row> rows = book.contents().rows(table.id());
+      names(table, rows, found);
       for (Column column : table.columns()) {
         entries(table, column, rows, found);
       }
@@ -70,6 +73,28 @@ final class Findings {
               ColumnProgram.of(plain, book.calculation()),
               template(rule.sentence()),
               template(rule.cure())));
+    }
+  }
+
+  /** Two rows of one name cannot be told apart by whoever chooses or reads it. */
+  private void names(TableDefinition table, List<Row> rows, List<Finding> found) {
+    if (!(table.rows() instanceof TableDefinition.Rows.Free)) {
+      return;
+    }
+    Map<String, Integer> first = new HashMap<>();
+    for (int row = 0; row < rows.size(); row++) {
+      if (rows.get(row).entry(0) instanceof Entry.Words name) {
+        Integer other = first.putIfAbsent(name.text().toLowerCase(Locale.ROOT), row);
+        if (other != null) {
+          add(
+              found,
+              Severity.CHECK,
+              table.columns().get(0).reference(),
+              row,
+              "has the same name as row " + (other + 1),
+              "give one of the two another name");
+        }
+      }
     }
   }
 

@@ -108,7 +108,7 @@ public final class SiteRules {
       Column.choice(
               SITE,
               "depletion-method",
-              "Allowed depletion",
+              "Depletion rule",
               new WordList.Fixed(List.of(AS_GIVEN, BY_DEMAND)),
               AS_GIVEN)
           .band(RULES)
