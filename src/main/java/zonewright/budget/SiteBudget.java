@@ -8,6 +8,7 @@ import static zonewright.trade.Sheets.ZONE;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
+import java.util.Locale;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.climate.Rain;
@@ -148,8 +149,7 @@ public final class SiteBudget {
   private static Column program(String id, String name, Column zone) {
     return Column.calculated(PROGRAMS, id, name, QuantityKind.VOLUME, sumOver(zone.reference()))
         .band(WATER)
-        .means(
-            "Sum over the zones of the program: " + name.toLowerCase(java.util.Locale.ROOT) + ".")
+        .means("Sum over the zones of the program: " + name.toLowerCase(Locale.ROOT) + ".")
         .source("By definition.");
   }
 
@@ -157,7 +157,7 @@ public final class SiteBudget {
     return Column.calculated(
             SITE, id, name, kind, new Formula.Gather(Gathering.SUM, zone.reference()))
         .band(WATER)
-        .means("Sum over all zones: " + zone.name().toLowerCase(java.util.Locale.ROOT) + ".")
+        .means("Sum over all zones: " + zone.name().toLowerCase(Locale.ROOT) + ".")
         .source("By definition.");
   }
 

@@ -60,19 +60,13 @@ final class FindingCell extends JPanel implements TableCellRenderer {
           WrappedText.lines(FindingsModel.where(finding), metrics, width)
               .forEach(text -> lines.add(new Line(text, false)));
       default -> {
-        WrappedText.lines(capital(finding.sentence()), metrics, width)
+        WrappedText.lines(Sentences.capital(finding.sentence()), metrics, width)
             .forEach(text -> lines.add(new Line(text, false)));
-        WrappedText.lines(capital(finding.cure()), metrics, width)
+        WrappedText.lines(Sentences.capital(finding.cure()), metrics, width)
             .forEach(text -> lines.add(new Line(text, true)));
       }
     }
     return lines;
-  }
-
-  private static String capital(String text) {
-    return text.isEmpty()
-        ? text
-        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
   /** Returns how high the row of a finding must be so that nothing is cut off. */

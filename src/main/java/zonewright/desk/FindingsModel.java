@@ -88,8 +88,6 @@ final class FindingsModel extends AbstractTableModel {
   static String where(Finding finding) {
     String where = finding.where();
     String plain = where.endsWith(":") ? where.substring(0, where.length() - 1) : where;
-    return plain.isEmpty()
-        ? plain
-        : plain.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + plain.substring(1);
+    return Sentences.capital(plain);
   }
 }

@@ -5,6 +5,7 @@ import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.Action;
@@ -140,8 +141,7 @@ final class Menus {
   }
 
   private static JCheckBoxMenuItem shown(String name, java.util.function.Consumer<Boolean> show) {
-    JCheckBoxMenuItem item =
-        new JCheckBoxMenuItem("Show " + name.toLowerCase(java.util.Locale.ROOT), true);
+    JCheckBoxMenuItem item = new JCheckBoxMenuItem("Show " + name.toLowerCase(Locale.ROOT), true);
     item.addItemListener(event -> show.accept(item.isSelected()));
     return item;
   }

@@ -125,7 +125,7 @@ final class WorkingPane extends JPanel {
   private void heading(Working found, Place place) {
     Column column = found.column();
     if (!found.cell().row().isEmpty()) {
-      page.stack(new Prose(capital(found.cell().row())).coloured("Zonewright.muted"), 4);
+      page.stack(new Prose(Sentences.capital(found.cell().row())).coloured("Zonewright.muted"), 4);
     }
     page.stack(new Prose(column.name()).styled("h3"), 0);
     boolean number =
@@ -133,7 +133,7 @@ final class WorkingPane extends JPanel {
     page.stack(result(found.shown(), number ? "h0" : "large", found.outcome()), 4);
     JPanel origin = new JPanel(new MigLayout("insets 0, gap 8", "[grow][]"));
     origin.setOpaque(false);
-    JLabel how = new JLabel(capital(found.origin()));
+    JLabel how = new JLabel(Sentences.capital(found.origin()));
     how.setName("origin");
     origin.add(how, "height pref!");
     boolean overridden = found.origin().equals("typed over the default");
@@ -144,10 +144,6 @@ final class WorkingPane extends JPanel {
       origin.add(clear);
     }
     page.stack(origin, 4);
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
   private static Prose result(String text, String style, Outcome outcome) {

@@ -5,6 +5,7 @@ import java.util.Objects;
 import zonewright.units.Dimension;
 import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
+import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
 /**
@@ -177,7 +178,7 @@ public sealed interface Formula {
 
   /** Returns nothing of the amount {@code kind} measures: 0 in, 0 gpm. */
   static Formula zero(QuantityKind kind) {
-    return new Constant(0, kind.unit(zonewright.units.UnitSystem.US));
+    return new Constant(0, kind.unit(UnitSystem.US));
   }
 
   /** Returns the smaller. */
