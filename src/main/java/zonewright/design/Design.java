@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.Weather;
+import zonewright.nights.NightSheet;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -42,6 +43,9 @@ public final class Design {
       parts.add(edits.set(Climate.NUMBER.reference(), month, number));
       parts.add(edits.set(Weather.NUMBER.reference(), month, number));
       parts.add(edits.set(Climate.DAYS.reference(), month, new Entry.Figure(MONTH_LENGTHS[month])));
+    }
+    for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
+      parts.add(edits.set(NightSheet.NUMBER.reference(), night, new Entry.Figure(night + 1)));
     }
     parts.add(
         edits.appended(
