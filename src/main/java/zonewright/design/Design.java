@@ -5,6 +5,7 @@ import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.Weather;
 import zonewright.nights.NightSheet;
+import zonewright.nights.Nights;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -22,9 +23,11 @@ public final class Design {
 
   private final Book book;
   private final Findings findings;
+  private final Nights nights;
 
   private Design(Book book) {
     this.book = book;
+    this.nights = new Nights(book);
     this.findings = new Findings(book);
   }
 
@@ -70,8 +73,16 @@ public final class Design {
     return new Edits(book);
   }
 
-  /** Returns what the designer should know, the worst first. */
+  /** Returns the timetable of its nights. */
+  public Nights nights() {
+    return nights;
+  }
+
+  /**
+   * Returns what the designer should know, the worst first. What the timetable found is among it
+   * once the timetable is made; see {@link Nights#plan}.
+   */
   public List<Finding> findings() {
-    return findings.all();
+    return findings.all(nights.findings());
   }
 }

@@ -135,7 +135,8 @@ public final class NightSheet {
                                   .otherwise(Formula.zero(QuantityKind.MINUTES)))))
           .band(WINDOWS)
           .means("Minutes in which valves may be open.")
-          .source("By definition; a window that closes at or before its opening ends next morning.");
+          .source(
+              "By definition; a window that closes at or before its opening ends next morning.");
 
   private static final Rule BY_DAY =
       new Rule(
@@ -170,15 +171,7 @@ public final class NightSheet {
   /** Returns the columns in their order. */
   public static List<Column> columns() {
     return List.of(
-        NIGHT,
-        NUMBER,
-        WATERED,
-        ALLOWED,
-        OPENS,
-        CLOSES,
-        OPENS_AGAIN,
-        CLOSES_AGAIN,
-        MINUTES_OPEN);
+        NIGHT, NUMBER, WATERED, ALLOWED, OPENS, CLOSES, OPENS_AGAIN, CLOSES_AGAIN, MINUTES_OPEN);
   }
 
   /** Returns what to tell a designer about the hours. */

@@ -55,13 +55,9 @@ final class CureSearch {
       return Optional.empty();
     }
     String sentence = "Let " + count + " valves run at once." + Overruns.result(left);
-    return Optional.of(new Cure(
-            Cure.Kind.ONE_MORE_VALVE,
-            sentence,
-            List.of(),
-            1,
-            new Cure.Change.Rules(looser),
-            left));
+    return Optional.of(
+        new Cure(
+            Cure.Kind.ONE_MORE_VALVE, sentence, List.of(), 1, new Cure.Change.Rules(looser), left));
   }
 
   private Optional<Cure> noSoak() {
@@ -94,13 +90,15 @@ final class CureSearch {
                 + String.join(", ", names)
                 + " emitters of a rate the soil takes in, so that no soak is needed."
                 + Overruns.result(left);
-        best = Optional.of(new Cure(
-                Cure.Kind.NO_SOAK,
-                sentence,
-                names,
-                names.size(),
-                new Cure.Change.Hardware(),
-                left));
+        best =
+            Optional.of(
+                new Cure(
+                    Cure.Kind.NO_SOAK,
+                    sentence,
+                    names,
+                    names.size(),
+                    new Cure.Change.Hardware(),
+                    left));
       }
     }
     return best;

@@ -82,12 +82,7 @@ final class DayMoves {
     String text = sentence.append('.').append(Overruns.result(left)).toString();
     return Optional.of(
         new Cure(
-            Cure.Kind.ANOTHER_NIGHT,
-            text,
-            List.copyOf(moved),
-            moved.size(),
-            change(now),
-            left));
+            Cure.Kind.ANOTHER_NIGHT, text, List.copyOf(moved), moved.size(), change(now), left));
   }
 
   /**

@@ -50,8 +50,7 @@ public final class PlainControllerPlanner {
         + LowerBound.of(planner.problem(planner.programs(zones), windows));
   }
 
-  private PlacementProblem problem(
-      List<List<WateredZone>> programs, List<WateringWindow> windows) {
+  private PlacementProblem problem(List<List<WateredZone>> programs, List<WateringWindow> windows) {
     Chain[] chains =
         programs.stream().map(stations -> chain(stations, windows)).toArray(Chain[]::new);
     return new PlacementProblem(

@@ -273,7 +273,7 @@ public final class PlainWeekPlanner {
       if (both.isEmpty()) {
         findings.add(
             Finding.ofSite(
-                Finding.Kind.NIGHT_TOO_SHORT,
+                Finding.Kind.NO_COMMON_HOURS,
                 Clock.name(day)
                     + " and "
                     + Clock.name(first)

@@ -42,13 +42,9 @@ final class WindowWidening {
       return Optional.empty();
     }
     String text = sentence.append(Overruns.result(left)).toString().strip();
-    return Optional.of(new Cure(
-            Cure.Kind.WIDER_WINDOW,
-            text,
-            List.of(),
-            changes,
-            new Cure.Change.Rules(wider),
-            left));
+    return Optional.of(
+        new Cure(
+            Cure.Kind.WIDER_WINDOW, text, List.of(), changes, new Cure.Change.Rules(wider), left));
   }
 
   /**
