@@ -4,11 +4,13 @@ import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import zonewright.workbook.pack.PackSheet;
 
 /** Asks with dialogs. */
 final class FileQuestions implements Questions {
@@ -57,6 +59,11 @@ final class FileQuestions implements Questions {
     Optional<Path> wanted =
         chosen(chooser, chooser.showSaveDialog(window)).map(FileQuestions::withSuffix);
     return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
+  @Override
+  public Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets) {
+    return SheetChoice.ask(window, sheets);
   }
 
   private Optional<Path> chosen(JFileChooser chooser, int answer) {
