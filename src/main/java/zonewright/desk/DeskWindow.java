@@ -24,13 +24,13 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.picture.Drawing;
+import zonewright.desk.picture.PictureView;
 import zonewright.formula.Reference;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
-import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
-import zonewright.water.StandingWater;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
@@ -45,16 +45,16 @@ final class DeskWindow {
   private final SheetDeck deck;
   private final WorkingPane working;
   private final FindingsPane findings;
-  private final StandingWaterPicture picture = new StandingWaterPicture();
+  private final PicturePane pictures;
   private final FootLine foot = new FootLine();
   private final MessageBar messages = new MessageBar();
   private final Panels panels;
   private final Errands errands = new Errands(foot::busy);
   private final FileKeeper keeper;
+  private final HandOver handOver;
   private final Menus menus;
   private final ColumnGuide guide;
   private final Timer findingsLater;
-  private int pictured;
 
   DeskWindow(Memory memory, Look look, OpenDesign open, Shelf shelf, Optional<Questions> asked) {
     this.memory = memory;
@@ -63,16 +63,13 @@ final class DeskWindow {
     deck = new SheetDeck(open);
     working = new WorkingPane(this::follow, this::backToDefault, this::back);
     findings = new FindingsPane(this::followToFinding);
-    panels = new Panels(deck, working, findings, picture, memory);
+    pictures = new PicturePane(memory, this::export);
+    panels = new Panels(deck, working, findings, pictures, memory);
+    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    handOver = new HandOver(open, shelf, errands, questions, messages);
     keeper =
         new FileKeeper(
-            open,
-            shelf,
-            errands,
-            asked.orElseGet(() -> new FileQuestions(frame)),
-            messages,
-            memory,
-            new Curtain(frame.getRootPane()));
+            open, shelf, errands, questions, messages, memory, new Curtain(frame.getRootPane()));
     guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
     findingsLater = new Timer(FINDINGS_DELAY_MILLIS, event -> refreshFindings());
     findingsLater.setRepeats(false);
@@ -116,7 +113,7 @@ final class DeskWindow {
 
   private void replaced() {
     trail.clear();
-    pictured = 0;
+    pictures.startAnew();
     FileDrop.accept(frame.getRootPane(), keeper::open);
     refreshFindings();
     selected();
@@ -150,25 +147,15 @@ final class DeskWindow {
   private void selected() {
     Optional<Place> current = deck.current();
     current.ifPresentOrElse(place -> working.show(open.book(), place), working::nothing);
-    current
-        .filter(place -> place.column().table().equals(Sheets.ZONES))
-        .ifPresent(place -> pictured = place.row());
-    refreshPicture();
+    current.ifPresent(pictures::at);
+    pictures.show(open.design(), deck.frontTable());
     foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList());
     working.setMayGoBack(!trail.isEmpty());
     refreshState();
   }
 
-  private void refreshPicture() {
-    int zones = open.book().rows(Sheets.ZONES);
-    if (zones == 0) {
-      picture.nothing();
-      return;
-    }
-    pictured = Math.min(pictured, zones - 1);
-    Reference name = open.book().blueprint().table(Sheets.ZONES).columns().get(0).reference();
-    picture.show(
-        open.book().cellName(name, pictured).row(), StandingWater.of(open.book(), pictured));
+  private void export(Drawing drawing, PictureView view) {
+    keeper.export(drawing, view.exportSize());
   }
 
   /** Shows the window as it was left last. */
@@ -285,6 +272,12 @@ final class DeskWindow {
     keeper.saveAs(() -> {});
   }
 
+  /** Returns what writes copies to hand over, with what is being typed finished. */
+  HandOver handOver() {
+    deck.front().finishTyping();
+    return handOver;
+  }
+
   /** Closes the window, unless something would be lost and the person thinks better of it. */
   void close() {
     deck.front().finishTyping();
@@ -310,6 +303,17 @@ final class DeskWindow {
     findings.next();
   }
 
+  /** Shows the next of the pictures that fit the sheet. */
+  void nextPicture() {
+    pictures.next();
+  }
+
+  /** Exports the picture shown. */
+  void exportPicture() {
+    deck.front().finishTyping();
+    pictures.export();
+  }
+
   /** Brings a sheet to the front. */
   void goToSheet(String table) {
     deck.show(table);
@@ -323,6 +327,8 @@ final class DeskWindow {
       next = working.focusTarget();
     } else if ((has(deck) || has(working)) && findings.isShowing()) {
       next = findings.focusTarget();
+    } else if (has(findings) && pictures.isShowing()) {
+      next = pictures.focusTarget();
     }
     next.requestFocusInWindow();
   }

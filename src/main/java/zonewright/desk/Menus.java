@@ -90,6 +90,13 @@ final class Menus {
     menu.addSeparator();
     menu.add(item(save));
     menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
+    JMenu handOver = new JMenu("Hand over");
+    handOver.add(item(new Deed("Whole pack …", () -> window.handOver().whole())));
+    handOver.add(item(new Deed("Chosen sheets …", () -> window.handOver().chosen())));
+    handOver.add(item(new Deed("Copy for the client …", () -> window.handOver().forClient())));
+    menu.add(handOver);
+    menu.addSeparator();
+    menu.add(item(new Deed("Export picture …", window::exportPicture).keys("ctrl E")));
     menu.addSeparator();
     menu.add(item(new Deed("Quit", window::close).keys("ctrl Q")));
     return menu;
@@ -128,6 +135,7 @@ final class Menus {
     menu.addSeparator();
     menu.add(shown("Working", window.panels()::showWorking));
     menu.add(shown("Findings", window.panels()::showFindings));
+    menu.add(item(new Deed("Next picture", window::nextPicture).keys("ctrl shift P")));
     menu.add(item(new Deed("Next part of the window", window::nextPart).keys("F6")));
     menu.addSeparator();
     menu.add(item(back));

@@ -19,11 +19,11 @@ import java.util.TreeMap;
  */
 public final class PlainControllerPlanner {
   private final Night night;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final StartRuns startRuns;
   private final List<Finding> findings = new ArrayList<>();
 
-  private PlainControllerPlanner(Night night, SiteRules rules, StartRuns startRuns) {
+  private PlainControllerPlanner(Night night, NightRules rules, StartRuns startRuns) {
     this.night = night;
     this.rules = rules;
     this.startRuns = startRuns;
@@ -38,18 +38,31 @@ public final class PlainControllerPlanner {
    * @param startRuns what a start does
    */
   public static ProgramPlan plan(
-      Night night, List<WateredZone> zones, SiteRules rules, StartRuns startRuns) {
+      Night night, List<WateredZone> zones, NightRules rules, StartRuns startRuns) {
     return new PlainControllerPlanner(night, rules, startRuns).run(zones);
+  }
+
+  /** The finish that no start times beat, in minutes from midnight of the night's weekday. */
+  static int bound(Night night, List<WateredZone> zones, NightRules rules, StartRuns startRuns) {
+    PlainControllerPlanner planner = new PlainControllerPlanner(night, rules, startRuns);
+    List<WateringWindow> windows = rules.windowsOn(night.weekday());
+    return windows.get(0).startMinute()
+        + LowerBound.of(planner.problem(planner.programs(zones), windows));
+  }
+
+  private PlacementProblem problem(List<List<WateredZone>> programs, List<WateringWindow> windows) {
+    Chain[] chains =
+        programs.stream().map(stations -> chain(stations, windows)).toArray(Chain[]::new);
+    return new PlacementProblem(
+        chains, 1, Long.MAX_VALUE / 8, rules.gapMinutes(), NightPlacer.breaks(windows));
   }
 
   private ProgramPlan run(List<WateredZone> zones) {
     List<WateringWindow> windows = rules.windowsOn(night.weekday());
     Require.that(!windows.isEmpty(), "There is no window on " + night.label() + ".");
     List<List<WateredZone>> programs = programs(zones);
-    Chain[] chains = programs.stream().map(this::chain).toArray(Chain[]::new);
-    PlacementProblem problem =
-        new PlacementProblem(
-            chains, 1, Long.MAX_VALUE / 8, rules.gapMinutes(), NightPlacer.breaks(windows));
+    PlacementProblem problem = problem(programs, windows);
+    Chain[] chains = problem.chains;
     PlacementSearch.Outcome outcome = PlacementSearch.search(problem, List.of());
     int opens = windows.get(0).startMinute();
     List<ProgramCard> cards = new ArrayList<>();
@@ -115,7 +128,7 @@ public final class PlainControllerPlanner {
   /**
    * The program as blocks, one a start, with the shortest pauses that keep every station's soak.
    */
-  private Chain chain(List<WateredZone> stations) {
+  private Chain chain(List<WateredZone> stations, List<WateringWindow> windows) {
     int passes = stations.get(0).cycles();
     int[] minutes = new int[passes];
     int[] pauses = new int[passes - 1];
@@ -139,7 +152,8 @@ public final class PlainControllerPlanner {
             .mapToInt(zone -> zone.orderWish().orElse(Integer.MAX_VALUE))
             .min()
             .orElse(0);
-    return new Chain(minutes, pauses, 1, 0, wish);
+    int release = stations.stream().mapToInt(zone -> zone.wait(windows)).max().orElse(0);
+    return new Chain(minutes, pauses, 1, release, wish);
   }
 
   private void addRuns(List<WateredZone> stations, int pass, int start, List<ValveRun> runs) {
