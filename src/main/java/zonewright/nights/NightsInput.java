@@ -37,6 +37,11 @@ public record NightsInput(
    */
   public record Station(WateredZone zone, int row, String name, String place, int mostDaysApart) {}
 
+  /** Returns the same for a controller that starts programs at set times. */
+  public NightsInput forPlainController() {
+    return new NightsInput(stations, rules, true, startRuns, firstDay);
+  }
+
   /** Returns the zones as the planner takes them. */
   List<WateredZone> zones() {
     return stations.stream().map(Station::zone).toList();

@@ -52,7 +52,9 @@ public final class PlainControllerPlanner {
 
   private PlacementProblem problem(List<List<WateredZone>> programs, List<WateringWindow> windows) {
     Chain[] chains =
-        programs.stream().map(stations -> chain(stations, windows)).toArray(Chain[]::new);
+        programs.stream()
+            .map(stations -> chain(stations, windows, rules.gapMinutes()))
+            .toArray(Chain[]::new);
     return new PlacementProblem(
         chains, 1, Long.MAX_VALUE / 8, rules.gapMinutes(), NightPlacer.breaks(windows));
   }
@@ -72,7 +74,7 @@ public final class PlainControllerPlanner {
       for (int pass = 0; pass < chains[p].cycles(); pass++) {
         int start = opens + outcome.start(problem.firstItem[p] + pass);
         starts.add(start);
-        addRuns(programs.get(p), pass, start, runs);
+        addRuns(programs.get(p), pass, start, rules.gapMinutes(), runs);
       }
       cards.add(card(programs.get(p), starts));
     }
@@ -99,10 +101,7 @@ public final class PlainControllerPlanner {
     }
     List<List<WateredZone>> result = new ArrayList<>();
     for (Map.Entry<String, List<WateredZone>> program : byName.entrySet()) {
-      List<WateredZone> stations = program.getValue();
-      stations.sort(
-          Comparator.comparingInt((WateredZone zone) -> -zone.cycles())
-              .thenComparingInt(zone -> zone.orderWish().orElse(Integer.MAX_VALUE)));
+      List<WateredZone> stations = inOrder(program.getValue());
       Map<Integer, List<WateredZone>> byCycles = new TreeMap<>(Comparator.reverseOrder());
       stations.forEach(
           zone -> byCycles.computeIfAbsent(zone.cycles(), any -> new ArrayList<>()).add(zone));
@@ -125,10 +124,19 @@ public final class PlainControllerPlanner {
     return result;
   }
 
+  /** Most cycles first, then the order wished for, then the order given. */
+  static List<WateredZone> inOrder(List<WateredZone> stations) {
+    List<WateredZone> sorted = new ArrayList<>(stations);
+    sorted.sort(
+        Comparator.comparingInt((WateredZone zone) -> -zone.cycles())
+            .thenComparingInt(zone -> zone.orderWish().orElse(Integer.MAX_VALUE)));
+    return sorted;
+  }
+
   /**
    * The program as blocks, one a start, with the shortest pauses that keep every station's soak.
    */
-  private Chain chain(List<WateredZone> stations, List<WateringWindow> windows) {
+  static Chain chain(List<WateredZone> stations, List<WateringWindow> windows, int gap) {
     int passes = stations.get(0).cycles();
     int[] minutes = new int[passes];
     int[] pauses = new int[passes - 1];
@@ -142,7 +150,7 @@ public final class PlainControllerPlanner {
           apart = Math.max(apart, zone.minutesPerCycle() + zone.soakMinutes());
         }
       }
-      minutes[pass] += rules.gapMinutes() * (running - 1);
+      minutes[pass] += gap * (running - 1);
       if (pass > 0) {
         pauses[pass - 1] = Math.max(0, apart - minutes[pass - 1]);
       }
@@ -156,18 +164,19 @@ public final class PlainControllerPlanner {
     return new Chain(minutes, pauses, 1, release, wish);
   }
 
-  private void addRuns(List<WateredZone> stations, int pass, int start, List<ValveRun> runs) {
+  static void addRuns(
+      List<WateredZone> stations, int pass, int start, int gap, List<ValveRun> runs) {
     int minute = start;
     for (WateredZone zone : stations) {
       if (zone.cycles() > pass) {
         int end = minute + zone.minutesPerCycle();
         runs.add(new ValveRun(zone, pass + 1, minute, end));
-        minute = end + rules.gapMinutes();
+        minute = end + gap;
       }
     }
   }
 
-  private static ProgramCard card(List<WateredZone> stations, List<Integer> starts) {
+  static ProgramCard card(List<WateredZone> stations, List<Integer> starts) {
     List<ProgramCard.Station> lines =
         stations.stream()
             .map(zone -> new ProgramCard.Station(zone, zone.minutesPerCycle(), zone.cycles()))

@@ -3,6 +3,7 @@ package zonewright.timetable;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -10,14 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Makes the timetable of a site whose controller starts programs at set times: the stations of a
  * program share its days, and its start times are the same on each of them.
  *
- * <p>Programs that ever share a night are placed together, as if all of them ran in it, inside the
- * hours that all their nights have open. So start times hold on every night, whichever of the
- * programs runs in it. Programs that share no night are placed each by themselves.
+ * <p>Each program keeps inside the hours that all its nights have open, and two programs keep apart
+ * where they ever share a night. One program runs at a time and one valve is open at a time.
  */
 public final class PlainWeekPlanner {
   private final NightRules rules;
@@ -55,9 +56,7 @@ public final class PlainWeekPlanner {
     }
     List<PlainProgram> cards = new ArrayList<>();
     List<ValveRun> runs = new ArrayList<>();
-    for (Set<Integer> group : groups(byNight)) {
-      place(group, programs, calendar, byNight, cards, runs);
-    }
+    place(programs, calendar, byNight, cards, runs);
     cards.sort(Comparator.comparingInt(program -> program.card().startMinutes().get(0)));
     List<NightPlan> nights = nights(programs, calendar, byNight, runs);
     findings.addAll(tooShort(nights));
@@ -73,7 +72,7 @@ public final class PlainWeekPlanner {
       if (zone.flow() <= rules.availableFlow()) {
         byName
             .computeIfAbsent(zone.program(), name -> new LinkedHashMap<>())
-            .computeIfAbsent(rhythm(zone.days()), any -> new ArrayList<>())
+            .computeIfAbsent(rhythm(zone), any -> new ArrayList<>())
             .add(zone);
       } else {
         findings.add(
@@ -102,21 +101,25 @@ public final class PlainWeekPlanner {
   private static Finding split(String name, List<WateredZone> examples) {
     List<String> wants = new ArrayList<>();
     for (WateredZone zone : examples) {
-      wants.add(zone.name() + " " + inWords(zone.days()));
+      String cycles = zone.cycles() == 1 ? "1 cycle" : zone.cycles() + " cycles";
+      wants.add(zone.name() + " " + inWords(zone.days()) + " in " + cycles);
     }
     return Finding.ofSite(
         Finding.Kind.PROGRAM_SPLIT,
         "Stations of program "
             + name
-            + " want different days ("
+            + " do not go together ("
             + String.join(", ", wants)
-            + "), and a program has one set: key it in as "
+            + "). Key it in as "
             + examples.size()
-            + " programs, or give them the same days.");
+            + " programs, or give its zones the same days and cycles.");
   }
 
-  private static Object rhythm(WateringDays days) {
-    return days instanceof WateringDays.ChooseWeekdays free ? free.daysNeeded() : days;
+  /** What all stations of a program must have in common. */
+  private Object rhythm(WateredZone zone) {
+    Object days =
+        zone.days() instanceof WateringDays.ChooseWeekdays free ? free.daysNeeded() : zone.days();
+    return startRuns == StartRuns.EVERY_STATION ? List.of(days, zone.cycles()) : days;
   }
 
   private static String inWords(WateringDays days) {
@@ -164,79 +167,73 @@ public final class PlainWeekPlanner {
     return Finding.ofSite(finding.kind(), "Program " + finding.sentence());
   }
 
-  /** Programs that share nights, directly or by way of others. */
-  private static List<Set<Integer>> groups(List<List<Integer>> byNight) {
-    List<Set<Integer>> groups = new ArrayList<>();
-    for (List<Integer> night : byNight) {
-      if (night.isEmpty()) {
-        continue;
-      }
-      Set<Integer> merged = new LinkedHashSet<>(night);
-      List<Set<Integer>> apart = new ArrayList<>();
-      for (Set<Integer> group : groups) {
-        if (group.stream().anyMatch(night::contains)) {
-          merged.addAll(group);
-        } else {
-          apart.add(group);
-        }
-      }
-      groups = apart;
-      groups.add(merged);
-    }
-    return groups;
-  }
-
+  /** Places all programs and keeps what to key in. */
   private void place(
-      Set<Integer> group,
       List<List<WateredZone>> programs,
       Calendar calendar,
       List<List<Integer>> byNight,
       List<PlainProgram> cards,
       List<ValveRun> runs) {
-    List<WateredZone> stations = new ArrayList<>();
-    List<Integer> inOrder = group.stream().sorted().toList();
-    inOrder.forEach(number -> stations.addAll(programs.get(number)));
-    Map<String, Integer> numbers = new LinkedHashMap<>();
-    inOrder.forEach(number -> numbers.put(programs.get(number).get(0).program(), number));
-    Set<DayOfWeek> open = new LinkedHashSet<>();
-    for (int day = 0; day < byNight.size(); day++) {
-      if (byNight.get(day).stream().anyMatch(group::contains)) {
-        open.add(calendar.nights().get(day).weekday());
+    List<PlainWeekPlacer.Program> asked = new ArrayList<>();
+    List<List<WateredZone>> placed = new ArrayList<>();
+    for (int number = 0; number < programs.size(); number++) {
+      int program = number;
+      List<Integer> nights =
+          IntStream.range(0, byNight.size())
+              .filter(night -> byNight.get(night).contains(program))
+              .boxed()
+              .toList();
+      if (!nights.isEmpty()) {
+        List<WateredZone> stations = PlainControllerPlanner.inOrder(programs.get(number));
+        List<WateringWindow> hours = commonWindows(nights, calendar, stations.get(0).program());
+        Chain chain = PlainControllerPlanner.chain(stations, hours, rules.gapMinutes());
+        asked.add(new PlainWeekPlacer.Program(chain, nights, hours));
+        placed.add(stations);
       }
     }
-    Night common = Night.weekly(open.iterator().next());
-    List<WateringWindow> hours = commonWindows(open, common.weekday());
-    ProgramPlan plan =
-        PlainControllerPlanner.plan(
-            common,
-            stations,
-            new NightRules(
-                Map.of(common.weekday(), hours),
-                1,
-                rules.availableFlow(),
-                rules.gapMinutes(),
-                rules.mostStarts(),
-                Set.of()),
-            startRuns);
-    plan.findings().stream()
-        .filter(finding -> finding.kind() != Finding.Kind.NIGHT_TOO_SHORT)
-        .forEach(findings::add);
-    runs.addAll(plan.night().runs());
-    for (ProgramCard card : plan.cards()) {
-      int number = numbers.get(card.program());
-      List<Night> nights = new ArrayList<>();
-      for (int day = 0; day < byNight.size(); day++) {
-        if (byNight.get(day).contains(number)) {
-          nights.add(calendar.nights().get(day));
-        }
-      }
-      cards.add(new PlainProgram(card, programs.get(number).get(0).days(), nights));
-      restOverDays(card, hours);
+    int[][] starts = PlainWeekPlacer.place(asked, rules.gapMinutes());
+    for (int i = 0; i < placed.size(); i++) {
+      List<WateredZone> stations = placed.get(i);
+      ProgramCard card = card(stations, starts[i], runs);
+      List<Night> nights =
+          asked.get(i).nights().stream().map(night -> calendar.nights().get(night)).toList();
+      cards.add(new PlainProgram(card, stations.get(0).days(), nights));
+      judge(card, asked.get(i));
     }
   }
 
-  /** A start on the next day must leave the soak of the last one its time. */
-  private void restOverDays(ProgramCard card, List<WateringWindow> hours) {
+  private ProgramCard card(List<WateredZone> stations, int[] starts, List<ValveRun> runs) {
+    for (int pass = 0; pass < starts.length; pass++) {
+      PlainControllerPlanner.addRuns(stations, pass, starts[pass], rules.gapMinutes(), runs);
+    }
+    return PlainControllerPlanner.card(stations, Arrays.stream(starts).boxed().toList());
+  }
+
+  private void judge(ProgramCard card, PlainWeekPlacer.Program program) {
+    if (card.startMinutes().size() > rules.mostStarts()) {
+      findings.add(
+          Finding.ofSite(
+              Finding.Kind.TOO_MANY_STARTS,
+              "Program "
+                  + card.program()
+                  + " needs "
+                  + card.startMinutes().size()
+                  + " starts, and may have "
+                  + rules.mostStarts()
+                  + ". Water its stations on more days or in fewer cycles."));
+    }
+    int longest = ImpossibleZones.longestStretch(program.windows());
+    if (program.chain().minutes(0) > longest) {
+      findings.add(
+          Finding.ofSite(
+              Finding.Kind.CYCLE_OVER_WINDOW,
+              "One start of program "
+                  + card.program()
+                  + " takes "
+                  + program.chain().minutes(0)
+                  + " min, longer than any window of its nights. Share its stations over more"
+                  + " programs."));
+    }
     int first = card.startMinutes().get(0);
     int last = card.startMinutes().get(card.startMinutes().size() - 1);
     for (ProgramCard.Station station : card.stations()) {
@@ -249,17 +246,18 @@ public final class PlainWeekPlanner {
                 station.zone().name()
                     + " starts again a night later before its soak of "
                     + station.zone().soakMinutes()
-                    + " min is over. Close the window of "
-                    + hours.get(hours.size() - 1).minutes()
-                    + " min sooner, or water on fewer days."));
+                    + " min is over. Close the night sooner, or water on fewer days."));
       }
     }
   }
 
-  /** The hours that all these days have open; those of the first where there are none. */
-  private List<WateringWindow> commonWindows(Set<DayOfWeek> days, DayOfWeek first) {
+  /** The hours that all nights of a program have open; those of the first where there are none. */
+  private List<WateringWindow> commonWindows(
+      List<Integer> nights, Calendar calendar, String program) {
+    DayOfWeek first = calendar.nights().get(nights.get(0)).weekday();
     List<WateringWindow> common = rules.windowsOn(first);
-    for (DayOfWeek day : days) {
+    for (int night : nights) {
+      DayOfWeek day = calendar.nights().get(night).weekday();
       List<WateringWindow> both = new ArrayList<>();
       for (WateringWindow one : common) {
         for (WateringWindow other : rules.windowsOn(day)) {
@@ -274,11 +272,13 @@ public final class PlainWeekPlanner {
         findings.add(
             Finding.ofSite(
                 Finding.Kind.NO_COMMON_HOURS,
-                Clock.name(day)
-                    + " and "
+                "Program "
+                    + program
+                    + " starts at the same times on all its days, and "
                     + Clock.name(first)
-                    + " have no hours in common, and a program starts at the same times on all its"
-                    + " days. Give both nights windows that overlap."));
+                    + " and "
+                    + Clock.name(day)
+                    + " have no hours in common. Give both nights windows that overlap."));
         return rules.windowsOn(first);
       }
       common = both;

@@ -25,10 +25,9 @@ public final class ColumnFormulas {
     this.system = system;
   }
 
-  /** Returns what formulas outside all tables call the cells of a column. */
-  public String all(Column column) {
-    return new WorkbookNames(blueprint, system, blueprint.table(column.reference().table()))
-        .column(column.reference());
+  /** Returns what the workbook calls cells, columns and tables. */
+  public WorkbookNames names() {
+    return new WorkbookNames(blueprint, system, blueprint.tables().get(0));
   }
 
   /** Returns the text, without the equals sign, of a column that has a formula. */

@@ -28,7 +28,7 @@ public final class Live {
    * table the name of its cell, such as {@code Site_Peak_month}.
    */
   public String all(Column column) {
-    return formulas.all(column);
+    return formulas.names().column(column.reference());
   }
 
   /** Returns the text for the cell in a row, counted from 0 in the order of the design. */
