@@ -22,6 +22,7 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import zonewright.design.Design;
 import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
@@ -30,12 +31,16 @@ import zonewright.formula.Reference;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
   private static final Logger LOG = Logger.getLogger(DeskWindow.class.getName());
   private static final int FINDINGS_DELAY_MILLIS = 120;
+
+  /** From so many on, findings are sought on another thread, on a design of its own. */
+  private static final int MANY_ZONES = 400;
 
   private final JFrame frame = new JFrame("Zonewright");
   private final Memory memory;
@@ -50,20 +55,35 @@ final class DeskWindow {
   private final MessageBar messages = new MessageBar();
   private final Panels panels;
   private final Errands errands = new Errands(foot::busy);
+  private final UnsavedWork work;
   private final FileKeeper keeper;
   private final Menus menus;
   private final ColumnGuide guide;
   private final Timer findingsLater;
+  private final FindingsSeeker seeker = new FindingsSeeker();
 
-  DeskWindow(Memory memory, Look look, OpenDesign open, Shelf shelf, Optional<Questions> asked) {
+  /**
+   * Makes the window; {@link #show} shows it.
+   *
+   * @param asked who answers in place of dialogs, if anybody
+   * @param spare the folder for the record of designs without a file
+   */
+  DeskWindow(
+      Memory memory,
+      Look look,
+      OpenDesign open,
+      Shelf shelf,
+      Optional<Questions> asked,
+      Path spare) {
     this.memory = memory;
     this.look = look;
     this.open = open;
-    deck = new SheetDeck(open);
+    deck = new SheetDeck(open, new ColumnViews(memory));
     working = new WorkingPane(this::follow, this::backToDefault, this::back);
-    findings = new FindingsPane(this::followToFinding);
+    findings = new FindingsPane(this::followToFinding, this::mend);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
+    work = new UnsavedWork(open, messages, spare);
     keeper =
         new FileKeeper(
             open,
@@ -72,7 +92,8 @@ final class DeskWindow {
             asked.orElseGet(() -> new FileQuestions(frame)),
             messages,
             memory,
-            new Curtain(frame.getRootPane()));
+            new Curtain(frame.getRootPane()),
+            work);
     guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
     findingsLater = new Timer(FINDINGS_DELAY_MILLIS, event -> refreshFindings());
     findingsLater.setRepeats(false);
@@ -102,6 +123,11 @@ final class DeskWindow {
           @Override
           public void windowClosing(WindowEvent event) {
             close();
+          }
+
+          @Override
+          public void windowActivated(WindowEvent event) {
+            keeper.lookAtFile();
           }
         });
     deck.onSelected(this::selected);
@@ -134,11 +160,21 @@ final class DeskWindow {
     frame.setTitle((open.unsaved() ? "• " : "") + open.name() + " – Zonewright");
     frame.getRootPane().putClientProperty("Window.documentModified", open.unsaved());
     foot.state(open);
+    deck.tools().refresh();
     menus.refresh();
   }
 
   private void refreshFindings() {
-    List<Finding> found = open.design().findings();
+    Design design = open.design();
+    if (design.book().rows(Sheets.ZONES) < MANY_ZONES) {
+      seeker.forget();
+      shown(design.findings());
+    } else {
+      seeker.seek(design.book().snapshot(), this::shown);
+    }
+  }
+
+  private void shown(List<Finding> found) {
     findings.show(found);
     Map<Place, Severity> worst = new HashMap<>();
     for (Finding finding : found) {
@@ -257,10 +293,29 @@ final class DeskWindow {
     open.book().perform(open.design().edits().switched(other));
   }
 
+  /** Begins a new design with a form. */
+  void begin(UnitSystem system) {
+    deck.front().finishTyping();
+    keeper.whenSafe(
+        () ->
+            StartForm.fillIn(frame, system).ifPresent(design -> keeper.lay(design, "New design")));
+  }
+
   /** Asks for a file and opens it. */
   void open() {
     deck.front().finishTyping();
     keeper.openAsked();
+  }
+
+  /** Gives up what was not saved. */
+  void revert() {
+    deck.front().finishTyping();
+    keeper.revert();
+  }
+
+  /** Offers what a crash left over. */
+  void offerLeftOver() {
+    work.offerLeftOver();
   }
 
   /** Saves the design. */
@@ -291,6 +346,8 @@ final class DeskWindow {
     panels.keep();
     findingsLater.stop();
     errands.close();
+    work.close();
+    seeker.close();
     frame.dispose();
   }
 
@@ -298,6 +355,33 @@ final class DeskWindow {
   void nextFinding() {
     deck.front().finishTyping();
     findings.next();
+  }
+
+  /** Carries out the remedy of the finding selected, or of the cell the person is at. */
+  void mendFinding() {
+    deck.front().finishTyping();
+    findings
+        .curable(deck.current())
+        .ifPresentOrElse(
+            this::mend,
+            () ->
+                messages.tell("There is nothing here that the program can put right.", List.of()));
+  }
+
+  private void mend(Finding finding) {
+    deck.front().finishTyping();
+    finding
+        .mend(open.book())
+        .ifPresentOrElse(
+            edit -> {
+              open.book().perform(edit);
+              jump(new Place(finding.column(), finding.row()));
+              messages.clear();
+            },
+            () ->
+                messages.tell(
+                    "That would not help here. " + Sentences.capital(finding.cure()) + ".",
+                    List.of()));
   }
 
   /** Shows the next of the pictures that fit the sheet. */

@@ -36,7 +36,7 @@ final class GridView implements SheetView {
     table.setName("grid " + id);
     table.getSelectionModel().addListSelectionListener(event -> selected.run());
     table.getColumnModel().getSelectionModel().addListSelectionListener(event -> selected.run());
-    for (String meantForTheWindow : List.of("F1", "F6", "F8", "alt LEFT")) {
+    for (String meantForTheWindow : List.of("F1", "F6", "F8", "F9", "alt LEFT")) {
       table
           .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
           .put(KeyStroke.getKeyStroke(meantForTheWindow), "none");
@@ -76,10 +76,15 @@ final class GridView implements SheetView {
     for (int row : table.getSelectedRows()) {
       for (int at : table.getSelectedColumns()) {
         Column column = columns.get(table.convertColumnIndexToModel(at));
-        places.add(new Place(column.reference(), table.convertRowIndexToModel(row)));
+        places.add(new Place(column.reference(), grid.bookRow(row)));
       }
     }
     return places;
+  }
+
+  @Override
+  public Optional<SheetGrid> grid() {
+    return Optional.of(grid);
   }
 
   @Override

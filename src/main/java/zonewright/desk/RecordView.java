@@ -8,6 +8,7 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.RecordGrid;
+import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
@@ -39,7 +40,12 @@ final class RecordView implements SheetView {
 
   @Override
   public List<Place> selected() {
-    return current().stream().toList();
+    return grid.selected().stream().map(GridView::place).toList();
+  }
+
+  @Override
+  public Optional<SheetGrid> grid() {
+    return Optional.empty();
   }
 
   @Override
