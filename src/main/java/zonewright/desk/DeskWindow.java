@@ -2,18 +2,14 @@ package zonewright.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
-import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -21,32 +17,24 @@ import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
-import zonewright.design.Design;
 import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
 import zonewright.formula.Reference;
 import zonewright.sheet.Place;
-import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
-import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
   private static final Logger LOG = Logger.getLogger(DeskWindow.class.getName());
-  private static final int FINDINGS_DELAY_MILLIS = 120;
-
-  /** From so many on, findings are sought on another thread, on a design of its own. */
-  private static final int MANY_ZONES = 400;
 
   private final JFrame frame = new JFrame("Zonewright");
   private final Memory memory;
   private final Look look;
   private final OpenDesign open;
-  private final Trail trail = new Trail();
+  private final Wayfinder ways;
   private final SheetDeck deck;
   private final WorkingPane working;
   private final FindingsPane findings;
@@ -59,8 +47,7 @@ final class DeskWindow {
   private final FileKeeper keeper;
   private final Menus menus;
   private final ColumnGuide guide;
-  private final Timer findingsLater;
-  private final FindingsSeeker seeker = new FindingsSeeker();
+  private final FindingsWatch watch;
 
   /**
    * Makes the window; {@link #show} shows it.
@@ -79,8 +66,9 @@ final class DeskWindow {
     this.look = look;
     this.open = open;
     deck = new SheetDeck(open, new ColumnViews(memory));
+    ways = new Wayfinder(open, deck, this::selected);
     working = new WorkingPane(this::follow, this::backToDefault, this::back);
-    findings = new FindingsPane(this::followToFinding, this::mend);
+    findings = new FindingsPane(ways::goTo, this::mend);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
     work = new UnsavedWork(open, messages, spare);
@@ -95,8 +83,7 @@ final class DeskWindow {
             new Curtain(frame.getRootPane()),
             work);
     guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
-    findingsLater = new Timer(FINDINGS_DELAY_MILLIS, event -> refreshFindings());
-    findingsLater.setRepeats(false);
+    watch = new FindingsWatch(open, findings, deck);
     menus = new Menus(this);
     assemble();
     connect();
@@ -132,19 +119,15 @@ final class DeskWindow {
         });
     deck.onSelected(this::selected);
     open.onReplaced(this::replaced);
-    open.onChanged(
-        changes -> {
-          selected();
-          findingsLater.restart();
-        });
+    open.onChanged(changes -> selected());
     open.onNamed(this::named);
   }
 
   private void replaced() {
-    trail.clear();
+    ways.startAnew();
     pictures.startAnew();
     FileDrop.accept(frame.getRootPane(), keeper::open);
-    refreshFindings();
+    watch.refresh();
     selected();
     named();
     deck.focusTarget().requestFocusInWindow();
@@ -164,32 +147,13 @@ final class DeskWindow {
     menus.refresh();
   }
 
-  private void refreshFindings() {
-    Design design = open.design();
-    if (design.book().rows(Sheets.ZONES) < MANY_ZONES) {
-      seeker.forget();
-      shown(design.findings());
-    } else {
-      seeker.seek(design.book().snapshot(), this::shown);
-    }
-  }
-
-  private void shown(List<Finding> found) {
-    findings.show(found);
-    Map<Place, Severity> worst = new HashMap<>();
-    for (Finding finding : found) {
-      worst.putIfAbsent(new Place(finding.column(), finding.row()), finding.severity());
-    }
-    deck.flag(place -> Optional.ofNullable(worst.get(place)));
-  }
-
   private void selected() {
     Optional<Place> current = deck.current();
     current.ifPresentOrElse(place -> working.show(open.book(), place), working::nothing);
     current.ifPresent(pictures::at);
     pictures.show(open.design(), deck.frontTable());
     foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList());
-    working.setMayGoBack(!trail.isEmpty());
+    working.setMayGoBack(ways.mayGoBack());
     refreshState();
   }
 
@@ -212,31 +176,19 @@ final class DeskWindow {
   }
 
   private void follow(Place place) {
-    jump(place);
+    ways.jump(place);
     working.focusTarget().requestFocusInWindow();
-  }
-
-  private void followToFinding(Place place) {
-    jump(place);
-    deck.focusTarget().requestFocusInWindow();
-  }
-
-  private void jump(Place place) {
-    deck.current().filter(current -> !current.equals(place)).ifPresent(trail::leaves);
-    deck.goTo(place);
-    selected();
   }
 
   /** Goes back to the cell that the last link led away from. */
   void back() {
-    boolean inWorking = has(working);
-    trail.back(open::holds).ifPresent(deck::goTo);
-    selected();
+    boolean inWorking = Wayfinder.has(working);
+    ways.back();
     (inWorking ? working.focusTarget() : deck.focusTarget()).requestFocusInWindow();
   }
 
   boolean mayGoBack() {
-    return !trail.isEmpty();
+    return ways.mayGoBack();
   }
 
   private void backToDefault(Place place) {
@@ -258,7 +210,8 @@ final class DeskWindow {
   /** Does something to the selected cells or rows. */
   void perform(GridAction which) {
     boolean typedElsewhere =
-        EventQueue.getCurrentEvent() instanceof KeyEvent && (has(working) || has(findings));
+        EventQueue.getCurrentEvent() instanceof KeyEvent
+            && (Wayfinder.has(working) || Wayfinder.has(findings));
     Action action = deck.front().action(which);
     if (!typedElsewhere && action.isEnabled()) {
       Menus.run(action, deck.front().component());
@@ -344,10 +297,9 @@ final class DeskWindow {
       memory.keep("height", frame.getHeight());
     }
     panels.keep();
-    findingsLater.stop();
     errands.close();
     work.close();
-    seeker.close();
+    watch.close();
     frame.dispose();
   }
 
@@ -375,13 +327,18 @@ final class DeskWindow {
         .ifPresentOrElse(
             edit -> {
               open.book().perform(edit);
-              jump(new Place(finding.column(), finding.row()));
+              ways.jump(new Place(finding.column(), finding.row()));
               messages.clear();
             },
             () ->
                 messages.tell(
                     "That would not help here. " + Sentences.capital(finding.cure()) + ".",
                     List.of()));
+  }
+
+  /** Shows the sheet at the front on pages, to print. */
+  void print() {
+    new Printing(frame, open, errands, messages).begin(deck.front().paper());
   }
 
   /** Shows the next of the pictures that fit the sheet. */
@@ -403,21 +360,12 @@ final class DeskWindow {
 
   /** Gives the keyboard to the next part of the window. */
   void nextPart() {
-    Component next = deck.focusTarget();
-    if (has(deck) && working.isShowing()) {
-      next = working.focusTarget();
-    } else if ((has(deck) || has(working)) && findings.isShowing()) {
-      next = findings.focusTarget();
-    } else if (has(findings) && pictures.isShowing()) {
-      next = pictures.focusTarget();
-    }
-    next.requestFocusInWindow();
-  }
-
-  /** Says whether the keyboard is in a part of the window. */
-  private static boolean has(Component part) {
-    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    return owner != null && SwingUtilities.isDescendingFrom(owner, part);
+    Wayfinder.next(
+        List.of(
+            Wayfinder.part(deck, deck::focusTarget),
+            Wayfinder.part(working, working::focusTarget),
+            Wayfinder.part(findings, findings::focusTarget),
+            Wayfinder.part(pictures, pictures::focusTarget)));
   }
 
   /** Shows what the column of the selected cell means. */

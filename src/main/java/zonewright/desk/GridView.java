@@ -11,6 +11,7 @@ import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import zonewright.desk.grid.CellPlace;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.grid.PaperTable;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -101,6 +102,11 @@ final class GridView implements SheetView {
   public void flag(Function<Place, Optional<Severity>> flags) {
     grid.setFlags(place -> flags.apply(place(place)));
     grid.repaint();
+  }
+
+  @Override
+  public PaperTable paper() {
+    return grid.paper();
   }
 
   @Override

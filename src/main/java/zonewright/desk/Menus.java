@@ -103,6 +103,7 @@ final class Menus {
     menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
     menu.add(item(new Deed("Back to what was saved", window::revert)));
     menu.addSeparator();
+    menu.add(item(new Deed("Print the sheet …", window::print).keys("ctrl P")));
     menu.add(item(new Deed("Export picture …", window::exportPicture).keys("ctrl E")));
     menu.addSeparator();
     menu.add(item(new Deed("Quit", window::close).keys("ctrl Q")));

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.grid.PaperTable;
 import zonewright.desk.grid.RecordGrid;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
@@ -62,6 +63,11 @@ final class RecordView implements SheetView {
   public void flag(Function<Place, Optional<Severity>> flags) {
     grid.setFlags(place -> flags.apply(GridView.place(place)));
     grid.repaint();
+  }
+
+  @Override
+  public PaperTable paper() {
+    return grid.paper();
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.grid.PaperTable;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
@@ -36,6 +37,9 @@ interface SheetView {
 
   /** Returns the grid of a sheet with many rows; none of a form. */
   Optional<SheetGrid> grid();
+
+  /** Returns what is shown, as it goes on paper. */
+  PaperTable paper();
 
   /** Ends typing in a cell and takes over what was typed. */
   void finishTyping();

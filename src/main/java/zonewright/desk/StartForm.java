@@ -14,6 +14,7 @@ import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import zonewright.climate.Climate;
@@ -62,6 +63,7 @@ final class StartForm {
   private final JDialog dialog;
   private final RecordGrid site;
   private final SheetGrid zones;
+  private final JButton begin = new JButton("Begin");
   private Optional<Design> begun = Optional.empty();
 
   private StartForm(Window owner, UnitSystem system) {
@@ -98,6 +100,22 @@ final class StartForm {
             event -> begin(),
             KeyStroke.getKeyStroke("ctrl ENTER"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
+    for (JTable table : List.of(site.table(), zones.table())) {
+      table
+          .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+          .put(KeyStroke.getKeyStroke("F6"), "none");
+    }
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event ->
+                Wayfinder.next(
+                    List.of(
+                        Wayfinder.part(site, site::table),
+                        Wayfinder.part(zones, zones::table),
+                        Wayfinder.part(begin, () -> begin))),
+            KeyStroke.getKeyStroke("F6"),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
     dialog.setSize(UIScale.scale(new Dimension(1020, 680)));
     dialog.setLocationRelativeTo(owner);
   }
@@ -126,7 +144,6 @@ final class StartForm {
   }
 
   private JComponent buttons() {
-    JButton begin = new JButton("Begin");
     begin.setName("begin design");
     begin.setMnemonic('B');
     begin.setToolTipText("Put this design on the desk (Ctrl+Enter)");

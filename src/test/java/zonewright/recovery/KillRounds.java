@@ -133,16 +133,15 @@ final class KillRounds {
 
   private Round judged(Design before, long seed, List<Done> done, long killed) throws Exception {
     Design after = TypingProcess.opened(file);
-    int kept = TypingSteps.numberIn(after);
+    boolean untouched = before.book().snapshot().sameEntries(after.book().snapshot());
+    int kept = untouched ? 0 : TypingSteps.numberIn(after);
     Design again = Design.of(before.book().snapshot());
     again.book().perform(again.edits().typed(Facts.PREPARED_BY.reference(), 0, "edit 0"));
     TypingSteps steps = new TypingSteps(again, seed);
     for (int i = 0; i < kept; i++) {
       steps.next();
     }
-    boolean exact =
-        again.book().snapshot().sameEntries(after.book().snapshot())
-            || (kept == 0 && before.book().snapshot().sameEntries(after.book().snapshot()));
+    boolean exact = untouched || again.book().snapshot().sameEntries(after.book().snapshot());
     synchronized (done) {
       int typed = done.isEmpty() ? 0 : done.get(done.size() - 1).number();
       long lost =

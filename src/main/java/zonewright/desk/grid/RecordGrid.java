@@ -145,6 +145,12 @@ public final class RecordGrid extends JPanel {
     table.setFlags(flags);
   }
 
+  /** Returns the lines shown, as they go on paper. */
+  public PaperTable paper() {
+    table.commit();
+    return PaperTable.of(table);
+  }
+
   /** Returns an action for menus and tool bars, with its name and key. */
   public Action action(GridAction which) {
     return actions.get(which);
