@@ -8,6 +8,7 @@ import zonewright.design.Design;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.KeptFile;
 
 /**
  * Opens, saves and replaces the design on the desk, and never loses one.
@@ -58,7 +59,7 @@ final class FileKeeper {
     whenSafe(
         () -> {
           messages.clear();
-          open.replace(Design.blank(system), Optional.empty(), "New design");
+          open.replace(Design.blank(system), "New design");
         });
   }
 
@@ -67,8 +68,7 @@ final class FileKeeper {
     whenSafe(
         () -> {
           messages.clear();
-          open.replace(
-              Demo.libraryGarden(open.book().system()), Optional.empty(), "Demo: library garden");
+          open.replace(Demo.libraryGarden(open.book().system()), "Demo: library garden");
         });
   }
 
@@ -91,7 +91,7 @@ final class FileKeeper {
         taken -> {
           curtain.lift();
           memory.used(file);
-          open.replace(taken.design(), Optional.of(file), name);
+          open.replace(taken.design(), file, taken.kept(), name);
           if (taken.notes().isEmpty()) {
             messages.clear();
           } else {
@@ -125,18 +125,19 @@ final class FileKeeper {
     BookSnapshot snapshot = open.book().snapshot();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
+    Optional<KeptFile> kept = open.kept();
     String name = file.getFileName().toString();
     errands.run(
         "Saving " + name + " …",
-        () -> {
-          shelf.put(Design.of(snapshot), file);
-          return file;
-        },
+        () -> shelf.put(Design.of(snapshot), file, kept),
         written -> {
-          memory.used(written);
+          memory.used(file);
           messages.clear();
+          if (!written.notes().isEmpty()) {
+            messages.tell("“" + name + "” is saved, with a note.", written.notes());
+          }
           if (saving == open.design()) {
-            open.saved(written, last);
+            open.saved(file, written.kept(), last);
           }
           next.run();
         },
