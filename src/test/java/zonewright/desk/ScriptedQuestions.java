@@ -9,6 +9,7 @@ import java.util.Optional;
 final class ScriptedQuestions implements Questions {
   final List<String> asked = new ArrayList<>();
   Unsaved answer = Unsaved.CANCEL;
+  Path suggested = Path.of("");
   Optional<Path> file = Optional.empty();
 
   @Override
@@ -24,6 +25,7 @@ final class ScriptedQuestions implements Questions {
 
   @Override
   public Optional<Path> fileToSave(Path suggestion) {
+    suggested = suggestion;
     return file;
   }
 
