@@ -16,6 +16,7 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Expressed;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
+import zonewright.nights.NightFinding;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -44,8 +45,8 @@ final class Findings {
     this.book = book;
   }
 
-  /** Returns all findings, the worst first and then row by row. */
-  List<Finding> all() {
+  /** Returns all findings, those of the nights too, the worst first and then row by row. */
+  List<Finding> all(List<NightFinding> nights) {
     List<Finding> found = new ArrayList<>();
     for (TableDefinition table : book.blueprint().tables()) {
       List<Row> rows = book.contents().rows(table.id());
@@ -57,6 +58,16 @@ final class Findings {
     prepare();
     for (Ready each : ready) {
       rule(each, found);
+    }
+    for (NightFinding night : nights) {
+      add(
+          found,
+          night.severity(),
+          night.column(),
+          night.row(),
+          night.sentence(),
+          night.cure(),
+          night.remedy());
     }
     found.sort(
         Comparator.comparing(Finding::severity)
@@ -115,7 +126,7 @@ final class Findings {
         column.formula().map(formula -> Dependencies.alwaysOf(formula).cells()).orElse(Set.of());
     for (int row = 0; row < rows.size(); row++) {
       boolean blank = rows.get(row).entry(position) instanceof Entry.Blank;
-      if (column.takesEntries() && blank && !column.isOptional()) {
+      if (table.takesEntries(column) && blank && !column.isOptional()) {
         if (words || !rows.get(row).isBlank()) {
           add(
               found,
@@ -149,7 +160,8 @@ final class Findings {
    */
   private boolean carriedOn(TableDefinition table, Set<Reference> needs, int row) {
     for (Reference need : needs) {
-      if (Double.isNaN(book.number(need, need.table().equals(table.id()) ? row : 0))) {
+      if (Double.isNaN(
+          book.number(need, book.blueprint().sameRows(need.table(), table.id()) ? row : 0))) {
         return true;
       }
     }
@@ -191,7 +203,7 @@ final class Findings {
     Object[] values = new Object[rule.shown().size()];
     for (int i = 0; i < values.length; i++) {
       Reference column = rule.shown().get(i);
-      int at = column.table().equals(rule.table()) ? row : 0;
+      int at = book.blueprint().sameRows(column.table(), rule.table()) ? row : 0;
       values[i] = book.shown(column, book.outcome(column, at));
     }
     return values;

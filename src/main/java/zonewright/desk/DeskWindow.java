@@ -45,6 +45,7 @@ final class DeskWindow {
   private final Errands errands = new Errands(foot::busy);
   private final UnsavedWork work;
   private final FileKeeper keeper;
+  private final HandOver handOver;
   private final Menus menus;
   private final ColumnGuide guide;
   private final FindingsWatch watch;
@@ -72,12 +73,14 @@ final class DeskWindow {
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
     work = new UnsavedWork(open, messages, spare);
+    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    handOver = new HandOver(open, shelf, errands, questions, messages);
     keeper =
         new FileKeeper(
             open,
             shelf,
             errands,
-            asked.orElseGet(() -> new FileQuestions(frame)),
+            questions,
             messages,
             memory,
             new Curtain(frame.getRootPane()),
@@ -281,6 +284,12 @@ final class DeskWindow {
   void saveAs() {
     deck.front().finishTyping();
     keeper.saveAs(() -> {});
+  }
+
+  /** Returns what writes copies to hand over, with what is being typed finished. */
+  HandOver handOver() {
+    deck.front().finishTyping();
+    return handOver;
   }
 
   /** Closes the window, unless something would be lost and the person thinks better of it. */

@@ -102,6 +102,11 @@ final class Menus {
     menu.add(item(save));
     menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
     menu.add(item(new Deed("Back to what was saved", window::revert)));
+    JMenu handOver = new JMenu("Hand over");
+    handOver.add(item(new Deed("Whole pack …", () -> window.handOver().whole())));
+    handOver.add(item(new Deed("Chosen sheets …", () -> window.handOver().chosen())));
+    handOver.add(item(new Deed("Copy for the client …", () -> window.handOver().forClient())));
+    menu.add(handOver);
     menu.addSeparator();
     menu.add(item(new Deed("Print the sheet …", window::print).keys("ctrl P")));
     menu.add(item(new Deed("Export picture …", window::exportPicture).keys("ctrl E")));

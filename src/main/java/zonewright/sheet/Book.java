@@ -303,7 +303,7 @@ public final class Book {
   private List<Working.Input> inputs(Dependencies needs, String table, int row, BookRow known) {
     List<Working.Input> inputs = new ArrayList<>();
     for (Reference cell : needs.cells()) {
-      int at = cell.table().equals(table) ? row : 0;
+      int at = blueprint.sameRows(cell.table(), table) ? row : 0;
       String held = shown(cell, outcome(cell, at));
       inputs.add(new Working.Input(blueprint.column(cell), at, held, known.wasRead(cell)));
     }
@@ -376,6 +376,9 @@ public final class Book {
   private String withUnit(QuantityKind kind, double value, int decimals) {
     if (kind.percent()) {
       return QuantityText.readable(value * 100, decimals) + " %";
+    }
+    if (kind.onCalendar()) {
+      return QuantityText.shown(value, kind, decimals);
     }
     String symbol = kind.unit(system()).symbol();
     String number = QuantityText.readable(value, decimals);

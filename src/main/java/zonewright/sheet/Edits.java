@@ -1,6 +1,7 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -210,11 +211,33 @@ public final class Edits {
             .map(copy -> withFreeName(copy, taken))
             .toList();
     int count = copies.size();
-    return new Edit.InsertRows(
-        "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s"),
-        table,
-        rows.get(count - 1) + 1,
-        copies);
+    String name = "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s");
+    Edit inserted = new Edit.InsertRows(name, table, rows.get(count - 1) + 1, copies);
+    return withBeside(name, inserted, beside(table, rows, copies));
+  }
+
+  private static Edit withBeside(String name, Edit rows, List<Edit.Change> beside) {
+    return beside.isEmpty()
+        ? rows
+        : new Edit.Several(name, List.of(rows, new Edit.SetCells(name, beside)));
+  }
+
+  /** What stands alongside rows, for their copies. */
+  private List<Edit.Change> beside(String table, List<Integer> rows, List<Row> copies) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (TableDefinition other : book.blueprint().alongside(table)) {
+      for (int i = 0; i < copies.size(); i++) {
+        Row own = book.contents().row(other.id(), rows.get(i));
+        for (int column = 1; column < other.columns().size(); column++) {
+          Entry entry = own.entry(column);
+          if (!(entry instanceof Entry.Blank)) {
+            changes.add(
+                new Edit.Change(other.id(), copies.get(i).id(), column, Entry.BLANK, entry));
+          }
+        }
+      }
+    }
+    return changes;
   }
 
   /**
@@ -233,7 +256,9 @@ public final class Edits {
       }
       copies.add(withFreeName(copy, taken));
     }
-    return new Edit.InsertRows("copies", table, row + 1, copies);
+    List<Integer> rows = Collections.nCopies(copies.size(), row);
+    Edit inserted = new Edit.InsertRows("copies", table, row + 1, copies);
+    return withBeside("copies", inserted, beside(table, rows, copies));
   }
 
   private static String name(Row row) {

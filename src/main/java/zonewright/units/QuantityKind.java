@@ -22,6 +22,10 @@ public enum QuantityKind {
   DAILY_DEPTH("depth a day", Units.INCH_PER_DAY, 3, Units.MILLIMETRE_PER_DAY, 2, "0.25 in/day"),
   MINUTES("time", Units.MINUTE, 0, Units.MINUTE, 0, "12 min"),
   DAYS("number of days", Units.DAY, 0, Units.DAY, 0, "3 days"),
+  /** A time on the clock, kept as the part of the day that has passed. */
+  TIME_OF_DAY("time of day", Units.CLOCK, 0, Units.CLOCK, 0, "10 pm or 22:00"),
+  /** A day of the calendar, kept as the days since 30 December 1899. */
+  DATE("date", Units.CLOCK, 0, Units.CLOCK, 0, "2026-06-01"),
   VOLUME("volume", Units.GALLON, 0, Units.LITRE, 0, "500 gal or 1900 L"),
   PRESSURE("pressure", Units.POUND_PER_SQUARE_INCH, 1, Units.KILOPASCAL, 0, "60 psi or 410 kPa"),
   SPEED("speed", Units.FOOT_PER_SECOND, 2, Units.METRE_PER_SECOND, 2, "5 ft/s or 1.5 m/s"),
@@ -38,7 +42,47 @@ public enum QuantityKind {
       2,
       Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY,
       2,
-      "22.6 MJ/m²/day");
+      "22.6 MJ/m²/day"),
+  PIPE_LENGTH("length of pipe", Units.FOOT, 0, Units.METRE, 1, "120 ft or 36 m"),
+  DIAMETER("diameter", Units.INCH, 3, Units.MILLIMETRE, 1, "1.049 in or 26.6 mm"),
+  PRESSURE_GRADIENT(
+      "pressure loss along a pipe",
+      Units.POUND_PER_SQUARE_INCH_A_HUNDRED_FEET,
+      2,
+      Units.KILOPASCAL_PER_METRE,
+      3,
+      "1.5 psi/100 ft or 0.34 kPa/m"),
+  /** What a catch device holds: read in millilitres in both systems. */
+  CATCH("volume of a catch", Units.MILLILITRE, 0, Units.MILLILITRE, 0, "25 mL or 0.85 fl oz"),
+  /** The opening of a catch device. */
+  OPENING("area of an opening", Units.SQUARE_INCH, 2, Units.SQUARE_CENTIMETRE, 1, "16.5 in²"),
+  ENERGY("energy", Units.KILOWATT_HOUR, 1, Units.KILOWATT_HOUR, 1, "120 kWh"),
+  /** In the currency of the design, whatever it is. */
+  MONEY("amount of money", Units.MONEY, 2, Units.MONEY, 2, "12.50"),
+  PRICE_PER_LENGTH(
+      "price by length", Units.MONEY_PER_FOOT, 2, Units.MONEY_PER_METRE, 2, "1.20 per ft"),
+  PRICE_PER_AREA(
+      "price by area",
+      Units.MONEY_PER_SQUARE_FOOT,
+      2,
+      Units.MONEY_PER_SQUARE_METRE,
+      2,
+      "2.00 per ft²"),
+  PRICE_PER_VOLUME(
+      "price of water",
+      Units.MONEY_PER_THOUSAND_GALLONS,
+      2,
+      Units.MONEY_PER_CUBIC_METRE,
+      2,
+      "6.40 per 1000 gal or 1.70 per m³"),
+  PRICE_PER_HOUR("price of an hour", Units.MONEY_PER_HOUR, 2, Units.MONEY_PER_HOUR, 2, "65 per h"),
+  PRICE_PER_ENERGY(
+      "price of energy",
+      Units.MONEY_PER_KILOWATT_HOUR,
+      3,
+      Units.MONEY_PER_KILOWATT_HOUR,
+      3,
+      "0.18 per kWh");
 
   private final String words;
   private final Unit us;
@@ -86,9 +130,14 @@ public enum QuantityKind {
     return this == SHARE || this == SLOPE;
   }
 
+  /** Says whether its numbers are read and written as on a clock or a calendar. */
+  public boolean onCalendar() {
+    return this == TIME_OF_DAY || this == DATE;
+  }
+
   /** Says whether a number of this kind can make sense below zero, as a difference does. */
   public boolean mayBeNegative() {
-    return this == PRESSURE;
+    return this == PRESSURE || this == MONEY;
   }
 
   /** Returns something a person could type. */
