@@ -253,8 +253,7 @@ final class DeskWindow {
   void begin(UnitSystem system) {
     deck.front().finishTyping();
     keeper.whenSafe(
-        () ->
-            StartForm.fillIn(frame, system).ifPresent(design -> keeper.lay(design, "New design")));
+        () -> StartForm.open(frame, system, design -> keeper.lay(design, "New design")));
   }
 
   /** Asks for a file and opens it. */
