@@ -49,6 +49,7 @@ final class DeskWindow {
   private final Menus menus;
   private final ColumnGuide guide;
   private final FindingsWatch watch;
+  private boolean pending;
 
   /**
    * Makes the window; {@link #show} shows it.
@@ -122,7 +123,7 @@ final class DeskWindow {
         });
     deck.onSelected(this::selected);
     open.onReplaced(this::replaced);
-    open.onChanged(changes -> selected());
+    open.onChanged(changes -> selectedLater());
     open.onNamed(this::named);
   }
 
@@ -148,6 +149,20 @@ final class DeskWindow {
     foot.state(open);
     deck.tools().refresh();
     menus.refresh();
+  }
+
+  /** Shows what follows from an edit once the cells themselves are painted. */
+  private void selectedLater() {
+    if (!pending) {
+      pending = true;
+      EventQueue.invokeLater(
+          () ->
+              EventQueue.invokeLater(
+                  () -> {
+                    pending = false;
+                    selected();
+                  }));
+    }
   }
 
   private void selected() {
