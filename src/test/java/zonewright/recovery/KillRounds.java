@@ -65,7 +65,7 @@ final class KillRounds {
         wrong++;
         System.out.println("round " + i + " of seed " + seed + ": " + round);
       }
-      if (i % 25 == 0 || i == rounds) {
+      if (i % 10 == 0 || i == rounds) {
         System.out.println(
             i + " rounds, " + typed + " edits, most lost " + most + " ms, not exact " + wrong);
       }
