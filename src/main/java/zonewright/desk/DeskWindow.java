@@ -49,6 +49,7 @@ final class DeskWindow {
   private final Menus menus;
   private final ColumnGuide guide;
   private final FindingsWatch watch;
+  private boolean pending;
 
   /**
    * Makes the window; {@link #show} shows it.
@@ -72,9 +73,9 @@ final class DeskWindow {
     findings = new FindingsPane(ways::goTo, this::mend);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
+    work = new UnsavedWork(open, messages, spare);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, errands, questions, messages);
-    work = new UnsavedWork(open, messages, spare);
     keeper =
         new FileKeeper(
             open,
@@ -122,7 +123,7 @@ final class DeskWindow {
         });
     deck.onSelected(this::selected);
     open.onReplaced(this::replaced);
-    open.onChanged(changes -> selected());
+    open.onChanged(changes -> selectedLater());
     open.onNamed(this::named);
   }
 
@@ -148,6 +149,20 @@ final class DeskWindow {
     foot.state(open);
     deck.tools().refresh();
     menus.refresh();
+  }
+
+  /** Shows what follows from an edit once the cells themselves are painted. */
+  private void selectedLater() {
+    if (!pending) {
+      pending = true;
+      EventQueue.invokeLater(
+          () ->
+              EventQueue.invokeLater(
+                  () -> {
+                    pending = false;
+                    selected();
+                  }));
+    }
   }
 
   private void selected() {
@@ -253,8 +268,7 @@ final class DeskWindow {
   void begin(UnitSystem system) {
     deck.front().finishTyping();
     keeper.whenSafe(
-        () ->
-            StartForm.fillIn(frame, system).ifPresent(design -> keeper.lay(design, "New design")));
+        () -> StartForm.open(frame, system, design -> keeper.lay(design, "New design")));
   }
 
   /** Asks for a file and opens it. */

@@ -232,7 +232,7 @@ final class Menus {
                 .tip("What the column means, its equation and its source (F1)"),
             "What is this?"),
         "pushx");
-    panel.add(button(units, ""));
+    panel.add(button(units, ""), "wmin 40");
     panel.setBorder(BorderFactory.createEmptyBorder());
     return panel;
   }

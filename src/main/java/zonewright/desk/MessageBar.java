@@ -33,6 +33,7 @@ final class MessageBar extends JPanel {
     close.addActionListener(event -> clear());
     more.putClientProperty(
         FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+    more.setText("More");
     more.addActionListener(event -> showDetails(!details.isVisible()));
     StackPanel text = new StackPanel();
     text.setBorder(BorderFactory.createEmptyBorder(8, 12, 8, 8));

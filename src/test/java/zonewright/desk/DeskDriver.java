@@ -87,6 +87,12 @@ final class DeskDriver implements AutoCloseable {
     press("ENTER");
   }
 
+  /** Types text, as at the keyboard. */
+  void write(String text) {
+    robot.enterText(text);
+    robot.waitForIdle();
+  }
+
   /** Presses a key, such as {@code F8} or {@code ctrl Z}. */
   void press(String keys) {
     javax.swing.KeyStroke stroke = javax.swing.KeyStroke.getKeyStroke(keys);

@@ -200,9 +200,9 @@ class RowsAndColumnsTest {
   }
 
   @Test
-  void columnsMoveAndHideByKeys() {
+  void columnsMoveAndHide() {
     window.goTo(Emitters.AREA, 2);
-    window.press(KeyEvent.VK_LEFT, KeyEvent.VK_ALT, KeyEvent.VK_SHIFT);
+    window.does(GridAction.COLUMN_LEFT);
     assertThat(window.ask(() -> window.sheetGrid().columns().arrangement().columns().get(2).id()))
         .isEqualTo("area");
     window.press(KeyEvent.VK_H, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
