@@ -111,6 +111,9 @@ final class Styles {
 
   /** Returns the number format of a kind with the decimals given. */
   static String format(QuantityKind kind, int decimals) {
+    if (kind.onCalendar()) {
+      return kind == QuantityKind.DATE ? "yyyy\\-mm\\-dd" : "hh:mm";
+    }
     String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
     return kind.percent() ? "0" + places + "%" : "#,##0" + places;
   }
