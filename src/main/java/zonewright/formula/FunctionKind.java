@@ -1,5 +1,7 @@
 package zonewright.formula;
 
+import zonewright.units.CalendarText;
+
 /** Functions of one pure number; angles in radians. */
 public enum FunctionKind {
   SQUARE_ROOT("SQRT", "√"),
@@ -8,7 +10,9 @@ public enum FunctionKind {
   SINE("SIN", "sin"),
   COSINE("COS", "cos"),
   TANGENT("TAN", "tan"),
-  ARC_COSINE("ACOS", "arccos");
+  ARC_COSINE("ACOS", "arccos"),
+  /** The month, 1 to 12, of a date in days as spreadsheets count them. */
+  MONTH("MONTH", "month of");
 
   private final String spreadsheet;
   private final String words;
@@ -39,6 +43,7 @@ public enum FunctionKind {
           case COSINE -> Math.cos(x);
           case TANGENT -> Math.tan(x);
           case ARC_COSINE -> Math.acos(x);
+          case MONTH -> x >= 1 ? CalendarText.date(x).getMonthValue() : Double.NaN;
         };
     return Numbers.finite(value);
   }

@@ -19,6 +19,10 @@ public enum QuantityKind {
   AREA("area", Units.SQUARE_FOOT, 0, Units.SQUARE_METRE, 1, "900 ft² or 85 m²"),
   FLOW("flow", Units.GALLON_PER_MINUTE, 2, Units.LITRE_PER_MINUTE, 2, "12 gpm or 45 L/min"),
   RATE("rate", Units.INCH_PER_HOUR, 2, Units.MILLIMETRE_PER_HOUR, 1, "1.5 in/h or 38 mm/h"),
+  /** The mouth of a measuring vessel. */
+  OPENING("opening", Units.SQUARE_INCH, 2, Units.SQUARE_CENTIMETRE, 1, "12.6 in² or 81 cm²"),
+  /** What a measuring vessel holds: its glass is marked alike in both systems. */
+  CATCH("catch", Units.MILLILITRE, 1, Units.MILLILITRE, 1, "25 mL"),
   DAILY_DEPTH("depth a day", Units.INCH_PER_DAY, 3, Units.MILLIMETRE_PER_DAY, 2, "0.25 in/day"),
   MINUTES("time", Units.MINUTE, 0, Units.MINUTE, 0, "12 min"),
   DAYS("number of days", Units.DAY, 0, Units.DAY, 0, "3 days"),

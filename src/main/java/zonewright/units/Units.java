@@ -32,6 +32,7 @@ public final class Units {
   public static final Unit CLOCK = DAY.multiple("1", "");
 
   public static final Unit SQUARE_METRE = METRE.times(METRE, "m²");
+  public static final Unit SQUARE_CENTIMETRE = CENTIMETRE.times(CENTIMETRE, "cm²");
   public static final Unit HECTARE = SQUARE_METRE.multiple("10000", "ha");
   public static final Unit SQUARE_INCH = INCH.times(INCH, "in²");
   public static final Unit SQUARE_FOOT = FOOT.times(FOOT, "ft²");
@@ -106,6 +107,7 @@ public final class Units {
     name(HOUR, "h", "hr", "hrs", "hour", "hours");
     name(DAY, "d", "day", "days");
     name(SQUARE_METRE, "m2", "m²", "sqm", "sq m", "square metres", "square meters");
+    name(SQUARE_CENTIMETRE, "cm2", "cm²", "sq cm");
     name(HECTARE, "ha", "hectare", "hectares");
     name(SQUARE_INCH, "in2", "in²", "sq in");
     name(SQUARE_FOOT, "ft2", "ft²", "sqft", "sq ft", "sf", "square feet");
