@@ -13,14 +13,14 @@ final class CureSearch {
   private static final int MOST_ZONES_TRIED = 6;
 
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final List<Set<DayOfWeek>> days;
   private final List<NightPlan> plans;
   private final Overruns overruns;
 
   CureSearch(
       List<WateredZone> zones,
-      SiteRules rules,
+      NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
       List<NightPlan> plans) {
@@ -46,7 +46,7 @@ final class CureSearch {
 
   private Optional<Cure> oneMoreValve() {
     int count = rules.mostValvesAtOnce() + 1;
-    if (count > SiteRules.MOST_VALVES) {
+    if (count > NightRules.MOST_VALVES) {
       return Optional.empty();
     }
     int left = overruns.withRules(rules.withMostValves(count));

@@ -18,14 +18,14 @@ final class DayMoves {
   private static final int MOST_NIGHTS_TRIED = 2;
 
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final List<Set<DayOfWeek>> days;
   private final List<NightPlan> plans;
   private final Overruns overruns;
 
   DayMoves(
       List<WateredZone> zones,
-      SiteRules rules,
+      NightRules rules,
       List<Set<DayOfWeek>> days,
       List<NightPlan> plans,
       Overruns overruns) {

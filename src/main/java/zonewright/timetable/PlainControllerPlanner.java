@@ -19,11 +19,11 @@ import java.util.TreeMap;
  */
 public final class PlainControllerPlanner {
   private final Night night;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final StartRuns startRuns;
   private final List<Finding> findings = new ArrayList<>();
 
-  private PlainControllerPlanner(Night night, SiteRules rules, StartRuns startRuns) {
+  private PlainControllerPlanner(Night night, NightRules rules, StartRuns startRuns) {
     this.night = night;
     this.rules = rules;
     this.startRuns = startRuns;
@@ -38,7 +38,7 @@ public final class PlainControllerPlanner {
    * @param startRuns what a start does
    */
   public static ProgramPlan plan(
-      Night night, List<WateredZone> zones, SiteRules rules, StartRuns startRuns) {
+      Night night, List<WateredZone> zones, NightRules rules, StartRuns startRuns) {
     return new PlainControllerPlanner(night, rules, startRuns).run(zones);
   }
 

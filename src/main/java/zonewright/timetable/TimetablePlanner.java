@@ -22,18 +22,18 @@ public final class TimetablePlanner {
    * @param rules what holds for the site
    * @param firstDay the first date of the plan; matters only when a zone waters by dates
    */
-  public static Timetable plan(List<WateredZone> zones, SiteRules rules, LocalDate firstDay) {
+  public static Timetable plan(List<WateredZone> zones, NightRules rules, LocalDate firstDay) {
     return plan(zones, rules, firstDay, Optional.empty());
   }
 
   /**
-   * As {@link #plan(List, SiteRules, LocalDate)}; a night that holds the same zones as in an
+   * As {@link #plan(List, NightRules, LocalDate)}; a night that holds the same zones as in an
    * earlier timetable, under rules no tighter than then, finishes no later than it did then.
    *
    * @param earlier a timetable made before
    */
   public static Timetable plan(
-      List<WateredZone> zones, SiteRules rules, LocalDate firstDay, Optional<Timetable> earlier) {
+      List<WateredZone> zones, NightRules rules, LocalDate firstDay, Optional<Timetable> earlier) {
     List<Finding> findings = new ArrayList<>();
     List<WateredZone> possible = new ArrayList<>();
     for (WateredZone zone : zones) {
@@ -59,7 +59,7 @@ public final class TimetablePlanner {
         nights, zoneNights(zones, possible, calendar, choice.days()), findings, cures);
   }
 
-  private static Finding overFlow(WateredZone zone, SiteRules rules) {
+  private static Finding overFlow(WateredZone zone, NightRules rules) {
     return Finding.of(
         Finding.Kind.OVER_AVAILABLE_FLOW,
         zone,

@@ -9,10 +9,10 @@ import java.util.Optional;
 
 /** Finds out how little the windows of overfull nights would have to grow. */
 final class WindowWidening {
-  private final SiteRules rules;
+  private final NightRules rules;
   private final Overruns overruns;
 
-  WindowWidening(SiteRules rules, Overruns overruns) {
+  WindowWidening(NightRules rules, Overruns overruns) {
     this.rules = rules;
     this.overruns = overruns;
   }

@@ -47,9 +47,7 @@ class CalendarTextTest {
     assertThat(read(typed, QuantityKind.TIME_OF_DAY))
         .isEqualTo(
             new QuantityText.Unreadable(
-                "“"
-                    + typed
-                    + "” is not a time of day; write for example 10 pm or 22:00"));
+                "“" + typed + "” is not a time of day; write for example 10 pm or 22:00"));
   }
 
   /** A spreadsheet keeps 6 pm as three quarters of a day. */

@@ -22,7 +22,7 @@ import java.util.Set;
  * @param mostStarts most starts a program may have in a night, at least 1
  * @param noWaterDays weekdays on which nothing may start, whatever their windows
  */
-public record SiteRules(
+public record NightRules(
     Map<DayOfWeek, List<WateringWindow>> windows,
     int mostValvesAtOnce,
     double availableFlow,
@@ -34,7 +34,7 @@ public record SiteRules(
   public static final int MOST_VALVES = 1000;
 
   /** Checks every part, sorts each day's windows and keeps copies. */
-  public SiteRules {
+  public NightRules {
     Require.between(mostValvesAtOnce, 1, MOST_VALVES, "The most valves at once");
     Require.that(
         availableFlow > 0, "The available flow must be above zero; it is " + availableFlow + ".");
@@ -66,12 +66,12 @@ public record SiteRules(
     return open;
   }
 
-  SiteRules withMostValves(int count) {
-    return new SiteRules(windows, count, availableFlow, gapMinutes, mostStarts, noWaterDays);
+  NightRules withMostValves(int count) {
+    return new NightRules(windows, count, availableFlow, gapMinutes, mostStarts, noWaterDays);
   }
 
-  SiteRules withWindows(Map<DayOfWeek, List<WateringWindow>> others) {
-    return new SiteRules(
+  NightRules withWindows(Map<DayOfWeek, List<WateringWindow>> others) {
+    return new NightRules(
         others, mostValvesAtOnce, availableFlow, gapMinutes, mostStarts, noWaterDays);
   }
 
