@@ -2,7 +2,7 @@ package zonewright.formula;
 
 import zonewright.units.CalendarText;
 
-/** Functions of one pure number; angles in radians. */
+/** Functions of one number, for all but one a pure number; angles in radians. */
 public enum FunctionKind {
   SQUARE_ROOT("SQRT", "√"),
   EXPONENTIAL("EXP", "exp"),
@@ -11,6 +11,8 @@ public enum FunctionKind {
   COSINE("COS", "cos"),
   TANGENT("TAN", "tan"),
   ARC_COSINE("ACOS", "arccos"),
+  /** The amount without its sign; the only one that takes amounts of any kind. */
+  ABSOLUTE("ABS", "absolute value"),
   /** The month, 1 to 12, of a date in days as spreadsheets count them. */
   MONTH("MONTH", "month of");
 
@@ -32,6 +34,11 @@ public enum FunctionKind {
     return words;
   }
 
+  /** Says whether the result has the unit of what it is taken of. */
+  public boolean keepsUnit() {
+    return this == ABSOLUTE;
+  }
+
   /** Returns the value, or no number outside its domain. */
   public double of(double x) {
     double value =
@@ -43,6 +50,7 @@ public enum FunctionKind {
           case COSINE -> Math.cos(x);
           case TANGENT -> Math.tan(x);
           case ARC_COSINE -> Math.acos(x);
+          case ABSOLUTE -> Math.abs(x);
           case MONTH -> x >= 1 ? CalendarText.date(x).getMonthValue() : Double.NaN;
         };
     return Numbers.finite(value);
