@@ -9,8 +9,8 @@ import java.util.TreeMap;
  * What to change after looking at the zones, never more than one step at a time.
  *
  * @param kind what the advice comes to
- * @param site the site adjustment to set, where it changes
- * @param zones the adjustment to set for zones that change, by their place from 0
+ * @param site the site tuning to set, where it changes
+ * @param zones the tuning to set for zones that change, by their place from 0
  * @param sentence what to do, in one sentence
  * @param reasons why, a sentence each
  */
@@ -28,11 +28,11 @@ public record TuningAdvice(
     LOOK_AT_MORE,
     /** All is well. */
     KEEP,
-    /** The adjustment of the whole site. */
+    /** The tuning of the whole site. */
     SITE,
-    /** The adjustment of single zones. */
+    /** The tuning of single zones. */
     ZONES,
-    /** The controller's climate value, sensor or shut-off before any adjustment. */
+    /** The controller's climate value, sensor or shut-off before any tuning. */
     CONTROLLER
   }
 

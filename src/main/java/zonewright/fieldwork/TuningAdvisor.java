@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import zonewright.units.QuantityText;
+import zonewright.water.TuningPercents;
 
 /**
  * Weighs looks at zones against each other.
@@ -120,7 +121,7 @@ final class TuningAdvisor {
     Optional<Double> to = moved(state.site(), up);
     if (to.isEmpty()) {
       reasons.add(
-          "The site adjustment stands at %s, the end of its range: a baseline that far off has another cause."
+          "The site tuning stands at %s, the end of its range: a baseline that far off has another cause."
               .formatted(percent(state.site())));
       return controller(up, reasons);
     }
@@ -131,12 +132,12 @@ final class TuningAdvisor {
     }
     reasons.add(limit(to.get() - state.site()));
     String sentence =
-        "%s the site adjustment from %s to %s%s."
+        "%s the site tuning from %s to %s%s."
             .formatted(
                 up ? "Raise" : "Lower",
                 percent(state.site()),
                 percent(to.get()),
-                against.isEmpty() ? "" : ", and set " + settings(against));
+                against.isEmpty() ? "" : ", and set the tuning of " + settings(against));
     return new TuningAdvice(TuningAdvice.Kind.SITE, to, against, sentence, reasons);
   }
 
@@ -152,7 +153,7 @@ final class TuningAdvisor {
         up
             ? "A peak climate value in the controller above the one of this design, an active rain or freeze shut-off, or a sensor in"
                 + " shade or spray makes every zone too dry."
-            : "A peak climate value in the controller below the one of this design, a sensor near a hot wall, or an adjustment added"
+            : "A peak climate value in the controller below the one of this design, a sensor near a hot wall, or a percent added"
                 + " in the controller itself makes every zone too wet.");
     return none(
         TuningAdvice.Kind.CONTROLLER,
@@ -173,14 +174,18 @@ final class TuningAdvisor {
         "One step of %s points at a time; look again before the next."
             .formatted(points(state.step())));
     return new TuningAdvice(
-        TuningAdvice.Kind.ZONES, Optional.empty(), to, "Set " + settings(to) + ".", reasons);
+        TuningAdvice.Kind.ZONES,
+        Optional.empty(),
+        to,
+        "Set the tuning of " + settings(to) + ".",
+        reasons);
   }
 
-  /** Returns the new adjustments of zones; of those at the end of their range, only the reason. */
+  /** Returns the new tunings of zones; of those at the end of their range, only the reason. */
   private SortedMap<Integer, Double> adjusted(List<Integer> zones, List<String> reasons) {
     SortedMap<Integer, Double> adjusted = new TreeMap<>();
     for (int zone : zones) {
-      double now = state.zones().get(zone).adjustment();
+      double now = state.zones().get(zone).tuning();
       boolean up = last.get(zone).judgement() == Judgement.TOO_DRY;
       Optional<Double> to = moved(now, up);
       if (to.isPresent()) {
@@ -197,8 +202,8 @@ final class TuningAdvisor {
   private Optional<Double> moved(double now, boolean up) {
     double to =
         up
-            ? Math.min(TuningState.MOST, now + state.step())
-            : Math.max(TuningState.LEAST, now - state.step());
+            ? Math.min(TuningPercents.MOST, now + state.step())
+            : Math.max(TuningPercents.LEAST, now - state.step());
     double tidy = Math.rint(to * 1e6) / 1e6;
     boolean moves = up ? tidy > now + LAST_DIGITS : tidy < now - LAST_DIGITS;
     return moves ? Optional.of(tidy) : Optional.empty();

@@ -6,19 +6,13 @@ import java.util.List;
  * What there is to judge a tuning by. Percents are shares: 1 is 100 percent.
  *
  * @param zones the zones, in the order of their sheet
- * @param site the site adjustment in force
+ * @param site the site tuning in force
  * @param looks what was seen since the last change, in the order in which it was seen
  * @param step the most that may be changed at a time, above 0
  * @param tolerance how far a controller may stray from the month before it is suspected, 0 or more
  */
 public record TuningState(
     List<Zone> zones, double site, List<Look> looks, double step, double tolerance) {
-  /** The least adjustment of the site and of a zone. */
-  public static final double LEAST = 0.5;
-
-  /** The greatest adjustment of the site and of a zone. */
-  public static final double MOST = 1.5;
-
   public TuningState {
     zones = List.copyOf(zones);
     looks = List.copyOf(looks);
@@ -33,9 +27,9 @@ public record TuningState(
    * A zone.
    *
    * @param name what a person calls it
-   * @param adjustment its own adjustment in force
+   * @param tuning its own tuning in force
    */
-  public record Zone(String name, double adjustment) {}
+  public record Zone(String name, double tuning) {}
 
   /**
    * One look at a zone.

@@ -23,6 +23,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import zonewright.water.TuningPercents;
 
 /** The advice on tuning against a table of situations that was written before it. */
 class TuningAdviceTest {
@@ -131,7 +132,8 @@ class TuningAdviceTest {
   @Test
   void namesZonesAndPercentsInItsSentence() {
     TuningAdvice advice = TuningAdvice.on(state(20, 1, 1, looks("2 dry 17 right 1 wet", 0)));
-    assertThat(advice.sentence()).isEqualTo("Set zones 1 and 2 to 110 % and zone 20 to 90 %.");
+    assertThat(advice.sentence())
+        .isEqualTo("Set the tuning of zones 1 and 2 to 110 % and zone 20 to 90 %.");
   }
 
   /** Never more than a step, never out of the range, never the wrong way. */
@@ -152,12 +154,12 @@ class TuningAdviceTest {
     }
     TuningAdvice advice = TuningAdvice.on(new TuningState(list, site, looks, step, 0.2));
     advice.site().ifPresent(to -> within(site, to, step));
-    advice.zones().forEach((zone, to) -> within(list.get(zone).adjustment(), to, step));
+    advice.zones().forEach((zone, to) -> within(list.get(zone).tuning(), to, step));
     assertThat(advice.changes()).isEqualTo(advice.site().isPresent() || !advice.zones().isEmpty());
   }
 
   private static void within(double from, double to, double step) {
-    assertThat(to).isBetween(TuningState.LEAST, TuningState.MOST);
+    assertThat(to).isBetween(TuningPercents.LEAST, TuningPercents.MOST);
     assertThat(Math.abs(to - from)).isBetween(1e-9, step + 1e-6);
   }
 }
