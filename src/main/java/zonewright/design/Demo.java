@@ -1,5 +1,6 @@
 package zonewright.design;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.soil.Soils;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.water.SiteRules;
 
@@ -188,6 +190,9 @@ public final class Demo {
     site.put(Climate.PLACE, "CIMIS zone 8");
     site.put(SiteRules.DAYS_ALLOWED, "5");
     site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
-    return SampleText.design(system, site, COLUMNS, ZONES);
+    List<SampleText.Rows> sheets = new ArrayList<>();
+    sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, ZONES));
+    sheets.addAll(DemoField.rows());
+    return SampleText.design(system, site, sheets);
   }
 }

@@ -58,6 +58,7 @@ final class Findings {
     for (Ready each : ready) {
       rule(each, found);
     }
+    TuningFinding.of(book).ifPresent(found::add);
     found.sort(
         Comparator.comparing(Finding::severity)
             .thenComparing(finding -> finding.column().table())
