@@ -4,6 +4,7 @@ import static zonewright.trade.Sheets.CANS;
 import static zonewright.trade.Sheets.CONTROLLER;
 import static zonewright.trade.Sheets.INSPECTION;
 import static zonewright.trade.Sheets.MONTHS;
+import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.TESTS;
@@ -34,6 +35,8 @@ import zonewright.fieldwork.TestRules;
 import zonewright.fieldwork.Verdicts;
 import zonewright.fieldwork.Watching;
 import zonewright.formula.ReferenceTable;
+import zonewright.nights.NightSheet;
+import zonewright.nights.SiteNights;
 import zonewright.plants.Plants;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -78,6 +81,11 @@ public final class IrrigationSheets {
           SiteRules.DAYS_ALLOWED,
           SiteRules.MOST_CYCLES,
           SiteRules.AVAILABLE_FLOW,
+          SiteNights.CONTROLLER,
+          SiteNights.START_RUNS,
+          SiteNights.MOST_VALVES,
+          SiteNights.GAP,
+          SiteNights.FIRST_NIGHT,
           SiteRules.LONGEST_GAPS.get(0),
           SiteRules.LONGEST_GAPS.get(1),
           SiteRules.LONGEST_GAPS.get(2),
@@ -166,6 +174,7 @@ public final class IrrigationSheets {
   private static final List<Column> PROGRAM_COLUMNS =
       List.of(
           SiteBudget.PROGRAM,
+          SiteNights.START_WISH,
           SiteBudget.PROGRAM_MINUTES,
           SiteBudget.PROGRAM_WEEK,
           SiteBudget.PROGRAM_PEAK_MONTH,
@@ -266,6 +275,12 @@ public final class IrrigationSheets {
                   new TableDefinition.Rows.Free(),
                   PROGRAM_COLUMNS),
               new TableDefinition(
+                  NIGHTS,
+                  "Nights",
+                  "night",
+                  new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
+                  NightSheet.columns()),
+              new TableDefinition(
                   ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
               field(TESTS, "Tests", "test", CatchTests.ALL),
               field(CANS, "Cans", "can", Cans.ALL),
@@ -300,6 +315,7 @@ public final class IrrigationSheets {
   /** Returns what to tell a designer, in the order in which it should be read. */
   public static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
+    rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
     rules.add(WaterSense.EXCEEDED);

@@ -49,12 +49,15 @@ final class CureSearch {
     if (count > NightRules.MOST_VALVES) {
       return Optional.empty();
     }
-    int left = overruns.withRules(rules.withMostValves(count));
+    NightRules looser = rules.withMostValves(count);
+    int left = overruns.withRules(looser);
     if (left >= overruns.now()) {
       return Optional.empty();
     }
     String sentence = "Let " + count + " valves run at once." + Overruns.result(left);
-    return Optional.of(new Cure(Cure.Kind.ONE_MORE_VALVE, sentence, List.of(), 1, left));
+    return Optional.of(
+        new Cure(
+            Cure.Kind.ONE_MORE_VALVE, sentence, List.of(), 1, new Cure.Change.Rules(looser), left));
   }
 
   private Optional<Cure> noSoak() {
@@ -87,7 +90,15 @@ final class CureSearch {
                 + String.join(", ", names)
                 + " emitters of a rate the soil takes in, so that no soak is needed."
                 + Overruns.result(left);
-        best = Optional.of(new Cure(Cure.Kind.NO_SOAK, sentence, names, names.size(), left));
+        best =
+            Optional.of(
+                new Cure(
+                    Cure.Kind.NO_SOAK,
+                    sentence,
+                    names,
+                    names.size(),
+                    new Cure.Change.Hardware(),
+                    left));
       }
     }
     return best;

@@ -53,6 +53,7 @@ public final class NightPlacer {
       Night night, List<WateredZone> zones, NightRules rules, int[] rest, List<NightPlan> known) {
     List<WateringWindow> windows = rules.windowsOn(night.weekday());
     Require.that(!windows.isEmpty(), "There is no window on " + night.label() + ".");
+    Interruption.heed();
     PlacementProblem problem = problem(zones, rules, windows, rest);
     List<int[]> orders = new ArrayList<>();
     known.forEach(plan -> order(plan, zones).ifPresent(orders::add));
@@ -97,7 +98,7 @@ public final class NightPlacer {
               minutes,
               pauses,
               PlacementProblem.flowUnits(zone.flow(), largest),
-              Math.max(0, rest[c] - opens),
+              Math.max(zone.wait(windows), rest[c] - opens),
               zone.orderWish().orElse(Integer.MAX_VALUE));
     }
     int valves = rules.mostValvesAtOnce();

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -43,8 +44,7 @@ public record NightRules(
     EnumSet<DayOfWeek> closed = EnumSet.noneOf(DayOfWeek.class);
     closed.addAll(noWaterDays);
     noWaterDays = Collections.unmodifiableSet(closed);
-    windows = Collections.unmodifiableMap(sorted(windows));
-    checkNeighbours(windows, closed);
+    windows = sorted(windows, closed);
   }
 
   /**
@@ -75,41 +75,62 @@ public record NightRules(
         others, mostValvesAtOnce, availableFlow, gapMinutes, mostStarts, noWaterDays);
   }
 
-  private static EnumMap<DayOfWeek, List<WateringWindow>> sorted(
-      Map<DayOfWeek, List<WateringWindow>> given) {
-    EnumMap<DayOfWeek, List<WateringWindow>> result = new EnumMap<>(DayOfWeek.class);
-    given.forEach(
-        (day, list) -> {
-          List<WateringWindow> copy = new ArrayList<>(list);
-          copy.sort(Comparator.comparingInt(WateringWindow::startMinute));
-          for (int i = 1; i < copy.size(); i++) {
-            Require.that(
-                copy.get(i).startMinute() >= copy.get(i - 1).endMinute(),
-                "Two windows of " + Clock.name(day) + " overlap.");
-          }
-          result.put(day, List.copyOf(copy));
-        });
-    return result;
-  }
+  /**
+   * A day whose windows cannot stand as they are.
+   *
+   * @param day the day
+   * @param sentence what is wrong
+   */
+  public record Clash(DayOfWeek day, String sentence) {}
 
-  private static void checkNeighbours(
-      Map<DayOfWeek, List<WateringWindow>> windows, Set<DayOfWeek> closed) {
+  /** Windows that overlap within a day or with the next one; empty where they may stand. */
+  public static Optional<Clash> clash(Map<DayOfWeek, List<WateringWindow>> windows) {
     for (DayOfWeek day : DayOfWeek.values()) {
-      List<WateringWindow> today = windows.getOrDefault(day, List.of());
-      List<WateringWindow> next = windows.getOrDefault(day.plus(1), List.of());
-      if (!today.isEmpty()
-          && !next.isEmpty()
-          && !closed.contains(day)
-          && !closed.contains(day.plus(1))) {
-        Require.that(
-            today.get(today.size() - 1).endMinute() - WateringWindow.DAY
-                <= next.get(0).startMinute(),
-            "The window of "
-                + Clock.name(day)
-                + " is still open when that of "
-                + Clock.name(day.plus(1))
-                + " begins.");
+      List<WateringWindow> today = sorted(windows.getOrDefault(day, List.of()));
+      List<WateringWindow> next = sorted(windows.getOrDefault(day.plus(1), List.of()));
+      for (int i = 1; i < today.size(); i++) {
+        if (today.get(i).startMinute() < today.get(i - 1).endMinute()) {
+          return Optional.of(new Clash(day, "Two windows of " + Clock.name(day) + " overlap."));
+        }
+      }
+      boolean runsOn =
+          !today.isEmpty()
+              && !next.isEmpty()
+              && today.get(today.size() - 1).endMinute() - WateringWindow.DAY
+                  > next.get(0).startMinute();
+      if (runsOn) {
+        return Optional.of(
+            new Clash(
+                day,
+                "The window of "
+                    + Clock.name(day)
+                    + " is still open when that of "
+                    + Clock.name(day.plus(1))
+                    + " begins."));
       }
     }
+    return Optional.empty();
+  }
+
+  private static List<WateringWindow> sorted(List<WateringWindow> windows) {
+    List<WateringWindow> copy = new ArrayList<>(windows);
+    copy.sort(Comparator.comparingInt(WateringWindow::startMinute));
+    return copy;
+  }
+
+  /** The windows by day, each day's in order; those of closed days are not looked at. */
+  private static Map<DayOfWeek, List<WateringWindow>> sorted(
+      Map<DayOfWeek, List<WateringWindow>> given, Set<DayOfWeek> closed) {
+    EnumMap<DayOfWeek, List<WateringWindow>> open = new EnumMap<>(DayOfWeek.class);
+    EnumMap<DayOfWeek, List<WateringWindow>> all = new EnumMap<>(DayOfWeek.class);
+    given.forEach(
+        (day, list) -> {
+          all.put(day, List.copyOf(sorted(list)));
+          if (!closed.contains(day)) {
+            open.put(day, list);
+          }
+        });
+    clash(open).ifPresent(found -> Require.that(false, found.sentence()));
+    return Collections.unmodifiableMap(all);
   }
 }

@@ -21,6 +21,7 @@ public final class TimetablePlanner {
    *     and named in a finding
    * @param rules what holds for the site
    * @param firstDay the first date of the plan; matters only when a zone waters by dates
+   * @throws java.util.concurrent.CancellationException when the thread is interrupted meanwhile
    */
   public static Timetable plan(List<WateredZone> zones, NightRules rules, LocalDate firstDay) {
     return plan(zones, rules, firstDay, Optional.empty());
@@ -83,7 +84,7 @@ public final class TimetablePlanner {
     return findings;
   }
 
-  private static Finding tooShort(NightPlan night, boolean weekly) {
+  static Finding tooShort(NightPlan night, boolean weekly) {
     StringBuilder sentence = new StringBuilder();
     sentence
         .append(weekly ? "" : "At worst, ")

@@ -36,12 +36,15 @@ final class WindowWidening {
     if (changes == 0) {
       return Optional.empty();
     }
-    int left = overruns.withRules(rules.withWindows(windows));
+    NightRules wider = rules.withWindows(windows);
+    int left = overruns.withRules(wider);
     if (left >= overruns.now()) {
       return Optional.empty();
     }
     String text = sentence.append(Overruns.result(left)).toString().strip();
-    return Optional.of(new Cure(Cure.Kind.WIDER_WINDOW, text, List.of(), changes, left));
+    return Optional.of(
+        new Cure(
+            Cure.Kind.WIDER_WINDOW, text, List.of(), changes, new Cure.Change.Rules(wider), left));
   }
 
   /**

@@ -12,6 +12,7 @@ public final class Sheets {
   public static final String INSPECTION = "inspection";
   public static final String CONTROLLER = "controller";
   public static final String VERDICTS = "verdicts";
+  public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
@@ -34,6 +35,8 @@ public final class Sheets {
   public static final String SEEN = "Seen";
   public static final String READINGS = "Readings";
   public static final String TUNING = "Tuning";
+  public static final String NIGHT_RULES = "Nights";
+  public static final String WINDOWS = "Windows";
 
   private Sheets() {}
 }
