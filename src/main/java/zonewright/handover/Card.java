@@ -5,22 +5,23 @@ import java.util.List;
 /**
  * What someone keys in for one program, at 100 percent.
  *
- * @param program its name
- * @param starts its start times, earliest first; empty where they are not known
- * @param days the days it waters, in words
+ * @param title what to call it
+ * @param starts its start times, earliest first, where the controller starts the whole program
+ * @param days the nights it waters, in words; empty where they are not known
  * @param stations its stations in the order they run
  * @param remarks anything else to know, a sentence each
  */
 public record Card(
-    String program,
-    List<String> starts,
-    String days,
-    List<Station> stations,
-    List<String> remarks) {
+    String title, List<String> starts, String days, List<Station> stations, List<String> remarks) {
   public Card {
     starts = List.copyOf(starts);
     stations = List.copyOf(stations);
     remarks = List.copyOf(remarks);
+  }
+
+  /** Says whether its stations start by themselves, each at its own times. */
+  public boolean stationsStart() {
+    return starts.isEmpty() && stations.stream().anyMatch(station -> !station.starts().isEmpty());
   }
 
   /**
@@ -31,8 +32,15 @@ public record Card(
    * @param minutes minutes to key in for one cycle
    * @param cycles how many cycles a watering day
    * @param soak shortest pause between them, in words
-   * @param days watering days a week
+   * @param days its nights in words, or how many days a week
+   * @param starts when its cycles start, in words; empty where the program is started
    */
   public record Station(
-      String zone, String place, String minutes, String cycles, String soak, String days) {}
+      String zone,
+      String place,
+      String minutes,
+      String cycles,
+      String soak,
+      String days,
+      String starts) {}
 }

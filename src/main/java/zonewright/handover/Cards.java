@@ -1,12 +1,17 @@
 package zonewright.handover;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.formula.Outcome;
+import zonewright.nights.NightsPlan;
+import zonewright.nights.ScheduleCard;
+import zonewright.nights.ScheduleCards;
 import zonewright.plants.Plants;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -15,7 +20,10 @@ import zonewright.units.QuantityText;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
-/** Makes the cards of a design's programs. */
+/**
+ * Makes the cards of a design's programs: from its timetable, or where there is none from its
+ * zones, without start times.
+ */
 final class Cards {
   private final Book book;
 
@@ -26,11 +34,63 @@ final class Cards {
   /** Returns a card for each program that has zones, then one for zones without a program. */
   static List<Card> of(Design design) {
     Cards cards = new Cards(design);
+    Optional<NightsPlan> plan = design.nights().plan();
+    return plan.isPresent() ? cards.ofTimetable(plan.get()) : cards.ofZones();
+  }
+
+  private List<Card> ofTimetable(NightsPlan plan) {
     List<Card> all = new ArrayList<>();
-    for (int program = 0; program < cards.book.rows(Sheets.PROGRAMS); program++) {
-      cards.card(program).ifPresent(all::add);
+    Set<Integer> placed = new HashSet<>();
+    List<ScheduleCard> cards = ScheduleCards.of(plan);
+    for (ScheduleCard card : cards) {
+      card.lines().forEach(line -> placed.add(line.station().row()));
     }
-    cards.card(-1).ifPresent(all::add);
+    String left = zonesBut(placed);
+    for (ScheduleCard card : cards) {
+      List<Card.Station> stations = new ArrayList<>();
+      for (ScheduleCard.Line line : card.lines()) {
+        stations.add(station(line, card.startsProgram()));
+      }
+      List<String> remarks = new ArrayList<>();
+      remarks.add(
+          card.startsProgram()
+              ? "Each start runs the stations in this order, one after another. A night that opens in the evening ends the next morning."
+              : "Each station starts by itself at its times. A night that opens in the evening ends the next morning.");
+      if (!left.isEmpty()) {
+        remarks.add("Not on any card, for the timetable has no place for them yet: " + left + ".");
+      }
+      all.add(new Card(card.title(), card.starts(), card.nights(), stations, remarks));
+    }
+    return all;
+  }
+
+  private String zonesBut(Set<Integer> placed) {
+    List<String> left = new ArrayList<>();
+    for (int zone = 0; zone < book.rows(Sheets.ZONES); zone++) {
+      if (book.counts(Sheets.ZONES, zone) && !placed.contains(zone)) {
+        left.add("zone " + words(Facts.ZONE_NAME, zone));
+      }
+    }
+    return String.join(", ", left);
+  }
+
+  private Card.Station station(ScheduleCard.Line line, boolean programStarts) {
+    return new Card.Station(
+        line.station().name(),
+        place(line.station().row()),
+        Integer.toString(line.minutes()),
+        Integer.toString(line.cycles()),
+        line.soak() > 0 ? line.soak() + " min" : "none",
+        line.nights(),
+        programStarts ? "" : String.join(", ", line.starts()));
+  }
+
+  private List<Card> ofZones() {
+    List<Card> all = new ArrayList<>();
+    for (int program = 0; program < book.rows(Sheets.PROGRAMS); program++) {
+      card(program).ifPresent(all::add);
+    }
+    card(-1).ifPresent(all::add);
     return all;
   }
 
@@ -53,36 +113,46 @@ final class Cards {
     }
     List<String> remarks = new ArrayList<>();
     remarks.add(
-        "Cycles of a station are apart by at least its soak; other stations can run meanwhile.");
+        "The design has no timetable yet, so there are no start times here. Cycles of a station are apart by at least its soak.");
     if (!lacking.isEmpty()) {
       remarks.add(
-          "Not complete: the design has no minutes yet for "
+          "Not complete: the design has no minutes yet for zone "
               + String.join(", ", lacking)
               + ". Do not guess them.");
     }
-    String name = program < 0 ? "not named yet" : words(SiteBudget.PROGRAM, program);
-    return Optional.of(new Card(name, List.of(), "", stations, remarks));
+    String title = program < 0 ? "Zones without a program" : "Program " + program(program);
+    return Optional.of(new Card(title, List.of(), "", stations, remarks));
+  }
+
+  private String program(int row) {
+    return words(SiteBudget.PROGRAM, row);
   }
 
   private Card.Station station(int zone) {
-    String place = words(Facts.ZONE_PLACE, zone);
-    String plant = words(Plants.PLANT, zone);
+    String days = number(Demand.WATERING_DAYS, zone);
     return new Card.Station(
         words(Facts.ZONE_NAME, zone),
-        place.isEmpty() || plant.isEmpty() ? place + plant : place + " (" + plant + ")",
+        place(zone),
         number(CycleAndSoak.CYCLE_MINUTES, zone),
         number(CycleAndSoak.CYCLES, zone),
         soak(zone),
-        number(Demand.WATERING_DAYS, zone));
+        days + " a week",
+        "");
+  }
+
+  private String place(int zone) {
+    String place = words(Facts.ZONE_PLACE, zone);
+    String plant = words(Plants.PLANT, zone);
+    return place.isEmpty() ? plant : place;
   }
 
   private String soak(int zone) {
     Outcome outcome = book.outcome(CycleAndSoak.SOAK.reference(), zone);
-    return outcome instanceof Outcome.NotApplicable not
-        ? not.shown()
-        : book.number(CycleAndSoak.SOAK.reference(), zone) >= 0
-            ? number(CycleAndSoak.SOAK, zone) + " min"
-            : "?";
+    if (outcome instanceof Outcome.NotApplicable not) {
+      return not.shown();
+    }
+    String minutes = number(CycleAndSoak.SOAK, zone);
+    return minutes.equals("?") ? minutes : minutes + " min";
   }
 
   private String number(Column column, int row) {

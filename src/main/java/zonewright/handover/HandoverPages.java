@@ -64,35 +64,54 @@ public final class HandoverPages {
 
   private void card(Paper paper, Card card) {
     paper.page(
-        "Program " + card.program(),
+        card.title(),
         "Key in these minutes and leave the controller at 100 percent. " + tuning());
     if (!card.starts().isEmpty()) {
       paper.large(
           card.starts().size() == 1 ? "Start time" : "Start times",
-          String.join("    ", card.starts()));
+          String.join("     ", card.starts()));
     }
     if (!card.days().isEmpty()) {
-      paper.large("Days", card.days());
+      paper.large("Nights", card.days());
     }
+    boolean own = card.stationsStart();
+    boolean days =
+        card.days().isEmpty()
+            || card.stations().stream().anyMatch(each -> !each.days().equals(card.days()));
     PaperTable table =
         new PaperTable()
             .strong("Station", 10)
-            .words("Where", 30)
-            .strongNumber("Minutes a cycle", 13)
-            .strongNumber("Cycles a day", 12)
-            .number("Shortest soak", 13)
-            .number("Days a week", 11);
-    for (Card.Station station : card.stations()) {
-      table.row(
-          List.of(
-              station.zone(),
-              station.place(),
-              station.minutes(),
-              station.cycles(),
-              station.soak(),
-              station.days()));
+            .words("Where", own ? 20 : 32)
+            .strongNumber("Minutes a cycle", 11)
+            .strongNumber("Cycles", 9)
+            .number("Soak, at least", 11);
+    if (own) {
+      table.strong("Starts", 24);
     }
-    paper.table(table, 16, 8, 40 + 32.0 * card.remarks().size());
+    if (days) {
+      table.words("Days", 16);
+    }
+    String above = "";
+    for (Card.Station station : card.stations()) {
+      boolean again = station.zone().equals(above);
+      above = station.zone();
+      List<String> cells =
+          new ArrayList<>(
+              List.of(
+                  again ? "" : station.zone(),
+                  again ? "" : station.place(),
+                  station.minutes(),
+                  station.cycles(),
+                  station.soak()));
+      if (own) {
+        cells.add(station.starts());
+      }
+      if (days) {
+        cells.add(station.days());
+      }
+      table.row(cells);
+    }
+    paper.table(table, 16, 8, 16 + 30.0 * card.remarks().size());
     card.remarks().forEach(remark -> paper.sentences(remark, 10.5));
   }
 
@@ -106,15 +125,14 @@ public final class HandoverPages {
   }
 
   private void facts(Paper paper) {
-    paper.page(
-        "For a weather-based controller",
-        "What such a controller asks, zone by zone. Key in either these facts or the minutes of the cards, never both.");
-    facts(paper, "Plants and soil", ControllerFacts.plantsAndSoil());
-    facts(paper, "Water", ControllerFacts.water());
+    facts(paper, "plants and soil", ControllerFacts.plantsAndSoil());
+    facts(paper, "water", ControllerFacts.water());
   }
 
   private void facts(Paper paper, String head, List<Column> columns) {
-    paper.heading(head);
+    paper.page(
+        "For a weather-based controller: " + head,
+        "What such a controller asks, zone by zone. Key in either these facts or the minutes of the cards, never both.");
     PaperTable table = new PaperTable().strong("Zone", 8);
     for (Column column : columns) {
       boolean number = column.content() == Column.Content.NUMBER;
@@ -135,7 +153,7 @@ public final class HandoverPages {
       }
       table.row(cells);
     }
-    paper.table(table, 11, 8, 0);
+    paper.table(table, 12, 8, 0);
   }
 
   /** A cell without its unit, which stands in the heading. */

@@ -14,6 +14,7 @@ final class TableLayout {
   private final PaperTable table;
   private final float width;
   private final float size;
+  private final float[] widths;
   private final Row headings;
   private final List<Row> rows = new ArrayList<>();
 
@@ -28,6 +29,7 @@ final class TableLayout {
     this.table = table;
     this.width = width;
     this.size = size;
+    this.widths = widths();
     this.headings =
         row(table.columns().stream().map(PaperTable.Column::heading).toList(), headingSize());
     table.rows().forEach(cells -> rows.add(row(cells, size)));
@@ -58,17 +60,43 @@ final class TableLayout {
     return height;
   }
 
-  private Row row(List<String> words, float points) {
+  /** Widths by weight, but none narrower than the longest word of its heading. */
+  private float[] widths() {
+    int count = table.columns().size();
+    float[] least = new float[count];
+    float needed = 0;
     float weights = 0;
-    for (PaperTable.Column column : table.columns()) {
+    for (int i = 0; i < count; i++) {
+      PaperTable.Column column = table.columns().get(i);
+      for (String word : typeface.printable(column.heading()).split(" ")) {
+        least[i] = Math.max(least[i], typeface.width(word, headingSize()) + GAP + 2);
+      }
+      needed += least[i];
       weights += column.weight();
     }
+    float[] widths = new float[count];
+    float over = 0;
+    float spare = 0;
+    for (int i = 0; i < count; i++) {
+      float wished = width * table.columns().get(i).weight() / weights;
+      widths[i] = needed < width ? Math.max(least[i], wished) : wished;
+      over += widths[i];
+      spare += widths[i] - least[i];
+    }
+    over -= width;
+    for (int i = 0; i < count && over > 0.01f && spare > 0; i++) {
+      widths[i] -= over * Math.max(0, widths[i] - least[i]) / spare;
+    }
+    return widths;
+  }
+
+  private Row row(List<String> words, float points) {
     List<Cell> cells = new ArrayList<>();
     float x = 0;
     int most = 1;
     for (int i = 0; i < words.size(); i++) {
       PaperTable.Column column = table.columns().get(i);
-      float whole = width * column.weight() / weights;
+      float whole = widths[i];
       boolean last = i == words.size() - 1;
       float room = Math.max(10, whole - (last ? 2 : GAP));
       List<String> lines = typeface.lines(words.get(i), points, room);
