@@ -64,8 +64,7 @@ public final class HandoverPages {
 
   private void card(Paper paper, Card card) {
     paper.page(
-        card.title(),
-        "Key in these minutes and leave the controller at 100 percent. " + tuning());
+        card.title(), "Key in these minutes and leave the controller at 100 percent. " + tuning());
     if (!card.starts().isEmpty()) {
       paper.large(
           card.starts().size() == 1 ? "Start time" : "Start times",

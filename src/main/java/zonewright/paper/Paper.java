@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -54,7 +55,7 @@ public final class Paper implements AutoCloseable {
       facts.setCreator("Zonewright");
       document.setDocumentId(1L);
       document.getDocumentCatalog().setLanguage("en");
-      PDViewerPreferences view = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+      PDViewerPreferences view = new PDViewerPreferences(new COSDictionary());
       view.setDisplayDocTitle(true);
       document.getDocumentCatalog().setViewerPreferences(view);
     } catch (IOException problem) {

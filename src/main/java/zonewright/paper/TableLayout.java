@@ -98,9 +98,11 @@ final class TableLayout {
       PaperTable.Column column = table.columns().get(i);
       float whole = widths[i];
       boolean last = i == words.size() - 1;
-      float room = Math.max(10, whole - (last ? 2 : GAP));
+      // Words that follow a number would touch it without some room of their own.
+      float shift = i > 0 && !column.number() && table.columns().get(i - 1).number() ? GAP : 1;
+      float room = Math.max(10, whole - shift - (last ? 1 : GAP));
       List<String> lines = typeface.lines(words.get(i), points, room);
-      cells.add(new Cell(lines, x + 1, room, column.number(), column.strong()));
+      cells.add(new Cell(lines, x + shift, room, column.number(), column.strong()));
       most = Math.max(most, lines.size());
       x += whole;
     }

@@ -2,6 +2,7 @@ package zonewright.paper;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -57,7 +58,7 @@ final class Typeface {
     try {
       return font.getStringWidth(words) * size / 1000;
     } catch (IOException problem) {
-      throw new java.io.UncheckedIOException(problem);
+      throw new UncheckedIOException(problem);
     }
   }
 
@@ -81,6 +82,8 @@ final class Typeface {
         while (end > 1 && width(rest.substring(0, end), size) > room) {
           end--;
         }
+        int hyphen = rest.lastIndexOf('-', end - 1);
+        end = hyphen > 0 ? hyphen + 1 : end;
         lines.add(rest.substring(0, end));
         rest = rest.substring(end);
       }
