@@ -45,7 +45,7 @@ final class HandOver {
   }
 
   private void write(String word, List<PackSheet> sheets) {
-    Optional<Path> target = questions.fileToSave(suggestion(word));
+    Optional<Path> target = questions.fileToSave(Path.of(suggestion(word)));
     if (target.isEmpty()) {
       return;
     }

@@ -26,6 +26,7 @@ class FloorsTest {
     "zonewright.audit..",
     "zonewright.help..",
     "zonewright.workbook..",
+    "zonewright.recovery..",
     "zonewright.desk..",
     "zonewright.command.."
   };
@@ -99,6 +100,22 @@ class FloorsTest {
             "zonewright.desk..",
             "zonewright.command..")
         .because("a design is the same on a screen, on a command line and in a file")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void recoveryKnowsOnlySheets() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.recovery..")
+        .should()
+        .dependOnClassesThat(
+            programBut(
+                "zonewright.recovery..",
+                "zonewright.sheet..",
+                "zonewright.formula..",
+                "zonewright.units.."))
+        .because("what was typed is kept whatever the sheets are about")
         .check(PROGRAM);
   }
 

@@ -10,6 +10,7 @@ import zonewright.workbook.pack.PackSheet;
 final class ScriptedQuestions implements Questions {
   final List<String> asked = new ArrayList<>();
   Unsaved answer = Unsaved.CANCEL;
+  Path suggested = Path.of("");
   Optional<Path> file = Optional.empty();
 
   @Override
@@ -29,7 +30,8 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
-  public Optional<Path> fileToSave(String suggestion) {
+  public Optional<Path> fileToSave(Path suggestion) {
+    suggested = suggestion;
     return file;
   }
 

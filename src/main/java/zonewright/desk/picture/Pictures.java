@@ -8,6 +8,8 @@ public final class Pictures {
   private static final List<Picture> ALL =
       List.of(
           new StandingWaterPicture(),
+          new SharePicture(),
+          new YearPicture(),
           new CatchPicture(false),
           new CatchPicture(true),
           new WatchPicture());

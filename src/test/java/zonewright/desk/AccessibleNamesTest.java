@@ -1,0 +1,96 @@
+package zonewright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JTable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import zonewright.desk.grid.GridAction;
+
+/** Whoever does not see the window must be told what each thing in it is. */
+@Tag("window")
+@CacioTest
+class AccessibleNamesTest {
+  /** Roles of what a person acts on; what only holds other things needs no name. */
+  private static final Set<AccessibleRole> ACTED_ON =
+      Set.of(
+          AccessibleRole.PUSH_BUTTON,
+          AccessibleRole.TOGGLE_BUTTON,
+          AccessibleRole.CHECK_BOX,
+          AccessibleRole.RADIO_BUTTON,
+          AccessibleRole.COMBO_BOX,
+          AccessibleRole.TEXT,
+          AccessibleRole.TABLE,
+          AccessibleRole.PAGE_TAB,
+          AccessibleRole.PAGE_TAB_LIST,
+          AccessibleRole.MENU,
+          AccessibleRole.MENU_ITEM,
+          AccessibleRole.CANVAS,
+          AccessibleRole.FRAME);
+
+  private final DeskDriver desk = new DeskDriver();
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private static void nameless(Accessible of, String path, List<String> found) {
+    AccessibleContext context = of.getAccessibleContext();
+    AccessibleRole role = context.getAccessibleRole();
+    String name = context.getAccessibleName();
+    boolean arrow = of instanceof javax.swing.plaf.basic.BasicArrowButton;
+    // the arrow of a list and the cross in a field can be reached by the mouse only; keys do
+    // without
+    boolean partOfList = path.contains("combo box") || path.contains("> text ");
+    boolean prose = of instanceof Prose prosa && !prosa.isFocusable();
+    if (ACTED_ON.contains(role)
+        && !arrow
+        && !prose
+        && !partOfList
+        && (name == null || name.isBlank())) {
+      found.add(path + " > " + role + " " + of.getClass().getSimpleName());
+    }
+    if (of instanceof JTable) {
+      return;
+    }
+    for (int i = 0; i < context.getAccessibleChildrenCount(); i++) {
+      Accessible child = context.getAccessibleChild(i);
+      if (child != null) {
+        nameless(child, path + " > " + role + " " + name, found);
+      }
+    }
+  }
+
+  private List<String> nameless() {
+    return desk.ask(
+        () -> {
+          List<String> found = new ArrayList<>();
+          nameless(desk.window().frame(), "", found);
+          return found;
+        });
+  }
+
+  @Test
+  void everythingAPersonActsOnHasAName() {
+    assertThat(nameless()).isEmpty();
+  }
+
+  @Test
+  void soHaveTheLinesThatAskSomething() {
+    for (GridAction which : List.of(GridAction.FILTER, GridAction.SORT, GridAction.REPLACE)) {
+      desk.act(() -> desk.window().perform(which));
+      assertThat(nameless()).as("%s", which).isEmpty();
+    }
+    desk.act(() -> desk.window().deck().tools().keepView());
+    assertThat(nameless()).isEmpty();
+  }
+}

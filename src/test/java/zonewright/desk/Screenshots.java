@@ -1,0 +1,112 @@
+package zonewright.desk;
+
+import java.awt.EventQueue;
+import java.awt.Graphics2D;
+import java.awt.Toolkit;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import javax.swing.JFrame;
+import javax.swing.JRootPane;
+import zonewright.design.Demo;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+
+/**
+ * Paints the window with each sheet of the demo, light and dark, for help and README, on a real
+ * display:
+ *
+ * <pre>mvn -q -Pbench test-compile exec:exec -Dbench.main=zonewright.desk.Screenshots</pre>
+ *
+ * <p>Writes into {@code help/images}, or into the folder given.
+ */
+final class Screenshots {
+  private static final int WIDTH = 1400;
+  private static final int HEIGHT = 860;
+
+  private Screenshots() {}
+
+  /** Writes all pictures. */
+  public static void main(String[] arguments) throws Exception {
+    Path folder = Path.of(arguments.length > 0 ? arguments[0] : "help/images");
+    Files.createDirectories(folder);
+    for (Look.Choice choice : new Look.Choice[] {Look.Choice.LIGHT, Look.Choice.DARK}) {
+      shoot(folder, choice);
+    }
+    System.exit(0);
+  }
+
+  private static void shoot(Path folder, Look.Choice choice) throws Exception {
+    DeskWindow[] made = new DeskWindow[1];
+    EventQueue.invokeAndWait(() -> made[0] = open(choice));
+    DeskWindow window = made[0];
+    String look = choice.name().toLowerCase(Locale.ROOT);
+    settle();
+    write(window, folder.resolve("window-" + look + ".png"));
+    for (TableDefinition table : window.openDesign().book().blueprint().tables()) {
+      if (!table.id().equals(Sheets.ZONES)) {
+        EventQueue.invokeAndWait(() -> window.goToSheet(table.id()));
+        settle();
+        write(window, folder.resolve("sheet-" + table.id() + "-" + look + ".png"));
+      }
+    }
+    EventQueue.invokeAndWait(() -> window.frame().dispose());
+  }
+
+  private static DeskWindow open(Look.Choice choice) {
+    Memory memory = new Memory(new ForgottenPreferences());
+    memory.keep("look", choice.name());
+    memory.keep("width", WIDTH);
+    memory.keep("height", HEIGHT);
+    Look look = new Look(memory);
+    look.install();
+    try {
+      DeskWindow window =
+          new DeskWindow(
+              memory,
+              look,
+              new OpenDesign(Demo.libraryGarden(UnitSystem.US), "Demo: library garden"),
+              new WorkbookShelf(),
+              Optional.empty(),
+              Files.createTempDirectory("screenshots"));
+      window.show();
+      return window;
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+
+  private static void settle() throws Exception {
+    for (int i = 0; i < 6; i++) {
+      EventQueue.invokeAndWait(() -> {});
+      Thread.sleep(60);
+    }
+  }
+
+  private static void write(DeskWindow window, Path file) throws Exception {
+    BufferedImage[] image = new BufferedImage[1];
+    EventQueue.invokeAndWait(() -> image[0] = painted(window.frame()));
+    ImageIO.write(image[0], "png", file.toFile());
+  }
+
+  private static BufferedImage painted(JFrame frame) {
+    JRootPane root = frame.getRootPane();
+    BufferedImage image =
+        new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = image.createGraphics();
+    if (Toolkit.getDefaultToolkit().getDesktopProperty("awt.font.desktophints")
+        instanceof Map<?, ?> hints) {
+      pen.addRenderingHints(hints);
+    }
+    root.paint(pen);
+    pen.dispose();
+    return image;
+  }
+}
