@@ -1,10 +1,13 @@
 package zonewright.desk;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.design.Design;
+import zonewright.handover.HandoverPages;
+import zonewright.trade.Sheets;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
@@ -44,8 +47,29 @@ final class HandOver {
         .ifPresent(sheets -> write("sheets", PackSheets.chosen(sheets)));
   }
 
+  /** Writes the pages to print: program cards, facts for the controller, the list of the day. */
+  void pages() {
+    if (open.book().rows(Sheets.ZONES) == 0) {
+      messages.problem("There is nothing to hand over: the design has no zones.", List.of());
+      return;
+    }
+    Optional<Path> target = questions.pagesToSave(suggestion("handover", ".pdf"));
+    if (target.isEmpty()) {
+      return;
+    }
+    Path file = target.get();
+    var snapshot = open.book().snapshot();
+    String name = file.getFileName().toString();
+    errands.run(
+        "Writing " + name + " …",
+        () -> Files.write(file, HandoverPages.of(Design.of(snapshot))),
+        written -> messages.tell("“" + name + "” was written.", List.of()),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
+  }
+
   private void write(String word, List<PackSheet> sheets) {
-    Optional<Path> target = questions.fileToSave(Path.of(suggestion(word)));
+    Optional<Path> target = questions.fileToSave(Path.of(suggestion(word, ".xlsx")));
     if (target.isEmpty()) {
       return;
     }
@@ -76,9 +100,9 @@ final class HandOver {
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
 
-  private String suggestion(String word) {
+  private String suggestion(String word, String ending) {
     String name = open.file().map(path -> path.getFileName().toString()).orElse("garden.xlsx");
     int dot = name.lastIndexOf('.');
-    return (dot > 0 ? name.substring(0, dot) : name) + "-" + word + ".xlsx";
+    return (dot > 0 ? name.substring(0, dot) : name) + "-" + word + ending;
   }
 }

@@ -36,6 +36,12 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> pagesToSave(String suggestion) {
+    asked.add(suggestion);
+    return file;
+  }
+
+  @Override
   public Optional<Path> fileToExport(String suggestion) {
     asked.add(suggestion);
     return file;
