@@ -6,29 +6,30 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
+import zonewright.workbook.KeptFile;
 import zonewright.workbook.pack.PackSheet;
-import zonewright.workbook.pack.PackSheets;
 
 /** Design files, with complaints in place of exceptions. */
 final class DesignFiles {
   private DesignFiles() {}
 
   /**
-   * Returns the design in a file; what the reader noticed goes to {@code err}.
+   * Returns the design in a file with the file itself; what the reader noticed goes to {@code err}.
    *
    * @throws Complaint when there is no such file or it cannot be read
    */
-  static Design existing(Path file, PrintWriter err) {
+  static DesignFile.Opened existing(Path file, PrintWriter err) {
     if (!Files.exists(file)) {
       throw new Complaint(ExitCode.FILE, "There is no file " + file + ".");
     }
     try {
       DesignFile.Opened opened = DesignFile.read(file);
       opened.report().notes().forEach(note -> err.println(note.line()));
-      return opened.design();
+      return opened;
     } catch (DesignFileException problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
     }
@@ -59,17 +60,32 @@ final class DesignFiles {
    * @throws Complaint when that fails
    */
   static void write(Design design, Path path) {
-    write(design, path, PackSheets.standing());
+    save(design, path, Optional.empty());
+  }
+
+  /**
+   * Writes a design into a copy of the file it came from.
+   *
+   * @param kept that file; none for a new workbook
+   * @throws Complaint when that fails
+   */
+  static void save(Design design, Path path, Optional<KeptFile> kept) {
+    try {
+      DesignFile.save(design, path, kept);
+    } catch (DesignFileException problem) {
+      throw new Complaint(ExitCode.FILE, problem.getMessage());
+    }
   }
 
   /**
    * Writes a design with sheets beside it.
    *
+   * @param kept the file it came from, for what is a person's own in it
    * @throws Complaint when that fails
    */
-  static void write(Design design, Path path, List<PackSheet> sheets) {
+  static void write(Design design, Path path, List<PackSheet> sheets, Optional<KeptFile> kept) {
     try {
-      DesignFile.write(design, path, sheets);
+      DesignFile.write(design, path, sheets, kept);
     } catch (DesignFileException problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
     }

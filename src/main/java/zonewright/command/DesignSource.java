@@ -8,6 +8,8 @@ import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Sample;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.DesignFile;
+import zonewright.workbook.KeptFile;
 
 /** Where a command takes its design from: a design file, or the demo garden. */
 final class DesignSource {
@@ -26,6 +28,13 @@ final class DesignSource {
               + " controller-test-zones (from memory).")
   private Optional<String> sample = Optional.empty();
 
+  private Optional<KeptFile> kept = Optional.empty();
+
+  /** Returns the file the design came from; none where it came from no file. */
+  Optional<KeptFile> kept() {
+    return kept;
+  }
+
   /**
    * Returns the design of a file, or the demo garden where none is named, in the units asked for.
    *
@@ -43,7 +52,9 @@ final class DesignSource {
       err.println("No file is named, so this is the demo garden; its figures are invented.");
       return Demo.libraryGarden(units.orElse(UnitSystem.US));
     }
-    Design design = DesignFiles.existing(file.get(), err);
+    DesignFile.Opened opened = DesignFiles.existing(file.get(), err);
+    kept = Optional.of(opened.kept());
+    Design design = opened.design();
     if (units.isPresent() && units.get() != design.book().system()) {
       design.book().start(design.edits().switched(units.get()));
     }

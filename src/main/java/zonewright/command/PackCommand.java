@@ -86,7 +86,7 @@ final class PackCommand extends Task {
                 err.println(sentence);
               });
     }
-    DesignFiles.write(design, target, wanted);
+    DesignFiles.write(design, target, wanted, client ? Optional.empty() : source.kept());
     out().println("Written: " + target);
     return ExitCode.FINE;
   }

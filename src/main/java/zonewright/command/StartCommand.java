@@ -108,7 +108,7 @@ final class StartCommand extends Task {
     PrintWriter out = out();
     PrintWriter err = err();
     Design design =
-        file.map(path -> DesignFiles.existing(path, err))
+        file.map(path -> DesignFiles.existing(path, err).design())
             .orElseGet(() -> Demo.libraryGarden(UnitSystem.US));
     out.println(
         file.map(path -> "The zones of " + path)

@@ -72,6 +72,8 @@ final class DeskWindow {
     findings = new FindingsPane(ways::goTo, this::mend);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
+    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    handOver = new HandOver(open, shelf, errands, questions, messages);
     work = new UnsavedWork(open, messages, spare);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, errands, questions, messages);

@@ -16,6 +16,8 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Entry;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.DesignFile;
+import zonewright.workbook.KeptFile;
 
 /**
  * Opens, saves and replaces the design on the desk, and never loses one.
@@ -60,6 +62,8 @@ final class FileKeeper {
   private record Read(
       Shelf.Taken taken, Optional<UnsavedFile.Found> left, Optional<FileStamp> stamp) {}
 
+  private record Stored(DesignFile.Written written, Optional<FileStamp> stamp) {}
+
   /** The file is not the one that was read or saved here. */
   private static final class ChangedMeanwhile extends Exception {}
 
@@ -85,7 +89,7 @@ final class FileKeeper {
   void lay(Design design, String name) {
     messages.clear();
     stamp = Optional.empty();
-    open.replace(design, Optional.empty(), name);
+    open.replace(design, name);
   }
 
   /** Puts the demo on the desk. */
@@ -117,7 +121,7 @@ final class FileKeeper {
           curtain.lift();
           memory.used(file);
           stamp = read.stamp();
-          open.replace(read.taken().design(), Optional.of(file), name);
+          open.replace(read.taken().design(), file, read.taken().kept(), name);
           told(name, file, read);
         },
         problem -> {
@@ -160,6 +164,7 @@ final class FileKeeper {
     Path file = open.file().get();
     String name = open.name();
     Design before = open.design();
+    Optional<KeptFile> kept = open.kept();
     curtain.draw();
     errands.runCancellable(
         "Reading " + name + " …",
@@ -167,11 +172,11 @@ final class FileKeeper {
         read -> {
           curtain.lift();
           stamp = read.stamp();
-          open.replace(read.taken().design(), Optional.of(file), name);
+          open.replace(read.taken().design(), file, read.taken().kept(), name);
           messages.offer(
               "“" + name + "” is as it was saved last.",
               false,
-              new MessageBar.Offer("Take that back", () -> takeBack(before, file, name)));
+              new MessageBar.Offer("Take that back", () -> takeBack(before, file, kept, name)));
         },
         problem -> {
           curtain.lift();
@@ -180,8 +185,8 @@ final class FileKeeper {
         curtain::lift);
   }
 
-  private void takeBack(Design before, Path file, String name) {
-    open.replace(before, Optional.of(file), name);
+  private void takeBack(Design before, Path file, Optional<KeptFile> kept, String name) {
+    open.replace(before, Optional.of(file), kept, name);
     before.book().journal().neverSaved();
     work.changed();
     open.saidAnew();
@@ -244,6 +249,7 @@ final class FileKeeper {
     BookSnapshot snapshot = open.book().snapshot();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
+    Optional<KeptFile> kept = open.kept();
     String name = file.getFileName().toString();
     errands.run(
         "Saving " + name + " …",
@@ -252,15 +258,19 @@ final class FileKeeper {
           if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
             throw new ChangedMeanwhile();
           }
-          shelf.put(Design.of(snapshot), file);
-          return FileStamp.of(file);
+          DesignFile.Written put = shelf.put(Design.of(snapshot), file, kept);
+          return new Stored(put, FileStamp.of(file));
         },
-        written -> {
+        stored -> {
+          DesignFile.Written written = stored.written();
           memory.used(file);
           messages.clear();
+          if (!written.notes().isEmpty()) {
+            messages.tell("“" + name + "” is saved, with a note.", written.notes());
+          }
           if (saving == open.design()) {
-            stamp = written;
-            open.saved(file, last);
+            stamp = stored.stamp();
+            open.saved(file, written.kept(), last);
             work.saved(file);
           }
           next.run();

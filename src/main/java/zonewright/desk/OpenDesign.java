@@ -10,6 +10,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Place;
+import zonewright.workbook.KeptFile;
 
 /** The design on the desk, the file it belongs to, and who wants to hear of it. */
 final class OpenDesign {
@@ -18,6 +19,7 @@ final class OpenDesign {
   private final List<Runnable> onNamed = new ArrayList<>();
   private Design design;
   private Optional<Path> file = Optional.empty();
+  private Optional<KeptFile> kept = Optional.empty();
   private String usualName = "";
   private Runnable hearing = () -> {};
 
@@ -47,9 +49,21 @@ final class OpenDesign {
     onNamed.add(listener);
   }
 
-  /** Puts another design on the desk. */
-  void replace(Design other, Optional<Path> itsFile, String name) {
+  /** Puts a new design on the desk, which came from no file. */
+  void replace(Design other, String name) {
+    replace(other, Optional.empty(), Optional.empty(), name);
+  }
+
+  /** Puts a design on the desk that was read from a file. */
+  void replace(Design other, Path itsFile, KeptFile itsContent, String name) {
+    replace(other, Optional.of(itsFile), Optional.of(itsContent), name);
+  }
+
+  /** Puts a design on the desk, with its file and what that holds beside it, if any. */
+  void replace(
+      Design other, Optional<Path> itsFile, Optional<KeptFile> itsContent, String name) {
     design = other;
+    kept = itsContent;
     file = itsFile;
     usualName = name;
     hear(other);
@@ -58,7 +72,8 @@ final class OpenDesign {
   }
 
   /** Notes that the design was saved as it was when {@code last} was its last edit. */
-  void saved(Path where, Optional<Edit> last) {
+  void saved(Path where, KeptFile content, Optional<Edit> last) {
+    kept = Optional.of(content);
     file = Optional.of(where);
     book().journal().saved(last);
     onNamed.forEach(Runnable::run);
@@ -80,6 +95,11 @@ final class OpenDesign {
   /** Returns the file it was read from or saved to. */
   Optional<Path> file() {
     return file;
+  }
+
+  /** Returns the content of that file, for what is a person's own in it. */
+  Optional<KeptFile> kept() {
+    return kept;
   }
 
   /** Returns what to call it. */

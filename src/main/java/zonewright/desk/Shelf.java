@@ -2,7 +2,10 @@ package zonewright.desk;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import zonewright.design.Design;
+import zonewright.workbook.DesignFile;
+import zonewright.workbook.KeptFile;
 import zonewright.workbook.pack.PackSheet;
 
 /** Where designs are kept; called away from the window's thread. */
@@ -10,9 +13,10 @@ interface Shelf {
   /**
    * A design read.
    *
+   * @param kept the file itself, for the next time it is kept
    * @param notes what the reader should know about the reading, each a sentence
    */
-  record Taken(Design design, List<String> notes) {
+  record Taken(Design design, KeptFile kept, List<String> notes) {
     public Taken {
       notes = List.copyOf(notes);
     }
@@ -25,11 +29,20 @@ interface Shelf {
     }
   }
 
-  /** Keeps a design. */
-  void put(Design design, Path file) throws Refused;
+  /**
+   * Keeps a design.
+   *
+   * @param kept the file it came from; what is a person's own in it stays
+   */
+  DesignFile.Written put(Design design, Path file, Optional<KeptFile> kept) throws Refused;
 
-  /** Writes a copy of a design with sheets to hand over beside it. */
-  void handOver(Design design, Path file, List<PackSheet> sheets) throws Refused;
+  /**
+   * Writes a copy of a design with sheets to hand over beside it.
+   *
+   * @param kept the file it came from; none where nothing of a person's own is to go along
+   */
+  DesignFile.Written handOver(
+      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept) throws Refused;
 
   /** Reads a design. */
   Taken take(Path file) throws Refused;

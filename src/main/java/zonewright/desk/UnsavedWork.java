@@ -112,7 +112,9 @@ final class UnsavedWork {
   private void bringBack(UnsavedFile.Found found) {
     Design design = Design.of(found.book());
     design.book().journal().neverSaved();
-    open.replace(design, found.design(), found.name());
+    boolean same = found.design().equals(open.file());
+    open.replace(
+        design, found.design(), same ? open.kept() : Optional.empty(), found.name());
     record.changed();
     record.discardLater(found.file());
     messages.tell("“" + found.name() + "” is as it was; save it to keep it.", List.of());

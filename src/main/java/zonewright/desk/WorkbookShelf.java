@@ -2,27 +2,30 @@ package zonewright.desk;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
+import zonewright.workbook.KeptFile;
 import zonewright.workbook.ReadingReport;
 import zonewright.workbook.pack.PackSheet;
 
 /** Keeps designs as workbooks. */
 final class WorkbookShelf implements Shelf {
   @Override
-  public void put(Design design, Path file) throws Refused {
+  public DesignFile.Written put(Design design, Path file, Optional<KeptFile> kept) throws Refused {
     try {
-      DesignFile.write(design, file);
+      return DesignFile.save(design, file, kept);
     } catch (DesignFileException problem) {
       throw new Refused(problem.getMessage(), problem);
     }
   }
 
   @Override
-  public void handOver(Design design, Path file, List<PackSheet> sheets) throws Refused {
+  public DesignFile.Written handOver(
+      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept) throws Refused {
     try {
-      DesignFile.write(design, file, sheets);
+      return DesignFile.write(design, file, sheets, kept);
     } catch (DesignFileException problem) {
       throw new Refused(problem.getMessage(), problem);
     }
@@ -33,7 +36,9 @@ final class WorkbookShelf implements Shelf {
     try {
       DesignFile.Opened opened = DesignFile.read(file);
       return new Taken(
-          opened.design(), opened.report().notes().stream().map(ReadingReport.Note::line).toList());
+          opened.design(),
+          opened.kept(),
+          opened.report().notes().stream().map(ReadingReport.Note::line).toList());
     } catch (DesignFileException problem) {
       throw new Refused(problem.getMessage(), problem);
     }

@@ -1,7 +1,9 @@
 package zonewright.workbook;
 
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -32,15 +34,42 @@ final class CellWriter {
    */
   void write(XSSFRow target, int position, Column column, int row) {
     XSSFCell cell = target.createCell(position);
+    cell.setCellStyle(style(column));
+    fill(cell, column, row);
+  }
+
+  /** Returns the style of a column's cells. */
+  XSSFCellStyle style(Column column) {
     Look look = given(column) ? Look.CALCULATED : look(column);
-    cell.setCellStyle(styles.of(look, Styles.format(column, system)));
+    return styles.of(look, Styles.format(column, system));
+  }
+
+  /** Puts what a book holds in place of what a cell holds; the cell keeps its own format. */
+  void renew(XSSFCell cell, Column column, int row) {
+    empty(cell);
+    fill(cell, column, row);
+  }
+
+  /** Takes words, number and formula out of a cell, and nothing else. */
+  static void empty(XSSFCell cell) {
+    CTCell content = cell.getCTCell();
+    if (content.isSetF()) {
+      content.unsetF();
+    }
+    if (content.isSetIs()) {
+      content.unsetIs();
+    }
+    cell.setBlank();
+  }
+
+  private void fill(XSSFCell cell, Column column, int row) {
     boolean there = row < book.rows(column.reference().table());
     Entry entry =
         there && column.takesEntries() ? book.entry(column.reference(), row) : Entry.BLANK;
     if (entry instanceof Entry.Figure figure) {
       cell.setCellValue(figure.value());
     } else if (!(entry instanceof Entry.Blank)) {
-      words(cell, Entries.typed(column, entry), look);
+      words(cell, Entries.typed(column, entry), look(column));
     } else if (column.formula().isPresent()) {
       cell.setCellFormula(formulas.text(column));
       if (there) {

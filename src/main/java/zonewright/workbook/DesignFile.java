@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.pack.PackSheet;
@@ -19,11 +19,24 @@ public final class DesignFile {
    *
    * @param design the design, calculated anew
    * @param report what was taken, what was left, and what differs
+   * @param kept the file itself, for what is a person's own in it
    */
-  public record Opened(Design design, ReadingReport report) {}
+  public record Opened(Design design, ReadingReport report, KeptFile kept) {}
 
   /**
-   * Writes a design as a workbook; all of it or nothing.
+   * A file that was written.
+   *
+   * @param kept the file itself, for the next writing
+   * @param notes what a person should know, each a sentence; empty where all went as it should
+   */
+  public record Written(KeptFile kept, List<String> notes) {
+    public Written {
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /**
+   * Writes a design as a new workbook; all of it or nothing.
    *
    * <p>What stood in the file before is kept beside it: {@code garden.bak.xlsx} for {@code
    * garden.xlsx}.
@@ -31,8 +44,22 @@ public final class DesignFile {
    * @throws DesignFileException with a sentence that says what to do, when the file is none that
    *     can be written now
    */
-  public static void write(Design design, Path file) throws DesignFileException {
-    write(design, file, PackSheets.standing());
+  public static Written write(Design design, Path file) throws DesignFileException {
+    return save(design, file, Optional.empty());
+  }
+
+  /**
+   * Writes a design into a copy of the file it came from, with the sheets that stand there; all of
+   * it or nothing.
+   *
+   * @param kept the file the design came from; none for a new workbook
+   * @throws DesignFileException with a sentence that says what to do, when the file is none that
+   *     can be written now
+   */
+  public static Written save(Design design, Path file, Optional<KeptFile> kept)
+      throws DesignFileException {
+    List<PackSheet> sheets = PackSheets.chosen(kept.map(KeptFile::sheets).orElse(List.of()));
+    return write(design, file, sheets, kept);
   }
 
   /**
@@ -41,18 +68,21 @@ public final class DesignFile {
    * cannot be made of this design is left out; {@link PackSheet#lacks} says why.
    *
    * @param sheets which sheets, such as {@link PackSheets#all} or {@link PackSheets#forClient}
+   * @param kept the file the design came from: what is a person's own in it goes into the new one;
+   *     none for a new workbook
    * @throws DesignFileException with a sentence that says what to do, when the file is none that
    *     can be written now
    */
-  public static void write(Design design, Path file, List<PackSheet> sheets)
+  public static Written write(
+      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept)
       throws DesignFileException {
     Path name = file.getFileName();
     if (name == null || !name.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw new DesignFileException(
           "A design is saved as an .xlsx workbook; %s has another ending.".formatted(file));
     }
-    try (XSSFWorkbook workbook = DesignWorkbook.of(design, sheets)) {
-      SafeSave.replace(file, workbook::write);
+    try {
+      return DesignWriting.write(design, file, sheets, kept);
     } catch (CellText.TooLong problem) {
       throw new DesignFileException(
           "%s was not saved: %s".formatted(file, problem.getMessage()), problem);
@@ -76,6 +106,8 @@ public final class DesignFile {
    */
   public static Opened read(Path file) throws DesignFileException {
     return WorkbookOpening.with(
-        file, (workbook, macros) -> DesignReader.read(workbook, macros, file.toString()));
+        file,
+        (workbook, macros, content) ->
+            DesignReader.read(workbook, macros, file.toString(), content));
   }
 }

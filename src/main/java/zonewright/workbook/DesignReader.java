@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
+import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
@@ -24,12 +25,14 @@ import zonewright.sheet.TableDefinition;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.pack.PackSheets;
 
 /** Makes a design from a workbook: takes what was typed, calculates anew, and tells the rest. */
 final class DesignReader {
   private final XSSFWorkbook workbook;
   private final Blueprint blueprint = IrrigationSheets.blueprint();
   private final Notes notes = new Notes();
+  private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
   private final List<String> taken = new ArrayList<>();
   private final UnitSystem system;
   private final CellReader cells;
@@ -37,7 +40,7 @@ final class DesignReader {
   private final Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
 
   /** Returns the design in a workbook with the report of its reading. */
-  static DesignFile.Opened read(XSSFWorkbook workbook, boolean macros, String file)
+  static DesignFile.Opened read(XSSFWorkbook workbook, boolean macros, String file, byte[] content)
       throws DesignFileException {
     refuse(workbook, file);
     DesignReader reader = new DesignReader(workbook);
@@ -46,7 +49,10 @@ final class DesignReader {
     }
     reader.all();
     return new DesignFile.Opened(
-        reader.design, new ReadingReport(reader.taken, reader.notes.all()));
+        reader.design,
+        new ReadingReport(reader.taken, reader.notes.all()),
+        new KeptFile(
+            content, reader.system, reader.rows, PackSheets.ofTitles(MadeSheets.in(workbook))));
   }
 
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
@@ -105,13 +111,41 @@ final class DesignReader {
         rows(table, comparisons);
       }
     }
+    references();
     for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
       String name = workbook.getSheetName(i);
       if (!known.contains(name)) {
-        notes.add(name, "", "this sheet is not part of the design and was left");
+        notes.add(name, "", "this sheet is your own; it is kept and not read");
       }
     }
     comparisons.forEach(Runnable::run);
+  }
+
+  /** Tables of the trade are the program's; what a person changed in them is told. */
+  private void references() {
+    ReferenceCells ours = new ReferenceCells(blueprint, system);
+    for (ReferenceTable table : IrrigationSheets.referenceTables()) {
+      XSSFSheet sheet = workbook.getSheet(table.name());
+      if (sheet == null) {
+        notes.add("", "", "there is no sheet “%s”; saving brings it back".formatted(table.name()));
+        continue;
+      }
+      Optional<List<ReferenceCells.Changed>> changed = ours.changed(table, sheet);
+      if (changed.isEmpty()) {
+        notes.add(
+            table.name(),
+            "",
+            "headings or names of this table were changed; the program's own table is used");
+      }
+      for (ReferenceCells.Changed each : changed.orElse(List.of())) {
+        notes.repeated(
+            "reference",
+            table.name(),
+            Notes.cell(each.cell().getRowIndex(), each.cell().getColumnIndex()),
+            "changed from %s; the program's own table is used. Type over the value on the sheet that takes it"
+                .formatted(each.ours()));
+      }
+    }
   }
 
   private void single(TableDefinition table, List<Runnable> comparisons) {
@@ -180,6 +214,10 @@ final class DesignReader {
         "%s: %s %s, %s"
             .formatted(
                 table.title(), lines.size(), lines.size() == 1 ? "row" : "rows", typed(entries)));
+    Map<Long, Integer> kept = new HashMap<>();
+    places.forEach(
+        (row, place) -> kept.put(design.book().contents().row(table.id(), place).id(), row));
+    rows.put(table.id(), kept);
     comparisons.add(() -> compare(table, reading, lines, places));
   }
 

@@ -3,7 +3,6 @@ package zonewright.workbook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -41,20 +40,32 @@ final class DesignWorkbook {
   private final PackBook pack;
   private final Book book;
   private final Blueprint blueprint;
-  private final XSSFWorkbook workbook = new XSSFWorkbook();
-  private final Styles styles = new Styles(workbook);
+  private final XSSFWorkbook workbook;
+  private final Styles styles;
   private final ColumnFormulas formulas;
   private final String project;
   private int tables;
 
-  private DesignWorkbook(Design design, List<PackSheet> selection) {
+  private DesignWorkbook(
+      XSSFWorkbook workbook,
+      Design design,
+      Styles styles,
+      ColumnFormulas formulas,
+      List<PackSheet> selection) {
+    this.workbook = workbook;
     this.design = design;
+    this.styles = styles;
+    this.formulas = formulas;
     this.selection = selection.stream().filter(sheet -> sheet.lacks(design).isEmpty()).toList();
     this.book = design.book();
     this.blueprint = book.blueprint();
-    this.formulas = new ColumnFormulas(blueprint, book.system());
-    this.pack = new PackBook(design, styles, formulas, workbook::createSheet);
+    this.pack = new PackBook(design, styles, formulas, this::sheet);
     this.project = pack.project();
+    workbook.forEach(
+        sheet ->
+            ((XSSFSheet) sheet)
+                .getTables()
+                .forEach(table -> tables = Math.max(tables, (int) table.getCTTable().getId())));
   }
 
   /**
@@ -63,19 +74,55 @@ final class DesignWorkbook {
    * @param selection the sheets beside the design's own, in their order
    */
   static XSSFWorkbook of(Design design, List<PackSheet> selection) {
-    return new DesignWorkbook(design, selection).make();
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    ColumnFormulas formulas = new ColumnFormulas(design.book().blueprint(), design.book().system());
+    DesignWorkbook made =
+        new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, selection);
+    made.add(new Validations(design.book().system(), made.lists()), Set.of());
+    workbook.setActiveSheet(0);
+    return workbook;
   }
 
-  private XSSFWorkbook make() {
+  /** Prepares for a workbook in which some of the sheets stand already. */
+  static DesignWorkbook within(
+      XSSFWorkbook workbook,
+      Design design,
+      Styles styles,
+      ColumnFormulas formulas,
+      List<PackSheet> selection) {
+    return new DesignWorkbook(workbook, design, styles, formulas, selection);
+  }
+
+  /** Returns a number that no table of the workbook has. */
+  int nextTable() {
+    return ++tables;
+  }
+
+  /** A new sheet of a title, or of the next like it where a person's own sheet has that. */
+  private XSSFSheet sheet(String title) {
+    String free = title;
+    for (int i = 2; workbook.getSheet(free) != null; i++) {
+      free = title + " " + i;
+    }
+    return workbook.createSheet(free);
+  }
+
+  /**
+   * Adds all sheets but those of the design's tables that are there already.
+   *
+   * @param there identifiers of tables that stand in the workbook
+   */
+  void add(Validations validations, Set<String> there) {
     // Every text is made by one writer and tested as such; parsing each cell again takes long.
     workbook.setCellFormulaValidation(false);
-    Validations validations = new Validations(book.system(), lists());
     SingleSheet singles = new SingleSheet(workbook, book, styles, formulas, validations);
     TableSheet rows = new TableSheet(workbook, book, styles, formulas, validations);
     selection.stream().filter(PackSheet::leads).forEach(sheet -> sheet.write(pack));
     boolean first = true;
     for (TableDefinition table : inOrder()) {
-      if (table.single()) {
+      if (there.contains(table.id())) {
+        first &= !table.single();
+      } else if (table.single()) {
         Protection.on(singles.write(table, project, first));
         first = false;
       } else {
@@ -86,16 +133,26 @@ final class DesignWorkbook {
       }
     }
     selection.stream().filter(sheet -> !sheet.leads()).forEach(sheet -> sheet.write(pack));
-    ReferenceSheet references = new ReferenceSheet(workbook, styles, book.system(), lookedUp());
+    ReferenceCells tradeCells = new ReferenceCells(blueprint, book.system());
+    ReferenceSheet references = new ReferenceSheet(workbook, styles, book.system(), tradeCells);
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
+      XSSFSheet sheet = workbook.getSheet(table.name());
+      if (sheet != null && tradeCells.restore(table, sheet)) {
+        continue;
+      }
+      int at = sheet == null ? -1 : workbook.getSheetIndex(sheet);
+      if (sheet != null) {
+        workbook.removeSheetAt(at);
+      }
       Protection.on(references.write(table, ++tables, project));
+      if (sheet != null) {
+        workbook.setSheetOrder(table.name(), at);
+      }
     }
     Protection.on(new GuideSheet(workbook, styles).write(blueprint, book.system(), project));
     properties();
     MadeSheets.note(workbook, pack.made());
     workbook.setForceFormulaRecalculation(true);
-    workbook.setActiveSheet(0);
-    return workbook;
   }
 
   /** One-row tables first, then the widest, which is the one people work in, then the others. */
@@ -110,7 +167,8 @@ final class DesignWorkbook {
     return order;
   }
 
-  private Map<String, String> lists() {
+  /** Returns the cells that hold the words of each table, where they stand in a new workbook. */
+  Map<String, String> lists() {
     Map<String, String> lists = new HashMap<>();
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       lists.put(table.name(), Validations.cells(table.name(), 0, 1, table.size()));
@@ -124,24 +182,21 @@ final class DesignWorkbook {
     return lists;
   }
 
-  private Set<ReferenceTable.Numbers> lookedUp() {
-    Set<ReferenceTable.Numbers> all = new LinkedHashSet<>();
-    blueprint
-        .order()
-        .forEach(
-            column ->
-                blueprint.dependencies(column).ifPresent(needs -> all.addAll(needs.published())));
-    return all;
-  }
-
   private void properties() {
     POIXMLProperties properties = workbook.getProperties();
     properties.getCoreProperties().setTitle(CellText.encoded(project));
     properties.getCoreProperties().setSubjectProperty("Landscape irrigation design");
     properties.getCoreProperties().setCreator(words(Facts.PREPARED_BY.reference(), "Zonewright"));
     properties.getExtendedProperties().getUnderlyingProperties().setApplication("Zonewright");
-    properties.getCustomProperties().addProperty(MARK, FORMAT);
-    properties.getCustomProperties().addProperty(UNITS, book.system().words());
+    POIXMLProperties.CustomProperties own = properties.getCustomProperties();
+    if (!own.contains(MARK)) {
+      own.addProperty(MARK, FORMAT);
+    }
+    if (own.contains(UNITS)) {
+      own.getProperty(UNITS).setLpwstr(book.system().words());
+    } else {
+      own.addProperty(UNITS, book.system().words());
+    }
   }
 
   private String words(Reference reference, String otherwise) {

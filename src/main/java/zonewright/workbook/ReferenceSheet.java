@@ -1,8 +1,6 @@
 package zonewright.workbook;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -11,9 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.formula.ReferenceTable;
 import zonewright.units.QuantityKind;
-import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
-import zonewright.units.Units;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.kit.ExcelTable;
 import zonewright.workbook.kit.Look;
@@ -28,28 +24,17 @@ final class ReferenceSheet {
   private static final int SOURCE_WIDTH = 70;
   private static final int SOURCE_LETTERS_A_LINE = 86;
   private static final int NUMBER_WIDTH = 12;
-  private static final String NONE = "not given";
 
   private final XSSFWorkbook workbook;
   private final Styles styles;
   private final UnitSystem system;
-  private final Map<String, ReferenceTable.Numbers> used = new HashMap<>();
+  private final ReferenceCells cells;
 
-  /**
-   * Prepares for one workbook.
-   *
-   * @param used the columns that formulas look numbers up in
-   */
-  ReferenceSheet(
-      XSSFWorkbook workbook,
-      Styles styles,
-      UnitSystem system,
-      Iterable<ReferenceTable.Numbers> used) {
+  ReferenceSheet(XSSFWorkbook workbook, Styles styles, UnitSystem system, ReferenceCells cells) {
     this.workbook = workbook;
     this.styles = styles;
     this.system = system;
-    used.forEach(
-        column -> this.used.put(column.table().name() + "/" + column.sourceHeading(), column));
+    this.cells = cells;
   }
 
   /** Writes the table into a new sheet. */
@@ -63,7 +48,7 @@ final class ReferenceSheet {
     }
     for (int position = 0; position < headings.size(); position++) {
       String heading = headings.get(position);
-      Optional<ReferenceTable.Numbers> numbers = numbers(table, heading);
+      Optional<ReferenceTable.Numbers> numbers = cells.numbers(table, heading);
       XSSFCell cell = top.createCell(position);
       cell.setCellStyle(styles.of(Look.HEADING));
       cell.setCellValue(numbers.map(column -> column.heading(system)).orElse(heading));
@@ -105,14 +90,14 @@ final class ReferenceSheet {
       boolean source) {
     XSSFCell cell = row.createCell(position);
     Look look = source ? Look.SMALL : position == 0 ? Look.NAME : Look.TABLE;
-    if (numbers.isPresent() && !text.isBlank()) {
-      ReferenceTable.Numbers column = numbers.get();
-      cell.setCellStyle(styles.of(look, format(column, text)));
-      cell.setCellValue(column.value(at, system));
-      return;
+    Object content = cells.content(text, at, numbers);
+    if (content instanceof Double number) {
+      cell.setCellStyle(styles.of(look, format(numbers.orElseThrow(), text)));
+      cell.setCellValue(number);
+    } else {
+      cell.setCellStyle(styles.of(look));
+      cell.setCellValue(CellText.encoded((String) content));
     }
-    cell.setCellStyle(styles.of(look));
-    cell.setCellValue(numbers.isPresent() ? NONE : CellText.encoded(text));
   }
 
   /** As many decimals as published, and those of the other system where converted. */
@@ -122,36 +107,5 @@ final class ReferenceSheet {
     int written = text.indexOf('.') < 0 ? 0 : text.length() - text.indexOf('.') - 1;
     int decimals = kind.percent() ? Math.max(0, written - 2) : written;
     return Styles.format(kind, own ? decimals : Math.max(kind.decimals(system), 1));
-  }
-
-  private Optional<ReferenceTable.Numbers> numbers(ReferenceTable table, String heading) {
-    ReferenceTable.Numbers known = used.get(table.name() + "/" + heading);
-    if (known != null) {
-      return Optional.of(known);
-    }
-    boolean any = false;
-    for (int row = 0; row < table.size(); row++) {
-      String text = table.text(row, heading);
-      if (!text.isBlank() && !text.matches("-?\\d+(\\.\\d+)?")) {
-        return Optional.empty();
-      }
-      any |= !text.isBlank();
-    }
-    return any ? kind(heading).map(kind -> table.numbers(heading, kind)) : Optional.empty();
-  }
-
-  /** The kind whose unit a heading names, for columns that no formula looks at. */
-  private static Optional<QuantityKind> kind(String heading) {
-    if (!heading.endsWith(")")) {
-      return Optional.of(QuantityKind.FACTOR);
-    }
-    String words = heading.substring(heading.lastIndexOf('(') + 1, heading.length() - 1);
-    Unit unit = Units.named(words).orElse(null);
-    for (QuantityKind kind : QuantityKind.values()) {
-      if (kind.unit(UnitSystem.US).equals(unit) || kind.unit(UnitSystem.SI).equals(unit)) {
-        return Optional.of(kind);
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -96,6 +96,26 @@ final class SingleReading {
     return Optional.empty();
   }
 
+  /** Returns the row of a column's line; none where the sheet has no such line. */
+  Optional<Integer> line(String name) {
+    return Optional.ofNullable(lines.get(Headings.plain(name)));
+  }
+
+  /** Returns the column of the names of lines. */
+  int itemColumn() {
+    return item;
+  }
+
+  /** Returns the column of the values. */
+  int valueColumn() {
+    return value;
+  }
+
+  /** Returns the column of the units; negative where there is none. */
+  int unitColumn() {
+    return unit;
+  }
+
   /** Returns the cell of a column; none where the sheet has no such line. */
   Optional<XSSFCell> cell(Column column) {
     Integer row = lines.get(Headings.plain(column.name()));
@@ -131,7 +151,7 @@ final class SingleReading {
             notes.add(
                 sheet.getSheetName(),
                 Notes.cell(row, value),
-                "the line “%s” is not one of the design and was left".formatted(words(row, item)));
+                "the line “%s” is your own; it is kept and not read".formatted(words(row, item)));
           }
         });
     return entries;

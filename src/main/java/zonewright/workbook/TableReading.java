@@ -30,7 +30,13 @@ final class TableReading {
   }
 
   /** Where the rows of a table stand. */
-  private record Area(XSSFSheet sheet, int heading, int last, int firstColumn, int lastColumn) {}
+  record Area(
+      XSSFSheet sheet,
+      Optional<XSSFTable> made,
+      int heading,
+      int last,
+      int firstColumn,
+      int lastColumn) {}
 
   private final TableDefinition table;
   private final UnitSystem system;
@@ -77,6 +83,7 @@ final class TableReading {
           return Optional.of(
               new Area(
                   sheet,
+                  Optional.of(made),
                   made.getStartRowIndex(),
                   made.getEndRowIndex() - made.getTotalsRowCount(),
                   made.getStartColIndex(),
@@ -101,7 +108,8 @@ final class TableReading {
         headings.take(column, words(cells.getCell(column)));
       }
       if (headings.found().containsKey(table.columns().get(0)) && headings.found().size() > 1) {
-        return Optional.of(new Area(sheet, row, row, 0, cells.getLastCellNum() - 1));
+        return Optional.of(
+            new Area(sheet, Optional.empty(), row, row, 0, cells.getLastCellNum() - 1));
       }
     }
     return Optional.empty();
@@ -114,6 +122,11 @@ final class TableReading {
   /** Returns the columns found and where they stand. */
   Map<Column, Headings.Found> columns() {
     return headings.found();
+  }
+
+  /** Returns where the table stands. */
+  Area area() {
+    return area;
   }
 
   /** Returns the sheet the table stands in. */
@@ -152,7 +165,7 @@ final class TableReading {
       notes.add(
           sheet,
           Notes.cell(area.heading(), position),
-          "the column “%s” is not one of the design and was left"
+          "the column “%s” is your own; it is kept and not read"
               .formatted(words(top.getCell(position))));
     }
     headings

@@ -143,14 +143,16 @@ final class TableSheet {
       XSSFCell cell = row.createCell(position);
       cell.setCellValue(heading);
       cell.setCellStyle(styles.of(table.takesEntries(column) ? Look.INPUT_HEADING : Look.HEADING));
-      int width = width(column, heading);
+      int width = width(book, column);
       sheet.setColumnWidth(position, width * 256);
       lines = Math.max(lines, lines(heading, width - 1));
     }
     row.setHeightInPoints(lines * LINE_POINTS + 4);
   }
 
-  private int width(Column column, String heading) {
+  /** Returns how many letters wide a column should be. */
+  static int width(Book book, Column column) {
+    String heading = column.heading(book.system());
     int width = NARROWEST;
     for (String word : heading.split(" ", -1)) {
       width = Math.max(width, word.length() + 3);

@@ -1,12 +1,17 @@
 package zonewright.workbook;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidation;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidations;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -33,6 +38,23 @@ final class Validations {
     this.lists = lists;
   }
 
+  /** Does the same where earlier ones of ours stand; a person's own stay. */
+  void renew(XSSFSheet sheet, Column column, int firstRow, int lastRow, int position) {
+    String title = CellText.shortened(column.name(), LONGEST_TITLE);
+    if (sheet.getCTWorksheet().isSetDataValidations()) {
+      CTDataValidations all = sheet.getCTWorksheet().getDataValidations();
+      for (int i = all.sizeOfDataValidationArray() - 1; i >= 0; i--) {
+        CTDataValidation each = all.getDataValidationArray(i);
+        boolean here = ranges(each).stream().anyMatch(range -> range.isInRange(firstRow, position));
+        if (here && title.equals(each.getPromptTitle())) {
+          all.removeDataValidation(i);
+        }
+      }
+      all.setCount(all.sizeOfDataValidationArray());
+    }
+    add(sheet, column, firstRow, lastRow, position);
+  }
+
   /** Lets cells of a column take only what the column allows, and tells what it means. */
   void add(XSSFSheet sheet, Column column, int firstRow, int lastRow, int position) {
     DataValidationHelper helper = sheet.getDataValidationHelper();
@@ -52,6 +74,15 @@ final class Validations {
     // The library has this flag the wrong way round for the newer format.
     validation.setSuppressDropDownArrow(true);
     sheet.addValidationData(validation);
+  }
+
+  /** Returns the cells a validation holds for. */
+  static List<CellRangeAddress> ranges(CTDataValidation validation) {
+    List<CellRangeAddress> ranges = new ArrayList<>();
+    for (Object range : validation.getSqref()) {
+      ranges.add(CellRangeAddress.valueOf(range.toString()));
+    }
+    return ranges;
   }
 
   private DataValidationConstraint constraint(

@@ -36,7 +36,7 @@ final class WorkbookOpening {
 
   /** Reads something from an open workbook. */
   interface Use<R> {
-    R of(XSSFWorkbook workbook, boolean macros) throws DesignFileException;
+    R of(XSSFWorkbook workbook, boolean macros, byte[] content) throws DesignFileException;
   }
 
   private WorkbookOpening() {}
@@ -46,8 +46,9 @@ final class WorkbookOpening {
     boolean macros = look(path);
     OPCPackage opened = null;
     try {
+      byte[] content = Files.readAllBytes(path);
       opened = OPCPackage.open(path.toFile(), PackageAccess.READ);
-      return use.of(new XSSFWorkbook(opened), macros);
+      return use.of(new XSSFWorkbook(opened), macros, content);
     } catch (POIXMLException
         | OpenXML4JException
         | OpenXML4JRuntimeException

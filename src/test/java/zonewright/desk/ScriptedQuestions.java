@@ -31,13 +31,6 @@ final class ScriptedQuestions implements Questions {
 
   @Override
   public Optional<Path> fileToSave(Path suggestion) {
-    suggested = suggestion;
-    return file;
-  }
-
-  @Override
-  public Optional<Path> pagesToSave(String suggestion) {
-    asked.add(suggestion);
     return file;
   }
 

@@ -168,8 +168,8 @@ class ForeignEditsTest {
             });
     assertThat(entry(opened, Emitters.AREA, 3)).isEqualTo(new Entry.Figure(4100));
     assertThat(opened.report().lines())
-        .anyMatch(line -> line.contains("“My remark”") && line.contains("was left"))
-        .anyMatch(line -> line.startsWith("My sheet: ") && line.contains("was left"));
+        .anyMatch(line -> line.contains("“My remark”") && line.contains("is your own"))
+        .anyMatch(line -> line.startsWith("My sheet: ") && line.contains("is your own"));
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -42,7 +43,7 @@ class PackFormulasTest {
     SpreadsheetProgram.require();
     Path file = folder.resolve("pack.xlsx");
     Path stripped = folder.resolve("stripped.xlsx");
-    DesignFile.write(design, file, PackSheets.all());
+    DesignFile.write(design, file, PackSheets.all(), Optional.empty());
     CachedResults.strip(file, stripped);
     Path answer = SpreadsheetProgram.recalculate(stripped, folder);
     List<String> wrong = new ArrayList<>();

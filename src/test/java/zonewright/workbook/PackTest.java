@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -30,7 +31,7 @@ class PackTest {
 
   private Path written(Design design, List<PackSheet> sheets) throws DesignFileException {
     Path file = folder.resolve("pack.xlsx");
-    DesignFile.write(design, file, sheets);
+    DesignFile.write(design, file, sheets, Optional.empty());
     return file;
   }
 

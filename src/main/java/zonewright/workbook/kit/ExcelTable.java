@@ -24,10 +24,27 @@ public final class ExcelTable {
    */
   public static ExcelTable make(
       XSSFSheet sheet, String name, int number, int headingRow, int lastRow, int columns) {
+    return new ExcelTable(
+        make(sheet, name, number, headingRow, lastRow, 0, columns - 1).getCTTable());
+  }
+
+  /**
+   * Makes the table from cells that are written already, headings included.
+   *
+   * @param number a number no other table of the workbook has, from 1
+   */
+  public static XSSFTable make(
+      XSSFSheet sheet,
+      String name,
+      int number,
+      int headingRow,
+      int lastRow,
+      int firstColumn,
+      int lastColumn) {
     AreaReference area =
         new AreaReference(
-            new CellReference(headingRow, 0),
-            new CellReference(lastRow, columns - 1),
+            new CellReference(headingRow, firstColumn),
+            new CellReference(lastRow, lastColumn),
             SpreadsheetVersion.EXCEL2007);
     XSSFTable made = sheet.createTable(area);
     made.setName(name);
@@ -42,7 +59,7 @@ public final class ExcelTable {
     style.setShowFirstColumn(false);
     style.setShowLastColumn(false);
     made.updateHeaders();
-    return new ExcelTable(table);
+    return made;
   }
 
   /** Says which formula a new row gets in a column. */

@@ -25,14 +25,26 @@ public final class Styles {
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
   private final Map<Look, XSSFFont> fonts = new EnumMap<>(Look.class);
 
+  /** One that was made and found to be there already, for the next to be made. */
+  private XSSFCellStyle spare;
+
   private record Key(Look look, String format, boolean literal) {}
 
-  /** Prepares for one workbook and sets its usual typeface. */
-  public Styles(XSSFWorkbook workbook) {
+  private Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
-    XSSFFont usual = workbook.getFontAt(0);
-    usual.setFontName(TYPEFACE);
-    usual.setFontHeightInPoints((short) Look.CALCULATED.points);
+  }
+
+  /**
+   * Returns the styles of a workbook. One without sheets gets our usual typeface; styles that one
+   * with sheets has already are used again.
+   */
+  public static Styles of(XSSFWorkbook workbook) {
+    if (workbook.getNumberOfSheets() == 0) {
+      XSSFFont usual = workbook.getFontAt(0);
+      usual.setFontName(TYPEFACE);
+      usual.setFontHeightInPoints((short) Look.CALCULATED.points);
+    }
+    return new Styles(workbook);
   }
 
   /** Returns a style for words. */
@@ -57,8 +69,27 @@ public final class Styles {
   }
 
   private XSSFCellStyle make(Key key) {
+    // A file that is saved again and again must not gather styles: what it has is used again.
+    XSSFCellStyle made = spare == null ? workbook.createCellStyle() : spare;
+    spare = null;
+    made.cloneStyleFrom(workbook.getCellStyleAt(0));
+    fill(made, key);
+    String looks = looks(made);
+    for (int i = 0; i < workbook.getNumCellStyles(); i++) {
+      if (i != made.getIndex() && looks(workbook.getCellStyleAt(i)).equals(looks)) {
+        spare = made;
+        return workbook.getCellStyleAt(i);
+      }
+    }
+    return made;
+  }
+
+  private static String looks(XSSFCellStyle style) {
+    return style.getCoreXf().xmlText();
+  }
+
+  private void fill(XSSFCellStyle style, Key key) {
     Look look = key.look();
-    XSSFCellStyle style = workbook.createCellStyle();
     style.setFont(fonts.computeIfAbsent(look, this::font));
     style.setVerticalAlignment(VerticalAlignment.CENTER);
     style.setWrapText(look.wrapped);
@@ -85,16 +116,21 @@ public final class Styles {
       style.setBorderRight(BorderStyle.THIN);
       style.setRightBorderColor(line);
     }
-    return style;
   }
 
   private XSSFFont font(Look look) {
-    XSSFFont font = workbook.createFont();
+    XSSFFont font = new XSSFFont();
     font.setFontName(TYPEFACE);
     font.setFontHeightInPoints((short) look.points);
     font.setBold(look.bold);
     font.setItalic(look.italic);
     font.setColor(colour(look.ink));
+    for (int i = 0; i < workbook.getNumberOfFonts(); i++) {
+      if (workbook.getFontAt(i).getCTFont().xmlText().equals(font.getCTFont().xmlText())) {
+        return workbook.getFontAt(i);
+      }
+    }
+    font.registerTo(workbook.getStylesSource());
     return font;
   }
 

@@ -31,6 +31,18 @@ public final class PackSheets {
     return ALL.stream().filter(sheet -> sheet.standing() || wanted.contains(sheet)).toList();
   }
 
+  /** Returns those that made sheets of these titles. */
+  public static List<PackSheet> ofTitles(Collection<String> titles) {
+    return ALL.stream()
+        .filter(
+            sheet ->
+                titles.stream()
+                    .anyMatch(
+                        title ->
+                            title.equals(sheet.title()) || title.startsWith(sheet.title() + " ")))
+        .toList();
+  }
+
   /** Returns the sheet of a word or a title; capitals do not matter. */
   public static Optional<PackSheet> named(String written) {
     String plain = written.strip().toLowerCase(Locale.ROOT);

@@ -1,0 +1,100 @@
+package zonewright.workbook;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.design.Design;
+import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Row;
+import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.CellText;
+import zonewright.workbook.pack.PackSheet;
+
+/** Writes a design into a copy of the file it came from, or into a new one. */
+final class DesignWriting {
+  private static final Logger LOG = Logger.getLogger(DesignWriting.class.getName());
+
+  private static final String MADE_ANEW =
+      "Sheets and columns of your own could not be carried over into the new file; they are in the last version, which stands"
+          + " beside it.";
+
+  private DesignWriting() {}
+
+  static DesignFile.Written write(
+      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept)
+      throws IOException, DesignFileException {
+    if (kept.isPresent()) {
+      Optional<KeptFile> made = inPlace(design, kept.get(), sheets);
+      if (made.isPresent()) {
+        SafeSave.replace(file, stream -> stream.write(made.get().content()));
+        return new DesignFile.Written(made.get(), List.of());
+      }
+    }
+    ByteArrayOutputStream content = new ByteArrayOutputStream();
+    try (XSSFWorkbook workbook = DesignWorkbook.of(design, sheets)) {
+      workbook.write(content);
+    }
+    SafeSave.replace(file, content::writeTo);
+    Map<String, Map<Long, Integer>> rows = new HashMap<>();
+    for (TableDefinition table : design.book().blueprint().tables()) {
+      rows.put(table.id(), KeptRows.fresh(design.book(), table));
+    }
+    return new DesignFile.Written(
+        new KeptFile(content.toByteArray(), design.book().system(), rows, sheets),
+        kept.isPresent() ? List.of(MADE_ANEW) : List.of());
+  }
+
+  /** Returns the copy, read back and found to hold the design; nothing where that fails. */
+  private static Optional<KeptFile> inPlace(Design design, KeptFile kept, List<PackSheet> sheets) {
+    ByteArrayOutputStream content = new ByteArrayOutputStream();
+    Map<String, Map<Long, Integer>> rows;
+    try {
+      InPlace.Made made = InPlace.of(design, kept, sheets);
+      try (XSSFWorkbook workbook = made.workbook()) {
+        workbook.write(content);
+        rows = made.rows();
+      }
+      try (XSSFWorkbook again = new XSSFWorkbook(new ByteArrayInputStream(content.toByteArray()))) {
+        Design back = DesignReader.read(again, false, "the copy", new byte[0]).design();
+        if (!same(design.book().snapshot(), back.book().snapshot())) {
+          LOG.warning("the copy of a person's own file does not hold the design; it is made anew");
+          return Optional.empty();
+        }
+      }
+      return Optional.of(new KeptFile(content.toByteArray(), design.book().system(), rows, sheets));
+    } catch (CellText.TooLong sentence) {
+      throw sentence;
+    } catch (IOException | DesignFileException | RuntimeException problem) {
+      // Whatever a person's own file holds that the library cannot write: the design comes first.
+      LOG.log(Level.WARNING, "the copy of a person's own file could not be made", problem);
+      return Optional.empty();
+    }
+  }
+
+  private static boolean same(BookSnapshot one, BookSnapshot other) {
+    if (one.system() != other.system() || !one.tables().keySet().equals(other.tables().keySet())) {
+      return false;
+    }
+    for (String table : one.tables().keySet()) {
+      List<Row> rows = one.rows(table);
+      List<Row> others = other.rows(table);
+      if (rows.size() != others.size()) {
+        return false;
+      }
+      for (int i = 0; i < rows.size(); i++) {
+        if (!rows.get(i).sameEntries(others.get(i))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+}

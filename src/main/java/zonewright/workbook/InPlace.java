@@ -1,0 +1,178 @@
+package zonewright.workbook;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
+import zonewright.design.Design;
+import zonewright.sheet.Book;
+import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.Styles;
+import zonewright.workbook.pack.PackSheet;
+
+/**
+ * Writes a design into a copy of the file it came from: what is ours is brought up to date where it
+ * stands, and all else stays as a person left it.
+ */
+final class InPlace {
+  private final Design design;
+  private final Book book;
+  private final KeptFile kept;
+  private final XSSFWorkbook workbook;
+  private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
+
+  private InPlace(Design design, KeptFile kept, XSSFWorkbook workbook) {
+    this.design = design;
+    this.book = design.book();
+    this.kept = kept;
+    this.workbook = workbook;
+  }
+
+  /**
+   * A workbook made so; whoever asked for it closes it.
+   *
+   * @param rows in which row of its sheet each row of each table stands
+   */
+  record Made(XSSFWorkbook workbook, Map<String, Map<Long, Integer>> rows) {}
+
+  /** Returns the copy with the design in it. */
+  static Made of(Design design, KeptFile kept, List<PackSheet> selection) throws IOException {
+    XSSFWorkbook workbook = opened(kept.content());
+    try {
+      InPlace update = new InPlace(design, kept, workbook);
+      update.all(selection);
+      return new Made(workbook, update.rows);
+    } catch (RuntimeException | Error problem) {
+      workbook.close();
+      throw problem;
+    }
+  }
+
+  /** Opens the copy without what would be stale or must not be carried on: chains and macros. */
+  private static XSSFWorkbook opened(byte[] content) throws IOException {
+    try {
+      OPCPackage parts = OPCPackage.open(new ByteArrayInputStream(content));
+      PackageRelationship main =
+          parts.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT).getRelationship(0);
+      PackagePart book = parts.getPart(main);
+      for (PackageRelationship each : List.copyOf(all(book))) {
+        String type = each.getRelationshipType();
+        if (type.endsWith("/calcChain") || type.endsWith("/vbaProject")) {
+          parts.deletePart(PackagingURIHelper.createPartName(each.getTargetURI()));
+          book.removeRelationship(each.getId());
+        }
+      }
+      return new XSSFWorkbook(parts);
+    } catch (OpenXML4JException problem) {
+      throw new IOException(problem);
+    }
+  }
+
+  private static List<PackageRelationship> all(PackagePart part) throws OpenXML4JException {
+    List<PackageRelationship> all = new ArrayList<>();
+    part.getRelationships().forEach(all::add);
+    return all;
+  }
+
+  private void all(List<PackSheet> selection) {
+    workbook.setWorkbookType(XSSFWorkbookType.XLSX);
+    workbook.setCellFormulaValidation(false);
+    String front = workbook.getSheetName(workbook.getActiveSheetIndex());
+    Map<String, Integer> gone = removeMade();
+    Styles styles = Styles.of(workbook);
+    ColumnFormulas formulas = new ColumnFormulas(book.blueprint(), book.system());
+    CellWriter cells = new CellWriter(book, formulas, styles);
+    Reformat reformat = new Reformat(workbook, kept.system(), book.system());
+    Map<String, TableUpdate> found = new LinkedHashMap<>();
+    Map<String, SingleUpdate> singles = new LinkedHashMap<>();
+    for (TableDefinition table : book.blueprint().tables()) {
+      if (table.single()) {
+        XSSFSheet sheet = workbook.getSheet(table.title());
+        if (sheet != null) {
+          singles.put(table.id(), new SingleUpdate(book, table, cells, styles, reformat, sheet));
+        }
+      } else {
+        reading(table)
+            .ifPresent(
+                reading ->
+                    found.put(
+                        table.id(),
+                        new TableUpdate(book, table, cells, styles, reformat, reading)));
+      }
+    }
+    singles.values().forEach(SingleUpdate::clearOurs);
+    found.values().forEach(TableUpdate::clearOurs);
+    found.forEach((id, update) -> rows.put(id, update.write(kept.rows(id))));
+    DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, formulas, selection);
+    Map<String, String> lists = whole.lists();
+    found.forEach((id, update) -> lists.put(id, update.nameCells()));
+    Validations validations = new Validations(book.system(), lists);
+    found.values().forEach(update -> update.validate(validations));
+    singles.values().forEach(update -> update.write(validations));
+    found.values().forEach(update -> update.finish(formulas, whole.nextTable()));
+    Set<String> there = new LinkedHashSet<>(found.keySet());
+    there.addAll(singles.keySet());
+    whole.add(validations, there);
+    back(gone, selection);
+    for (TableDefinition table : book.blueprint().tables()) {
+      rows.computeIfAbsent(table.id(), any -> KeptRows.fresh(book, table));
+    }
+    int index = workbook.getSheetIndex(front);
+    workbook.setActiveSheet(Math.max(0, index));
+  }
+
+  /** Puts sheets made anew where they stood, and new ones that lead to the front. */
+  private void back(Map<String, Integer> gone, List<PackSheet> selection) {
+    for (String title : MadeSheets.in(workbook)) {
+      boolean leads =
+          selection.stream().anyMatch(sheet -> sheet.leads() && sheet.title().equals(title));
+      if (leads && !gone.containsKey(title)) {
+        workbook.setSheetOrder(title, 0);
+      }
+    }
+    gone.forEach(
+        (title, index) -> {
+          if (workbook.getSheetIndex(title) >= 0) {
+            workbook.setSheetOrder(title, Math.min(index, workbook.getNumberOfSheets() - 1));
+          }
+        });
+  }
+
+  private Optional<TableReading> reading(TableDefinition table) {
+    Notes unheard = new Notes();
+    CellReader cells =
+        new CellReader(kept.system(), unheard, new ColumnFormulas(book.blueprint(), kept.system()));
+    return TableReading.find(workbook, table, kept.system(), unheard, cells);
+  }
+
+  /** Takes out the sheets that are made anew each time; returns where they stood. */
+  private Map<String, Integer> removeMade() {
+    Set<String> titles = new LinkedHashSet<>(MadeSheets.in(workbook));
+    titles.add(GuideSheet.TITLE);
+    Map<String, Integer> gone = new LinkedHashMap<>();
+    for (String title : titles) {
+      int index = workbook.getSheetIndex(title);
+      if (index >= 0) {
+        gone.put(title, index + gone.size());
+      }
+    }
+    gone.keySet().forEach(title -> workbook.removeSheetAt(workbook.getSheetIndex(title)));
+    return gone;
+  }
+}

@@ -1,0 +1,267 @@
+package zonewright.workbook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumn;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Row;
+import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.ExcelTable;
+import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.Styles;
+
+/**
+ * Brings a table in a person's own file up to date where it stands: columns stay in the person's
+ * order, and rows keep what the person wrote beside ours.
+ */
+final class TableUpdate {
+  private final Book book;
+  private final TableDefinition table;
+  private final CellWriter cells;
+  private final Styles styles;
+  private final Reformat reformat;
+  private final TableReading.Area area;
+  private final XSSFSheet sheet;
+  private final Map<Column, Integer> places = new HashMap<>();
+  private final Set<Column> fresh = new HashSet<>();
+  private final int first;
+  private final int rowsBefore;
+  private int lastColumn;
+  private int last;
+
+  /**
+   * Prepares for one table.
+   *
+   * @param reading the table as it stands in the file
+   */
+  TableUpdate(
+      Book book,
+      TableDefinition table,
+      CellWriter cells,
+      Styles styles,
+      Reformat reformat,
+      TableReading reading) {
+    this.book = book;
+    this.table = table;
+    this.cells = cells;
+    this.styles = styles;
+    this.reformat = reformat;
+    this.area = reading.area();
+    this.sheet = area.sheet();
+    int lines = reading.lines().size();
+    reading.columns().forEach((column, found) -> places.put(column, found.position()));
+    this.first = area.heading() + 1;
+    this.rowsBefore = Math.max(1, Math.max(lines, area.last() - area.heading()));
+    this.lastColumn = area.lastColumn();
+    this.last = first + rowsBefore - 1;
+  }
+
+  /** Takes our own formulas out, so that whoever moves cells sees a person's formulas only. */
+  void clearOurs() {
+    for (int row = first; row <= last; row++) {
+      XSSFRow target = sheet.getRow(row);
+      for (Map.Entry<Column, Integer> place : places.entrySet()) {
+        XSSFCell cell = target == null ? null : target.getCell(place.getValue());
+        if (cell != null && place.getKey().formula().isPresent()) {
+          CellWriter.empty(cell);
+        }
+      }
+    }
+  }
+
+  /**
+   * Writes what the design holds.
+   *
+   * @param kept in which row of the sheet each row of the design stood
+   * @return in which row of the sheet each row of the design stands now
+   */
+  Map<Long, Integer> write(Map<Long, Integer> kept) {
+    Map<Long, Integer> now = new HashMap<>();
+    List<Row> rows = book.contents().rows(table.id());
+    if (table.rows() instanceof TableDefinition.Rows.Named) {
+      int below = last;
+      for (Row row : rows) {
+        Integer there = kept.get(row.id());
+        now.put(row.id(), there == null ? ++below : there);
+      }
+      last = below;
+    } else {
+      arrange(rows, kept);
+      for (int i = 0; i < rows.size(); i++) {
+        now.put(rows.get(i).id(), first + i);
+      }
+      last = first + Math.max(1, rows.size()) - 1;
+    }
+    missingColumns();
+    headings();
+    for (int i = 0; i < rows.size(); i++) {
+      fill(now.get(rows.get(i).id()), i);
+    }
+    if (rows.isEmpty()) {
+      fill(first, 0);
+    }
+    return now;
+  }
+
+  private void arrange(List<Row> rows, Map<Long, Integer> kept) {
+    List<Integer> sources = new ArrayList<>();
+    rows.forEach(row -> sources.add(kept.getOrDefault(row.id(), -1)));
+    boolean same = sources.size() == rowsBefore;
+    for (int i = 0; i < sources.size() && same; i++) {
+      same = sources.get(i) == first + i;
+    }
+    if (!same) {
+      new RowArrangement(sheet, first, rowsBefore, ownFormulas()).to(sources);
+    }
+  }
+
+  /** A person's own columns whose formula a new row takes over. */
+  private Set<Integer> ownFormulas() {
+    Set<Integer> columns = new HashSet<>();
+    area.made()
+        .ifPresent(
+            made -> {
+              List<CTTableColumn> all = made.getCTTable().getTableColumns().getTableColumnList();
+              for (int i = 0; i < all.size(); i++) {
+                if (all.get(i).isSetCalculatedColumnFormula()
+                    && !places.containsValue(area.firstColumn() + i)) {
+                  columns.add(area.firstColumn() + i);
+                }
+              }
+            });
+    return columns;
+  }
+
+  private void missingColumns() {
+    List<Column> missing =
+        table.columns().stream().filter(column -> !places.containsKey(column)).toList();
+    if (missing.isEmpty()) {
+      return;
+    }
+    if (occupied(lastColumn + 1, lastColumn + missing.size())) {
+      sheet.shiftColumns(lastColumn + 1, widest(), missing.size());
+    }
+    for (Column column : missing) {
+      places.put(column, ++lastColumn);
+      fresh.add(column);
+      sheet.setColumnWidth(lastColumn, TableSheet.width(book, column) * 256);
+    }
+  }
+
+  private boolean occupied(int from, int to) {
+    for (org.apache.poi.ss.usermodel.Row row : sheet) {
+      for (int column = from; column <= to; column++) {
+        if (!CellReader.empty((XSSFCell) row.getCell(column))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private int widest() {
+    int widest = lastColumn + 1;
+    for (org.apache.poi.ss.usermodel.Row row : sheet) {
+      widest = Math.max(widest, row.getLastCellNum() - 1);
+    }
+    return widest;
+  }
+
+  private void headings() {
+    XSSFRow row = sheet.getRow(area.heading());
+    places.forEach(
+        (column, position) -> {
+          String heading = column.heading(book.system());
+          XSSFCell cell = row.getCell(position);
+          if (cell == null) {
+            cell = row.createCell(position);
+            cell.setCellStyle(styles.of(column.takesEntries() ? Look.INPUT_HEADING : Look.HEADING));
+          }
+          if (!heading.equalsIgnoreCase(cell.getStringCellValue())) {
+            cell.setCellValue(heading);
+          }
+        });
+  }
+
+  private void fill(int at, int row) {
+    XSSFRow target = sheet.getRow(at) == null ? sheet.createRow(at) : sheet.getRow(at);
+    for (Column column : table.columns()) {
+      int position = places.get(column);
+      XSSFCell cell = target.getCell(position);
+      if (cell == null) {
+        cells.write(target, position, column, row);
+      } else {
+        reformat.cell(cell, column);
+        cells.renew(cell, column, row);
+      }
+    }
+  }
+
+  /** Makes table, formulas of new rows and looks fit the cells again. */
+  void finish(ColumnFormulas formulas, int number) {
+    int totals = area.made().map(XSSFTable::getTotalsRowCount).orElse(0);
+    AreaReference whole =
+        new AreaReference(
+            new CellReference(area.heading(), area.firstColumn()),
+            new CellReference(last + totals, lastColumn),
+            SpreadsheetVersion.EXCEL2007);
+    if (area.made().isPresent()) {
+      XSSFTable made = area.made().get();
+      made.setArea(whole);
+      made.updateHeaders();
+    } else {
+      XSSFTable made =
+          ExcelTable.make(
+              sheet, table.title(), number, area.heading(), last, area.firstColumn(), lastColumn);
+      made.updateHeaders();
+    }
+    XSSFTable made =
+        sheet.getTables().stream()
+            .filter(each -> each.getStartRowIndex() == area.heading())
+            .findFirst()
+            .orElseThrow();
+    places.forEach(
+        (column, position) -> {
+          CTTableColumn ct =
+              made.getCTTable()
+                  .getTableColumns()
+                  .getTableColumnArray(position - area.firstColumn());
+          if (ct.isSetCalculatedColumnFormula()) {
+            ct.unsetCalculatedColumnFormula();
+          }
+          if (column.formula().isPresent()) {
+            ct.addNewCalculatedColumnFormula().setStringValue(formulas.text(column));
+          }
+          if (fresh.contains(column)) {
+            Highlights.add(sheet, column, first, last, position);
+          }
+        });
+  }
+
+  /** Renews the lists and ranges that cells of the table keep to. */
+  void validate(Validations validations) {
+    for (Column column : table.columns()) {
+      if (column.takesEntries()) {
+        validations.renew(sheet, column, first, last, places.get(column));
+      }
+    }
+  }
+
+  /** Returns the cells that hold the names of the rows. */
+  String nameCells() {
+    return Validations.cells(sheet.getSheetName(), places.get(table.columns().get(0)), first, last);
+  }
+}
