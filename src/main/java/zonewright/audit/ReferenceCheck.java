@@ -1,6 +1,8 @@
 package zonewright.audit;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import zonewright.design.Design;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -64,12 +66,11 @@ public record ReferenceCheck(
   /** Types the cells into a fresh design of {@code system} and looks at the answer. */
   public Result in(UnitSystem system) {
     Design design = Design.blank(system);
-    int zones = 1;
+    Map<String, Integer> rows = new LinkedHashMap<>(Map.of(Sheets.ZONES, 1));
     for (Typed typed : given) {
-      boolean zone = typed.cell().column().reference().table().equals(Sheets.ZONES);
-      zones = Math.max(zones, zone ? typed.cell().row() + 1 : 0);
+      rows.merge(typed.cell().column().reference().table(), typed.cell().row() + 1, Math::max);
     }
-    design.book().start(design.edits().inserted(Sheets.ZONES, 0, zones));
+    rows.forEach((table, count) -> grow(design, table, count));
     for (Typed typed : given) {
       design
           .book()
@@ -80,6 +81,14 @@ public record ReferenceCheck(
     }
     double number = design.book().outcome(asked.column().reference(), asked.row()).number();
     return new Result(this, asked.column().kind().unit(system).convert(number, unit));
+  }
+
+  private static void grow(Design design, String table, int count) {
+    int there = design.book().rows(table);
+    if (there < count
+        && design.book().blueprint().table(table).rows() instanceof TableDefinition.Rows.Free) {
+      design.book().start(design.edits().inserted(table, there, count - there));
+    }
   }
 
   /** Returns the column that {@code table.id} names, or refuses. */

@@ -19,10 +19,11 @@ import zonewright.units.Units;
  * All reference checks, from the table beside this class.
  *
  * <p>Its column {@code Given} lists cells as {@code table.column[row]=text}, rows counted from 1
- * and left out where there is one, parted by {@code |}; {@code [*]} types into all twelve months.
+ * and left out where there is one, parted by {@code |}; {@code [*]} types into all twelve months,
+ * {@code [1-16]} into sixteen rows: the same into each, or one of a list parted by {@code ;}.
  */
 public final class ReferenceChecks {
-  private static final Pattern CELL = Pattern.compile("([a-z0-9.-]+)(?:\\[(\\d+|\\*)])?");
+  private static final Pattern CELL = Pattern.compile("([a-z0-9.-]+)(?:\\[(\\d+(?:-\\d+)?|\\*)])?");
 
   private ReferenceChecks() {}
 
@@ -45,8 +46,14 @@ public final class ReferenceChecks {
     List<ReferenceCheck.Typed> given = new ArrayList<>();
     for (String part : line.get("Given").split("\\|", -1)) {
       int equals = part.indexOf('=');
-      for (ReferenceCheck.Cell cell : cells(part.substring(0, equals).strip())) {
-        given.add(new ReferenceCheck.Typed(cell, part.substring(equals + 1).strip()));
+      List<ReferenceCheck.Cell> cells = cells(part.substring(0, equals).strip());
+      String[] texts = part.substring(equals + 1).split(";", -1);
+      if (texts.length != 1 && texts.length != cells.size()) {
+        throw new IllegalArgumentException("a list is not as long as its rows: " + part);
+      }
+      for (int i = 0; i < cells.size(); i++) {
+        String text = texts[texts.length == 1 ? 0 : i].strip();
+        given.add(new ReferenceCheck.Typed(cells.get(i), text));
       }
     }
     String symbol = line.get("Unit");
@@ -76,8 +83,11 @@ public final class ReferenceChecks {
         cells.add(new ReferenceCheck.Cell(column, month));
       }
     } else {
-      int row = matcher.group(2) == null ? 1 : Integer.parseInt(matcher.group(2));
-      cells.add(new ReferenceCheck.Cell(column, row - 1));
+      String[] ends = matcher.group(2) == null ? new String[] {"1"} : matcher.group(2).split("-");
+      int last = Integer.parseInt(ends[ends.length - 1]);
+      for (int row = Integer.parseInt(ends[0]); row <= last; row++) {
+        cells.add(new ReferenceCheck.Cell(column, row - 1));
+      }
     }
     return cells;
   }

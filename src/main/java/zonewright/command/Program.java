@@ -37,6 +37,7 @@ public final class Program {
             .addSubcommand(new FindingsCommand())
             .addSubcommand(new TimetableCommand())
             .addSubcommand(new WriteCommand())
+            .addSubcommand(new HandoverCommand())
             .addSubcommand(new PackCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())

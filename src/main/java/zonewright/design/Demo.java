@@ -15,6 +15,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.soil.Soils;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.water.SiteRules;
 
@@ -200,7 +201,10 @@ public final class Demo {
     site.put(SiteNights.MOST_VALVES, "2");
     site.put(SiteNights.GAP, "1 min");
     site.put(SiteNights.FIRST_NIGHT, "2026-06-01");
-    Design design = SampleText.design(UnitSystem.US, site, COLUMNS, ZONES);
+    List<SampleText.Rows> sheets = new ArrayList<>();
+    sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, ZONES));
+    sheets.addAll(DemoField.rows());
+    Design design = SampleText.design(UnitSystem.US, site, sheets);
     Edits edits = design.edits();
     List<Edit> nights = new ArrayList<>();
     for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {

@@ -59,6 +59,7 @@ final class Findings {
     for (Ready each : ready) {
       rule(each, found);
     }
+    TuningFinding.of(book).ifPresent(found::add);
     for (NightFinding night : nights) {
       add(
           found,

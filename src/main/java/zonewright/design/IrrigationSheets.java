@@ -1,9 +1,14 @@
 package zonewright.design;
 
+import static zonewright.trade.Sheets.CANS;
+import static zonewright.trade.Sheets.CONTROLLER;
+import static zonewright.trade.Sheets.INSPECTION;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
+import static zonewright.trade.Sheets.TESTS;
+import static zonewright.trade.Sheets.VERDICTS;
 import static zonewright.trade.Sheets.WEATHER;
 import static zonewright.trade.Sheets.ZONES;
 
@@ -23,6 +28,13 @@ import zonewright.climate.Rain;
 import zonewright.climate.Weather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
+import zonewright.emitters.FieldTested;
+import zonewright.fieldwork.Cans;
+import zonewright.fieldwork.CatchTests;
+import zonewright.fieldwork.Inspection;
+import zonewright.fieldwork.TestRules;
+import zonewright.fieldwork.Verdicts;
+import zonewright.fieldwork.Watching;
 import zonewright.formula.ReferenceTable;
 import zonewright.nights.NightSheet;
 import zonewright.nights.SiteNights;
@@ -36,6 +48,7 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
+import zonewright.water.TuningPercents;
 
 /** The sheets of an irrigation design: which columns stand where, in which order. */
 public final class IrrigationSheets {
@@ -104,7 +117,10 @@ public final class IrrigationSheets {
           LocalRule.VOLUME,
           LocalRule.SHARE,
           LocalRule.LIMIT,
-          LocalRule.LEFT_OVER);
+          LocalRule.LEFT_OVER,
+          TuningPercents.SITE_TUNING,
+          TuningPercents.STEP,
+          Watching.TOLERANCE);
 
   private static final List<Column> MONTH_COLUMNS =
       List.of(
@@ -123,7 +139,10 @@ public final class IrrigationSheets {
           YearBalance.NEED,
           YearBalance.FROM_RAIN,
           YearBalance.ALLOWED,
-          WaterSense.MONTH_RANKING);
+          WaterSense.MONTH_RANKING,
+          Watching.COUNT,
+          Watching.MEAN,
+          Watching.STRAYS);
 
   private static final List<Column> WEATHER_COLUMNS =
       List.of(
@@ -197,6 +216,9 @@ public final class IrrigationSheets {
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
           Emitters.RATE_BY_CANOPY,
+          FieldTested.TESTS_IN_USE,
+          FieldTested.RATE_BY_TEST,
+          FieldTested.TESTED_UNIFORMITY,
           Soils.SOIL_TYPE,
           Soils.SLOPE,
           Soils.INTAKE_RATE,
@@ -205,6 +227,7 @@ public final class IrrigationSheets {
           Demand.NET_DEMAND,
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
+          TuningPercents.ZONE_TUNING,
           Demand.RUN_TIME_PER_WEEK,
           Demand.DEPLETION_USED,
           Demand.DEPLETION_DEPTH,
@@ -262,9 +285,20 @@ public final class IrrigationSheets {
                   new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
                   NightSheet.columns()),
               new TableDefinition(
-                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
+                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              field(TESTS, "Tests", "test", CatchTests.ALL),
+              field(CANS, "Cans", "can", Cans.ALL),
+              field(INSPECTION, "Inspection", "item", Inspection.ALL),
+              field(CONTROLLER, "Controller", "reading", Watching.ALL),
+              field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
 
   private IrrigationSheets() {}
+
+  /** A sheet that stays empty until somebody has been on the site. */
+  private static TableDefinition field(
+      String id, String title, String rowWord, List<Column> columns) {
+    return new TableDefinition(id, title, rowWord, new TableDefinition.Rows.Free(), columns);
+  }
 
   /** Returns all sheets and columns, checked. */
   public static Blueprint blueprint() {
@@ -292,6 +326,13 @@ public final class IrrigationSheets {
     rules.add(Ordinance.EXCEEDED);
     rules.add(Ordinance.MEAN_TOO_HIGH);
     rules.add(LocalRule.EXCEEDED);
+    rules.addAll(TestRules.all());
+    rules.add(Inspection.URGENT_AND_OPEN);
+    rules.add(Inspection.TOO_MUCH_FLOW);
+    rules.add(Inspection.TOO_LITTLE_FLOW);
+    rules.add(Watching.TOO_MUCH);
+    rules.add(Watching.TOO_LITTLE);
+    rules.add(Watching.SHUT_OFF);
     return List.copyOf(rules);
   }
 }

@@ -24,15 +24,34 @@ final class SampleText {
    */
   static Design design(
       UnitSystem system, Map<Column, String> site, List<Column> columns, String[][] zones) {
+    return design(system, site, List.of(new Rows(Sheets.ZONES, columns, zones)));
+  }
+
+  /**
+   * Rows of one sheet.
+   *
+   * @param columns in the order of the texts
+   */
+  record Rows(String table, List<Column> columns, String[][] texts) {}
+
+  /**
+   * Returns the design.
+   *
+   * @param site what to type on the site sheet
+   * @param sheets what to type on others
+   */
+  static Design design(UnitSystem system, Map<Column, String> site, List<Rows> sheets) {
     Design design = Design.blank(UnitSystem.US);
     Edits edits = design.edits();
     List<Edit> parts = new ArrayList<>();
     site.forEach((column, text) -> parts.add(edits.typed(column.reference(), 0, text)));
-    List<List<Entry>> rows = new ArrayList<>();
-    for (String[] zone : zones) {
-      rows.add(row(design, columns, zone));
+    for (Rows sheet : sheets) {
+      List<List<Entry>> rows = new ArrayList<>();
+      for (String[] texts : sheet.texts()) {
+        rows.add(row(design, sheet, texts));
+      }
+      parts.add(edits.appended(sheet.table(), rows));
     }
-    parts.add(edits.appended(Sheets.ZONES, rows));
     design.book().start(new Edit.Several("sample", parts));
     if (system != UnitSystem.US) {
       design.book().start(design.edits().switched(system));
@@ -40,10 +59,10 @@ final class SampleText {
     return design;
   }
 
-  private static List<Entry> row(Design design, List<Column> columns, String[] texts) {
+  private static List<Entry> row(Design design, Rows sheet, String[] texts) {
     List<Entry> entries = new ArrayList<>();
-    for (Column column : design.book().blueprint().table(Sheets.ZONES).columns()) {
-      int at = columns.indexOf(column);
+    for (Column column : design.book().blueprint().table(sheet.table()).columns()) {
+      int at = sheet.columns().indexOf(column);
       entries.add(at < 0 ? Entry.BLANK : Entries.read(column, texts[at], UnitSystem.US));
     }
     return entries;

@@ -445,6 +445,10 @@ final class DeskWindow {
     return look;
   }
 
+  MessageBar messages() {
+    return messages;
+  }
+
   Panels panels() {
     return panels;
   }

@@ -79,6 +79,22 @@ final class FileQuestions implements Questions {
     return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
   }
 
+  @Override
+  public Optional<Path> pagesToSave(String suggestion) {
+    JFileChooser chooser = new JFileChooser(folder);
+    chooser.setDialogTitle("Save pages to print");
+    chooser.setFileFilter(new FileNameExtensionFilter("Pages (*.pdf)", "pdf"));
+    chooser.setSelectedFile(new File(folder, suggestion));
+    Optional<Path> wanted =
+        chosen(chooser, chooser.showSaveDialog(window))
+            .map(
+                file ->
+                    file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")
+                        ? file
+                        : file.resolveSibling(file.getFileName() + ".pdf"));
+    return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
   /** Gives a name that says neither PNG nor SVG the ending chosen. */
   private static Path withSuffix(Path file, String usual) {
     String name = file.getFileName().toString();

@@ -1,5 +1,6 @@
 package zonewright.desk;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -75,6 +75,7 @@ final class Menus {
     bar.add(view());
     bar.add(sheet());
     bar.add(design());
+    bar.add(field());
     bar.add(help());
   }
 
@@ -106,6 +107,7 @@ final class Menus {
     handOver.add(item(new Deed("Whole pack …", () -> window.handOver().whole())));
     handOver.add(item(new Deed("Chosen sheets …", () -> window.handOver().chosen())));
     handOver.add(item(new Deed("Copy for the client …", () -> window.handOver().forClient())));
+    handOver.add(item(new Deed("Pages to print (PDF) …", () -> window.handOver().pages())));
     menu.add(handOver);
     menu.addSeparator();
     menu.add(item(new Deed("Print the sheet …", window::print).keys("ctrl P")));
@@ -194,6 +196,17 @@ final class Menus {
         .keys("F8")
         .drawn(Pictogram.NEXT_FINDING)
         .tip("Go to the next finding (F8)");
+  }
+
+  private JMenu field() {
+    JMenu menu = menu("Field", 'I');
+    FieldWork field = new FieldWork(window);
+    menu.add(item(new Deed("Paste cans from a grid", field::pasteCans)));
+    menu.add(item(new Deed("Let the zone go by this test", field::useTest)));
+    menu.add(item(new Deed("No longer go by this test", field::dropTest)));
+    menu.addSeparator();
+    menu.add(item(new Deed("Take the advice of the tuning log", field::takeAdvice)));
+    return menu;
   }
 
   private JMenu help() {

@@ -26,6 +26,9 @@ interface Questions {
   /** Asks where to save; none where the person thinks better of it. */
   Optional<Path> fileToSave(Path suggestion);
 
+  /** Asks where to save pages to print; none where the person thinks better of it. */
+  Optional<Path> pagesToSave(String suggestion);
+
   /** Asks where to export a picture; none where the person thinks better of it. */
   Optional<Path> fileToExport(String suggestion);
 }

@@ -22,11 +22,12 @@ public final class Emitters {
   public static final ReferenceTable KINDS =
       ReferenceTable.read(Emitters.class, "emitters.csv", "Emitters");
 
-  /** The two ways to a precipitation rate. */
+  /** The ways to a precipitation rate. */
   public static final String BY_AREA = "by area";
 
   public static final String BY_SPACING = "by spacing";
   public static final String BY_CANOPY = "by canopy";
+  public static final String BY_TEST = "by field test";
 
   public static final Column AREA =
       Column.input(ZONES, "area", "Area", QuantityKind.AREA)
@@ -90,12 +91,13 @@ public final class Emitters {
               ZONES,
               "rate-method",
               "Rate method",
-              new WordList.Fixed(List.of(BY_AREA, BY_SPACING, BY_CANOPY)),
+              new WordList.Fixed(List.of(BY_AREA, BY_SPACING, BY_CANOPY, BY_TEST)),
               BY_AREA)
           .band(APPLICATION)
           .means(
               "How the precipitation rate is found: the valve's flow over its area, or one full-circle emitter's flow over the"
-                  + " rectangle it waters, or, for emitters on single plants, the valve's flow over the ground under their canopies.");
+                  + " rectangle it waters, or, for emitters on single plants, the valve's flow over the ground under their canopies;"
+                  + " or the catch-can test in use.");
 
   public static final Column RATE_BY_AREA =
       Column.calculated(
@@ -183,7 +185,12 @@ public final class Emitters {
                       Formula.when(
                               new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_CANOPY)))
                           .then(RATE_BY_CANOPY.cell())
-                          .otherwise(RATE_BY_AREA.cell())))
+                          .otherwise(
+                              Formula.when(
+                                      new Condition.WordIs(
+                                          RATE_METHOD.reference(), List.of(BY_TEST)))
+                                  .then(FieldTested.RATE_BY_TEST.cell())
+                                  .otherwise(RATE_BY_AREA.cell()))))
           .band(APPLICATION)
           .means("Depth of water the valve would lay down in an hour, evenly spread.")
           .source("The method chosen for the zone; see there.");
@@ -194,15 +201,18 @@ public final class Emitters {
               "distribution-uniformity",
               "Distribution uniformity",
               QuantityKind.SHARE,
-              new Formula.Lookup(
-                  EMITTER.reference(),
-                  KINDS.numbers("Distribution uniformity", QuantityKind.SHARE)))
+              Formula.when(FieldTested.TESTS_IN_USE.cell().atLeast(Formula.number(1)))
+                  .then(FieldTested.TESTED_UNIFORMITY.cell())
+                  .otherwise(
+                      new Formula.Lookup(
+                          EMITTER.reference(),
+                          KINDS.numbers("Distribution uniformity", QuantityKind.SHARE))))
           .band(APPLICATION)
           .within(Bounds.above(0, 1, Units.ONE))
           .means(
               "Lower-quarter distribution uniformity: what the driest quarter of the area gets, as a part of the mean. Follows from"
-                  + " the kind of emitter; type over it what a catch-can test shows.")
-          .source("Table Emitters, by row.");
+                  + " the catch-can test in use, or else from the kind of emitter.")
+          .source("Field test in use; without one, table Emitters, by row.");
 
   public static final Column IRRIGATION_EFFICIENCY =
       Column.defaulted(

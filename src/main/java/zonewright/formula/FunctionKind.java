@@ -1,5 +1,7 @@
 package zonewright.formula;
 
+import zonewright.units.CalendarText;
+
 /** Functions of one number, for all but one a pure number; angles in radians. */
 public enum FunctionKind {
   SQUARE_ROOT("SQRT", "√"),
@@ -10,7 +12,9 @@ public enum FunctionKind {
   TANGENT("TAN", "tan"),
   ARC_COSINE("ACOS", "arccos"),
   /** The amount without its sign; the only one that takes amounts of any kind. */
-  ABSOLUTE("ABS", "absolute value");
+  ABSOLUTE("ABS", "absolute value"),
+  /** The month, 1 to 12, of a date in days as spreadsheets count them. */
+  MONTH("MONTH", "month of");
 
   private final String spreadsheet;
   private final String words;
@@ -47,6 +51,7 @@ public enum FunctionKind {
           case TANGENT -> Math.tan(x);
           case ARC_COSINE -> Math.acos(x);
           case ABSOLUTE -> Math.abs(x);
+          case MONTH -> x >= 1 ? CalendarText.date(x).getMonthValue() : Double.NaN;
         };
     return Numbers.finite(value);
   }

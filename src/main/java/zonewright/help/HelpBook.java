@@ -22,6 +22,7 @@ public final class HelpBook {
     WRITTEN.put("size-a-zone", "How to size a zone");
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
+    WRITTEN.put("in-the-field", "In the field: testing, handing over, tuning");
     WRITTEN.put("budget", "Reading the budget");
     WRITTEN.put("cautions", "Cautions");
   }

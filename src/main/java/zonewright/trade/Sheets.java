@@ -7,6 +7,11 @@ public final class Sheets {
   public static final String WEATHER = "weather";
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
+  public static final String TESTS = "tests";
+  public static final String CANS = "cans";
+  public static final String INSPECTION = "inspection";
+  public static final String CONTROLLER = "controller";
+  public static final String VERDICTS = "verdicts";
   public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";
@@ -24,6 +29,12 @@ public final class Sheets {
   public static final String SCHEDULE = "Schedule";
   public static final String WATER = "Water";
   public static final String ALLOWANCES = "Allowances";
+  public static final String FIELD_TEST = "Field test";
+  public static final String UNIFORMITY = "Uniformity";
+  public static final String SPREAD = "Spread";
+  public static final String SEEN = "Seen";
+  public static final String READINGS = "Readings";
+  public static final String TUNING = "Tuning";
   public static final String NIGHT_RULES = "Nights";
   public static final String WINDOWS = "Windows";
 

@@ -79,12 +79,18 @@ public final class Demand {
               "run-time-per-week",
               "Run time a week",
               QuantityKind.MINUTES,
-              GROSS_DEMAND.cell().times(WEEK).over(Emitters.PRECIPITATION_RATE.cell()))
+              GROSS_DEMAND
+                  .cell()
+                  .times(WEEK)
+                  .over(Emitters.PRECIPITATION_RATE.cell())
+                  .times(TuningPercents.both()))
           .band(SCHEDULE)
           .decimals(1, 1)
-          .means("Minutes of watering that a week of the peak month asks for, before rounding.")
+          .means(
+              "Minutes of watering that a week of the peak month asks for, before rounding; the tuning of site and zone is in it.")
           .source(
-              "Minutes = 60 × depth ÷ precipitation rate: Ohio State University Extension, Bulletin 912, step 11 (verified).");
+              "Minutes = 60 × depth ÷ precipitation rate: Ohio State University Extension, Bulletin 912, step 11 (verified); times"
+                  + " the tuning of site and zone.");
 
   public static final Column DEPLETION_USED =
       Column.calculated(

@@ -12,7 +12,7 @@ import java.util.List;
  * Cells on the way through the clipboard: as text and as a table for other programs, and for a grid
  * of this program as what was entered, so that a default copied stays a default.
  */
-final class GridClipboard {
+public final class GridClipboard {
   private static final DataFlavor ENTRIES = new DataFlavor(Cells.class, "entries of cells");
 
   private GridClipboard() {}
@@ -34,7 +34,7 @@ final class GridClipboard {
   }
 
   /** Returns the block of cells that is there to paste; empty where there is none. */
-  static List<List<String>> take() {
+  public static List<List<String>> take() {
     try {
       Transferable there = system().getContents(GridClipboard.class);
       if (there == null) {
