@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.design.Design;
+import zonewright.sheet.BookSnapshot;
+import zonewright.workbook.KeptFile;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
@@ -29,23 +31,23 @@ final class HandOver {
 
   /** Writes the whole pack. */
   void whole() {
-    write("pack", PackSheets.all());
+    write("pack", PackSheets.all(), open.kept());
   }
 
   /** Writes the pack without the sheets for the designer's own office. */
   void forClient() {
-    write("client", PackSheets.forClient());
+    write("client", PackSheets.forClient(), Optional.empty());
   }
 
   /** Asks which sheets, and writes those. */
   void chosen() {
     questions
         .sheetsToHandOver(PackSheets.all())
-        .ifPresent(sheets -> write("sheets", PackSheets.chosen(sheets)));
+        .ifPresent(sheets -> write("sheets", PackSheets.chosen(sheets), open.kept()));
   }
 
-  private void write(String word, List<PackSheet> sheets) {
-    Optional<Path> target = questions.fileToSave(Path.of(suggestion(word)));
+  private void write(String word, List<PackSheet> sheets, Optional<KeptFile> kept) {
+    Optional<Path> target = questions.fileToSave(suggestion(word));
     if (target.isEmpty()) {
       return;
     }
@@ -56,14 +58,13 @@ final class HandOver {
           List.of());
       return;
     }
-    var snapshot = open.book().snapshot();
+    BookSnapshot snapshot = open.book().snapshot();
     String name = file.getFileName().toString();
     errands.run(
         "Writing " + name + " …",
         () -> {
           Design design = Design.of(snapshot);
-          shelf.handOver(design, file, sheets);
-          List<String> left = new ArrayList<>();
+          List<String> left = new ArrayList<>(shelf.handOver(design, file, sheets, kept).notes());
           sheets.forEach(
               sheet ->
                   sheet
@@ -76,9 +77,10 @@ final class HandOver {
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
 
-  private String suggestion(String word) {
-    String name = open.file().map(path -> path.getFileName().toString()).orElse("garden.xlsx");
+  private Path suggestion(String word) {
+    Path design = open.file().orElse(Path.of("garden.xlsx"));
+    String name = design.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    return (dot > 0 ? name.substring(0, dot) : name) + "-" + word + ".xlsx";
+    return design.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "-" + word + ".xlsx");
   }
 }
