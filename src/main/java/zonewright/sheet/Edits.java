@@ -213,21 +213,16 @@ public final class Edits {
     int count = copies.size();
     String name = "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s");
     Edit inserted = new Edit.InsertRows(name, table, rows.get(count - 1) + 1, copies);
-    return withBeside(name, inserted, beside(table, rows, copies));
+    return withBeside(name, inserted, table, rows, copies);
   }
 
-  private static Edit withBeside(String name, Edit rows, List<Edit.Change> beside) {
-    return beside.isEmpty()
-        ? rows
-        : new Edit.Several(name, List.of(rows, new Edit.SetCells(name, beside)));
-  }
-
-  /** What stands alongside rows, for their copies. */
-  private List<Edit.Change> beside(String table, List<Integer> rows, List<Row> copies) {
+  /** Adds to the insertion of copies what stands alongside the rows they are copies of. */
+  private Edit withBeside(
+      String name, Edit inserted, String table, List<Integer> originals, List<Row> copies) {
     List<Edit.Change> changes = new ArrayList<>();
     for (TableDefinition other : book.blueprint().alongside(table)) {
       for (int i = 0; i < copies.size(); i++) {
-        Row own = book.contents().row(other.id(), rows.get(i));
+        Row own = book.contents().row(other.id(), originals.get(i));
         for (int column = 1; column < other.columns().size(); column++) {
           Entry entry = own.entry(column);
           if (!(entry instanceof Entry.Blank)) {
@@ -237,7 +232,9 @@ public final class Edits {
         }
       }
     }
-    return changes;
+    return changes.isEmpty()
+        ? inserted
+        : new Edit.Several(name, List.of(inserted, new Edit.SetCells(name, changes)));
   }
 
   /**
@@ -256,9 +253,9 @@ public final class Edits {
       }
       copies.add(withFreeName(copy, taken));
     }
-    List<Integer> rows = Collections.nCopies(copies.size(), row);
     Edit inserted = new Edit.InsertRows("copies", table, row + 1, copies);
-    return withBeside("copies", inserted, beside(table, rows, copies));
+    return withBeside(
+        "copies", inserted, table, Collections.nCopies(copies.size(), row), copies);
   }
 
   private static String name(Row row) {
