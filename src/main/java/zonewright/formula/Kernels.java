@@ -86,6 +86,15 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   }
 
   @Override
+  public Kernel nth(Formula.Nth nth) {
+    Kernel position = nth.position().read(this);
+    List<Kernel> options = nth.options().stream().map(option -> option.read(this)).toList();
+    List<Kernel> parts = new ArrayList<>(options);
+    parts.add(position);
+    return same(new NthKernel(position, options), parts.toArray(Kernel[]::new));
+  }
+
+  @Override
   public Kernel nothing(Formula.Nothing nothing) {
     return new WholeColumnKernels.Constant(Double.NaN);
   }

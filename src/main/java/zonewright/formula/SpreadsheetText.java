@@ -222,6 +222,16 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   }
 
   @Override
+  public Text nth(Formula.Nth nth) {
+    List<String> options =
+        nth.options().stream()
+            .map(option -> knowing(Set.of(), inside).guarded(option).words())
+            .toList();
+    return Text.closed(
+        "CHOOSE(%s,%s)".formatted(inside(nth.position(), names), String.join(",", options)));
+  }
+
+  @Override
   public Text nothing(Formula.Nothing nothing) {
     return Text.closed(inside ? "NA()" : quoted(nothing.shown()));
   }
