@@ -73,7 +73,7 @@ final class DeskWindow {
             messages,
             memory,
             new Curtain(frame.getRootPane()));
-    guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
+    guide = new ColumnGuide(frame, open.book().blueprint());
     findingsLater = new Timer(FINDINGS_DELAY_MILLIS, event -> refreshFindings());
     findingsLater.setRepeats(false);
     menus = new Menus(this);
@@ -335,7 +335,7 @@ final class DeskWindow {
 
   /** Shows what the column of the selected cell means. */
   void explainColumn() {
-    guide.open(deck.current().map(Place::column), open.book().system());
+    guide.open(deck.current().map(Place::column));
   }
 
   void cautions() {
