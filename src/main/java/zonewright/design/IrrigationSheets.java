@@ -1,5 +1,6 @@
 package zonewright.design;
 
+import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
@@ -9,6 +10,7 @@ import static zonewright.trade.Sheets.ZONES;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.budget.LocalRule;
+import zonewright.budget.MonthlyVolume;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.WaterSense;
@@ -30,6 +32,7 @@ import zonewright.sheet.TableDefinition;
 import zonewright.soil.Soils;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.MonthlySchedule;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
 
@@ -43,6 +46,7 @@ public final class IrrigationSheets {
           WeatherSite.ET_METHOD,
           Climate.PLACE,
           WeatherSite.DESCRIBED_CLIMATE,
+          Climate.ORIGIN,
           Peak.CHOICE,
           Peak.MONTH,
           Peak.REFERENCE_ET,
@@ -55,6 +59,7 @@ public final class IrrigationSheets {
           WeatherSite.RADIATION_COEFFICIENT,
           WeatherSite.AIR_PRESSURE,
           WeatherSite.PSYCHROMETRIC_CONSTANT,
+          Plants.BASIS,
           Rain.METHOD,
           Rain.COUNTED_SHARE,
           Rain.USABLE_STORAGE,
@@ -111,6 +116,7 @@ public final class IrrigationSheets {
           SiteBudget.PERCENT,
           SiteBudget.PEAK_DAYS_WORTH,
           SiteBudget.MONTH_VOLUME,
+          SiteBudget.PERCENT_BY_VOLUME,
           WaterSense.MONTH_RANKING);
 
   private static final List<Column> WEATHER_COLUMNS =
@@ -186,6 +192,7 @@ public final class IrrigationSheets {
           Emitters.RATE_BY_CANOPY,
           Soils.SOIL_TYPE,
           Soils.SLOPE,
+          Soils.COMPACTION,
           Soils.INTAKE_RATE,
           Soils.SURFACE_STORAGE,
           Soils.AVAILABLE_WATER,
@@ -212,12 +219,18 @@ public final class IrrigationSheets {
           ZoneBudget.VOLUME_PER_YEAR,
           ZoneBudget.SHARE,
           WaterSense.REQUIRED,
+          WaterSense.ABOVE_SHARE,
+          WaterSense.LEAST_CUT,
           Ordinance.SPECIAL,
           Ordinance.SPECIAL_AREA,
           Ordinance.ZONE_FACTOR,
           Ordinance.REGULAR_WEIGHTED,
           Ordinance.ESTIMATED_USE,
-          Ordinance.ABOVE_SHARE);
+          Ordinance.ABOVE_SHARE,
+          Ordinance.LEAST_CUT,
+          Ordinance.FACTOR_WANTED,
+          LocalRule.ABOVE_SHARE,
+          LocalRule.LEAST_CUT);
 
   private static final Blueprint BLUEPRINT =
       new Blueprint(
@@ -243,7 +256,19 @@ public final class IrrigationSheets {
                   new TableDefinition.Rows.Free(),
                   PROGRAM_COLUMNS),
               new TableDefinition(
-                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
+                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              new TableDefinition(
+                  MONTHLY,
+                  "Monthly",
+                  "zone",
+                  new TableDefinition.Rows.Alongside(ZONES),
+                  monthlyColumns())));
+
+  private static List<Column> monthlyColumns() {
+    List<Column> columns = new ArrayList<>(MonthlySchedule.all());
+    columns.addAll(MonthlyVolume.VOLUMES);
+    return columns;
+  }
 
   private IrrigationSheets() {}
 
@@ -268,10 +293,14 @@ public final class IrrigationSheets {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
+    rules.add(Climate.FROM_MEMORY);
     rules.add(WaterSense.EXCEEDED);
+    rules.add(WaterSense.CHANGE);
     rules.add(Ordinance.EXCEEDED);
+    rules.add(Ordinance.CHANGE);
     rules.add(Ordinance.MEAN_TOO_HIGH);
     rules.add(LocalRule.EXCEEDED);
+    rules.add(LocalRule.CHANGE);
     return List.copyOf(rules);
   }
 }

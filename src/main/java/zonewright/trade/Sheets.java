@@ -7,6 +7,7 @@ public final class Sheets {
   public static final String WEATHER = "weather";
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
+  public static final String MONTHLY = "monthly";
 
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
