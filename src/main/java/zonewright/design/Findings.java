@@ -28,6 +28,7 @@ import zonewright.units.UnitSystem;
 final class Findings {
   private final Book book;
   private final List<Ready> ready = new ArrayList<>();
+  private final Map<Reference, ColumnProgram> lacking = new HashMap<>();
   private UnitSystem readyFor;
 
   /** A rule made ready for the unit system in force. */
@@ -41,6 +42,7 @@ final class Findings {
   /** Returns all findings, the worst first and then row by row. */
   List<Finding> all() {
     List<Finding> found = new ArrayList<>();
+    prepare();
     for (TableDefinition table : book.blueprint().tables()) {
       List<Row> rows = book.contents().rows(table.id());
       names(table, rows, found);
@@ -48,7 +50,6 @@ final class Findings {
         entries(table, column, rows, found);
       }
     }
-    prepare();
     for (Ready each : ready) {
       rule(each, found);
     }
@@ -65,6 +66,7 @@ final class Findings {
     }
     readyFor = book.system();
     ready.clear();
+    lacking.clear();
     for (Rule rule : IrrigationSheets.rules()) {
       Condition plain = Expressed.in(rule.when(), readyFor);
       ready.add(
@@ -105,20 +107,48 @@ final class Findings {
     BlockColumn numbers = book.calculation().column(reference);
     Set<Reference> needs =
         column.formula().map(formula -> Dependencies.alwaysOf(formula).cells()).orElse(Set.of());
+    double[] lacking = new double[BlockColumn.BLOCK];
+    int looked = -1;
     for (int row = 0; row < rows.size(); row++) {
+      if (!Double.isNaN(numbers.at(row))) {
+        continue;
+      }
       boolean blank = rows.get(row).entry(position) instanceof Entry.Blank;
+      if (blank && column.formula().isPresent()) {
+        int block = row / BlockColumn.BLOCK;
+        if (looked != block) {
+          looked = block;
+          lacking(column).run(block, numbers.rowsIn(block), lacking);
+        }
+        if (!Double.isNaN(lacking[row % BlockColumn.BLOCK])) {
+          continue;
+        }
+      }
       if (table.takesEntries(column) && blank && !column.isOptional()) {
         if (words || !rows.get(row).isBlank()) {
           add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
         }
       } else if (!words
-          && Double.isNaN(numbers.at(row))
           && !(blank && carriedOn(table, needs, row))
           && book.outcome(reference, row) instanceof Outcome.Refused refused
           && refused.where().column().equals(reference)) {
         add(found, Severity.WRONG, reference, row, column.name() + ": " + refused.because(), "");
       }
     }
+  }
+
+  /** Returns what tells cells that lack something from those whose question does not arise. */
+  private ColumnProgram lacking(Column column) {
+    ColumnProgram program =
+        lacking.computeIfAbsent(
+            column.reference(),
+            any ->
+                ColumnProgram.lacking(
+                    Expressed.in(
+                        column.formula().orElseThrow(), readyFor, column.kind().unit(readyFor)),
+                    book.calculation()));
+    program.prepare();
+    return program;
   }
 
   /**

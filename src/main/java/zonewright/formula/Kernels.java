@@ -8,8 +8,16 @@ import zonewright.formula.Condition.ConditionReading;
 final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   private final Workspace workspace;
 
+  /** What stands where a question does not arise. */
+  private final double none;
+
   Kernels(Workspace workspace) {
+    this(workspace, Double.NaN);
+  }
+
+  Kernels(Workspace workspace, double none) {
     this.workspace = workspace;
+    this.none = none;
   }
 
   private static Kernel same(Kernel whole, Kernel... parts) {
@@ -96,7 +104,7 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
 
   @Override
   public Kernel nothing(Formula.Nothing nothing) {
-    return new WholeColumnKernels.Constant(Double.NaN);
+    return new WholeColumnKernels.Constant(nothing.fault() ? Double.NaN : none);
   }
 
   @Override
