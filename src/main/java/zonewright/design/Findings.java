@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.ColumnProgram;
@@ -15,9 +16,11 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Expressed;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
+import zonewright.nights.NightFinding;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Remedy;
 import zonewright.sheet.Row;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
@@ -33,14 +36,18 @@ final class Findings {
 
   /** A rule made ready for the unit system in force. */
   private record Ready(
-      Rule rule, ColumnProgram program, MessageFormat sentence, MessageFormat cure) {}
+      Rule rule,
+      ColumnProgram program,
+      MessageFormat sentence,
+      MessageFormat cure,
+      Optional<MessageFormat> remedy) {}
 
   Findings(Book book) {
     this.book = book;
   }
 
-  /** Returns all findings, the worst first and then row by row. */
-  List<Finding> all() {
+  /** Returns all findings, those of the nights too, the worst first and then row by row. */
+  List<Finding> all(List<NightFinding> nights) {
     List<Finding> found = new ArrayList<>();
     prepare();
     for (TableDefinition table : book.blueprint().tables()) {
@@ -52,6 +59,16 @@ final class Findings {
     }
     for (Ready each : ready) {
       rule(each, found);
+    }
+    for (NightFinding night : nights) {
+      add(
+          found,
+          night.severity(),
+          night.column(),
+          night.row(),
+          night.sentence(),
+          night.cure(),
+          night.remedy());
     }
     found.sort(
         Comparator.comparing(Finding::severity)
@@ -74,7 +91,8 @@ final class Findings {
               rule,
               ColumnProgram.of(plain, book.calculation()),
               template(rule.sentence()),
-              template(rule.cure())));
+              template(rule.cure()),
+              rule.remedy().map(remedy -> template(remedy.name()))));
     }
   }
 
@@ -94,7 +112,8 @@ final class Findings {
               table.columns().get(0).reference(),
               row,
               "has the same name as row " + (other + 1),
-              "give one of the two another name");
+              "give one of the two another name",
+              Optional.of(Remedies.ANOTHER_NAME));
         }
       }
     }
@@ -126,13 +145,27 @@ final class Findings {
       }
       if (table.takesEntries(column) && blank && !column.isOptional()) {
         if (words || !rows.get(row).isBlank()) {
-          add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
+          add(
+              found,
+              Severity.MISSING,
+              reference,
+              row,
+              column.name() + " is blank",
+              "",
+              Optional.empty());
         }
       } else if (!words
           && !(blank && carriedOn(table, needs, row))
           && book.outcome(reference, row) instanceof Outcome.Refused refused
           && refused.where().column().equals(reference)) {
-        add(found, Severity.WRONG, reference, row, column.name() + ": " + refused.because(), "");
+        add(
+            found,
+            Severity.WRONG,
+            reference,
+            row,
+            column.name() + ": " + refused.because(),
+            "",
+            Remedies.ofRefused(book, column, row));
       }
     }
   }
@@ -183,7 +216,9 @@ final class Findings {
               rule.cell(),
               row,
               ready.sentence().format(values),
-              ready.cure().format(values));
+              ready.cure().format(values),
+              rule.remedy()
+                  .map(remedy -> remedy.named(ready.remedy().orElseThrow().format(values))));
         }
       }
     }
@@ -210,8 +245,9 @@ final class Findings {
       Reference column,
       int row,
       String sentence,
-      String cure) {
+      String cure,
+      Optional<Remedy> remedy) {
     String where = book.cellName(column, row).row();
-    found.add(new Finding(severity, column, row, where + ":", sentence, cure));
+    found.add(new Finding(severity, column, row, where + ":", sentence, cure, remedy));
   }
 }

@@ -2,6 +2,7 @@ package zonewright.design;
 
 import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.MONTHS;
+import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.WEATHER;
@@ -14,6 +15,7 @@ import zonewright.budget.MonthlyVolume;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.WaterSense;
+import zonewright.budget.YearBalance;
 import zonewright.budget.ZoneBudget;
 import zonewright.climate.CalculatedEt;
 import zonewright.climate.Climate;
@@ -24,6 +26,8 @@ import zonewright.climate.Weather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
+import zonewright.nights.NightSheet;
+import zonewright.nights.SiteNights;
 import zonewright.plants.Plants;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -70,6 +74,11 @@ public final class IrrigationSheets {
           SiteRules.DAYS_ALLOWED,
           SiteRules.MOST_CYCLES,
           SiteRules.AVAILABLE_FLOW,
+          SiteNights.CONTROLLER,
+          SiteNights.START_RUNS,
+          SiteNights.MOST_VALVES,
+          SiteNights.GAP,
+          SiteNights.FIRST_NIGHT,
           SiteRules.LONGEST_GAPS.get(0),
           SiteRules.LONGEST_GAPS.get(1),
           SiteRules.LONGEST_GAPS.get(2),
@@ -117,6 +126,9 @@ public final class IrrigationSheets {
           SiteBudget.PEAK_DAYS_WORTH,
           SiteBudget.MONTH_VOLUME,
           SiteBudget.PERCENT_BY_VOLUME,
+          YearBalance.NEED,
+          YearBalance.FROM_RAIN,
+          YearBalance.ALLOWED,
           WaterSense.MONTH_RANKING);
 
   private static final List<Column> WEATHER_COLUMNS =
@@ -153,6 +165,7 @@ public final class IrrigationSheets {
   private static final List<Column> PROGRAM_COLUMNS =
       List.of(
           SiteBudget.PROGRAM,
+          SiteNights.START_WISH,
           SiteBudget.PROGRAM_MINUTES,
           SiteBudget.PROGRAM_WEEK,
           SiteBudget.PROGRAM_PEAK_MONTH,
@@ -256,6 +269,12 @@ public final class IrrigationSheets {
                   new TableDefinition.Rows.Free(),
                   PROGRAM_COLUMNS),
               new TableDefinition(
+                  NIGHTS,
+                  "Nights",
+                  "night",
+                  new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
+                  NightSheet.columns()),
+              new TableDefinition(
                   ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
               new TableDefinition(
                   MONTHLY,
@@ -291,6 +310,7 @@ public final class IrrigationSheets {
   /** Returns what to tell a designer, in the order in which it should be read. */
   public static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
+    rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
     rules.add(Climate.FROM_MEMORY);

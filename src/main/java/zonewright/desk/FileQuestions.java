@@ -4,11 +4,13 @@ import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import zonewright.workbook.pack.PackSheet;
 
 /** Asks with dialogs. */
 final class FileQuestions implements Questions {
@@ -51,12 +53,42 @@ final class FileQuestions implements Questions {
   }
 
   @Override
-  public Optional<Path> fileToSave(String suggestion) {
+  public Optional<Path> fileToSave(Path suggestion) {
     JFileChooser chooser = chooser("Save the design");
-    chooser.setSelectedFile(new File(folder, suggestion));
+    chooser.setSelectedFile(
+        suggestion.isAbsolute()
+            ? suggestion.toFile()
+            : new File(chooser.getCurrentDirectory(), suggestion.toString()));
     Optional<Path> wanted =
         chosen(chooser, chooser.showSaveDialog(window)).map(FileQuestions::withSuffix);
     return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
+  @Override
+  public Optional<Path> fileToExport(String suggestion) {
+    JFileChooser chooser = new JFileChooser(folder);
+    chooser.setDialogTitle("Export the picture");
+    FileNameExtensionFilter svg = new FileNameExtensionFilter("Drawing (*.svg)", "svg");
+    chooser.setAcceptAllFileFilterUsed(false);
+    chooser.addChoosableFileFilter(new FileNameExtensionFilter("Picture (*.png)", "png"));
+    chooser.addChoosableFileFilter(svg);
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestion));
+    Optional<Path> wanted =
+        chosen(chooser, chooser.showSaveDialog(window))
+            .map(file -> withSuffix(file, chooser.getFileFilter() == svg ? ".svg" : ".png"));
+    return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
+  /** Gives a name that says neither PNG nor SVG the ending chosen. */
+  private static Path withSuffix(Path file, String usual) {
+    String name = file.getFileName().toString();
+    String low = name.toLowerCase(Locale.ROOT);
+    return low.endsWith(".png") || low.endsWith(".svg") ? file : file.resolveSibling(name + usual);
+  }
+
+  @Override
+  public Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets) {
+    return SheetChoice.ask(window, sheets);
   }
 
   private Optional<Path> chosen(JFileChooser chooser, int answer) {

@@ -8,6 +8,7 @@ public final class Sheets {
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
   public static final String MONTHLY = "monthly";
+  public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
@@ -24,6 +25,8 @@ public final class Sheets {
   public static final String SCHEDULE = "Schedule";
   public static final String WATER = "Water";
   public static final String ALLOWANCES = "Allowances";
+  public static final String NIGHT_RULES = "Nights";
+  public static final String WINDOWS = "Windows";
 
   private Sheets() {}
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import zonewright.workbook.pack.PackSheet;
 
 /** Answers for a person, and notes what was asked. */
 final class ScriptedQuestions implements Questions {
@@ -23,7 +24,18 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
-  public Optional<Path> fileToSave(String suggestion) {
+  public Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets) {
+    return Optional.of(sheets.stream().filter(PackSheet::standing).toList());
+  }
+
+  @Override
+  public Optional<Path> fileToSave(Path suggestion) {
+    return file;
+  }
+
+  @Override
+  public Optional<Path> fileToExport(String suggestion) {
+    asked.add(suggestion);
     return file;
   }
 }

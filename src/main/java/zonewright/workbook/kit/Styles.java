@@ -1,0 +1,121 @@
+package zonewright.workbook.kit;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.UnitSystem;
+
+/** Cell styles, each made once. */
+public final class Styles {
+  private static final String TYPEFACE = "Arial";
+  private static final String LINE = "D9DEDA";
+
+  private final XSSFWorkbook workbook;
+  private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
+  private final Map<Look, XSSFFont> fonts = new EnumMap<>(Look.class);
+
+  private record Key(Look look, String format, boolean literal) {}
+
+  /** Prepares for one workbook and sets its usual typeface. */
+  public Styles(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+    XSSFFont usual = workbook.getFontAt(0);
+    usual.setFontName(TYPEFACE);
+    usual.setFontHeightInPoints((short) Look.CALCULATED.points);
+  }
+
+  /** Returns a style for words. */
+  public XSSFCellStyle of(Look look) {
+    return of(look, "General", false);
+  }
+
+  /** Returns a style for numbers shown in {@code format}. */
+  public XSSFCellStyle of(Look look, String format) {
+    return of(look, format, false);
+  }
+
+  /**
+   * Returns a style for words that a spreadsheet could take for a formula were they typed again.
+   */
+  public XSSFCellStyle literal(Look look) {
+    return of(look, "General", true);
+  }
+
+  private XSSFCellStyle of(Look look, String format, boolean literal) {
+    return styles.computeIfAbsent(new Key(look, format, literal), this::make);
+  }
+
+  private XSSFCellStyle make(Key key) {
+    Look look = key.look();
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFont(fonts.computeIfAbsent(look, this::font));
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setWrapText(look.wrapped);
+    style.setLocked(!look.typed());
+    style.setQuotePrefixed(key.literal());
+    style.setDataFormat(workbook.createDataFormat().getFormat(key.format()));
+    if (look.heading()) {
+      style.setAlignment(HorizontalAlignment.CENTER);
+    } else if (key.format().equals("General")) {
+      style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention((short) (look == Look.BAND || look == Look.TITLE ? 0 : 1));
+    } else {
+      // Numbers go right and words left, so that a long reason loses its end, not its start.
+      style.setAlignment(HorizontalAlignment.GENERAL);
+    }
+    if (look.fill != null) {
+      style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+      style.setFillForegroundColor(colour(look.fill));
+    }
+    if (look.typed() || look == Look.CALCULATED || look == Look.TABLE || look == Look.NAME) {
+      XSSFColor line = colour(LINE);
+      style.setBorderBottom(BorderStyle.THIN);
+      style.setBottomBorderColor(line);
+      style.setBorderRight(BorderStyle.THIN);
+      style.setRightBorderColor(line);
+    }
+    return style;
+  }
+
+  private XSSFFont font(Look look) {
+    XSSFFont font = workbook.createFont();
+    font.setFontName(TYPEFACE);
+    font.setFontHeightInPoints((short) look.points);
+    font.setBold(look.bold);
+    font.setItalic(look.italic);
+    font.setColor(colour(look.ink));
+    return font;
+  }
+
+  /** Returns a colour from six hexadecimal digits. */
+  public static XSSFColor colour(String digits) {
+    return new XSSFColor(HexFormat.of().parseHex(digits), null);
+  }
+
+  /** Returns the number format of a column's cells. */
+  public static String format(Column column, UnitSystem system) {
+    return column.content() == Column.Content.NUMBER
+        ? format(column.kind(), column.decimals(system))
+        : "General";
+  }
+
+  /** Returns the number format of a kind with the decimals given. */
+  public static String format(QuantityKind kind, int decimals) {
+    if (kind.onCalendar()) {
+      return kind == QuantityKind.DATE ? "yyyy\\-mm\\-dd" : "hh:mm";
+    }
+    String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
+    return kind.percent() ? "0" + places + "%" : "#,##0" + places;
+  }
+}
