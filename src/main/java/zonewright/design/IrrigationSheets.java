@@ -3,6 +3,7 @@ package zonewright.design;
 import static zonewright.trade.Sheets.CANS;
 import static zonewright.trade.Sheets.CONTROLLER;
 import static zonewright.trade.Sheets.INSPECTION;
+import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
@@ -15,6 +16,7 @@ import static zonewright.trade.Sheets.ZONES;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.budget.LocalRule;
+import zonewright.budget.MonthlyVolume;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.WaterSense;
@@ -46,6 +48,7 @@ import zonewright.sheet.TableDefinition;
 import zonewright.soil.Soils;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.MonthlySchedule;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
 import zonewright.water.TuningPercents;
@@ -60,6 +63,7 @@ public final class IrrigationSheets {
           WeatherSite.ET_METHOD,
           Climate.PLACE,
           WeatherSite.DESCRIBED_CLIMATE,
+          Climate.ORIGIN,
           Peak.CHOICE,
           Peak.MONTH,
           Peak.REFERENCE_ET,
@@ -72,6 +76,7 @@ public final class IrrigationSheets {
           WeatherSite.RADIATION_COEFFICIENT,
           WeatherSite.AIR_PRESSURE,
           WeatherSite.PSYCHROMETRIC_CONSTANT,
+          Plants.BASIS,
           Rain.METHOD,
           Rain.COUNTED_SHARE,
           Rain.USABLE_STORAGE,
@@ -136,6 +141,7 @@ public final class IrrigationSheets {
           SiteBudget.PERCENT,
           SiteBudget.PEAK_DAYS_WORTH,
           SiteBudget.MONTH_VOLUME,
+          SiteBudget.PERCENT_BY_VOLUME,
           YearBalance.NEED,
           YearBalance.FROM_RAIN,
           YearBalance.ALLOWED,
@@ -221,6 +227,7 @@ public final class IrrigationSheets {
           FieldTested.TESTED_UNIFORMITY,
           Soils.SOIL_TYPE,
           Soils.SLOPE,
+          Soils.COMPACTION,
           Soils.INTAKE_RATE,
           Soils.SURFACE_STORAGE,
           Soils.AVAILABLE_WATER,
@@ -248,12 +255,18 @@ public final class IrrigationSheets {
           ZoneBudget.VOLUME_PER_YEAR,
           ZoneBudget.SHARE,
           WaterSense.REQUIRED,
+          WaterSense.ABOVE_SHARE,
+          WaterSense.LEAST_CUT,
           Ordinance.SPECIAL,
           Ordinance.SPECIAL_AREA,
           Ordinance.ZONE_FACTOR,
           Ordinance.REGULAR_WEIGHTED,
           Ordinance.ESTIMATED_USE,
-          Ordinance.ABOVE_SHARE);
+          Ordinance.ABOVE_SHARE,
+          Ordinance.LEAST_CUT,
+          Ordinance.FACTOR_WANTED,
+          LocalRule.ABOVE_SHARE,
+          LocalRule.LEAST_CUT);
 
   private static final Blueprint BLUEPRINT =
       new Blueprint(
@@ -286,11 +299,23 @@ public final class IrrigationSheets {
                   NightSheet.columns()),
               new TableDefinition(
                   ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              new TableDefinition(
+                  MONTHLY,
+                  "Monthly",
+                  "zone",
+                  new TableDefinition.Rows.Alongside(ZONES),
+                  monthlyColumns()),
               field(TESTS, "Tests", "test", CatchTests.ALL),
               field(CANS, "Cans", "can", Cans.ALL),
               field(INSPECTION, "Inspection", "item", Inspection.ALL),
               field(CONTROLLER, "Controller", "reading", Watching.ALL),
               field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
+
+  private static List<Column> monthlyColumns() {
+    List<Column> columns = new ArrayList<>(MonthlySchedule.all());
+    columns.addAll(MonthlyVolume.VOLUMES);
+    return columns;
+  }
 
   private IrrigationSheets() {}
 
@@ -322,8 +347,11 @@ public final class IrrigationSheets {
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
+    rules.add(Climate.FROM_MEMORY);
     rules.add(WaterSense.EXCEEDED);
+    rules.add(WaterSense.CHANGE);
     rules.add(Ordinance.EXCEEDED);
+    rules.add(Ordinance.CHANGE);
     rules.add(Ordinance.MEAN_TOO_HIGH);
     rules.add(LocalRule.EXCEEDED);
     rules.addAll(TestRules.all());
@@ -333,6 +361,7 @@ public final class IrrigationSheets {
     rules.add(Watching.TOO_MUCH);
     rules.add(Watching.TOO_LITTLE);
     rules.add(Watching.SHUT_OFF);
+    rules.add(LocalRule.CHANGE);
     return List.copyOf(rules);
   }
 }

@@ -86,7 +86,7 @@ final class DeskWindow {
             memory,
             new Curtain(frame.getRootPane()),
             work);
-    guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
+    guide = new ColumnGuide(frame, open.book().blueprint());
     watch = new FindingsWatch(open, findings, deck);
     menus = new Menus(this);
     assemble();
@@ -393,7 +393,7 @@ final class DeskWindow {
 
   /** Shows what the column of the selected cell means. */
   void explainColumn() {
-    guide.open(deck.current().map(Place::column), open.book().system());
+    guide.open(deck.current().map(Place::column));
   }
 
   void cautions() {

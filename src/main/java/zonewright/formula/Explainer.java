@@ -215,6 +215,21 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   }
 
   @Override
+  public Part nth(Formula.Nth nth) {
+    Part position = nth.position().read(this);
+    if (!(position.outcome() instanceof Outcome.Amount amount)) {
+      return position;
+    }
+    if (!(amount.value() >= 1 && amount.value() < nth.options().size() + 1)) {
+      String none = "there are %s to choose from, not %s";
+      return new Part(
+          new Outcome.Refused(cell, none.formatted(nth.options().size(), position.text().words())),
+          position.text());
+    }
+    return nth.options().get((int) amount.value() - 1).read(this);
+  }
+
+  @Override
   public Part nothing(Formula.Nothing nothing) {
     Outcome outcome =
         nothing.fault()

@@ -12,6 +12,7 @@ public final class Sheets {
   public static final String INSPECTION = "inspection";
   public static final String CONTROLLER = "controller";
   public static final String VERDICTS = "verdicts";
+  public static final String MONTHLY = "monthly";
   public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";

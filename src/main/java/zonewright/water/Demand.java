@@ -172,7 +172,13 @@ public final class Demand {
               "By counting gaps of the weekdays allowed; a finding tells where they do not suffice.");
 
   public static final Column LONGEST_GAP =
-      Column.calculated(ZONES, "longest-gap", "Longest gap", QuantityKind.DAYS, gapOfDays(1))
+      Column.calculated(
+              ZONES,
+              "longest-gap",
+              "Longest gap",
+              QuantityKind.DAYS,
+              new Formula.Nth(
+                  WATERING_DAYS.cell(), SiteRules.LONGEST_GAPS.stream().map(Column::cell).toList()))
           .band(SCHEDULE)
           .means("Days from one watering to the next at the widest place of the week.")
           .source("From the weekdays allowed, or evenly spread; the week goes round.");
@@ -210,16 +216,6 @@ public final class Demand {
     return Formula.when(SiteRules.LONGEST_GAPS.get(days - 1).cell().atMost(LONGEST_INTERVAL.cell()))
         .then(Formula.number(days))
         .otherwise(fewestDays(days + 1));
-  }
-
-  /** The longest gap that belongs to the zone's watering days, from {@code days} on. */
-  private static Formula gapOfDays(int days) {
-    Formula gap = SiteRules.LONGEST_GAPS.get(days - 1).cell();
-    return days == 7
-        ? gap
-        : Formula.when(WATERING_DAYS.cell().atMost(Formula.number(days)))
-            .then(gap)
-            .otherwise(gapOfDays(days + 1));
   }
 
   private Demand() {}
