@@ -6,6 +6,7 @@ import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.WEATHER;
 import static zonewright.trade.Sheets.ZONES;
+import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,7 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
+import zonewright.water.WateringPattern;
 
 /** The sheets of an irrigation design: which columns stand where, in which order. */
 public final class IrrigationSheets {
@@ -228,6 +230,17 @@ public final class IrrigationSheets {
           Ordinance.ESTIMATED_USE,
           Ordinance.ABOVE_SHARE);
 
+  private static final List<Column> ZONE_NIGHT_COLUMNS =
+      List.of(
+          WateringPattern.ZONE,
+          WateringPattern.ORDER,
+          WateringPattern.PATTERN,
+          WateringPattern.OWN_DAYS,
+          WateringPattern.EVERY,
+          WateringPattern.PATTERN_A_WEEK,
+          WateringPattern.PATTERN_GAP,
+          Demand.WATERINGS_A_WEEK);
+
   private static final Blueprint BLUEPRINT =
       new Blueprint(
           List.of(
@@ -258,7 +271,13 @@ public final class IrrigationSheets {
                   new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
                   NightSheet.columns()),
               new TableDefinition(
-                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
+                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              new TableDefinition(
+                  ZONE_NIGHTS,
+                  "ZoneNights",
+                  "zone",
+                  new TableDefinition.Rows.Alongside(ZONES),
+                  ZONE_NIGHT_COLUMNS)));
 
   private IrrigationSheets() {}
 

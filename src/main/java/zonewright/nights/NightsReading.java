@@ -188,7 +188,6 @@ final class NightsReading {
                   .formatted(lacking - 1),
           "fill what they need");
     }
-    findings.addAll(patterns.findings());
     return stations;
   }
 
@@ -215,7 +214,10 @@ final class NightsReading {
     String program = word(SiteBudget.ZONE_PROGRAM, row);
     double interval = book.number(Demand.LONGEST_INTERVAL.reference(), row);
     int apart = Double.isNaN(interval) ? 7 : (int) Math.max(1, Math.min(31, interval));
-    WateringDays days = patterns.days(row, apart);
+    Optional<WateringDays> days = patterns.days(row, apart);
+    if (days.isEmpty()) {
+      return Optional.empty();
+    }
     WateredZone zone =
         new WateredZone(
             "zone " + own,
@@ -225,7 +227,7 @@ final class NightsReading {
             minutes,
             rest,
             flow,
-            days,
+            days.get(),
             wishes.getOrDefault(program, OptionalInt.empty()));
     return Optional.of(new NightsInput.Station(zone, row, own, text(place, row), apart));
   }

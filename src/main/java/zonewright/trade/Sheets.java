@@ -7,6 +7,7 @@ public final class Sheets {
   public static final String WEATHER = "weather";
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
+  public static final String ZONE_NIGHTS = "zone-nights";
   public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";
