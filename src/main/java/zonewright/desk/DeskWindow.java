@@ -52,6 +52,8 @@ final class DeskWindow {
   private final Errands errands = new Errands(foot::busy);
   private final FileKeeper keeper;
   private final HandOver handOver;
+  private final NightsWatch nightsWatch;
+  private final NightsWindow nights;
   private final Menus menus;
   private final ColumnGuide guide;
   private final Timer findingsLater;
@@ -70,6 +72,8 @@ final class DeskWindow {
     keeper =
         new FileKeeper(
             open, shelf, errands, questions, messages, memory, new Curtain(frame.getRootPane()));
+    nightsWatch = new NightsWatch(open, foot::busy);
+    nights = new NightsWindow(frame, open, keeper::export);
     guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
     findingsLater = new Timer(FINDINGS_DELAY_MILLIS, event -> refreshFindings());
     findingsLater.setRepeats(false);
@@ -109,6 +113,7 @@ final class DeskWindow {
           findingsLater.restart();
         });
     open.onNamed(this::named);
+    nightsWatch.onPlanned(this::planned);
   }
 
   private void replaced() {
@@ -118,8 +123,24 @@ final class DeskWindow {
     refreshFindings();
     selected();
     named();
+    nightsWatch.begin();
     deck.focusTarget().requestFocusInWindow();
     EventQueue.invokeLater(deck::goToFirstResult);
+  }
+
+  /** The timetable is there: what it found, and its pictures. */
+  private void planned() {
+    findingsLater.restart();
+    pictures.show(open.design(), deck.frontTable());
+    if (nights.isShowing()) {
+      nights.refresh();
+    }
+  }
+
+  /** Shows the nights in a window of their own. */
+  void showNights() {
+    deck.front().finishTyping();
+    nights.open();
   }
 
   private void named() {
@@ -293,6 +314,8 @@ final class DeskWindow {
     }
     panels.keep();
     findingsLater.stop();
+    nightsWatch.close();
+    nights.close();
     errands.close();
     frame.dispose();
   }
@@ -366,6 +389,7 @@ final class DeskWindow {
 
   private void restyle() {
     guide.restyle();
+    nights.restyle();
     selected();
   }
 

@@ -9,6 +9,7 @@ import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureFile;
+import zonewright.nights.NightsPlan;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.units.UnitSystem;
@@ -127,13 +128,16 @@ final class FileKeeper {
 
   private void write(Path file, Runnable next) {
     BookSnapshot snapshot = open.book().snapshot();
+    Optional<NightsPlan> known = open.design().nights().known();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
     String name = file.getFileName().toString();
     errands.run(
         "Saving " + name + " …",
         () -> {
-          shelf.put(Design.of(snapshot), file);
+          Design copy = Design.of(snapshot);
+          known.ifPresent(copy.nights()::learn);
+          shelf.put(copy, file);
           return file;
         },
         written -> {

@@ -57,11 +57,14 @@ final class HandOver {
       return;
     }
     var snapshot = open.book().snapshot();
+    var known = open.design().nights().known();
     String name = file.getFileName().toString();
     errands.run(
         "Writing " + name + " …",
         () -> {
           Design design = Design.of(snapshot);
+          known.ifPresent(design.nights()::learn);
+          design.nights().plan();
           shelf.handOver(design, file, sheets);
           List<String> left = new ArrayList<>();
           sheets.forEach(

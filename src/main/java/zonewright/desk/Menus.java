@@ -158,6 +158,7 @@ final class Menus {
     JMenu menu = menu("Design", 'D');
     menu.add(item(units));
     menu.add(item(nextFinding()));
+    menu.add(item(new Deed("The nights", window::showNights).keys("ctrl T")));
     return menu;
   }
 

@@ -13,7 +13,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -153,7 +152,8 @@ final class NightsReading {
   }
 
   private String word(Column column, int row) {
-    return book.outcome(column.reference(), row) instanceof Outcome.Words words ? words.text() : "";
+    double position = book.number(column.reference(), row);
+    return Double.isNaN(position) ? "" : book.choices(column).get((int) position);
   }
 
   private List<NightsInput.Station> stations(NightRules rules) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
@@ -69,7 +68,8 @@ final class ZonePatterns {
   }
 
   private String word(Column column, int row) {
-    return book.outcome(column.reference(), row) instanceof Outcome.Words words ? words.text() : "";
+    double position = book.number(column.reference(), row);
+    return Double.isNaN(position) ? "" : book.choices(column).get((int) position);
   }
 
   /** Returns the place a zone should have in the order, where that costs no time. */
