@@ -125,13 +125,13 @@ final class PlainWeekPlacer {
     return new Trial(starts, cost);
   }
 
-  private static int[] starts(Program program, BitSet taken) {
+  private int[] starts(Program program, BitSet taken) {
     Chain chain = program.chain();
     int[] starts = new int[chain.cycles()];
     int ready = program.windows().get(0).startMinute() + chain.release();
     for (int pass = 0; pass < starts.length; pass++) {
       starts[pass] = firstFree(ready, chain.minutes(pass), program.windows(), taken);
-      ready = starts[pass] + chain.minutes(pass) + chain.pause(pass);
+      ready = starts[pass] + chain.minutes(pass) + Math.max(gap, chain.pause(pass));
     }
     return starts;
   }

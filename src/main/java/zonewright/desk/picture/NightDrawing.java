@@ -277,8 +277,7 @@ public record NightDrawing(
       pen.setStroke(canvas.broken(1.4, 6, 4));
       pen.draw(new Line2D.Double(area.x, y, area.getMaxX(), y));
       String words = number(available) + " " + flowUnit + " available";
-      canvas.writeBefore(
-          words, area.getMaxX() - canvas.px(3), y - canvas.px(3), canvas.palette().limit());
+      canvas.write(words, area.x + canvas.px(4), y - canvas.px(3), canvas.palette().limit());
     }
   }
 
