@@ -21,6 +21,7 @@ public final class HelpBook {
   static {
     WRITTEN.put("size-a-zone", "How to size a zone");
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
+    WRITTEN.put("nights", "The nights");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
     WRITTEN.put("budget", "Reading the budget");
     WRITTEN.put("cautions", "Cautions");

@@ -136,7 +136,7 @@ final class PlainWeekPlacer {
     return starts;
   }
 
-  /** The first minute at which a block fits into a window, or after the last one. */
+  /** The first minute at which a block fits into a window. */
   private static int firstFree(int ready, int minutes, List<WateringWindow> windows, BitSet taken) {
     int minute = ready;
     while (minute < LAST_MINUTE) {
@@ -150,14 +150,18 @@ final class PlainWeekPlacer {
     return minute;
   }
 
-  /** The first minute from which so many minutes lie in one window, or all after the last. */
+  /**
+   * The first minute from which so many minutes lie in one window; the last has no end here, so
+   * that what does not fit can be measured.
+   */
   private static int opening(int from, int minutes, List<WateringWindow> windows) {
-    for (WateringWindow window : windows) {
-      int at = Math.max(from, window.startMinute());
-      if (at + minutes <= window.endMinute()) {
+    int last = windows.size() - 1;
+    for (int i = 0; i < last; i++) {
+      int at = Math.max(from, windows.get(i).startMinute());
+      if (at + minutes <= windows.get(i).endMinute()) {
         return at;
       }
     }
-    return Math.max(from, windows.get(windows.size() - 1).endMinute());
+    return Math.max(from, windows.get(last).startMinute());
   }
 }

@@ -114,6 +114,30 @@ class PlainWeekPlannerTest {
         .anyMatch(finding -> finding.kind() == Finding.Kind.NO_COMMON_HOURS);
   }
 
+  @Test
+  void whatDoesNotFitComesWithWiderHours() {
+    PlainTimetable plan =
+        plan(
+            Sites.rules(1, 100, 0, Sites.window(1320, 1380)),
+            StartRuns.EVERY_STATION,
+            zone("1", "A", 1, 40, 0, 7),
+            zone("2", "B", 1, 40, 0, 7));
+    assertThat(plan.timetable().fits()).isFalse();
+    Cure cure = plan.timetable().cures().get(0);
+    assertThat(cure.sentence())
+        .isEqualTo("Let every night close 20 min later. Then everything fits.");
+    NightRules wider = ((Cure.Change.Rules) cure.change()).rules();
+    assertThat(
+            PlainWeekPlanner.plan(
+                    List.of(zone("1", "A", 1, 40, 0, 7), zone("2", "B", 1, 40, 0, 7)),
+                    wider,
+                    MONDAY,
+                    StartRuns.EVERY_STATION)
+                .timetable()
+                .fits())
+        .isTrue();
+  }
+
   @Property(tries = 150)
   void noNightBreaksARule(
       @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
