@@ -67,6 +67,7 @@ class TimetableGuardTest {
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(pack()));
         OutputStream out = Files.newOutputStream(other)) {
       Cell cell = cell(workbook.getSheet(sheet), heading, row);
+      cell.setBlank();
       if (value.matches("[\\d.]+")) {
         cell.setCellValue(Double.parseDouble(value));
       } else {

@@ -84,7 +84,7 @@ final class TimetableSheet implements PackSheet {
     page.words(0, "Still right?", Look.NAME).across(1, STILL_RIGHT, Look.PLAIN);
     XSSFCell cell = page.sheet().getRow(answer).getCell(1);
     cell.setCellFormula(
-        "IF(SUMPRODUCT(--(ABS(%s-%s)>0.000001*(1+ABS(%s))))=0,\"%s\",\"%s\")"
+        "IF(SUMPRODUCT(--(ABS(%s-%s)>0.0000000001*(1+ABS(%s))))=0,\"%s\",\"%s\")"
             .formatted(then, now, then, STILL_RIGHT, OLDER));
     cell.setCellValue(STILL_RIGHT);
     page.band("What it depends on, as check numbers");
