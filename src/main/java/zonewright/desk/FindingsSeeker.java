@@ -30,8 +30,7 @@ final class FindingsSeeker {
    * @param nights its timetable, where it is known
    * @param found is told on the window's thread, unless something else was asked for meanwhile
    */
-  void seek(
-      BookSnapshot snapshot, Optional<NightsPlan> nights, Consumer<List<Finding>> found) {
+  void seek(BookSnapshot snapshot, Optional<NightsPlan> nights, Consumer<List<Finding>> found) {
     long number = asked.incrementAndGet();
     worker.execute(
         () -> {
