@@ -34,7 +34,6 @@ final class NightsWatch {
           work -> {
             Thread thread = new Thread(work, "nights");
             thread.setDaemon(true);
-            thread.setPriority(Thread.NORM_PRIORITY - 1);
             return thread;
           });
   private final Timer later = new Timer(DELAY_MILLIS, event -> begin());
