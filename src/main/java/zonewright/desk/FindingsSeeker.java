@@ -20,7 +20,6 @@ final class FindingsSeeker {
           work -> {
             Thread thread = new Thread(work, "findings");
             thread.setDaemon(true);
-            thread.setPriority(Thread.MIN_PRIORITY);
             return thread;
           });
 
