@@ -57,7 +57,7 @@ public final class ZoneBudget {
               "volume-per-week",
               "Volume a week",
               QuantityKind.VOLUME,
-              VOLUME_PER_WATERING_DAY.cell().times(Demand.WATERING_DAYS.cell()))
+              VOLUME_PER_WATERING_DAY.cell().times(Demand.WATERINGS_A_WEEK.cell()))
           .band(WATER)
           .means("Water of a week of the peak month at 100 percent.")
           .source("By definition.");

@@ -12,6 +12,7 @@ import static zonewright.trade.Sheets.TESTS;
 import static zonewright.trade.Sheets.VERDICTS;
 import static zonewright.trade.Sheets.WEATHER;
 import static zonewright.trade.Sheets.ZONES;
+import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -52,6 +53,7 @@ import zonewright.water.MonthlySchedule;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
 import zonewright.water.TuningPercents;
+import zonewright.water.WateringPattern;
 
 /** The sheets of an irrigation design: which columns stand where, in which order. */
 public final class IrrigationSheets {
@@ -268,6 +270,17 @@ public final class IrrigationSheets {
           LocalRule.ABOVE_SHARE,
           LocalRule.LEAST_CUT);
 
+  private static final List<Column> ZONE_NIGHT_COLUMNS =
+      List.of(
+          WateringPattern.ZONE,
+          WateringPattern.ORDER,
+          WateringPattern.PATTERN,
+          WateringPattern.OWN_DAYS,
+          WateringPattern.EVERY,
+          WateringPattern.PATTERN_A_WEEK,
+          WateringPattern.PATTERN_GAP,
+          Demand.WATERINGS_A_WEEK);
+
   private static final Blueprint BLUEPRINT =
       new Blueprint(
           List.of(
@@ -299,6 +312,12 @@ public final class IrrigationSheets {
                   NightSheet.columns()),
               new TableDefinition(
                   ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              new TableDefinition(
+                  ZONE_NIGHTS,
+                  "ZoneNights",
+                  "zone",
+                  new TableDefinition.Rows.Alongside(ZONES),
+                  ZONE_NIGHT_COLUMNS),
               new TableDefinition(
                   MONTHLY,
                   "Monthly",

@@ -46,6 +46,8 @@ final class DeskWindow {
   private final UnsavedWork work;
   private final FileKeeper keeper;
   private final HandOver handOver;
+  private final NightsWatch nightsWatch;
+  private final NightsWindow nights;
   private final Menus menus;
   private final ColumnGuide guide;
   private final FindingsWatch watch;
@@ -86,6 +88,8 @@ final class DeskWindow {
             memory,
             new Curtain(frame.getRootPane()),
             work);
+    nightsWatch = new NightsWatch(open, words -> foot.busy(words, Optional.empty()));
+    nights = new NightsWindow(frame, open, keeper::export);
     guide = new ColumnGuide(frame, open.book().blueprint());
     watch = new FindingsWatch(open, findings, deck);
     menus = new Menus(this);
@@ -125,6 +129,7 @@ final class DeskWindow {
     open.onReplaced(this::replaced);
     open.onChanged(changes -> selectedLater());
     open.onNamed(this::named);
+    nightsWatch.onPlanned(this::planned);
   }
 
   private void replaced() {
@@ -134,8 +139,24 @@ final class DeskWindow {
     watch.refresh();
     selected();
     named();
+    nightsWatch.begin();
     deck.focusTarget().requestFocusInWindow();
     EventQueue.invokeLater(deck::goToFirstResult);
+  }
+
+  /** The timetable is there: what it found, and its pictures. */
+  private void planned() {
+    watch.refresh();
+    pictures.show(open.design(), deck.frontTable());
+    if (nights.isShowing()) {
+      nights.refresh();
+    }
+  }
+
+  /** Shows the nights in a window of their own. */
+  void showNights() {
+    deck.front().finishTyping();
+    nights.open();
   }
 
   private void named() {
@@ -320,6 +341,8 @@ final class DeskWindow {
       memory.keep("height", frame.getHeight());
     }
     panels.keep();
+    nightsWatch.close();
+    nights.close();
     errands.close();
     work.close();
     watch.close();
@@ -418,6 +441,7 @@ final class DeskWindow {
 
   private void restyle() {
     guide.restyle();
+    nights.restyle();
     selected();
   }
 

@@ -188,6 +188,7 @@ final class Menus {
     menu.add(item(units));
     menu.add(item(nextFinding()));
     menu.add(item(new Deed("Put the finding right", window::mendFinding).keys("F9")));
+    menu.add(item(new Deed("The nights", window::showNights).keys("ctrl T")));
     return menu;
   }
 

@@ -26,6 +26,7 @@ public final class HelpBook {
   static {
     WRITTEN.put("size-a-zone", "How to size a zone");
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
+    WRITTEN.put("nights", "The nights");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
     WRITTEN.put("in-the-field", "In the field: testing, handing over, tuning");
     WRITTEN.put("budget", "Reading the budget");

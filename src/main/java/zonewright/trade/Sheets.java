@@ -13,6 +13,7 @@ public final class Sheets {
   public static final String CONTROLLER = "controller";
   public static final String VERDICTS = "verdicts";
   public static final String MONTHLY = "monthly";
+  public static final String ZONE_NIGHTS = "zone-nights";
   public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";
