@@ -3,6 +3,7 @@ package zonewright.design;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
+import static zonewright.trade.Sheets.SUPPLY;
 import static zonewright.trade.Sheets.WEATHER;
 import static zonewright.trade.Sheets.ZONES;
 
@@ -22,6 +23,8 @@ import zonewright.climate.Weather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
+import zonewright.pipes.PipeTables;
+import zonewright.pipes.Supply;
 import zonewright.plants.Plants;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -243,6 +246,8 @@ public final class IrrigationSheets {
                   new TableDefinition.Rows.Free(),
                   PROGRAM_COLUMNS),
               new TableDefinition(
+                  SUPPLY, "Supply", "supply", new TableDefinition.Rows.One(), Supply.columns()),
+              new TableDefinition(
                   ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
 
   private IrrigationSheets() {}
@@ -254,13 +259,17 @@ public final class IrrigationSheets {
 
   /** Returns the reference tables that formulas look things up in. */
   public static List<ReferenceTable> referenceTables() {
-    return List.of(
-        Climate.PLACES,
-        WeatherSite.DESCRIPTIONS,
-        Plants.TYPES,
-        Emitters.KINDS,
-        Soils.TEXTURES,
-        SiteRules.WEEKDAY_SETS);
+    List<ReferenceTable> tables =
+        new ArrayList<>(
+            List.of(
+                Climate.PLACES,
+                WeatherSite.DESCRIPTIONS,
+                Plants.TYPES,
+                Emitters.KINDS,
+                Soils.TEXTURES,
+                SiteRules.WEEKDAY_SETS));
+    tables.addAll(PipeTables.all());
+    return List.copyOf(tables);
   }
 
   /** Returns what to tell a designer, in the order in which it should be read. */

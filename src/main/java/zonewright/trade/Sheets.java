@@ -7,6 +7,10 @@ public final class Sheets {
   public static final String WEATHER = "weather";
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
+  public static final String SUPPLY = "supply";
+  public static final String VALVES = "valves";
+  public static final String MATERIALS = "materials";
+  public static final String PIPES = "pipes";
 
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
@@ -23,6 +27,16 @@ public final class Sheets {
   public static final String SCHEDULE = "Schedule";
   public static final String WATER = "Water";
   public static final String ALLOWANCES = "Allowances";
+  public static final String CONNECTION = "Connection";
+  public static final String METER = "Meter";
+  public static final String SERVICE_LINE = "Service line";
+  public static final String FLOW_TEST = "Flow test";
+  public static final String FLOW = "Flow";
+  public static final String VALVE = "Valve";
+  public static final String MAIN_LINE = "Main line";
+  public static final String LATERAL = "Lateral";
+  public static final String PRESSURE = "Pressure";
+  public static final String WIRE = "Wire";
 
   private Sheets() {}
 }

@@ -85,6 +85,18 @@ public final class Units {
           .per(SQUARE_METRE, "")
           .per(DAY, "MJ/m²/day");
 
+  /** The pressure of a column of water: a metre of it, at 1000 kg/m³ and standard gravity. */
+  public static final Unit METRE_OF_WATER = KILOPASCAL.multiple("9.80665", "m of water");
+
+  public static final Unit FOOT_OF_WATER = METRE_OF_WATER.multiple("0.3048", "ft of water");
+
+  public static final Unit AMPERE = new Unit("A", Dimension.CURRENT, Scale.ONE);
+  public static final Unit VOLT = NEWTON.times(METRE, "J").per(AMPERE.times(SECOND, "C"), "V");
+  public static final Unit OHM = VOLT.per(AMPERE, "ohm");
+  public static final Unit OHM_PER_THOUSAND_FEET =
+      OHM.per(FOOT.multiple("1000", ""), "ohm/1000 ft");
+  public static final Unit OHM_PER_KILOMETRE = OHM.per(METRE.multiple("1000", ""), "ohm/km");
+
   /** A turn has 360; pure numbers in formulas are radians. */
   public static final Unit DEGREE = ONE.multiple("0.017453292519943295769236907684886127", "°");
 
@@ -137,6 +149,13 @@ public final class Units {
     name(CELSIUS, "°c", "c", "degc");
     name(FAHRENHEIT, "°f", "f", "degf");
     name(MEGAJOULE_PER_SQUARE_METRE_A_DAY, "mj/m2/day", "mj/m²/day", "mj/m2/d");
+    name(METRE_OF_WATER, "m of water");
+    name(FOOT_OF_WATER, "ft of water");
+    name(AMPERE, "a", "amp", "amps", "ampere");
+    name(VOLT, "v", "volt", "volts");
+    name(OHM, "ohm", "ohms");
+    name(OHM_PER_THOUSAND_FEET, "ohm/1000 ft", "ohm/kft");
+    name(OHM_PER_KILOMETRE, "ohm/km");
     name(DEGREE, "°", "deg", "degrees");
   }
 
