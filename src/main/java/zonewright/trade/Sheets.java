@@ -37,6 +37,9 @@ public final class Sheets {
   public static final String LATERAL = "Lateral";
   public static final String PRESSURE = "Pressure";
   public static final String WIRE = "Wire";
+  public static final String PIPE = "Pipe";
+  public static final String ALL_ZONES = "All zones";
+  public static final String LIMITS = "Limits for pipes and wires";
 
   private Sheets() {}
 }

@@ -1,0 +1,118 @@
+package zonewright.pipes;
+
+import static zonewright.trade.Sheets.VALVE;
+import static zonewright.trade.Sheets.VALVES;
+
+import java.util.List;
+import java.util.Locale;
+import zonewright.formula.Formula;
+import zonewright.formula.Reference;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the valves a designer chooses among: what each loses at three flows. */
+public final class ValveLosses {
+  public static final Column NAME =
+      Column.words(VALVES, "name", "Valve").band(VALVE).means("What the valve is called in lists.");
+
+  public static final Column FIRST_FLOW = flow("first");
+  public static final Column FIRST_LOSS = loss("first");
+  public static final Column SECOND_FLOW = flow("second");
+  public static final Column SECOND_LOSS = loss("second");
+  public static final Column THIRD_FLOW = flow("third");
+  public static final Column THIRD_LOSS = loss("third");
+
+  /** Flows that do not grow from left to right. */
+  public static final Rule OUT_OF_ORDER =
+      new Rule(
+          "valve-flows-out-of-order",
+          Severity.WRONG,
+          VALVES,
+          FIRST_FLOW
+              .cell()
+              .atLeast(SECOND_FLOW.cell())
+              .or(SECOND_FLOW.cell().atLeast(THIRD_FLOW.cell())),
+          SECOND_FLOW.reference(),
+          "has flows that do not grow from the first to the third",
+          "type the three flows in rising order, each with its loss",
+          List.of());
+
+  static final String SOURCE =
+      "Between the three flows of the sheet Valves by the square of the flow (common practice); below the first flow its loss"
+          + " stays, for a valve needs some pressure to open.";
+
+  private ValveLosses() {}
+
+  private static Column flow(String which) {
+    return Column.input(VALVES, which + "-flow", capital(which) + " flow", QuantityKind.FLOW)
+        .band(VALVE)
+        .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
+        .decimals(1, 1)
+        .means("A flow for which the valve's published table gives a loss, growing from the first to the third.");
+  }
+
+  private static Column loss(String which) {
+    return Column.input(
+            VALVES, which + "-loss", "Loss at " + which + " flow", QuantityKind.PRESSURE)
+        .band(VALVE)
+        .within(Bounds.above(0, 100, Units.POUND_PER_SQUARE_INCH))
+        .means(
+            "Pressure the valve loses at the "
+                + which
+                + " flow. The figures of a new design are common practice, no source: put those of your valve in their place.");
+  }
+
+  private static String capital(String word) {
+    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+  }
+
+  /** Returns the loss at a flow of the valve that a cell names; refused above its third flow. */
+  static Formula at(Reference valve, Formula flow) {
+    Formula first = found(FIRST_FLOW, valve);
+    Formula second = found(SECOND_FLOW, valve);
+    Formula third = found(THIRD_FLOW, valve);
+    return Formula.when(flow.atMost(first))
+        .then(found(FIRST_LOSS, valve))
+        .otherwise(
+            Formula.when(flow.atMost(second))
+                .then(
+                    between(
+                        flow, first, second, found(FIRST_LOSS, valve), found(SECOND_LOSS, valve)))
+                .otherwise(
+                    Formula.when(flow.atMost(third))
+                        .then(
+                            between(
+                                flow,
+                                second,
+                                third,
+                                found(SECOND_LOSS, valve),
+                                found(THIRD_LOSS, valve)))
+                        .otherwise(
+                            Formula.refused(
+                                "over the valve",
+                                "the flow is above the greatest one of the valve; choose a larger valve"))));
+  }
+
+  private static Formula between(
+      Formula flow, Formula low, Formula high, Formula lossAtLow, Formula lossAtHigh) {
+    Formula share =
+        flow.times(flow)
+            .minus(low.times(low))
+            .over(high.times(high).minus(low.times(low)));
+    return lossAtLow.plus(lossAtHigh.minus(lossAtLow).times(share));
+  }
+
+  private static Formula found(Column column, Reference valve) {
+    return new Formula.Find(column.reference(), valve);
+  }
+
+  /** Returns the columns of the sheet in their order. */
+  public static List<Column> columns() {
+    return List.of(
+        NAME, FIRST_FLOW, FIRST_LOSS, SECOND_FLOW, SECOND_LOSS, THIRD_FLOW, THIRD_LOSS);
+  }
+}
