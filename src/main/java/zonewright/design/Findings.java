@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.ColumnProgram;
@@ -18,6 +19,7 @@ import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Remedy;
 import zonewright.sheet.Row;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
@@ -32,7 +34,11 @@ final class Findings {
 
   /** A rule made ready for the unit system in force. */
   private record Ready(
-      Rule rule, ColumnProgram program, MessageFormat sentence, MessageFormat cure) {}
+      Rule rule,
+      ColumnProgram program,
+      MessageFormat sentence,
+      MessageFormat cure,
+      Optional<MessageFormat> remedy) {}
 
   Findings(Book book) {
     this.book = book;
@@ -72,7 +78,8 @@ final class Findings {
               rule,
               ColumnProgram.of(plain, book.calculation()),
               template(rule.sentence()),
-              template(rule.cure())));
+              template(rule.cure()),
+              rule.remedy().map(remedy -> template(remedy.name()))));
     }
   }
 
@@ -92,7 +99,8 @@ final class Findings {
               table.columns().get(0).reference(),
               row,
               "has the same name as row " + (other + 1),
-              "give one of the two another name");
+              "give one of the two another name",
+              Optional.of(Remedies.ANOTHER_NAME));
         }
       }
     }
@@ -109,14 +117,28 @@ final class Findings {
       boolean blank = rows.get(row).entry(position) instanceof Entry.Blank;
       if (column.takesEntries() && blank && !column.isOptional()) {
         if (words || !rows.get(row).isBlank()) {
-          add(found, Severity.MISSING, reference, row, column.name() + " is blank", "");
+          add(
+              found,
+              Severity.MISSING,
+              reference,
+              row,
+              column.name() + " is blank",
+              "",
+              Optional.empty());
         }
       } else if (!words
           && Double.isNaN(numbers.at(row))
           && !(blank && carriedOn(table, needs, row))
           && book.outcome(reference, row) instanceof Outcome.Refused refused
           && refused.where().column().equals(reference)) {
-        add(found, Severity.WRONG, reference, row, column.name() + ": " + refused.because(), "");
+        add(
+            found,
+            Severity.WRONG,
+            reference,
+            row,
+            column.name() + ": " + refused.because(),
+            "",
+            Remedies.ofRefused(book, column, row));
       }
     }
   }
@@ -152,7 +174,9 @@ final class Findings {
               rule.cell(),
               row,
               ready.sentence().format(values),
-              ready.cure().format(values));
+              ready.cure().format(values),
+              rule.remedy()
+                  .map(remedy -> remedy.named(ready.remedy().orElseThrow().format(values))));
         }
       }
     }
@@ -179,8 +203,9 @@ final class Findings {
       Reference column,
       int row,
       String sentence,
-      String cure) {
+      String cure,
+      Optional<Remedy> remedy) {
     String where = book.cellName(column, row).row();
-    found.add(new Finding(severity, column, row, where + ":", sentence, cure));
+    found.add(new Finding(severity, column, row, where + ":", sentence, cure, remedy));
   }
 }

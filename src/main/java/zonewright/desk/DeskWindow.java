@@ -24,13 +24,13 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.picture.Drawing;
+import zonewright.desk.picture.PictureView;
 import zonewright.formula.Reference;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
-import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
-import zonewright.water.StandingWater;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
@@ -45,7 +45,7 @@ final class DeskWindow {
   private final SheetDeck deck;
   private final WorkingPane working;
   private final FindingsPane findings;
-  private final StandingWaterPicture picture = new StandingWaterPicture();
+  private final PicturePane pictures;
   private final FootLine foot = new FootLine();
   private final MessageBar messages = new MessageBar();
   private final Panels panels;
@@ -54,7 +54,6 @@ final class DeskWindow {
   private final Menus menus;
   private final ColumnGuide guide;
   private final Timer findingsLater;
-  private int pictured;
 
   DeskWindow(Memory memory, Look look, OpenDesign open, Shelf shelf, Optional<Questions> asked) {
     this.memory = memory;
@@ -63,7 +62,8 @@ final class DeskWindow {
     deck = new SheetDeck(open);
     working = new WorkingPane(this::follow, this::backToDefault, this::back);
     findings = new FindingsPane(this::followToFinding);
-    panels = new Panels(deck, working, findings, picture, memory);
+    pictures = new PicturePane(memory, this::export);
+    panels = new Panels(deck, working, findings, pictures, memory);
     keeper =
         new FileKeeper(
             open,
@@ -116,7 +116,7 @@ final class DeskWindow {
 
   private void replaced() {
     trail.clear();
-    pictured = 0;
+    pictures.startAnew();
     FileDrop.accept(frame.getRootPane(), keeper::open);
     refreshFindings();
     selected();
@@ -150,25 +150,15 @@ final class DeskWindow {
   private void selected() {
     Optional<Place> current = deck.current();
     current.ifPresentOrElse(place -> working.show(open.book(), place), working::nothing);
-    current
-        .filter(place -> place.column().table().equals(Sheets.ZONES))
-        .ifPresent(place -> pictured = place.row());
-    refreshPicture();
+    current.ifPresent(pictures::at);
+    pictures.show(open.design(), deck.frontTable());
     foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList());
     working.setMayGoBack(!trail.isEmpty());
     refreshState();
   }
 
-  private void refreshPicture() {
-    int zones = open.book().rows(Sheets.ZONES);
-    if (zones == 0) {
-      picture.nothing();
-      return;
-    }
-    pictured = Math.min(pictured, zones - 1);
-    Reference name = open.book().blueprint().table(Sheets.ZONES).columns().get(0).reference();
-    picture.show(
-        open.book().cellName(name, pictured).row(), StandingWater.of(open.book(), pictured));
+  private void export(Drawing drawing, PictureView view) {
+    keeper.export(drawing, view.exportSize());
   }
 
   /** Shows the window as it was left last. */
@@ -310,6 +300,17 @@ final class DeskWindow {
     findings.next();
   }
 
+  /** Shows the next of the pictures that fit the sheet. */
+  void nextPicture() {
+    pictures.next();
+  }
+
+  /** Exports the picture shown. */
+  void exportPicture() {
+    deck.front().finishTyping();
+    pictures.export();
+  }
+
   /** Brings a sheet to the front. */
   void goToSheet(String table) {
     deck.show(table);
@@ -323,6 +324,8 @@ final class DeskWindow {
       next = working.focusTarget();
     } else if ((has(deck) || has(working)) && findings.isShowing()) {
       next = findings.focusTarget();
+    } else if (has(findings) && pictures.isShowing()) {
+      next = pictures.focusTarget();
     }
     next.requestFocusInWindow();
   }

@@ -1,10 +1,14 @@
 package zonewright.desk;
 
+import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.desk.picture.Drawing;
+import zonewright.desk.picture.PictureFile;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.units.UnitSystem;
@@ -144,5 +148,29 @@ final class FileKeeper {
             messages.problem(
                 Sentences.of("“" + name + "” was not saved", problem) + " Your work is still here.",
                 List.of()));
+  }
+
+  /** Asks where to export a drawing, and writes it there. */
+  void export(Drawing drawing, Dimension size) {
+    String suggestion =
+        drawing.title().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+    questions
+        .fileToExport(suggestion)
+        .ifPresent(
+            file ->
+                errands.run(
+                    "Exporting " + file.getFileName() + " …",
+                    () -> {
+                      PictureFile.write(drawing, size, file);
+                      return file;
+                    },
+                    written -> messages.tell("Exported to “" + written + "”.", List.of()),
+                    problem ->
+                        messages.problem(
+                            "“"
+                                + file.getFileName()
+                                + "” was not exported: the folder takes no"
+                                + " such file.",
+                            List.of())));
   }
 }

@@ -59,6 +59,28 @@ final class FileQuestions implements Questions {
     return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
   }
 
+  @Override
+  public Optional<Path> fileToExport(String suggestion) {
+    JFileChooser chooser = new JFileChooser(folder);
+    chooser.setDialogTitle("Export the picture");
+    FileNameExtensionFilter svg = new FileNameExtensionFilter("Drawing (*.svg)", "svg");
+    chooser.setAcceptAllFileFilterUsed(false);
+    chooser.addChoosableFileFilter(new FileNameExtensionFilter("Picture (*.png)", "png"));
+    chooser.addChoosableFileFilter(svg);
+    chooser.setSelectedFile(new File(folder, suggestion));
+    Optional<Path> wanted =
+        chosen(chooser, chooser.showSaveDialog(window))
+            .map(file -> withSuffix(file, chooser.getFileFilter() == svg ? ".svg" : ".png"));
+    return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
+  /** Gives a name that says neither PNG nor SVG the ending chosen. */
+  private static Path withSuffix(Path file, String usual) {
+    String name = file.getFileName().toString();
+    String low = name.toLowerCase(Locale.ROOT);
+    return low.endsWith(".png") || low.endsWith(".svg") ? file : file.resolveSibling(name + usual);
+  }
+
   private Optional<Path> chosen(JFileChooser chooser, int answer) {
     if (answer != JFileChooser.APPROVE_OPTION || chooser.getSelectedFile() == null) {
       return Optional.empty();

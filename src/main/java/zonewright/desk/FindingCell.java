@@ -14,6 +14,7 @@ import javax.swing.UIManager;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
 import javax.swing.table.TableCellRenderer;
 import zonewright.design.Finding;
+import zonewright.desk.picture.WrappedText;
 
 /** Draws the cells of the list of findings, over as many lines as the text needs. */
 final class FindingCell extends JPanel implements TableCellRenderer {

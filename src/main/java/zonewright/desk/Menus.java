@@ -91,6 +91,8 @@ final class Menus {
     menu.add(item(save));
     menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
     menu.addSeparator();
+    menu.add(item(new Deed("Export picture …", window::exportPicture).keys("ctrl E")));
+    menu.addSeparator();
     menu.add(item(new Deed("Quit", window::close).keys("ctrl Q")));
     return menu;
   }
@@ -128,6 +130,7 @@ final class Menus {
     menu.addSeparator();
     menu.add(shown("Working", window.panels()::showWorking));
     menu.add(shown("Findings", window.panels()::showFindings));
+    menu.add(item(new Deed("Next picture", window::nextPicture).keys("ctrl shift P")));
     menu.add(item(new Deed("Next part of the window", window::nextPart).keys("F6")));
     menu.addSeparator();
     menu.add(item(back));

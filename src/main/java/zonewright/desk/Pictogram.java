@@ -59,6 +59,13 @@ final class Pictogram implements Icon {
   static final Pictogram UPSTREAM =
       new Pictogram(line(12, 13, 12, 4), line(8.5, 7.5, 12, 4, 15.5, 7.5));
 
+  static final Pictogram EXPORT =
+      new Pictogram(
+          line(9, 2.5, 13.5, 2.5, 13.5, 7),
+          line(13.5, 2.5, 7.5, 8.5),
+          line(6.5, 3.5, 2.5, 3.5, 2.5, 13.5, 12.5, 13.5, 12.5, 9.5));
+  static final Pictogram DOWN = new Pictogram(line(4.5, 6.5, 8, 10, 11.5, 6.5));
+
   private static final int SIZE = 16;
 
   private final List<Shape> lines;

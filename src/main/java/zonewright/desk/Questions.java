@@ -20,4 +20,7 @@ interface Questions {
 
   /** Asks where to save; none where the person thinks better of it. */
   Optional<Path> fileToSave(String suggestion);
+
+  /** Asks where to export a picture; none where the person thinks better of it. */
+  Optional<Path> fileToExport(String suggestion);
 }

@@ -1,6 +1,7 @@
 package zonewright.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import zonewright.formula.Condition;
 import zonewright.formula.Reference;
 
@@ -15,6 +16,8 @@ import zonewright.formula.Reference;
  * @param sentence what is wrong, with {@code {0}}, {@code {1}} … for the values of {@code shown}
  * @param cure what to do about it, in the same manner
  * @param shown the columns whose values the sentences name
+ * @param remedy a cure that can be carried out by itself, if there is one; its name may hold values
+ *     in the same manner
  */
 public record Rule(
     String id,
@@ -24,8 +27,28 @@ public record Rule(
     Reference cell,
     String sentence,
     String cure,
-    List<Reference> shown) {
+    List<Reference> shown,
+    Optional<Remedy> remedy) {
   public Rule {
     shown = List.copyOf(shown);
+  }
+
+  /** Makes a rule whose cure is a person's work. */
+  public Rule(
+      String id,
+      Severity severity,
+      String table,
+      Condition when,
+      Reference cell,
+      String sentence,
+      String cure,
+      List<Reference> shown) {
+    this(id, severity, table, when, cell, sentence, cure, shown, Optional.empty());
+  }
+
+  /** Returns the rule with a cure that can be carried out by itself. */
+  public Rule curedBy(String name, Remedy.Maker maker) {
+    Remedy found = new Remedy(name, maker);
+    return new Rule(id, severity, table, when, cell, sentence, cure, shown, Optional.of(found));
   }
 }

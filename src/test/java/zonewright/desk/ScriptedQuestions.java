@@ -26,4 +26,10 @@ final class ScriptedQuestions implements Questions {
   public Optional<Path> fileToSave(String suggestion) {
     return file;
   }
+
+  @Override
+  public Optional<Path> fileToExport(String suggestion) {
+    asked.add(suggestion);
+    return file;
+  }
 }

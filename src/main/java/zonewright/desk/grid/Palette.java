@@ -1,11 +1,14 @@
 package zonewright.desk.grid;
 
 import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.WeakHashMap;
+import java.util.function.Function;
 import javax.swing.LookAndFeel;
+import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 import zonewright.sheet.Severity;
 
@@ -27,24 +30,35 @@ public final class Palette {
   private final Color accent;
   private final Map<Integer, Color> bands = new HashMap<>();
 
-  private Palette() {
-    dark = FlatLaf.isLafDark();
-    Color ground = color("Table.background", Color.WHITE);
-    Color words = color("Table.foreground", Color.BLACK);
+  private final Color water;
+  private final Color limit;
+
+  private Palette(Function<String, Color> colors, boolean dark) {
+    this.dark = dark;
+    Color ground = solid(colors.apply("Table.background"), Color.WHITE);
+    Color words = solid(colors.apply("Table.foreground"), Color.BLACK);
     // the usual dark ground and its words are too close to one another for words that stand back
     paper = dark ? mix(Color.BLACK, ground, 0.28) : ground;
     ink = dark ? mix(Color.WHITE, words, 0.40) : words;
-    accent = color("Component.accentColor", new Color(0x26, 0x75, 0xBF));
+    accent = solid(colors.apply("Component.accentColor"), new Color(0x26, 0x75, 0xBF));
+    water = solid(colors.apply("Zonewright.water"), new Color(0x2f, 0x86, 0xa8));
+    limit = solid(colors.apply("Zonewright.limit"), new Color(0xb3, 0x26, 0x1e));
   }
 
-  private static Color color(String key, Color otherwise) {
-    Color found = UIManager.getColor(key);
+  private static Color solid(Color found, Color otherwise) {
     return found == null ? otherwise : new Color(found.getRGB());
   }
 
   /** Returns the colours for the look and feel in use. */
   public static Palette current() {
-    return KNOWN.computeIfAbsent(UIManager.getLookAndFeel(), any -> new Palette());
+    return KNOWN.computeIfAbsent(
+        UIManager.getLookAndFeel(), any -> new Palette(UIManager::getColor, FlatLaf.isLafDark()));
+  }
+
+  /** Returns the colours for what goes on paper: the light ones, whichever look is in use. */
+  public static Palette onPaper() {
+    UIDefaults defaults = new FlatLightLaf().getDefaults();
+    return new Palette(defaults::getColor, false);
   }
 
   /** Returns {@code share} (0 to 1) of one colour with the rest of another. */
@@ -133,6 +147,32 @@ public final class Palette {
     float hue = BAND_HUES[Math.floorMod(place, BAND_HUES.length)] / 360f;
     Color strong = Color.getHSBColor(hue, dark ? 0.45f : 0.55f, dark ? 0.85f : 0.70f);
     return mix(strong, paper, dark ? 0.26 : 0.20);
+  }
+
+  /** Returns the colour of water, as a line. */
+  public Color water() {
+    return water;
+  }
+
+  /** Returns the colour of water, as a body. */
+  public Color waterBody() {
+    return mix(water, paper, dark ? 0.24 : 0.20);
+  }
+
+  /** Returns the colour of a limit that must not be passed. */
+  public Color limit() {
+    return limit;
+  }
+
+  /** Returns the ground of a time in which something goes on. */
+  public Color busy() {
+    return mix(accent, paper, dark ? 0.18 : 0.13);
+  }
+
+  /** Returns the colour of the bars or lines of one kind in a picture, by its place. */
+  public Color series(int place) {
+    float hue = BAND_HUES[Math.floorMod(place, BAND_HUES.length)] / 360f;
+    return Color.getHSBColor(hue, dark ? 0.42f : 0.58f, dark ? 0.80f : 0.62f);
   }
 
   /** Returns the colour of a mark that stands for a finding. */

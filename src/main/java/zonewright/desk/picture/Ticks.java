@@ -1,14 +1,14 @@
-package zonewright.desk;
+package zonewright.desk.picture;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Round numbers along an axis. */
-final class Ticks {
+public final class Ticks {
   private Ticks() {}
 
   /** Returns multiples of 1, 2 or 5 times a power of ten from 0 to {@code end}, few enough. */
-  static List<Double> upTo(double end, int most) {
+  public static List<Double> upTo(double end, int most) {
     double rough = end / Math.max(1, most);
     double power = Math.pow(10, Math.floor(Math.log10(rough)));
     double step = power;

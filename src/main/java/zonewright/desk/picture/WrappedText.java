@@ -1,15 +1,15 @@
-package zonewright.desk;
+package zonewright.desk.picture;
 
 import java.awt.FontMetrics;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks a sentence into the lines that fit a width, between words. */
-final class WrappedText {
+public final class WrappedText {
   private WrappedText() {}
 
   /** Returns the lines; a word wider than {@code width} has a line of its own. */
-  static List<String> lines(String text, FontMetrics metrics, int width) {
+  public static List<String> lines(String text, FontMetrics metrics, int width) {
     List<String> lines = new ArrayList<>();
     if (text.isEmpty()) {
       return lines;

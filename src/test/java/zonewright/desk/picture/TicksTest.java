@@ -1,4 +1,4 @@
-package zonewright.desk;
+package zonewright.desk.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

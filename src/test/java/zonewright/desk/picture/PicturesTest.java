@@ -1,0 +1,119 @@
+package zonewright.desk.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Dimension;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+import zonewright.design.Demo;
+import zonewright.design.Design;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.UnitSystem;
+
+class PicturesTest {
+  private static final Dimension SIZE = new Dimension(520, 300);
+
+  static List<Picture> all() {
+    return Pictures.all();
+  }
+
+  @Test
+  void eachHasAnIdentifierOfItsOwn() {
+    Set<String> ids = new HashSet<>();
+    Pictures.all().forEach(picture -> assertThat(ids.add(picture.id())).isTrue());
+  }
+
+  @Test
+  void theSheetsOwnPicturesAreOfferedFirstAndThoseOfOtherRowsNotAtAll() {
+    for (TableDefinition table : Design.blank(UnitSystem.US).book().blueprint().tables()) {
+      List<Picture> offered = Pictures.beside(table.id());
+      assertThat(offered).doesNotHaveDuplicates();
+      assertThat(offered)
+          .allMatch(
+              picture ->
+                  !picture.subject().ofRow() || picture.subject().sheet().equals(table.id()));
+      List<Boolean> own =
+          offered.stream().map(picture -> picture.subject().sheet().equals(table.id())).toList();
+      assertThat(own.lastIndexOf(true))
+          .isLessThanOrEqualTo(own.contains(false) ? own.indexOf(false) : own.size());
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void eachSaysInWordsWhatItShowsOrWhyItShowsNothing(UnitSystem system) {
+    for (Picture picture : Pictures.all()) {
+      Drawing full = picture.of(Demo.libraryGarden(system), 0);
+      assertThat(full.title()).startsWith(picture.name());
+      assertThat(full.inWords()).isNotBlank();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void eachIsWrittenAsPngThatIsNotEmpty(Picture picture, @TempDir Path folder) throws Exception {
+    Path file = folder.resolve("picture.png");
+    PictureFile.write(picture.of(Demo.libraryGarden(UnitSystem.US), 2), SIZE, file);
+    BufferedImage image = ImageIO.read(file.toFile());
+    Set<Integer> colours = new HashSet<>();
+    for (int x = 0; x < image.getWidth(); x += 3) {
+      for (int y = 0; y < image.getHeight(); y += 3) {
+        colours.add(image.getRGB(x, y));
+      }
+    }
+    assertThat(colours).hasSizeGreaterThan(8);
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void eachIsWrittenAsSvgWithItsTitleAndWords(Picture picture, @TempDir Path folder)
+      throws Exception {
+    Path file = folder.resolve("picture.SVG");
+    Drawing drawing = picture.of(Demo.libraryGarden(UnitSystem.SI), 2);
+    PictureFile.write(drawing, SIZE, file);
+    Document read =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(
+                new ByteArrayInputStream(
+                    Files.readString(file)
+                        .replaceFirst("<!DOCTYPE[^>]*>", "")
+                        .getBytes(StandardCharsets.UTF_8)));
+    assertThat(read.getDocumentElement().getTagName()).isEqualTo("svg");
+    assertThat(read.getElementsByTagName("title").item(0).getTextContent())
+        .isEqualTo(drawing.title());
+    assertThat(read.getElementsByTagName("desc").item(0).getTextContent())
+        .isEqualTo(drawing.inWords());
+    assertThat(
+            read.getElementsByTagName("path").getLength()
+                + read.getElementsByTagName("line").getLength())
+        .isPositive();
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void eachPaintsInAnySizeAndOfADesignWithNothingInIt(Picture picture) throws Exception {
+    Design blank = Design.blank(UnitSystem.US);
+    blank.book().perform(blank.edits().inserted("zones", 0, 1));
+    for (Design design : List.of(blank, Demo.libraryGarden(UnitSystem.US))) {
+      Drawing drawing = picture.of(design, 0);
+      for (Dimension size : List.of(new Dimension(1, 1), new Dimension(90, 40), SIZE)) {
+        assertThat(PictureFile.png(drawing, size)).isNotEmpty();
+      }
+    }
+  }
+}
