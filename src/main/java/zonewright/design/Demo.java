@@ -188,6 +188,7 @@ public final class Demo {
     site.put(Climate.PLACE, "CIMIS zone 8");
     site.put(SiteRules.DAYS_ALLOWED, "5");
     site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
-    return SampleText.design(system, site, COLUMNS, ZONES);
+    site.putAll(DemoPipes.supply());
+    return SampleText.design(system, site, COLUMNS, ZONES, DemoPipes.COLUMNS, DemoPipes.ZONES);
   }
 }

@@ -3,7 +3,6 @@ package zonewright.design;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
-import static zonewright.trade.Sheets.SUPPLY;
 import static zonewright.trade.Sheets.WEATHER;
 import static zonewright.trade.Sheets.ZONES;
 
@@ -23,8 +22,9 @@ import zonewright.climate.Weather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
+import zonewright.pipes.PipeRules;
+import zonewright.pipes.PipeSheets;
 import zonewright.pipes.PipeTables;
-import zonewright.pipes.Supply;
 import zonewright.plants.Plants;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -245,10 +245,12 @@ public final class IrrigationSheets {
                   "program",
                   new TableDefinition.Rows.Free(),
                   PROGRAM_COLUMNS),
+              PipeSheets.supply(),
+              PipeSheets.valves(),
+              PipeSheets.materials(),
               new TableDefinition(
-                  SUPPLY, "Supply", "supply", new TableDefinition.Rows.One(), Supply.columns()),
-              new TableDefinition(
-                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
+                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              PipeSheets.pipes()));
 
   private IrrigationSheets() {}
 
@@ -275,12 +277,18 @@ public final class IrrigationSheets {
   /** Returns what to tell a designer, in the order in which it should be read. */
   public static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
+    rules.replaceAll(
+        rule ->
+            rule.id().equals("flow-too-great")
+                ? rule.curedBy("Split it evenly", EvenSplit.REMEDY)
+                : rule);
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
     rules.add(WaterSense.EXCEEDED);
     rules.add(Ordinance.EXCEEDED);
     rules.add(Ordinance.MEAN_TOO_HIGH);
     rules.add(LocalRule.EXCEEDED);
+    rules.addAll(PipeRules.all());
     return List.copyOf(rules);
   }
 }

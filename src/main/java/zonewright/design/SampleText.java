@@ -24,6 +24,25 @@ final class SampleText {
    */
   static Design design(
       UnitSystem system, Map<Column, String> site, List<Column> columns, String[][] zones) {
+    return design(system, site, columns, zones, List.of(), new String[0][]);
+  }
+
+  /**
+   * Returns the design.
+   *
+   * @param site what to type on the sheets of one row
+   * @param columns the zones' columns, in the order of the texts
+   * @param zones the texts, a row a zone
+   * @param columnsBeside columns of a sheet alongside the zones
+   * @param beside the texts for them, a row a zone; empty ones are left blank
+   */
+  static Design design(
+      UnitSystem system,
+      Map<Column, String> site,
+      List<Column> columns,
+      String[][] zones,
+      List<Column> columnsBeside,
+      String[][] beside) {
     Design design = Design.blank(UnitSystem.US);
     Edits edits = design.edits();
     List<Edit> parts = new ArrayList<>();
@@ -34,6 +53,15 @@ final class SampleText {
     }
     parts.add(edits.appended(Sheets.ZONES, rows));
     design.book().start(new Edit.Several("sample", parts));
+    List<Edit> more = new ArrayList<>();
+    for (int zone = 0; zone < beside.length; zone++) {
+      for (int i = 0; i < columnsBeside.size(); i++) {
+        if (!beside[zone][i].isEmpty()) {
+          more.add(edits.typed(columnsBeside.get(i).reference(), zone, beside[zone][i]));
+        }
+      }
+    }
+    design.book().start(new Edit.Several("sample", more));
     if (system != UnitSystem.US) {
       design.book().start(design.edits().switched(system));
     }

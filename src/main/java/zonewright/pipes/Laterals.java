@@ -57,7 +57,8 @@ public final class Laterals {
               Valves.HEADS.cell().over(COUNT.cell()).roundedUpTo(Units.ONE))
           .band(LATERAL)
           .within(Bounds.from(1, 100_000, Units.ONE).wholeNumbers())
-          .means("Heads or emission points on the longest lateral, evenly spaced, the first a full spacing in.")
+          .means(
+              "Heads or emission points on the longest lateral, evenly spaced, the first a full spacing in.")
           .source("Heads spread evenly over the laterals, unless typed over.");
 
   public static final Column FLOW =
@@ -89,7 +90,8 @@ public final class Laterals {
               Hydraulics.outletFactor(OUTLETS.cell()))
           .band(LATERAL)
           .decimals(3, 3)
-          .means("Part of the friction that is left because water leaves the lateral all along its way.")
+          .means(
+              "Part of the friction that is left because water leaves the lateral all along its way.")
           .source(Hydraulics.CHRISTIANSEN);
 
   public static final Column ROOM =
@@ -105,7 +107,8 @@ public final class Laterals {
                       Formula.larger(
                           Formula.zero(QuantityKind.PRESSURE), Hydraulics.lift(RISE.cell()))))
           .band(LATERAL)
-          .means("What friction in the lateral may take if the heads are to work alike: the variation allowed less the rise.")
+          .means(
+              "What friction in the lateral may take if the heads are to work alike: the variation allowed less the rise.")
           .source("The 20 % rule, from memory.");
 
   public static final Column LEAST_INSIDE =
@@ -113,9 +116,9 @@ public final class Laterals {
           FLOW.cell(),
           Formula.when(ROOM.cell().atMost(Formula.zero(QuantityKind.PRESSURE)))
               .then(
-                  Formula.refused(
+                  Formula.doesNotApply(
                       "too steep",
-                      "the rise alone takes more pressure than may vary; use heads that regulate pressure, or more valves"))
+                      "The rise alone takes more pressure than may vary between the heads."))
               .otherwise(
                   Hydraulics.diameterFor(
                       LENGTH.cell().plus(FITTINGS.cell()),
@@ -146,7 +149,8 @@ public final class Laterals {
                           COEFFICIENT.cell())))
           .band(LATERAL)
           .decimals(2, 1)
-          .means("Pressure lost by friction from the valve to the last head, with water leaving on the way.")
+          .means(
+              "Pressure lost by friction from the valve to the last head, with water leaving on the way.")
           .source(Hydraulics.HAZEN_WILLIAMS + " " + Hydraulics.CHRISTIANSEN);
 
   private Laterals() {}

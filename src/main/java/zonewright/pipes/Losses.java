@@ -1,7 +1,6 @@
 package zonewright.pipes;
 
 import static zonewright.trade.Sheets.PIPES;
-import static zonewright.trade.Sheets.PRESSURE;
 import static zonewright.trade.Sheets.VALVES;
 
 import java.util.List;
@@ -23,21 +22,22 @@ public final class Losses {
               "Meter flows below",
               QuantityKind.COUNT,
               MeterLoss.flowsBelow(Supply.WATER_METER.reference(), Valves.MAIN_FLOW.cell()))
-          .band(PRESSURE)
+          .band(Sheets.CONNECTION)
           .means("How many flows tabulated for the meter lie below the flow in the main.")
           .source("By counting in the table Meters.");
 
   public static final Column METER_LOSS =
       loss(
+          Sheets.CONNECTION,
           "meter-loss",
           "Loss in the meter",
-          MeterLoss.at(
-              Supply.WATER_METER.reference(), Valves.MAIN_FLOW.cell(), FLOWS_BELOW.cell()),
+          MeterLoss.at(Supply.WATER_METER.reference(), Valves.MAIN_FLOW.cell(), FLOWS_BELOW.cell()),
           "Pressure lost in the meter while this zone runs.",
           MeterLoss.SOURCE);
 
   public static final Column SERVICE_LOSS =
       loss(
+          Sheets.CONNECTION,
           "service-loss",
           "Loss in the service line",
           Supply.serviceLoss(Valves.MAIN_FLOW.cell()),
@@ -46,6 +46,7 @@ public final class Losses {
 
   public static final Column SUPPLY_DROP =
       loss(
+          Sheets.CONNECTION,
           "supply-drop",
           "Drop of the street main",
           FlowTest.drop(Valves.MAIN_FLOW.cell()),
@@ -54,6 +55,7 @@ public final class Losses {
 
   public static final Column INTO_MAIN =
       loss(
+          Sheets.CONNECTION,
           "pressure-into-main",
           "Pressure into the main",
           Supply.connectionPressure(SUPPLY_DROP.cell(), METER_LOSS.cell(), SERVICE_LOSS.cell()),
@@ -64,7 +66,8 @@ public final class Losses {
       Column.choice(PIPES, "valve", "Valve of the zone", new WordList.RowsOf(VALVES))
           .band(Sheets.VALVE)
           .optional()
-          .means("The valve, from the sheet Valves. Left blank, the usual valve of the sheet Supply.");
+          .means(
+              "The valve, from the sheet Valves. Left blank, the usual valve of the sheet Supply.");
 
   public static final Column VALVE_LOSS =
       Column.defaulted(
@@ -75,15 +78,23 @@ public final class Losses {
               Formula.when(new Condition.Given(VALVE.reference()))
                   .then(ValveLosses.at(VALVE.reference(), Valves.VALVE_FLOW.cell()))
                   .otherwise(
-                      ValveLosses.at(
-                          PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell())))
+                      ValveLosses.at(PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell())))
           .band(Sheets.VALVE)
           .within(Bounds.from(0, 100, Units.POUND_PER_SQUARE_INCH))
-          .means("Pressure lost in the valve at its flow; a filter or regulator behind it may be added here.")
+          .means(
+              "Pressure lost in the valve at its flow; a filter or regulator behind it may be added here.")
           .source(ValveLosses.SOURCE);
+
+  public static final Column REGULATED =
+      Column.input(PIPES, "regulated", "Regulated to", QuantityKind.PRESSURE)
+          .band(Sheets.VALVE)
+          .within(Bounds.above(0, 200, Units.POUND_PER_SQUARE_INCH))
+          .optional()
+          .means("Setting of a pressure regulator behind the valve; blank where there is none.");
 
   public static final Column FIRST_DROP =
       loss(
+          Sheets.LATERAL,
           "first-drop",
           "Drop to the first head",
           Laterals.FRICTION
@@ -95,6 +106,7 @@ public final class Losses {
 
   public static final Column LAST_DROP =
       loss(
+          Sheets.LATERAL,
           "last-drop",
           "Drop to the last head",
           Laterals.FRICTION.cell().plus(Hydraulics.lift(Laterals.RISE.cell())),
@@ -104,9 +116,9 @@ public final class Losses {
   private Losses() {}
 
   static Column loss(
-      String id, String name, Formula formula, String means, String source) {
+      String band, String id, String name, Formula formula, String means, String source) {
     return Column.calculated(PIPES, id, name, QuantityKind.PRESSURE, formula)
-        .band(PRESSURE)
+        .band(band)
         .means(means)
         .source(source);
   }
@@ -115,7 +127,11 @@ public final class Losses {
     return List.of(FLOWS_BELOW, METER_LOSS, SERVICE_LOSS, SUPPLY_DROP, INTO_MAIN);
   }
 
-  static List<Column> behindTheMain() {
-    return List.of(VALVE, VALVE_LOSS, FIRST_DROP, LAST_DROP);
+  static List<Column> ofTheValve() {
+    return List.of(VALVE, VALVE_LOSS, REGULATED);
+  }
+
+  static List<Column> ofTheLateral() {
+    return List.of(FIRST_DROP, LAST_DROP);
   }
 }

@@ -54,6 +54,7 @@ public final class Mains {
 
   public static final Column ROOM =
       Losses.loss(
+          MAIN_LINE,
           "main-room",
           "Pressure to lose in the main",
           Losses.INTO_MAIN
@@ -70,10 +71,8 @@ public final class Mains {
           Valves.MAIN_FLOW.cell(),
           Formula.when(ROOM.cell().atMost(Formula.zero(QuantityKind.PRESSURE)))
               .then(
-                  Formula.refused(
-                      "no pressure",
-                      "no pressure is left for the main, however wide; a larger lateral, heads that need less, or a booster pump"
-                          + " may help"))
+                  Formula.doesNotApply(
+                      "no pressure", "No pressure is left for the main, however wide it is."))
               .otherwise(
                   Hydraulics.diameterFor(
                       LENGTH.cell().plus(FITTINGS.cell()),

@@ -15,7 +15,8 @@ public final class OwnPipes {
   public static final Column NAME =
       Column.words(MATERIALS, "name", "Pipe")
           .band(PIPE)
-          .means("Name and size of a pipe of your own, as it should appear in lists: one row a size.");
+          .means(
+              "Name and size of a pipe of your own, as it should appear in lists: one row a size.");
 
   public static final Column INSIDE =
       Column.input(MATERIALS, "inside", "Inside diameter", QuantityKind.DIAMETER)
@@ -30,7 +31,8 @@ public final class OwnPipes {
           .band(PIPE)
           .decimals(0, 0)
           .within(Bounds.from(40, 165, Units.ONE))
-          .means("Smoothness of the pipe: 150 for plastic, 140 for copper, 100 and less for old iron.")
+          .means(
+              "Smoothness of the pipe: 150 for plastic, 140 for copper, 100 and less for old iron.")
           .source("150 for plastic: Illinois Administrative Code title 77 part 906 (verified).");
 
   public static final Column RATED =
@@ -38,7 +40,8 @@ public final class OwnPipes {
           .band(PIPE)
           .within(Bounds.above(0, 1000, Units.POUND_PER_SQUARE_INCH))
           .optional()
-          .means("Working pressure the pipe is rated for. It should lie well above the static pressure.");
+          .means(
+              "Working pressure the pipe is rated for. It should lie well above the static pressure.");
 
   public static final Column ORIGIN =
       Column.words(MATERIALS, "origin", "Where from")

@@ -5,12 +5,12 @@ import static zonewright.trade.Sheets.LIMITS;
 import static zonewright.trade.Sheets.SUPPLY;
 import static zonewright.trade.Sheets.VALVES;
 
+import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
-import zonewright.formula.Formula;
 
 /** What all pipes, valves and wires of a design keep to. */
 public final class PipeLimits {
@@ -25,14 +25,16 @@ public final class PipeLimits {
           .within(Bounds.above(0, 50, Units.FOOT_PER_SECOND))
           .means(
               "Speed that water in main line and laterals should not exceed: faster water strikes harder when a valve shuts.")
-          .source("At most 5 ft/s: Ohio State University Extension, Bulletin 912, step 6 (verified).");
+          .source(
+              "At most 5 ft/s: Ohio State University Extension, Bulletin 912, step 6 (verified).");
 
   public static final Column FITTINGS_SHARE =
       Column.defaulted(
               SUPPLY, "fittings-share", "Fittings allowance", QuantityKind.SHARE, number(0.10))
           .band(LIMITS)
           .within(Bounds.from(0, 1, Units.ONE))
-          .means("Length of pipe added for fittings, as a part of the length, where they are not counted.")
+          .means(
+              "Length of pipe added for fittings, as a part of the length, where they are not counted.")
           .source("Common practice, no source.");
 
   public static final Column VARIATION_SHARE =
@@ -49,8 +51,7 @@ public final class PipeLimits {
           .source("The 20 % rule, from memory: it keeps flows within about 10 %.");
 
   public static final Column VALVES_AT_ONCE =
-      Column.defaulted(
-              SUPPLY, "valves-at-once", "Valves at once", QuantityKind.COUNT, number(1))
+      Column.defaulted(SUPPLY, "valves-at-once", "Valves at once", QuantityKind.COUNT, number(1))
           .band(LIMITS)
           .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
           .means(

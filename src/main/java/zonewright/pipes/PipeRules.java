@@ -19,6 +19,7 @@ import zonewright.sheet.Remedy;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.units.QuantityKind;
+import zonewright.units.Units;
 
 /** What to tell a designer about supply, pipes, valves and wires. */
 public final class PipeRules {
@@ -27,8 +28,7 @@ public final class PipeRules {
     @Override
     public Optional<Edit> edit(Book book, Reference cell, int row) {
       return book.outcome(proposed.reference(), row) instanceof Outcome.Words words
-          ? Optional.of(
-              new Edits(book).set(choice.reference(), row, new Entry.Words(words.text())))
+          ? Optional.of(new Edits(book).set(choice.reference(), row, new Entry.Words(words.text())))
           : Optional.empty();
     }
   }
@@ -62,23 +62,16 @@ public final class PipeRules {
           Supply.SERVICE_VELOCITY.reference(),
           "moves water at {0} in the service line, {1} is the most it should",
           "run fewer valves at once, or have a larger service line laid",
-          List.of(
-              Supply.SERVICE_VELOCITY.reference(), Supply.SERVICE_MOST_VELOCITY.reference()));
+          List.of(Supply.SERVICE_VELOCITY.reference(), Supply.SERVICE_MOST_VELOCITY.reference()));
 
   private static final Rule MAIN_TOO_FAST =
-      tooFast("main-velocity", "main", Mains.VELOCITY, Mains.SIZE, Mains.SMALLEST, SMALLEST_MAIN);
+      tooFast("main-velocity", "main", Mains.VELOCITY, Mains.SIZE, SMALLEST_MAIN);
 
   private static final Rule LATERAL_TOO_FAST =
-      tooFast(
-          "lateral-velocity",
-          "lateral",
-          Laterals.VELOCITY,
-          Laterals.SIZE,
-          Laterals.SMALLEST,
-          SMALLEST_LATERAL);
+      tooFast("lateral-velocity", "lateral", Laterals.VELOCITY, Laterals.SIZE, SMALLEST_LATERAL);
 
   private static Rule tooFast(
-      String id, String pipe, Column velocity, Column size, Column smallest, Remedy.Maker maker) {
+      String id, String pipe, Column velocity, Column size, Remedy.Maker maker) {
     return new Rule(
             id,
             Severity.CHECK,
@@ -86,12 +79,9 @@ public final class PipeRules {
             velocity.cell().above(PipeLimits.MOST_VELOCITY.cell()),
             size.reference(),
             "moves water at {0} in the " + pipe + ", {1} is the most it should",
-            "lay a larger pipe; the smallest that will do is {2}",
-            List.of(
-                velocity.reference(),
-                PipeLimits.MOST_VELOCITY.reference(),
-                smallest.reference()))
-        .curedBy("Lay the " + pipe + " in {2}", maker);
+            "lay a larger pipe",
+            List.of(velocity.reference(), PipeLimits.MOST_VELOCITY.reference()))
+        .curedBy("Lay the smallest " + pipe + " that will do", maker);
   }
 
   private static final Rule NOT_MADE_MAIN = notMade("main-not-made", Mains.RUN);
@@ -112,36 +102,59 @@ public final class PipeRules {
         List.of(run.size.reference(), run.kind.reference()));
   }
 
+  private static final Formula NO_PRESSURE = Formula.zero(QuantityKind.PRESSURE);
+
   private static final Rule PRESSURE_SHORT =
       new Rule(
               "pressure-short",
               Severity.CHECK,
               PIPES,
-              Pressures.LEFT_OVER.cell().below(Formula.zero(QuantityKind.PRESSURE)),
+              Pressures.LEFT_OVER
+                  .cell()
+                  .below(NO_PRESSURE)
+                  .and(Mains.ROOM.cell().above(NO_PRESSURE)),
               Pressures.WORST_HEAD.reference(),
               "leaves the worst head {0} of the {1} it needs",
-              "see where the pressure goes; the smallest main that will do is {2}, the smallest lateral {3}",
-              List.of(
-                  Pressures.WORST_HEAD.reference(),
-                  Laterals.NEEDED.reference(),
-                  Mains.SMALLEST.reference(),
-                  Laterals.SMALLEST.reference()))
-          .curedBy("Lay the main in {2}", SMALLEST_MAIN);
+              "lay a larger main, or see where else the pressure goes",
+              List.of(Pressures.WORST_HEAD.reference(), Laterals.NEEDED.reference()))
+          .curedBy("Lay the smallest main that will do", SMALLEST_MAIN);
+
+  private static final Rule NONE_FOR_THE_MAIN =
+      new Rule(
+          "no-pressure-for-main",
+          Severity.CHECK,
+          PIPES,
+          Mains.ROOM.cell().atMost(NO_PRESSURE),
+          Mains.ROOM.reference(),
+          "leaves the main {0} to lose: no main is wide enough for heads that need {1}",
+          "a larger lateral, valve or service line, heads that need less pressure, or a booster pump may help",
+          List.of(Mains.ROOM.reference(), Laterals.NEEDED.reference()));
 
   private static final Rule VARIES =
       new Rule(
               "pressure-varies",
               Severity.CHECK,
               PIPES,
-              Pressures.VARIATION.cell().above(PipeLimits.VARIATION_SHARE.cell()),
+              Pressures.VARIATION
+                  .cell()
+                  .above(PipeLimits.VARIATION_SHARE.cell())
+                  .and(Laterals.ROOM.cell().above(NO_PRESSURE)),
               Pressures.VARIATION.reference(),
               "has pressures that lie {0} apart from first head to last, {1} is the most they should: near heads give more than far ones",
-              "lay a larger lateral; the smallest that will do is {2}. Heads that regulate pressure help too",
-              List.of(
-                  Pressures.VARIATION.reference(),
-                  PipeLimits.VARIATION_SHARE.reference(),
-                  Laterals.SMALLEST.reference()))
-          .curedBy("Lay the lateral in {2}", SMALLEST_LATERAL);
+              "lay a larger lateral, or use heads that regulate pressure",
+              List.of(Pressures.VARIATION.reference(), PipeLimits.VARIATION_SHARE.reference()))
+          .curedBy("Lay the smallest lateral that will do", SMALLEST_LATERAL);
+
+  private static final Rule TOO_STEEP =
+      new Rule(
+          "lateral-too-steep",
+          Severity.CHECK,
+          PIPES,
+          Laterals.ROOM.cell().atMost(NO_PRESSURE),
+          Laterals.RISE.reference(),
+          "has a lateral that climbs {0}, which alone takes more pressure than may vary between heads that need {1}",
+          "run laterals along the slope, use heads that regulate pressure, or more valves",
+          List.of(Laterals.RISE.reference(), Laterals.NEEDED.reference()));
 
   private static final Rule MISTING =
       new Rule(
@@ -179,12 +192,9 @@ public final class PipeRules {
               Wiring.DROP.cell().above(PipeLimits.MOST_VOLTAGE_DROP.cell()),
               Wiring.WIRE_CHOSEN.reference(),
               "loses {0} on its wires, {1} is the most: the valve may not open",
-              "lay a thicker wire; the smallest that will do is {2}. Wiring rules and a licensed electrician decide",
-              List.of(
-                  Wiring.DROP.reference(),
-                  PipeLimits.MOST_VOLTAGE_DROP.reference(),
-                  Wiring.SMALLEST.reference()))
-          .curedBy("Lay wire of {2}", SMALLEST_WIRE);
+              "lay a thicker wire; wiring rules and a licensed electrician decide",
+              List.of(Wiring.DROP.reference(), PipeLimits.MOST_VOLTAGE_DROP.reference()))
+          .curedBy("Lay the smallest wire that will do", SMALLEST_WIRE);
 
   private static final Rule NO_PROTECTION =
       new Rule(
@@ -198,6 +208,20 @@ public final class PipeRules {
           "a sprinkler system on drinking water needs one; plumbing code and water supplier say which and who tests it",
           List.of());
 
+  private static final Rule STATIC_HIGH =
+      new Rule(
+          "static-pressure-high",
+          Severity.NOTE,
+          SUPPLY,
+          FlowTest.STATIC_PRESSURE
+              .cell()
+              .above(Formula.amount(80, Units.POUND_PER_SQUARE_INCH))
+              .and(new Condition.Given(Supply.REGULATED.reference()).negated()),
+          FlowTest.STATIC_PRESSURE.reference(),
+          "has a static pressure of {0}; plumbing codes commonly ask for a regulator above 80 psi",
+          "set a pressure regulator at the connection and type what it is set to",
+          List.of(FlowTest.STATIC_PRESSURE.reference()));
+
   private PipeRules() {}
 
   /** Returns the rules in the order in which they should be read. */
@@ -210,12 +234,15 @@ public final class PipeRules {
     rules.add(OVER_THE_METER);
     rules.add(SERVICE_TOO_FAST);
     rules.add(PRESSURE_SHORT);
+    rules.add(NONE_FOR_THE_MAIN);
     rules.add(VARIES);
+    rules.add(TOO_STEEP);
     rules.add(MAIN_TOO_FAST);
     rules.add(LATERAL_TOO_FAST);
     rules.add(WEAK_MAIN);
     rules.add(WEAK_LATERAL);
     rules.add(WIRE_TOO_THIN);
+    rules.add(STATIC_HIGH);
     rules.add(MISTING);
     return List.copyOf(rules);
   }

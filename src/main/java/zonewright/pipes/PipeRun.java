@@ -44,14 +44,16 @@ final class PipeRun {
         Column.choice(PIPES, id + "-size", name + " size", new WordList.Published(PipeTables.SIZES))
             .band(band)
             .optional()
-            .means("Nominal size. Left blank, the smallest that keeps velocity and pressure counts.");
+            .means(
+                "Nominal size. Left blank, the smallest that keeps velocity and pressure counts.");
     own =
-        Column.choice(PIPES, id + "-own-pipe", name + " of your own", new WordList.RowsOf(MATERIALS))
+        Column.choice(
+                PIPES, id + "-own-pipe", name + " of your own", new WordList.RowsOf(MATERIALS))
             .band(band)
             .optional()
             .means("A pipe of the sheet Materials, in place of a tabulated kind and size.");
     length =
-        Column.input(PIPES, id + "-length", name + " length", QuantityKind.LENGTH)
+        Column.input(PIPES, id + "-length", name + " length", QuantityKind.PIPE_LENGTH)
             .band(band)
             .within(Bounds.from(0, 20_000, Units.FOOT))
             .optional()
@@ -65,7 +67,8 @@ final class PipeRun {
                 Formula.zero(QuantityKind.LENGTH))
             .band(band)
             .within(Bounds.from(-1000, 1000, Units.FOOT))
-            .means("How much higher its end lies than its beginning; where it falls, a negative number.")
+            .means(
+                "How much higher its end lies than its beginning; where it falls, a negative number.")
             .source("As level unless typed over.");
   }
 
@@ -75,7 +78,8 @@ final class PipeRun {
   }
 
   Column fittings(Formula usual, String means, String source) {
-    return Column.defaulted(PIPES, id + "-fittings", name + " fittings", QuantityKind.LENGTH, usual)
+    return Column.defaulted(
+            PIPES, id + "-fittings", name + " fittings", QuantityKind.PIPE_LENGTH, usual)
         .band(band)
         .within(Bounds.from(0, 20_000, Units.FOOT))
         .means(means)
@@ -103,8 +107,7 @@ final class PipeRun {
     for (int step = 1; step <= PipeTables.SIZES.size(); step++) {
       ReferenceTable.Numbers diameter = PipeTables.DIAMETERS.get(step - 1);
       Formula one =
-          Formula.when(
-                  new Formula.Lookup(kind.reference(), diameter).below(leastInside.cell()))
+          Formula.when(new Formula.Lookup(kind.reference(), diameter).below(leastInside.cell()))
               .then(number(1))
               .otherwise(number(0));
       Formula guarded = one;
@@ -135,7 +138,8 @@ final class PipeRun {
             Formula.when(tooSmall.cell().atLeast(PipeTables.greatestStep(kind.reference())))
                 .then(
                     Formula.refused(
-                        "none", "no size of this kind of pipe is large enough; see what draws so much"))
+                        "none",
+                        "no size of this kind of pipe is large enough; see what draws so much"))
                 .otherwise(tooSmall.cell()))
         .band(band)
         .means("The smallest size of this kind of pipe that keeps velocity and pressure.")
@@ -161,9 +165,8 @@ final class PipeRun {
                                         .cell()
                                         .atLeast(PipeTables.greatestStep(kind.reference())))
                                 .then(
-                                    Formula.refused(
-                                        "none",
-                                        "no size of this kind of pipe is large enough; see what draws so much"))
+                                    Formula.doesNotApply(
+                                        "none", "No size of this kind of pipe is large enough."))
                                 .otherwise(
                                     PipeTables.diameter(
                                         kind.reference(), tooSmall.cell().plus(number(1)))))))

@@ -29,8 +29,7 @@ public final class PipeSheets {
             PipeLimits.VALVE_CURRENT,
             PipeLimits.MOST_VOLTAGE_DROP));
     columns.addAll(AllZones.columns());
-    return new TableDefinition(
-        SUPPLY, "Supply", "supply", new TableDefinition.Rows.One(), columns);
+    return new TableDefinition(SUPPLY, "Supply", "supply", new TableDefinition.Rows.One(), columns);
   }
 
   /** Returns the sheet of valves to choose among. */
@@ -57,10 +56,11 @@ public final class PipeSheets {
                     Valves.HEADS,
                     Valves.VALVE_FLOW,
                     Valves.MAIN_FLOW),
-                Laterals.columns(),
-                Losses.behindTheMain(),
                 Losses.beforeTheMain(),
                 Mains.columns(),
+                Losses.ofTheValve(),
+                Laterals.columns(),
+                Losses.ofTheLateral(),
                 Pressures.columns(),
                 Wiring.columns())
             .flatMap(List::stream)

@@ -80,10 +80,21 @@ public record PressureLine(double begins, List<Step> steps, double needed, Unit 
     if (!tested) {
       left = add(steps, "meter", left, left - number(book, Losses.METER_LOSS, row));
     }
-    left = add(steps, tested ? "rise" : "service line", left, into + device);
-    left = add(steps, "backflow device", left, into);
+    double reached =
+        left
+            - book.number(Supply.RISE_LOSS.reference(), 0)
+            - (tested ? 0 : number(book, Losses.SERVICE_LOSS, row));
+    left = add(steps, tested ? "rise" : "service line", left, reached);
+    left = add(steps, "backflow device", left, left - device);
+    if (into < left - 1e-6) {
+      left = add(steps, "regulator", left, into);
+    }
     left = add(steps, "main", left, number(book, Pressures.BEFORE_VALVE, row));
-    left = add(steps, "valve", left, number(book, Pressures.BEHIND_VALVE, row));
+    left = add(steps, "valve", left, left - number(book, Losses.VALVE_LOSS, row));
+    double behind = number(book, Pressures.BEHIND_VALVE, row);
+    if (behind < left - 1e-6) {
+      left = add(steps, "regulator", left, behind);
+    }
     add(steps, "lateral", left, number(book, Pressures.WORST_HEAD, row));
     return steps;
   }

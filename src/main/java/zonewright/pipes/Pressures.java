@@ -5,6 +5,7 @@ import static zonewright.trade.Sheets.PIPES;
 import static zonewright.trade.Sheets.PRESSURE;
 
 import java.util.List;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -13,6 +14,7 @@ import zonewright.units.QuantityKind;
 public final class Pressures {
   public static final Column BEFORE_VALVE =
       loss(
+          PRESSURE,
           "pressure-before-valve",
           "Pressure before the valve",
           Losses.INTO_MAIN
@@ -24,14 +26,20 @@ public final class Pressures {
 
   public static final Column BEHIND_VALVE =
       loss(
+          PRESSURE,
           "pressure-behind-valve",
           "Pressure behind the valve",
-          BEFORE_VALVE.cell().minus(Losses.VALVE_LOSS.cell()),
-          "What is left where the lateral begins.",
+          Formula.when(new Condition.Given(Losses.REGULATED.reference()))
+              .then(
+                  Formula.smaller(
+                      BEFORE_VALVE.cell().minus(Losses.VALVE_LOSS.cell()), Losses.REGULATED.cell()))
+              .otherwise(BEFORE_VALVE.cell().minus(Losses.VALVE_LOSS.cell())),
+          "What is left where the lateral begins, and no more than a regulator lets through.",
           "By definition.");
 
   public static final Column FIRST_HEAD =
       loss(
+          PRESSURE,
           "pressure-first-head",
           "Pressure at the first head",
           BEHIND_VALVE.cell().minus(Losses.FIRST_DROP.cell()),
@@ -40,6 +48,7 @@ public final class Pressures {
 
   public static final Column LAST_HEAD =
       loss(
+          PRESSURE,
           "pressure-last-head",
           "Pressure at the last head",
           BEHIND_VALVE.cell().minus(Losses.LAST_DROP.cell()),
@@ -48,6 +57,7 @@ public final class Pressures {
 
   public static final Column WORST_HEAD =
       loss(
+          PRESSURE,
           "pressure-worst-head",
           "Pressure at the worst head",
           Formula.smaller(FIRST_HEAD.cell(), LAST_HEAD.cell()),
@@ -65,11 +75,13 @@ public final class Pressures {
                   .over(Laterals.NEEDED.cell()))
           .band(PRESSURE)
           .decimals(1, 1)
-          .means("How far the pressures of first and last head lie apart, as a part of the pressure needed.")
+          .means(
+              "How far the pressures of first and last head lie apart, as a part of the pressure needed.")
           .source("The 20 % rule, from memory.");
 
   public static final Column LEFT_OVER =
       loss(
+          PRESSURE,
           "pressure-left-over",
           "Pressure left over",
           WORST_HEAD.cell().minus(Laterals.NEEDED.cell()),

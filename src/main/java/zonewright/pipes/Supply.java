@@ -109,7 +109,7 @@ public final class Supply {
           .means("Nominal size of the service line.");
 
   public static final Column SERVICE_LENGTH =
-      Column.input(SUPPLY, "service-length", "Service length", QuantityKind.LENGTH)
+      Column.input(SUPPLY, "service-length", "Service length", QuantityKind.PIPE_LENGTH)
           .band(SERVICE_LINE)
           .within(Bounds.from(0, 5000, Units.FOOT))
           .optional()
@@ -127,6 +127,17 @@ public final class Supply {
           .means(
               "How much higher the connection lies than the place where the pressure was read; below it, a negative number.")
           .source("As level unless typed over.");
+
+  public static final Column RISE_LOSS =
+      Column.calculated(
+              SUPPLY,
+              "service-rise-loss",
+              "Pressure the elevation takes",
+              QuantityKind.PRESSURE,
+              Hydraulics.lift(SERVICE_RISE.cell()))
+          .band(SERVICE_LINE)
+          .means("Pressure lost by climbing to the connection; below zero where it lies lower.")
+          .source("1 psi = 2.307 ft of water, verified; water of 1000 kg/m³.");
 
   public static final Column SERVICE_INSIDE =
       Column.defaulted(
@@ -193,6 +204,13 @@ public final class Supply {
               "Pressure lost in the backflow device. The usual figure is a rough one: type over it the published loss at your flow,"
                   + " or 0 where there truly is no device.")
           .source("Table Backflow, by row.");
+
+  public static final Column REGULATED =
+      Column.input(SUPPLY, "regulated", "Main regulated to", QuantityKind.PRESSURE)
+          .band(CONNECTION)
+          .within(Bounds.above(0, 200, Units.POUND_PER_SQUARE_INCH))
+          .optional()
+          .means("Setting of a pressure regulator at the connection; blank where there is none.");
 
   private static final Condition METER_KNOWN = new Condition.Given(WATER_METER.reference());
   private static final Condition SERVICE_KNOWN = new Condition.Given(SERVICE_SIZE.reference());
@@ -326,7 +344,8 @@ public final class Supply {
               connectionPressure(SUPPLY_DROP.cell(), METER_LOSS.cell(), SERVICE_LOSS.cell()))
           .band(FLOW)
           .means("What is left behind the backflow device at the largest flow at once.")
-          .source("By definition: static pressure less all losses and the rise on the way.");
+          .source(
+              "By definition: static pressure less all losses and the rise on the way, and no more than a regulator lets through.");
 
   private Supply() {}
 
@@ -345,11 +364,15 @@ public final class Supply {
         FlowTest.STATIC_PRESSURE
             .cell()
             .minus(drop)
-            .minus(Hydraulics.lift(SERVICE_RISE.cell()))
+            .minus(RISE_LOSS.cell())
             .minus(BACKFLOW_LOSS.cell());
-    return Formula.when(FlowTest.is(FlowTest.DOWNSTREAM))
-        .then(behindDevice)
-        .otherwise(behindDevice.minus(meterLoss).minus(serviceLoss));
+    Formula reached =
+        Formula.when(FlowTest.is(FlowTest.DOWNSTREAM))
+            .then(behindDevice)
+            .otherwise(behindDevice.minus(meterLoss).minus(serviceLoss));
+    return Formula.when(new Condition.Given(REGULATED.reference()))
+        .then(Formula.smaller(REGULATED.cell(), reached))
+        .otherwise(reached);
   }
 
   /** Returns the columns of the sheet in their order. */
@@ -376,11 +399,13 @@ public final class Supply {
         SERVICE_SIZE,
         SERVICE_LENGTH,
         SERVICE_RISE,
+        RISE_LOSS,
         SERVICE_INSIDE,
         SERVICE_MOST_VELOCITY,
         SERVICE_LIMIT,
         BACKFLOW_DEVICE,
         BACKFLOW_LOSS,
+        REGULATED,
         USABLE_FLOW,
         FLOW_AT_ONCE,
         FLOWS_BELOW,

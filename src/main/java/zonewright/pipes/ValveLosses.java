@@ -3,15 +3,18 @@ package zonewright.pipes;
 import static zonewright.trade.Sheets.VALVE;
 import static zonewright.trade.Sheets.VALVES;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.units.QuantityKind;
+import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
 /** Columns of the valves a designer chooses among: what each loses at three flows. */
@@ -52,7 +55,8 @@ public final class ValveLosses {
         .band(VALVE)
         .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
         .decimals(1, 1)
-        .means("A flow for which the valve's published table gives a loss, growing from the first to the third.");
+        .means(
+            "A flow for which the valve's published table gives a loss, growing from the first to the third.");
   }
 
   private static Column loss(String which) {
@@ -100,9 +104,7 @@ public final class ValveLosses {
   private static Formula between(
       Formula flow, Formula low, Formula high, Formula lossAtLow, Formula lossAtHigh) {
     Formula share =
-        flow.times(flow)
-            .minus(low.times(low))
-            .over(high.times(high).minus(low.times(low)));
+        flow.times(flow).minus(low.times(low)).over(high.times(high).minus(low.times(low)));
     return lossAtLow.plus(lossAtHigh.minus(lossAtLow).times(share));
   }
 
@@ -110,9 +112,29 @@ public final class ValveLosses {
     return new Formula.Find(column.reference(), valve);
   }
 
+  /** Returns the rows a new design starts with, of common practice, in the order of the columns. */
+  public static List<List<Entry>> usual(UnitSystem system) {
+    List<List<Entry>> rows = new ArrayList<>();
+    for (int valve = 0; valve < PipeTables.VALVES.size(); valve++) {
+      List<Entry> row = new ArrayList<>();
+      row.add(new Entry.Words(PipeTables.VALVES.keys().get(valve)));
+      for (String which : List.of("First", "Second", "Third")) {
+        String flow = which + " flow (gpm)";
+        String loss = "Loss at " + which.toLowerCase(Locale.ROOT) + " flow (psi)";
+        row.add(figure(flow, QuantityKind.FLOW, valve, system));
+        row.add(figure(loss, QuantityKind.PRESSURE, valve, system));
+      }
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  private static Entry figure(String heading, QuantityKind kind, int valve, UnitSystem system) {
+    return new Entry.Figure(PipeTables.VALVES.numbers(heading, kind).value(valve, system));
+  }
+
   /** Returns the columns of the sheet in their order. */
   public static List<Column> columns() {
-    return List.of(
-        NAME, FIRST_FLOW, FIRST_LOSS, SECOND_FLOW, SECOND_LOSS, THIRD_FLOW, THIRD_LOSS);
+    return List.of(NAME, FIRST_FLOW, FIRST_LOSS, SECOND_FLOW, SECOND_LOSS, THIRD_FLOW, THIRD_LOSS);
   }
 }

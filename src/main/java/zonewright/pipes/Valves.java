@@ -90,8 +90,7 @@ public final class Valves {
               QuantityKind.FLOW,
               Formula.when(PipeLimits.VALVES_AT_ONCE.cell().atMost(number(1)))
                   .then(VALVE_FLOW.cell())
-                  .otherwise(
-                      Formula.larger(VALVE_FLOW.cell(), Supply.AVAILABLE_FLOW.cell())))
+                  .otherwise(Formula.larger(VALVE_FLOW.cell(), Supply.AVAILABLE_FLOW.cell())))
           .band(FLOW)
           .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
           .decimals(2, 1)

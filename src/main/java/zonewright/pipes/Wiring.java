@@ -25,11 +25,12 @@ public final class Wiring {
           + " electrician decide, not this sum.";
 
   public static final Column RUN =
-      Column.input(PIPES, "wire-run", "Wire run", QuantityKind.LENGTH)
+      Column.input(PIPES, "wire-run", "Wire run", QuantityKind.PIPE_LENGTH)
           .band(WIRE)
           .within(Bounds.from(0, 50_000, Units.FOOT))
           .optional()
-          .means("Length of wire from the controller to the valve, one way; the way back is counted too.");
+          .means(
+              "Length of wire from the controller to the valve, one way; the way back is counted too.");
 
   public static final Column TOGETHER =
       Column.defaulted(

@@ -145,6 +145,9 @@ final class TableReading {
   private void judge(XSSFRow top) {
     String sheet = area.sheet().getSheetName();
     for (int position : headings.unknown()) {
+      if (words(top.getCell(position)).startsWith(WorkbookNames.PLACE)) {
+        continue;
+      }
       notes.add(
           sheet,
           Notes.cell(area.heading(), position),

@@ -59,8 +59,7 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
     int height = canvas.metrics().getHeight();
     int top = place.y + height + Math.round(canvas.px(4));
     int bottom = place.y + place.height - 2 * height - Math.round(canvas.px(4));
-    List<Double> ticks =
-        Ticks.upTo(high, Math.max(1, Math.min(5, (bottom - top) / (2 * height))));
+    List<Double> ticks = Ticks.upTo(high, Math.max(1, Math.min(5, (bottom - top) / (2 * height))));
     int scale = ticks.stream().mapToInt(tick -> canvas.width(tick(tick))).max().orElse(0);
     int left = place.x + scale + Math.round(canvas.px(6));
     Rectangle area =
@@ -113,8 +112,7 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
       double left = i == 0 ? line.begins() : line.steps().get(i - 1).left();
       canvas
           .pen()
-          .fill(
-              new Ellipse2D.Double(frame.x(i) - side / 2, frame.y(left) - side / 2, side, side));
+          .fill(new Ellipse2D.Double(frame.x(i) - side / 2, frame.y(left) - side / 2, side, side));
     }
   }
 
@@ -123,9 +121,7 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
     Color color = canvas.palette().limit();
     canvas.pen().setColor(color);
     canvas.pen().setStroke(canvas.broken(1.4, 6, 4));
-    canvas
-        .pen()
-        .draw(new Line2D.Double(frame.area().x, y, frame.area().getMaxX(), y));
+    canvas.pen().draw(new Line2D.Double(frame.area().x, y, frame.area().getMaxX(), y));
     String text = "heads need " + pressure(line.needed());
     onPaper(canvas, text, frame.area().x + canvas.px(4), y + canvas.metrics().getAscent(), color);
   }
@@ -140,9 +136,11 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
       double middle = (frame.x(i) + frame.x(i + 1)) / 2;
       String name = fitting(canvas, each.name(), step - canvas.px(4));
       canvas.writeAround(name, middle, base, words);
-      String loss = (each.loss() > 0 ? "−" : each.loss() < 0 ? "+" : "") + number(Math.abs(each.loss()));
+      String loss =
+          (each.loss() > 0 ? "−" : each.loss() < 0 ? "+" : "") + number(Math.abs(each.loss()));
       if (canvas.width(loss) < step) {
-        canvas.writeAround(loss, middle, base + canvas.metrics().getHeight(), canvas.palette().ink());
+        canvas.writeAround(
+            loss, middle, base + canvas.metrics().getHeight(), canvas.palette().ink());
       }
     }
     double above = canvas.px(6);
