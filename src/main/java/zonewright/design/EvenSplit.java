@@ -38,17 +38,33 @@ public final class EvenSplit {
 
   private EvenSplit() {}
 
+  /** Says whether the zone in a row, counted from 0, is known to need more than one valve. */
+  public static boolean helps(Book book, int row) {
+    return book.number(Valves.VALVES_NEEDED.reference(), row) > 1;
+  }
+
+  /** Returns the edit that splits every zone that needs it; none where no zone does. */
+  public static Optional<Edit> ofAll(Book book) {
+    List<Edit> parts = new ArrayList<>();
+    for (int row = book.rows(Sheets.ZONES) - 1; row >= 0; row--) {
+      edit(book, row).ifPresent(parts::add);
+    }
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Edit.Several("even split of all zones that need it", parts));
+  }
+
   /**
    * Returns the edit that splits the zone in a row, counted from 0; none where it needs no more
    * than one valve, or where that is not known.
    */
   public static Optional<Edit> edit(Book book, int row) {
-    double valves = book.number(Valves.VALVES_NEEDED.reference(), row);
-    if (!(valves > 1)) {
+    if (!helps(book, row)) {
       return Optional.empty();
     }
+    int valves = (int) book.number(Valves.VALVES_NEEDED.reference(), row);
     int count = (int) book.number(Emitters.EMITTER_COUNT.reference(), row);
-    List<Integer> heads = shares(count, (int) valves);
+    List<Integer> heads = shares(count, valves);
     List<String> names = names(book, row, heads.size());
     List<Map<Reference, Entry>> parts = new ArrayList<>();
     for (int part = 0; part < heads.size(); part++) {

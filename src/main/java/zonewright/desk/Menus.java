@@ -49,6 +49,7 @@ final class Menus {
   private final Deed units;
   private final Deed back;
   private final Deed newRow;
+  private final Deed split;
   private final Map<GridAction, Deed> deeds = new EnumMap<>(GridAction.class);
 
   Menus(DeskWindow window) {
@@ -59,6 +60,9 @@ final class Menus {
     units = new Deed("Switch units", window::switchUnits).drawn(Pictogram.UNITS);
     back = new Deed("Back", window::back).keys("alt LEFT").drawn(Pictogram.BACK);
     newRow = new Deed("New row", window::newRow).drawn(Pictogram.ADD_ROW);
+    split =
+        new Deed(ZoneSplit.NAME, () -> ZoneSplit.perform(window))
+            .tip("Part a zone that draws too much over as many valves as it needs");
     bar.add(file());
     bar.add(edit());
     bar.add(view());
@@ -153,6 +157,7 @@ final class Menus {
     JMenu menu = menu("Design", 'D');
     menu.add(item(units));
     menu.add(item(nextFinding()));
+    menu.add(item(split));
     return menu;
   }
 
@@ -232,6 +237,7 @@ final class Menus {
     units.rename("Switch to " + other.words());
     units.tip("Keep the whole design in " + other.words() + "; can be undone");
     back.setEnabled(window.mayGoBack());
+    split.setEnabled(ZoneSplit.possible(window));
     String word = window.frontRowWord();
     newRow.rename("New " + word);
     newRow.tip("Put a new " + word + " below the one selected");

@@ -69,6 +69,15 @@ public final class Losses {
           .means(
               "The valve, from the sheet Valves. Left blank, the usual valve of the sheet Supply.");
 
+  public static final Column USUAL_LOSS =
+      loss(
+          Sheets.VALVE,
+          "usual-valve-loss",
+          "Loss of the usual valve",
+          ValveLosses.at(PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell()),
+          "Pressure that the usual valve of the sheet Supply would lose at this flow.",
+          ValveLosses.SOURCE);
+
   public static final Column VALVE_LOSS =
       Column.defaulted(
               PIPES,
@@ -77,8 +86,7 @@ public final class Losses {
               QuantityKind.PRESSURE,
               Formula.when(new Condition.Given(VALVE.reference()))
                   .then(ValveLosses.at(VALVE.reference(), Valves.VALVE_FLOW.cell()))
-                  .otherwise(
-                      ValveLosses.at(PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell())))
+                  .otherwise(USUAL_LOSS.cell()))
           .band(Sheets.VALVE)
           .within(Bounds.from(0, 100, Units.POUND_PER_SQUARE_INCH))
           .means(
@@ -128,7 +136,7 @@ public final class Losses {
   }
 
   static List<Column> ofTheValve() {
-    return List.of(VALVE, VALVE_LOSS, REGULATED);
+    return List.of(VALVE, USUAL_LOSS, VALVE_LOSS, REGULATED);
   }
 
   static List<Column> ofTheLateral() {

@@ -74,38 +74,37 @@ public final class ValveLosses {
     return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
-  /** Returns the loss at a flow of the valve that a cell names; refused above its third flow. */
+  /**
+   * Returns the loss at a flow of the valve that a cell names; refused above its third flow.
+   *
+   * <p>The first loss, and of each rise to the next as much as the square of the flow is on its
+   * way.
+   */
   static Formula at(Reference valve, Formula flow) {
-    Formula first = found(FIRST_FLOW, valve);
-    Formula second = found(SECOND_FLOW, valve);
-    Formula third = found(THIRD_FLOW, valve);
-    return Formula.when(flow.atMost(first))
-        .then(found(FIRST_LOSS, valve))
+    Formula toSecond =
+        Formula.smaller(
+            Formula.number(1),
+            Formula.larger(Formula.number(0), way(flow, FIRST_FLOW, SECOND_FLOW, valve)));
+    Formula toThird = Formula.larger(Formula.number(0), way(flow, SECOND_FLOW, THIRD_FLOW, valve));
+    return Formula.when(flow.above(found(THIRD_FLOW, valve)))
+        .then(
+            Formula.refused(
+                "over the valve",
+                "the flow is above the greatest one of the valve; choose a larger valve"))
         .otherwise(
-            Formula.when(flow.atMost(second))
-                .then(
-                    between(
-                        flow, first, second, found(FIRST_LOSS, valve), found(SECOND_LOSS, valve)))
-                .otherwise(
-                    Formula.when(flow.atMost(third))
-                        .then(
-                            between(
-                                flow,
-                                second,
-                                third,
-                                found(SECOND_LOSS, valve),
-                                found(THIRD_LOSS, valve)))
-                        .otherwise(
-                            Formula.refused(
-                                "over the valve",
-                                "the flow is above the greatest one of the valve; choose a larger valve"))));
+            found(FIRST_LOSS, valve)
+                .plus(rise(FIRST_LOSS, SECOND_LOSS, valve).times(toSecond))
+                .plus(rise(SECOND_LOSS, THIRD_LOSS, valve).times(toThird)));
   }
 
-  private static Formula between(
-      Formula flow, Formula low, Formula high, Formula lossAtLow, Formula lossAtHigh) {
-    Formula share =
-        flow.times(flow).minus(low.times(low)).over(high.times(high).minus(low.times(low)));
-    return lossAtLow.plus(lossAtHigh.minus(lossAtLow).times(share));
+  private static Formula rise(Column low, Column high, Reference valve) {
+    return found(high, valve).minus(found(low, valve));
+  }
+
+  private static Formula way(Formula flow, Column low, Column high, Reference valve) {
+    Formula below = found(low, valve).times(found(low, valve));
+    Formula above = found(high, valve).times(found(high, valve));
+    return flow.times(flow).minus(below).over(above.minus(below));
   }
 
   private static Formula found(Column column, Reference valve) {

@@ -159,16 +159,17 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
         canvas.palette().ink());
   }
 
-  /** Returns as much of the words as there is room for, whole words first. */
+  /** Returns the words if there is room for them, or else the first of them that fits. */
   private static String fitting(Canvas canvas, String words, double room) {
     if (canvas.width(words) <= room) {
       return words;
     }
-    String first = words.indexOf(' ') < 0 ? words : words.substring(0, words.indexOf(' '));
-    while (first.length() > 1 && canvas.width(first) > room) {
-      first = first.substring(0, first.length() - 1);
+    for (String word : words.split(" ", -1)) {
+      if (canvas.width(word) <= room) {
+        return word;
+      }
     }
-    return canvas.width(first) <= room ? first : "";
+    return "";
   }
 
   private static void onPaper(Canvas canvas, String text, double x, double base, Color color) {
