@@ -7,6 +7,7 @@ import static zonewright.trade.Sheets.PRESSURE;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.FunctionKind;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
 
@@ -70,8 +71,10 @@ public final class Pressures {
               "variation",
               "Variation in the zone",
               QuantityKind.SHARE,
-              Formula.larger(FIRST_HEAD.cell(), LAST_HEAD.cell())
-                  .minus(WORST_HEAD.cell())
+              Losses.LAST_DROP
+                  .cell()
+                  .minus(Losses.FIRST_DROP.cell())
+                  .apply(FunctionKind.ABSOLUTE)
                   .over(Laterals.NEEDED.cell()))
           .band(PRESSURE)
           .decimals(1, 1)
