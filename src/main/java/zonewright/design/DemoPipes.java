@@ -36,7 +36,7 @@ final class DemoPipes {
       "62 ft",
       "1 ft",
       "1-1/2 in valve",
-      "",
+      "35 psi",
       "2 in",
       "85 ft",
       "1 ft",
@@ -49,7 +49,7 @@ final class DemoPipes {
       "62 ft",
       "1 ft",
       "1-1/2 in valve",
-      "",
+      "35 psi",
       "2 in",
       "140 ft",
       "1 ft",
@@ -72,7 +72,7 @@ final class DemoPipes {
       "95 ft",
       "18 AWG"
     },
-    {"2", "3/4 in", "48 ft", "", "1 in valve", "", "2 in", "40 ft", "", "70 ft", "18 AWG"},
+    {"2", "3/4 in", "48 ft", "", "1 in valve", "35 psi", "2 in", "40 ft", "", "70 ft", "18 AWG"},
     {
       "6",
       "",
@@ -149,12 +149,12 @@ final class DemoPipes {
   /** Returns what is typed on the sheet Supply. */
   static Map<Column, String> supply() {
     Map<Column, String> supply = new LinkedHashMap<>();
-    supply.put(FlowTest.STATIC_PRESSURE, "63 psi");
+    supply.put(FlowTest.STATIC_PRESSURE, "68 psi");
     supply.put(FlowTest.BASIS, FlowTest.UPSTREAM);
     supply.put(FlowTest.FIRST_FLOW, "25 gpm");
-    supply.put(FlowTest.FIRST_PRESSURE, "61 psi");
+    supply.put(FlowTest.FIRST_PRESSURE, "66 psi");
     supply.put(FlowTest.SECOND_FLOW, "60 gpm");
-    supply.put(FlowTest.SECOND_PRESSURE, "53.5 psi");
+    supply.put(FlowTest.SECOND_PRESSURE, "58.5 psi");
     supply.put(Supply.WATER_METER, "1-1/2 in");
     supply.put(Supply.SERVICE_SIZE, "1-1/2 in");
     supply.put(Supply.SERVICE_LENGTH, "35 ft");

@@ -74,7 +74,10 @@ public final class Losses {
           Sheets.VALVE,
           "usual-valve-loss",
           "Loss of the usual valve",
-          ValveLosses.at(PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell()),
+          Formula.when(new Condition.Given(VALVE.reference()))
+              .then(Formula.doesNotApply("not used", "The zone has a valve of its own choice."))
+              .otherwise(
+                  ValveLosses.at(PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell())),
           "Pressure that the usual valve of the sheet Supply would lose at this flow.",
           ValveLosses.SOURCE);
 

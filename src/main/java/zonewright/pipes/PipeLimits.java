@@ -2,10 +2,12 @@ package zonewright.pipes;
 
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.LIMITS;
+import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.SUPPLY;
 import static zonewright.trade.Sheets.VALVES;
 
 import zonewright.formula.Formula;
+import zonewright.formula.Reference;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -50,13 +52,22 @@ public final class PipeLimits {
               "How far the pressures of the heads on one valve may lie apart, as a part of the pressure they need.")
           .source("The 20 % rule, from memory: it keeps flows within about 10 %.");
 
+  /** The limit of the timetable, which is declared with it and stands on this package. */
+  private static final Reference MOST_VALVES =
+      new Reference(SITE, "most-valves", "Most valves at once", QuantityKind.COUNT);
+
   public static final Column VALVES_AT_ONCE =
-      Column.defaulted(SUPPLY, "valves-at-once", "Valves at once", QuantityKind.COUNT, number(1))
+      Column.defaulted(
+              SUPPLY,
+              "valves-at-once",
+              "Valves at once",
+              QuantityKind.COUNT,
+              new Formula.Cell(MOST_VALVES))
           .band(LIMITS)
-          .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
+          .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(
               "How many valves may run at the same time. With more than one, the main is taken to carry all of the available flow.")
-          .source("One at a time, unless typed over.");
+          .source("Most valves at once of the sheet Site, unless typed over.");
 
   public static final Column USUAL_VALVE =
       Column.choice(SUPPLY, "usual-valve", "Usual valve", new WordList.RowsOf(VALVES))

@@ -21,7 +21,7 @@ public final class Wiring {
       PipeTables.WIRES.numbers("Resistance (ohm/1000 ft)", QuantityKind.RESISTANCE);
 
   private static final String PRACTICE =
-      "Common practice for low-voltage valve circuits: voltage lost = 2 × run × resistance × current. Wiring rules and a licensed"
+      "Common practice for low-voltage valve circuits: voltage lost = run × resistance × current, once for the valve's own wire and once for the common wire, which carries the current of all valves open at once. Wiring rules and a licensed"
           + " electrician decide, not this sum.";
 
   public static final Column RUN =
@@ -36,12 +36,13 @@ public final class Wiring {
       Column.defaulted(
               PIPES,
               "valves-together",
-              "Valves on the wire at once",
+              "Valves on the common wire",
               QuantityKind.COUNT,
               PipeLimits.VALVES_AT_ONCE.cell())
           .band(WIRE)
-          .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
-          .means("How many valves draw their current through this run at the same time.")
+          .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
+          .means(
+              "How many valves draw their current through the common wire of this run at the same time.")
           .source("Valves at once of the sheet Supply.");
 
   public static final Column MOST_RESISTANCE =
@@ -56,10 +57,9 @@ public final class Wiring {
                       PipeLimits.MOST_VOLTAGE_DROP
                           .cell()
                           .over(
-                              number(2)
-                                  .times(RUN.cell())
+                              RUN.cell()
                                   .times(PipeLimits.VALVE_CURRENT.cell())
-                                  .times(TOGETHER.cell()))))
+                                  .times(number(1).plus(TOGETHER.cell())))))
           .band(WIRE)
           .means("Resistance of a length of wire at which all the voltage drop allowed is used.")
           .source(PRACTICE);
@@ -108,11 +108,10 @@ public final class Wiring {
               "voltage-drop",
               "Voltage drop",
               QuantityKind.VOLTAGE,
-              number(2)
-                  .times(RUN.cell())
+              RUN.cell()
                   .times(RESISTANCE.cell())
                   .times(PipeLimits.VALVE_CURRENT.cell())
-                  .times(TOGETHER.cell()))
+                  .times(number(1).plus(TOGETHER.cell())))
           .band(WIRE)
           .decimals(2, 2)
           .means("Voltage lost on the way to the valve and back while it opens.")

@@ -11,6 +11,7 @@ public final class Sheets {
   public static final String VALVES = "valves";
   public static final String MATERIALS = "materials";
   public static final String PIPES = "pipes";
+  public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
@@ -40,6 +41,8 @@ public final class Sheets {
   public static final String PIPE = "Pipe";
   public static final String ALL_ZONES = "All zones";
   public static final String LIMITS = "Limits for pipes and wires";
+  public static final String NIGHT_RULES = "Nights";
+  public static final String WINDOWS = "Windows";
 
   private Sheets() {}
 }

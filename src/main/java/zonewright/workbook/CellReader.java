@@ -13,6 +13,7 @@ import zonewright.sheet.Entry;
 import zonewright.units.QuantityText;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.ColumnFormulas;
 
 /** Reads what was typed into a cell; what is no number where one belongs is kept as it stands. */
 final class CellReader {
@@ -49,7 +50,8 @@ final class CellReader {
 
   private Entry numeric(Column column, XSSFCell cell, Unit unit) {
     double value = cell.getNumericCellValue();
-    if (DateUtil.isCellDateFormatted(cell)) {
+    boolean calendar = column.content() == Column.Content.NUMBER && column.kind().onCalendar();
+    if (DateUtil.isCellDateFormatted(cell) && !calendar) {
       return odd(column, cell, new DataFormatter(Locale.ROOT).formatCellValue(cell), "a date");
     }
     if (column.content() == Column.Content.NUMBER) {

@@ -16,6 +16,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** Reads a table with many rows: by its name as a table, or by its sheet and headings. */
 final class TableReading {

@@ -15,6 +15,8 @@ import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.spreadsheet.CachedResults;
 import zonewright.spreadsheet.SpreadsheetProgram;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.Styles;
 
 /** A book of tables written as the sheets of a design are, and what another program makes of it. */
 final class SmallWorkbook {

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,9 +15,9 @@ import zonewright.sheet.WordList;
 import zonewright.units.UnitSystem;
 
 /** What the workbook calls things: tables by title, columns by heading, single cells by a name. */
-final class WorkbookNames implements SpreadsheetNames {
+public final class WorkbookNames implements SpreadsheetNames {
   /** How the heading begins of a column that says beside which row of another table one stands. */
-  static final String PLACE = "Row in ";
+  public static final String PLACE = "Row in ";
 
   private final Blueprint blueprint;
   private final UnitSystem system;
@@ -28,7 +28,7 @@ final class WorkbookNames implements SpreadsheetNames {
    *
    * @param home the table whose cells hold the formulas
    */
-  WorkbookNames(Blueprint blueprint, UnitSystem system, TableDefinition home) {
+  public WorkbookNames(Blueprint blueprint, UnitSystem system, TableDefinition home) {
     this.blueprint = blueprint;
     this.system = system;
     this.home = home;
@@ -38,7 +38,7 @@ final class WorkbookNames implements SpreadsheetNames {
    * Returns the heading of the column in which a table alongside another says beside which row of
    * it each row stands.
    */
-  static String placeHeading(Blueprint blueprint, TableDefinition table) {
+  public static String placeHeading(Blueprint blueprint, TableDefinition table) {
     return PLACE + blueprint.table(table.other().orElseThrow()).title();
   }
 
@@ -97,7 +97,7 @@ final class WorkbookNames implements SpreadsheetNames {
   }
 
   /** Returns the defined name of a cell of a one-row table, such as {@code Site_Peak_month}. */
-  static String defined(TableDefinition table, Column column) {
+  public static String defined(TableDefinition table, Column column) {
     String words = column.name().replaceAll("[^\\p{L}\\p{N}]+", "_").replaceAll("^_|_$", "");
     return table.title() + "_" + words;
   }

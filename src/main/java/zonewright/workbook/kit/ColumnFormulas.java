@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import java.util.HashMap;
 import java.util.List;
@@ -14,23 +14,29 @@ import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** The formula that stands in the cells of a column, made once for each column. */
-final class ColumnFormulas {
+public final class ColumnFormulas {
   private final Blueprint blueprint;
   private final UnitSystem system;
   private final Map<Reference, String> known = new HashMap<>();
 
-  ColumnFormulas(Blueprint blueprint, UnitSystem system) {
+  /** Prepares for the sheets of a blueprint in one unit system. */
+  public ColumnFormulas(Blueprint blueprint, UnitSystem system) {
     this.blueprint = blueprint;
     this.system = system;
   }
 
+  /** Returns what the workbook calls cells, columns and tables. */
+  public WorkbookNames names() {
+    return new WorkbookNames(blueprint, system, blueprint.tables().get(0));
+  }
+
   /** Returns the text, without the equals sign, of a column that has a formula. */
-  String text(Column column) {
+  public String text(Column column) {
     return known.computeIfAbsent(column.reference(), any -> make(column));
   }
 
   /** Returns the text of the column that a table alongside another has for the rows of that. */
-  String place(TableDefinition table) {
+  public String place(TableDefinition table) {
     return new WorkbookNames(blueprint, system, table).place();
   }
 
