@@ -6,7 +6,11 @@ import java.util.List;
 /** All pictures there are, in the order in which they are offered. */
 public final class Pictures {
   private static final List<Picture> ALL =
-      List.of(new StandingWaterPicture(), new PressureLinePicture());
+      List.of(
+          new StandingWaterPicture(),
+          new PressureLinePicture(),
+          new SharePicture(),
+          new YearPicture());
 
   private Pictures() {}
 
