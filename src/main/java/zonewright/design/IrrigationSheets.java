@@ -41,6 +41,9 @@ import zonewright.fieldwork.Watching;
 import zonewright.formula.ReferenceTable;
 import zonewright.nights.NightSheet;
 import zonewright.nights.SiteNights;
+import zonewright.pipes.PipeRules;
+import zonewright.pipes.PipeSheets;
+import zonewright.pipes.PipeTables;
 import zonewright.plants.Plants;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -304,6 +307,9 @@ public final class IrrigationSheets {
                   "program",
                   new TableDefinition.Rows.Free(),
                   PROGRAM_COLUMNS),
+              PipeSheets.supply(),
+              PipeSheets.valves(),
+              PipeSheets.materials(),
               new TableDefinition(
                   NIGHTS,
                   "Nights",
@@ -312,6 +318,7 @@ public final class IrrigationSheets {
                   NightSheet.columns()),
               new TableDefinition(
                   ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              PipeSheets.pipes(),
               new TableDefinition(
                   ZONE_NIGHTS,
                   "ZoneNights",
@@ -351,18 +358,27 @@ public final class IrrigationSheets {
 
   /** Returns the reference tables that formulas look things up in. */
   public static List<ReferenceTable> referenceTables() {
-    return List.of(
-        Climate.PLACES,
-        WeatherSite.DESCRIPTIONS,
-        Plants.TYPES,
-        Emitters.KINDS,
-        Soils.TEXTURES,
-        SiteRules.WEEKDAY_SETS);
+    List<ReferenceTable> tables =
+        new ArrayList<>(
+            List.of(
+                Climate.PLACES,
+                WeatherSite.DESCRIPTIONS,
+                Plants.TYPES,
+                Emitters.KINDS,
+                Soils.TEXTURES,
+                SiteRules.WEEKDAY_SETS));
+    tables.addAll(PipeTables.all());
+    return List.copyOf(tables);
   }
 
   /** Returns what to tell a designer, in the order in which it should be read. */
   public static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
+    rules.replaceAll(
+        rule ->
+            rule.id().equals("flow-too-great")
+                ? rule.curedBy("Split it evenly", EvenSplit.REMEDY)
+                : rule);
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
@@ -381,6 +397,7 @@ public final class IrrigationSheets {
     rules.add(Watching.TOO_LITTLE);
     rules.add(Watching.SHUT_OFF);
     rules.add(LocalRule.CHANGE);
+    rules.addAll(PipeRules.all());
     return List.copyOf(rules);
   }
 }

@@ -39,7 +39,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
    */
   public record Explanation(Outcome outcome, String numbers, List<String> notes) {
     public Explanation {
-      notes = List.copyOf(notes);
+      notes = notes.stream().distinct().toList();
     }
   }
 

@@ -25,6 +25,7 @@ public final class HelpBook {
 
   static {
     WRITTEN.put("size-a-zone", "How to size a zone");
+    WRITTEN.put("flow-pipes-pressure", "Flow, pipes and pressure");
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
     WRITTEN.put("nights", "The nights");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
