@@ -75,8 +75,6 @@ final class DeskWindow {
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, errands, questions, messages);
     work = new UnsavedWork(open, messages, spare);
-    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
-    handOver = new HandOver(open, shelf, errands, questions, messages);
     keeper =
         new FileKeeper(
             open,

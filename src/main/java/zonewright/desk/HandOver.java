@@ -2,6 +2,8 @@ package zonewright.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import zonewright.trade.Sheets;
+import zonewright.handover.HandoverPages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,8 +49,29 @@ final class HandOver {
         .ifPresent(sheets -> write("sheets", PackSheets.chosen(sheets), open.kept()));
   }
 
+  /** Writes the pages to print: program cards, facts for the controller, the list of the day. */
+  void pages() {
+    if (open.book().rows(Sheets.ZONES) == 0) {
+      messages.problem("There is nothing to hand over: the design has no zones.", List.of());
+      return;
+    }
+    Optional<Path> target = questions.pagesToSave(suggestion("handover", ".pdf"));
+    if (target.isEmpty()) {
+      return;
+    }
+    Path file = target.get();
+    var snapshot = open.book().snapshot();
+    String name = file.getFileName().toString();
+    errands.run(
+        "Writing " + name + " …",
+        () -> Files.write(file, HandoverPages.of(Design.of(snapshot))),
+        written -> messages.tell("“" + name + "” was written.", List.of()),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
+  }
+
   private void write(String word, List<PackSheet> sheets, Optional<KeptFile> kept) {
-    Optional<Path> target = questions.fileToSave(suggestion(word));
+    Optional<Path> target = questions.fileToSave(suggestion(word, ".xlsx"));
     if (target.isEmpty()) {
       return;
     }
@@ -78,10 +101,10 @@ final class HandOver {
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
 
-  private Path suggestion(String word) {
+  private Path suggestion(String word, String ending) {
     Path design = open.file().orElse(Path.of("garden.xlsx"));
     String name = design.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    return design.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "-" + word + ".xlsx");
+    return design.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "-" + word + ending);
   }
 }
