@@ -2,13 +2,13 @@ package zonewright.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import zonewright.trade.Sheets;
-import zonewright.handover.HandoverPages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.design.Design;
+import zonewright.handover.HandoverPages;
 import zonewright.sheet.BookSnapshot;
+import zonewright.trade.Sheets;
 import zonewright.workbook.KeptFile;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;

@@ -254,8 +254,7 @@ public final class Edits {
       copies.add(withFreeName(copy, taken));
     }
     Edit inserted = new Edit.InsertRows("copies", table, row + 1, copies);
-    return withBeside(
-        "copies", inserted, table, Collections.nCopies(copies.size(), row), copies);
+    return withBeside("copies", inserted, table, Collections.nCopies(copies.size(), row), copies);
   }
 
   private static String name(Row row) {
