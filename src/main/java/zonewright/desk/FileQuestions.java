@@ -80,11 +80,11 @@ final class FileQuestions implements Questions {
   }
 
   @Override
-  public Optional<Path> pagesToSave(String suggestion) {
+  public Optional<Path> pagesToSave(Path suggestion) {
     JFileChooser chooser = new JFileChooser(folder);
     chooser.setDialogTitle("Save pages to print");
     chooser.setFileFilter(new FileNameExtensionFilter("Pages (*.pdf)", "pdf"));
-    chooser.setSelectedFile(new File(folder, suggestion));
+    chooser.setSelectedFile(suggestion.toFile());
     Optional<Path> wanted =
         chosen(chooser, chooser.showSaveDialog(window))
             .map(

@@ -60,8 +60,7 @@ final class OpenDesign {
   }
 
   /** Puts a design on the desk, with its file and what that holds beside it, if any. */
-  void replace(
-      Design other, Optional<Path> itsFile, Optional<KeptFile> itsContent, String name) {
+  void replace(Design other, Optional<Path> itsFile, Optional<KeptFile> itsContent, String name) {
     design = other;
     kept = itsContent;
     file = itsFile;

@@ -27,7 +27,7 @@ interface Questions {
   Optional<Path> fileToSave(Path suggestion);
 
   /** Asks where to save pages to print; none where the person thinks better of it. */
-  Optional<Path> pagesToSave(String suggestion);
+  Optional<Path> pagesToSave(Path suggestion);
 
   /** Asks where to export a picture; none where the person thinks better of it. */
   Optional<Path> fileToExport(String suggestion);

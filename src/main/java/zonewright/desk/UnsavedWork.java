@@ -113,8 +113,7 @@ final class UnsavedWork {
     Design design = Design.of(found.book());
     design.book().journal().neverSaved();
     boolean same = found.design().equals(open.file());
-    open.replace(
-        design, found.design(), same ? open.kept() : Optional.empty(), found.name());
+    open.replace(design, found.design(), same ? open.kept() : Optional.empty(), found.name());
     record.changed();
     record.discardLater(found.file());
     messages.tell("“" + found.name() + "” is as it was; save it to keep it.", List.of());

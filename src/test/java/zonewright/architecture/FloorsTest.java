@@ -25,6 +25,7 @@ class FloorsTest {
     "zonewright.design..",
     "zonewright.audit..",
     "zonewright.help..",
+    "zonewright.handover..",
     "zonewright.workbook..",
     "zonewright.recovery..",
     "zonewright.desk..",
@@ -163,6 +164,18 @@ class FloorsTest {
         .should()
         .beFreeOfCycles()
         .because("a package in a circle cannot be read, tested or replaced alone")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void onlyPaperKnowsTheLibraryForItsPages() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("zonewright.paper..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..")
+        .because("what is on a page is said in words; how it is drawn stands in one place")
         .check(PROGRAM);
   }
 

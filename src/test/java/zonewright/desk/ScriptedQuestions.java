@@ -36,6 +36,12 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> pagesToSave(Path suggestion) {
+    asked.add(suggestion.getFileName().toString());
+    return file;
+  }
+
+  @Override
   public Optional<Path> fileToExport(String suggestion) {
     asked.add(suggestion);
     return file;

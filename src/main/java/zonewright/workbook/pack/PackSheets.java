@@ -8,7 +8,14 @@ import java.util.Optional;
 /** Which sheets there are to hand over: the one list of them, in the order of the pack. */
 public final class PackSheets {
   private static final List<PackSheet> ALL =
-      List.of(new CoverSheet(), new TimetableSheet(), new ScheduleCardSheet(), new AboutSheet());
+      List.of(
+          new CoverSheet(),
+          new TimetableSheet(),
+          new ScheduleCardSheet(),
+          new ControllerFactsSheet(),
+          new MonthPercentsSheet(),
+          new CommissioningSheet(),
+          new AboutSheet());
 
   private PackSheets() {}
 
