@@ -4,9 +4,13 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
+import zonewright.workbook.pack.PackSheet;
+import zonewright.workbook.pack.PackSheets;
 
 /** Design files, with complaints in place of exceptions. */
 final class DesignFiles {
@@ -31,13 +35,41 @@ final class DesignFiles {
   }
 
   /**
+   * Makes sure that a workbook may be written.
+   *
+   * @param replace whether a file that is there may be written over
+   * @throws Complaint when it may not, or when its name has another ending
+   */
+  static void mayWrite(Path path, boolean replace) {
+    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+      throw new Complaint(
+          ExitCode.USAGE, "A workbook's name ends in .xlsx; write for example " + path + ".xlsx.");
+    }
+    if (Files.exists(path) && !replace) {
+      throw new Complaint(
+          ExitCode.FILE,
+          "%s is there already; add --replace to write over it, or choose another name."
+              .formatted(path));
+    }
+  }
+
+  /**
    * Writes a design.
    *
    * @throws Complaint when that fails
    */
   static void write(Design design, Path path) {
+    write(design, path, PackSheets.standing());
+  }
+
+  /**
+   * Writes a design with sheets beside it.
+   *
+   * @throws Complaint when that fails
+   */
+  static void write(Design design, Path path, List<PackSheet> sheets) {
     try {
-      DesignFile.write(design, path);
+      DesignFile.write(design, path, sheets);
     } catch (DesignFileException problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
     }

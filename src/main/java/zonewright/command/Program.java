@@ -36,6 +36,7 @@ public final class Program {
             .addSubcommand(new CalculateCommand())
             .addSubcommand(new FindingsCommand())
             .addSubcommand(new WriteCommand())
+            .addSubcommand(new PackCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new GuideCommand())

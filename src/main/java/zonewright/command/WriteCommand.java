@@ -1,9 +1,7 @@
 package zonewright.command;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,16 +40,7 @@ final class WriteCommand extends Task {
   @Override
   public Integer call() {
     PrintWriter err = err();
-    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-      throw new Complaint(
-          ExitCode.USAGE, "A workbook's name ends in .xlsx; write for example " + path + ".xlsx.");
-    }
-    if (Files.exists(path) && !replace) {
-      throw new Complaint(
-          ExitCode.FILE,
-          "%s is there already; add --replace to write over it, or choose another name."
-              .formatted(path));
-    }
+    DesignFiles.mayWrite(path, replace);
     Design design = source.design(from, err);
     DesignFiles.write(design, path);
     out().println("Written: " + path);

@@ -51,6 +51,7 @@ final class DeskWindow {
   private final Panels panels;
   private final Errands errands = new Errands(foot::busy);
   private final FileKeeper keeper;
+  private final HandOver handOver;
   private final Menus menus;
   private final ColumnGuide guide;
   private final Timer findingsLater;
@@ -64,15 +65,11 @@ final class DeskWindow {
     findings = new FindingsPane(this::followToFinding);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
+    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    handOver = new HandOver(open, shelf, errands, questions, messages);
     keeper =
         new FileKeeper(
-            open,
-            shelf,
-            errands,
-            asked.orElseGet(() -> new FileQuestions(frame)),
-            messages,
-            memory,
-            new Curtain(frame.getRootPane()));
+            open, shelf, errands, questions, messages, memory, new Curtain(frame.getRootPane()));
     guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
     findingsLater = new Timer(FINDINGS_DELAY_MILLIS, event -> refreshFindings());
     findingsLater.setRepeats(false);
@@ -273,6 +270,12 @@ final class DeskWindow {
   void saveAs() {
     deck.front().finishTyping();
     keeper.saveAs(() -> {});
+  }
+
+  /** Returns what writes copies to hand over, with what is being typed finished. */
+  HandOver handOver() {
+    deck.front().finishTyping();
+    return handOver;
   }
 
   /** Closes the window, unless something would be lost and the person thinks better of it. */

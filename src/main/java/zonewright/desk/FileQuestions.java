@@ -4,11 +4,13 @@ import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import zonewright.workbook.pack.PackSheet;
 
 /** Asks with dialogs. */
 final class FileQuestions implements Questions {
@@ -79,6 +81,11 @@ final class FileQuestions implements Questions {
     String name = file.getFileName().toString();
     String low = name.toLowerCase(Locale.ROOT);
     return low.endsWith(".png") || low.endsWith(".svg") ? file : file.resolveSibling(name + usual);
+  }
+
+  @Override
+  public Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets) {
+    return SheetChoice.ask(window, sheets);
   }
 
   private Optional<Path> chosen(JFileChooser chooser, int answer) {

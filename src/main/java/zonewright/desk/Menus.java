@@ -90,6 +90,11 @@ final class Menus {
     menu.addSeparator();
     menu.add(item(save));
     menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
+    JMenu handOver = new JMenu("Hand over");
+    handOver.add(item(new Deed("Whole pack …", () -> window.handOver().whole())));
+    handOver.add(item(new Deed("Chosen sheets …", () -> window.handOver().chosen())));
+    handOver.add(item(new Deed("Copy for the client …", () -> window.handOver().forClient())));
+    menu.add(handOver);
     menu.addSeparator();
     menu.add(item(new Deed("Export picture …", window::exportPicture).keys("ctrl E")));
     menu.addSeparator();

@@ -1,7 +1,9 @@
 package zonewright.desk;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import zonewright.workbook.pack.PackSheet;
 
 /** What the window must ask a person. */
 interface Questions {
@@ -17,6 +19,9 @@ interface Questions {
 
   /** Asks which file to open; none where the person thinks better of it. */
   Optional<Path> fileToOpen();
+
+  /** Asks which of the sheets to hand over; none where the person thinks better of it. */
+  Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets);
 
   /** Asks where to save; none where the person thinks better of it. */
   Optional<Path> fileToSave(String suggestion);

@@ -3,6 +3,7 @@ package zonewright.desk;
 import java.nio.file.Path;
 import java.util.List;
 import zonewright.design.Design;
+import zonewright.workbook.pack.PackSheet;
 
 /** Where designs are kept; called away from the window's thread. */
 interface Shelf {
@@ -26,6 +27,9 @@ interface Shelf {
 
   /** Keeps a design. */
   void put(Design design, Path file) throws Refused;
+
+  /** Writes a copy of a design with sheets to hand over beside it. */
+  void handOver(Design design, Path file, List<PackSheet> sheets) throws Refused;
 
   /** Reads a design. */
   Taken take(Path file) throws Refused;

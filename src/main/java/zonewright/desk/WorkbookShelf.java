@@ -1,10 +1,12 @@
 package zonewright.desk;
 
 import java.nio.file.Path;
+import java.util.List;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.ReadingReport;
+import zonewright.workbook.pack.PackSheet;
 
 /** Keeps designs as workbooks. */
 final class WorkbookShelf implements Shelf {
@@ -12,6 +14,15 @@ final class WorkbookShelf implements Shelf {
   public void put(Design design, Path file) throws Refused {
     try {
       DesignFile.write(design, file);
+    } catch (DesignFileException problem) {
+      throw new Refused(problem.getMessage(), problem);
+    }
+  }
+
+  @Override
+  public void handOver(Design design, Path file, List<PackSheet> sheets) throws Refused {
+    try {
+      DesignFile.write(design, file, sheets);
     } catch (DesignFileException problem) {
       throw new Refused(problem.getMessage(), problem);
     }

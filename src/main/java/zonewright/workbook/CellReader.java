@@ -13,6 +13,7 @@ import zonewright.sheet.Entry;
 import zonewright.units.QuantityText;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.ColumnFormulas;
 
 /** Reads what was typed into a cell; what is no number where one belongs is kept as it stands. */
 final class CellReader {

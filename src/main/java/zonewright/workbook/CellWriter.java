@@ -8,6 +8,10 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.Styles;
 
 /** Puts what a book holds into cells: entries as they are, formulas with the result they have. */
 final class CellWriter {

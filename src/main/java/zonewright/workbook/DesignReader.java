@@ -22,6 +22,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.ColumnFormulas;
 
 /** Makes a design from a workbook: takes what was typed, calculates anew, and tells the rest. */
 final class DesignReader {
@@ -71,6 +72,7 @@ final class DesignReader {
     this.cells = new CellReader(system, notes, new ColumnFormulas(blueprint, system));
     this.design = Design.blank(system);
     known.add("About");
+    known.addAll(MadeSheets.in(workbook));
     known.add(GuideSheet.TITLE);
     IrrigationSheets.referenceTables().forEach(table -> known.add(table.name()));
   }

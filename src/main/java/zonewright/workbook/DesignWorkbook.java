@@ -19,6 +19,12 @@ import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.Protection;
+import zonewright.workbook.kit.Styles;
+import zonewright.workbook.pack.PackBook;
+import zonewright.workbook.pack.PackSheet;
 
 /** Makes the workbook of a design, in memory. */
 final class DesignWorkbook {
@@ -30,6 +36,9 @@ final class DesignWorkbook {
 
   private static final int FORMAT = 1;
 
+  private final Design design;
+  private final List<PackSheet> selection;
+  private final PackBook pack;
   private final Book book;
   private final Blueprint blueprint;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
@@ -38,19 +47,23 @@ final class DesignWorkbook {
   private final String project;
   private int tables;
 
-  private DesignWorkbook(Design design) {
+  private DesignWorkbook(Design design, List<PackSheet> selection) {
+    this.design = design;
+    this.selection = selection.stream().filter(sheet -> sheet.lacks(design).isEmpty()).toList();
     this.book = design.book();
     this.blueprint = book.blueprint();
     this.formulas = new ColumnFormulas(blueprint, book.system());
-    this.project =
-        book.entry(Facts.PROJECT_NAME.reference(), 0) instanceof Entry.Words words
-            ? words.text()
-            : "Irrigation design without a name";
+    this.pack = new PackBook(design, styles, formulas, workbook::createSheet);
+    this.project = pack.project();
   }
 
-  /** Returns the workbook of a design; whoever asks for it closes it. */
-  static XSSFWorkbook of(Design design) {
-    return new DesignWorkbook(design).make();
+  /**
+   * Returns the workbook of a design; whoever asks for it closes it.
+   *
+   * @param selection the sheets beside the design's own, in their order
+   */
+  static XSSFWorkbook of(Design design, List<PackSheet> selection) {
+    return new DesignWorkbook(design, selection).make();
   }
 
   private XSSFWorkbook make() {
@@ -59,25 +72,27 @@ final class DesignWorkbook {
     Validations validations = new Validations(book.system(), lists());
     SingleSheet singles = new SingleSheet(workbook, book, styles, formulas, validations);
     TableSheet rows = new TableSheet(workbook, book, styles, formulas, validations);
-    protect(new AboutSheet(workbook, styles).write(book, project));
+    selection.stream().filter(PackSheet::leads).forEach(sheet -> sheet.write(pack));
     boolean first = true;
     for (TableDefinition table : inOrder()) {
       if (table.single()) {
-        protect(singles.write(table, project, first));
+        Protection.on(singles.write(table, project, first));
         first = false;
       } else {
         XSSFSheet sheet = rows.write(table, ++tables, project);
         if (table.rows() instanceof TableDefinition.Rows.Named) {
-          protect(sheet);
+          Protection.on(sheet);
         }
       }
     }
+    selection.stream().filter(sheet -> !sheet.leads()).forEach(sheet -> sheet.write(pack));
     ReferenceSheet references = new ReferenceSheet(workbook, styles, book.system(), lookedUp());
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
-      protect(references.write(table, ++tables, project));
+      Protection.on(references.write(table, ++tables, project));
     }
-    protect(new GuideSheet(workbook, styles).write(blueprint, book.system(), project));
+    Protection.on(new GuideSheet(workbook, styles).write(blueprint, book.system(), project));
     properties();
+    MadeSheets.note(workbook, pack.made());
     workbook.setForceFormulaRecalculation(true);
     workbook.setActiveSheet(0);
     return workbook;
@@ -117,18 +132,6 @@ final class DesignWorkbook {
             column ->
                 blueprint.dependencies(column).ifPresent(needs -> all.addAll(needs.published())));
     return all;
-  }
-
-  /** Protected without a password: what is calculated cannot be overwritten by a slip. */
-  private static void protect(XSSFSheet sheet) {
-    sheet.enableLocking();
-    sheet.lockFormatCells(false);
-    sheet.lockFormatColumns(false);
-    sheet.lockFormatRows(false);
-    sheet.lockAutoFilter(false);
-    sheet.lockSort(false);
-    sheet.lockSelectLockedCells(false);
-    sheet.lockSelectUnlockedCells(false);
   }
 
   private void properties() {

@@ -11,6 +11,10 @@ import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.Styles;
 
 /** Every column explained: what it means, how it is calculated, and where that comes from. */
 final class GuideSheet {

@@ -9,6 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Column;
+import zonewright.workbook.kit.Styles;
 
 /** Looks that follow from what stands in a cell: typed over a default, or no number. */
 final class Highlights {

@@ -14,6 +14,11 @@ import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
+import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.ExcelTable;
+import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.Styles;
 
 /**
  * A table of the trade as a sheet: what the design's formulas look up, each row with its source.

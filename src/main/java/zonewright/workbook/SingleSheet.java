@@ -10,6 +10,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** A one-row table as a sheet: a line for each column, its cell known by a name. */
 final class SingleSheet {
@@ -75,7 +80,7 @@ final class SingleSheet {
     }
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    sheet.setTabColor(Styles.colour(Look.INPUT_HEADING.fill));
+    sheet.setTabColor(Styles.colour(Look.INPUT_HEADING.fill()));
     Paper.set(sheet, project, book.system(), true, 1);
     return sheet;
   }

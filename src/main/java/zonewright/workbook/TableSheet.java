@@ -11,6 +11,11 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.ExcelTable;
+import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.Styles;
 
 /** A table with many rows as a sheet: bands, headings, and a row for each row. */
 final class TableSheet {
@@ -81,7 +86,7 @@ final class TableSheet {
     sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     int pages = (columns.size() + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
-    sheet.setTabColor(Styles.colour(Look.HEADING.fill));
+    sheet.setTabColor(Styles.colour(Look.HEADING.fill()));
     Paper.set(sheet, project, book.system(), true, pages);
     return sheet;
   }

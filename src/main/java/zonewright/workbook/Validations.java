@@ -12,6 +12,7 @@ import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellText;
 
 /** Lists to choose from and ranges to keep to, with what to say about them. */
 final class Validations {
@@ -43,10 +44,11 @@ final class Validations {
     validation.setEmptyCellAllowed(true);
     validation.setErrorStyle(DataValidation.ErrorStyle.STOP);
     validation.setShowErrorBox(column.content() != Column.Content.WORDS);
-    validation.createErrorBox(shortened(column.name(), LONGEST_TITLE), wrong(column));
+    validation.createErrorBox(CellText.shortened(column.name(), LONGEST_TITLE), wrong(column));
     validation.setShowPromptBox(true);
     validation.createPromptBox(
-        shortened(column.name(), LONGEST_TITLE), shortened(column.meaning(), LONGEST_MESSAGE));
+        CellText.shortened(column.name(), LONGEST_TITLE),
+        CellText.shortened(column.meaning(), LONGEST_MESSAGE));
     // The library has this flag the wrong way round for the newer format.
     validation.setSuppressDropDownArrow(true);
     sheet.addValidationData(validation);
@@ -95,11 +97,7 @@ final class Validations {
             .map(
                 bounds -> column.name() + " must be " + bounds.inWords(column.kind(), system) + ".")
             .orElse("Type a number.");
-    return shortened(sentence, LONGEST_MESSAGE - 30);
-  }
-
-  private static String shortened(String words, int most) {
-    return words.length() <= most ? words : words.substring(0, most - 2) + " …";
+    return CellText.shortened(sentence, LONGEST_MESSAGE - 30);
   }
 
   /** Returns the words of a list as cells of a sheet. */

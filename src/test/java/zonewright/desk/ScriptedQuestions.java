@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import zonewright.workbook.pack.PackSheet;
 
 /** Answers for a person, and notes what was asked. */
 final class ScriptedQuestions implements Questions {
@@ -20,6 +21,11 @@ final class ScriptedQuestions implements Questions {
   @Override
   public Optional<Path> fileToOpen() {
     return file;
+  }
+
+  @Override
+  public Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets) {
+    return Optional.of(sheets.stream().filter(PackSheet::standing).toList());
   }
 
   @Override

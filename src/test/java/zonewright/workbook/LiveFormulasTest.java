@@ -28,6 +28,8 @@ import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.spreadsheet.CachedResults;
 import zonewright.spreadsheet.SpreadsheetProgram;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** An independent spreadsheet program gets from our formulas what our engine gets. */
 class LiveFormulasTest {

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
@@ -10,7 +10,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumn;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableStyleInfo;
 
 /** A range of cells made into a named table with filters, whose formulas new rows take over. */
-final class ExcelTable {
+public final class ExcelTable {
   private final CTTable table;
 
   private ExcelTable(CTTable table) {
@@ -22,7 +22,7 @@ final class ExcelTable {
    *
    * @param number a number no other table of the workbook has, from 1
    */
-  static ExcelTable make(
+  public static ExcelTable make(
       XSSFSheet sheet, String name, int number, int headingRow, int lastRow, int columns) {
     AreaReference area =
         new AreaReference(
@@ -46,7 +46,7 @@ final class ExcelTable {
   }
 
   /** Says which formula a new row gets in a column. */
-  void calculates(int position, String formula) {
+  public void calculates(int position, String formula) {
     CTTableColumn column = table.getTableColumns().getTableColumnArray(position);
     column.addNewCalculatedColumnFormula().setStringValue(formula);
   }

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import org.apache.poi.ss.usermodel.Footer;
 import org.apache.poi.ss.usermodel.PageMargin;
@@ -7,7 +7,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import zonewright.units.UnitSystem;
 
 /** How a sheet comes out on paper. */
-final class Paper {
+public final class Paper {
   private Paper() {}
 
   /**
@@ -16,7 +16,7 @@ final class Paper {
    * @param project what the project is called
    * @param pagesWide over how many pages its columns go
    */
-  static void set(
+  public static void set(
       XSSFSheet sheet, String project, UnitSystem system, boolean landscape, int pagesWide) {
     PrintSetup setup = sheet.getPrintSetup();
     boolean large = pagesWide > 1;

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  *
  * <p>Source: ECMA-376 part 1, 22.4.2.4 (bstr).
  */
-final class CellText {
+public final class CellText {
   /** No cell holds more letters; encoding may make several of one. */
   private static final int LONGEST = 32_767;
 
@@ -18,14 +18,14 @@ final class CellText {
   private CellText() {}
 
   /** Words that no cell can hold; the message is a sentence for a designer. */
-  static final class TooLong extends RuntimeException {
+  public static final class TooLong extends RuntimeException {
     TooLong(String sentence) {
       super(sentence);
     }
   }
 
   /** Returns {@code words} so that a reader gets them back letter by letter. */
-  static String encoded(String words) {
+  public static String encoded(String words) {
     if (words.length() > LONGEST / 2) {
       throw new TooLong(
           "a cell holds %s letters (“%s …”); a workbook takes at most %s."
@@ -53,7 +53,12 @@ final class CellText {
   }
 
   /** Says whether a spreadsheet would take the words for a formula were they typed. */
-  static boolean looksLikeFormula(String words) {
+  public static boolean looksLikeFormula(String words) {
     return !words.isEmpty() && "=+-@".indexOf(words.charAt(0)) >= 0;
+  }
+
+  /** Returns words cut to so many letters, with an ellipsis where some are gone. */
+  public static String shortened(String words, int most) {
+    return words.length() <= most ? words : words.substring(0, most - 2) + " …";
   }
 }

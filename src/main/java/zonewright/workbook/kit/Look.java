@@ -1,7 +1,7 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 /** The ways a cell can look. */
-enum Look {
+public enum Look {
   /** The name of the file or of a sheet. */
   TITLE(null, "24443C", 16, true, false, false),
   /** The group a column or a line stands in. */
@@ -36,12 +36,23 @@ enum Look {
     this.wrapped = wrapped;
   }
 
+  /** Says whether its words go on in a line of their own where they are too long. */
+  public boolean wrapped() {
+    return wrapped;
+  }
+
+  /** Returns its fill as six hexadecimal digits, or nothing where it has none. */
+  public String fill() {
+    return fill;
+  }
+
   /** Says whether a person types into such a cell. */
-  boolean typed() {
+  public boolean typed() {
     return this == INPUT || this == INPUT_WORDS || this == DEFAULT;
   }
 
-  boolean heading() {
+  /** Says whether it stands over a column. */
+  public boolean heading() {
     return this == HEADING || this == INPUT_HEADING;
   }
 }

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -17,7 +17,7 @@ import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 
 /** Cell styles, each made once. */
-final class Styles {
+public final class Styles {
   private static final String TYPEFACE = "Arial";
   private static final String LINE = "D9DEDA";
 
@@ -27,7 +27,8 @@ final class Styles {
 
   private record Key(Look look, String format, boolean literal) {}
 
-  Styles(XSSFWorkbook workbook) {
+  /** Prepares for one workbook and sets its usual typeface. */
+  public Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
     XSSFFont usual = workbook.getFontAt(0);
     usual.setFontName(TYPEFACE);
@@ -35,19 +36,19 @@ final class Styles {
   }
 
   /** Returns a style for words. */
-  XSSFCellStyle of(Look look) {
+  public XSSFCellStyle of(Look look) {
     return of(look, "General", false);
   }
 
   /** Returns a style for numbers shown in {@code format}. */
-  XSSFCellStyle of(Look look, String format) {
+  public XSSFCellStyle of(Look look, String format) {
     return of(look, format, false);
   }
 
   /**
    * Returns a style for words that a spreadsheet could take for a formula were they typed again.
    */
-  XSSFCellStyle literal(Look look) {
+  public XSSFCellStyle literal(Look look) {
     return of(look, "General", true);
   }
 
@@ -98,19 +99,19 @@ final class Styles {
   }
 
   /** Returns a colour from six hexadecimal digits. */
-  static XSSFColor colour(String digits) {
+  public static XSSFColor colour(String digits) {
     return new XSSFColor(HexFormat.of().parseHex(digits), null);
   }
 
   /** Returns the number format of a column's cells. */
-  static String format(Column column, UnitSystem system) {
+  public static String format(Column column, UnitSystem system) {
     return column.content() == Column.Content.NUMBER
         ? format(column.kind(), column.decimals(system))
         : "General";
   }
 
   /** Returns the number format of a kind with the decimals given. */
-  static String format(QuantityKind kind, int decimals) {
+  public static String format(QuantityKind kind, int decimals) {
     String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
     return kind.percent() ? "0" + places + "%" : "#,##0" + places;
   }

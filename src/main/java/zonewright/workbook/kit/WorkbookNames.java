@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import java.util.List;
 import java.util.Optional;
@@ -14,17 +14,18 @@ import zonewright.sheet.WordList;
 import zonewright.units.UnitSystem;
 
 /** What the workbook calls things: tables by title, columns by heading, single cells by a name. */
-final class WorkbookNames implements SpreadsheetNames {
+public final class WorkbookNames implements SpreadsheetNames {
   private final Blueprint blueprint;
   private final UnitSystem system;
 
-  WorkbookNames(Blueprint blueprint, UnitSystem system) {
+  /** Prepares for the sheets of a blueprint in one unit system. */
+  public WorkbookNames(Blueprint blueprint, UnitSystem system) {
     this.blueprint = blueprint;
     this.system = system;
   }
 
   /** Returns the defined name of a cell of a one-row table, such as {@code Site_Peak_month}. */
-  static String defined(TableDefinition table, Column column) {
+  public static String defined(TableDefinition table, Column column) {
     String words = column.name().replaceAll("[^\\p{L}\\p{N}]+", "_").replaceAll("^_|_$", "");
     return table.title() + "_" + words;
   }

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import java.util.function.DoublePredicate;
 import zonewright.formula.Formula;
@@ -6,14 +6,14 @@ import zonewright.formula.ReferenceTable;
 import zonewright.units.UnitSystem;
 
 /** Tells whether a default can only take values that keep to a range. */
-final class DefaultRange {
+public final class DefaultRange {
   private DefaultRange() {}
 
   /**
    * Returns whether every value {@code plain} can take is {@code fine}; where that cannot be seen
    * from constants and tables alone, it says no.
    */
-  static boolean within(Formula plain, UnitSystem system, DoublePredicate fine) {
+  public static boolean within(Formula plain, UnitSystem system, DoublePredicate fine) {
     if (plain instanceof Formula.Constant constant) {
       return fine.test(constant.value());
     }

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.workbook.kit;
 
 import java.util.HashMap;
 import java.util.List;
@@ -13,18 +13,24 @@ import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
 
 /** The formula that stands in the cells of a column, made once for each column. */
-final class ColumnFormulas {
+public final class ColumnFormulas {
   private final WorkbookNames names;
   private final UnitSystem system;
   private final Map<Reference, String> known = new HashMap<>();
 
-  ColumnFormulas(Blueprint blueprint, UnitSystem system) {
+  /** Prepares for the sheets of a blueprint in one unit system. */
+  public ColumnFormulas(Blueprint blueprint, UnitSystem system) {
     this.names = new WorkbookNames(blueprint, system);
     this.system = system;
   }
 
+  /** Returns what the workbook calls cells, columns and tables. */
+  public WorkbookNames names() {
+    return names;
+  }
+
   /** Returns the text, without the equals sign, of a column that has a formula. */
-  String text(Column column) {
+  public String text(Column column) {
     return known.computeIfAbsent(column.reference(), any -> make(column));
   }
 

@@ -1,0 +1,69 @@
+package zonewright.workbook.pack;
+
+import zonewright.formula.Outcome;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.ColumnFormulas;
+
+/**
+ * How formulas refer to cells of the design: by names and table headings, so that they hold where
+ * rows are sorted, columns moved, or rows added in another program.
+ */
+public final class Live {
+  private final Book book;
+  private final ColumnFormulas formulas;
+
+  Live(Book book, ColumnFormulas formulas) {
+    this.book = book;
+    this.formulas = formulas;
+  }
+
+  private boolean single(Column column) {
+    return book.blueprint().table(column.reference().table()).single();
+  }
+
+  /**
+   * Returns the text for all cells of a column, such as {@code Zones[Cycles]}; for one of a one-row
+   * table the name of its cell, such as {@code Site_Peak_month}.
+   */
+  public String all(Column column) {
+    return formulas.names().column(column.reference());
+  }
+
+  /** Returns the text for the cell in a row, counted from 0 in the order of the design. */
+  public String at(Column column, int row) {
+    return single(column) ? all(column) : "INDEX(%s,%s)".formatted(all(column), row + 1);
+  }
+
+  /**
+   * Returns the text for the cell in the row whose name stands in a cell of the page: it follows
+   * the row when the table is sorted, and is an error where the row is gone.
+   *
+   * @param nameCell where the name stands, such as {@code $B5}
+   */
+  public String ofRowNamed(Column column, String nameCell) {
+    TableDefinition table = book.blueprint().table(column.reference().table());
+    return "INDEX(%s,MATCH(%s,%s,0))"
+        .formatted(all(column), nameCell, all(table.key().orElseThrow()));
+  }
+
+  /** Returns what a cell of the design shows, as number or words, for the result of a formula. */
+  Result result(Column column, int row) {
+    double number = book.number(column.reference(), row);
+    if (column.content() == Column.Content.NUMBER && !Double.isNaN(number)) {
+      return new Result(number, "");
+    }
+    Outcome outcome = book.outcome(column.reference(), row);
+    String words =
+        outcome instanceof Outcome.Words text
+            ? text.text()
+            : outcome instanceof Outcome.NotApplicable not
+                ? not.shown()
+                : outcome instanceof Outcome.Blank ? "" : "not known yet";
+    return new Result(Double.NaN, words);
+  }
+
+  /** A number, or words where there is none. */
+  record Result(double number, String words) {}
+}

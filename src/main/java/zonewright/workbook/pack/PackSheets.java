@@ -1,0 +1,43 @@
+package zonewright.workbook.pack;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Which sheets there are to hand over: the one list of them, in the order of the pack. */
+public final class PackSheets {
+  private static final List<PackSheet> ALL = List.of(new CoverSheet(), new AboutSheet());
+
+  private PackSheets() {}
+
+  /** Returns all of them in the order in which they stand in a workbook. */
+  public static List<PackSheet> all() {
+    return ALL;
+  }
+
+  /** Returns those that stand in every design file. */
+  public static List<PackSheet> standing() {
+    return ALL.stream().filter(PackSheet::standing).toList();
+  }
+
+  /** Returns those a client may get. */
+  public static List<PackSheet> forClient() {
+    return ALL.stream().filter(sheet -> sheet.audience() == Audience.CLIENT).toList();
+  }
+
+  /** Returns those named and those that always stand, in the order of the pack. */
+  public static List<PackSheet> chosen(Collection<PackSheet> wanted) {
+    return ALL.stream().filter(sheet -> sheet.standing() || wanted.contains(sheet)).toList();
+  }
+
+  /** Returns the sheet of a word or a title; capitals do not matter. */
+  public static Optional<PackSheet> named(String written) {
+    String plain = written.strip().toLowerCase(Locale.ROOT);
+    return ALL.stream()
+        .filter(
+            sheet ->
+                sheet.word().equals(plain) || sheet.title().toLowerCase(Locale.ROOT).equals(plain))
+        .findFirst();
+  }
+}

@@ -1,0 +1,124 @@
+package zonewright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import zonewright.design.Design;
+import zonewright.units.UnitSystem;
+import zonewright.workbook.pack.Audience;
+import zonewright.workbook.pack.PackSheet;
+import zonewright.workbook.pack.PackSheets;
+
+/** The sheets that are handed over: complete, for whom they are meant, and never read back. */
+class PackTest {
+  @TempDir Path folder;
+
+  private Path written(Design design, List<PackSheet> sheets) throws DesignFileException {
+    Path file = folder.resolve("pack.xlsx");
+    DesignFile.write(design, file, sheets);
+    return file;
+  }
+
+  private static List<String> titles(Path file) throws IOException {
+    List<String> titles = new ArrayList<>();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      workbook.forEach(sheet -> titles.add(sheet.getSheetName()));
+    }
+    return titles;
+  }
+
+  @Test
+  void wordsAndTitlesAreAllDifferentAndShortEnoughForASheet() {
+    Set<String> known = new HashSet<>();
+    for (PackSheet sheet : PackSheets.all()) {
+      assertThat(known.add(sheet.word())).as(sheet.word()).isTrue();
+      assertThat(known.add(sheet.title())).as(sheet.title()).isTrue();
+      assertThat(sheet.word()).matches("[a-z]+(-[a-z]+)*");
+      assertThat(sheet.title().length()).as(sheet.title()).isLessThanOrEqualTo(25);
+      assertThat(sheet.about()).as("about %s", sheet.word()).endsWith(".");
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aDesignWithTheWholePackComesBackAsItWasAndNothingIsRemarkedOn(UnitSystem system)
+      throws DesignFileException {
+    Design design = Designs.demo(system);
+    DesignFile.Opened opened = DesignFile.read(written(design, PackSheets.all()));
+    assertThat(Inputs.of(opened.design())).isEqualTo(Inputs.of(design));
+    assertThat(opened.report().notes()).isEmpty();
+  }
+
+  @Test
+  void everyDesignCanBeHandedOverHoweverBroken() throws DesignFileException {
+    for (Design design : Designs.all()) {
+      assertThat(written(design, PackSheets.all())).isNotEmptyFile();
+    }
+  }
+
+  @Test
+  void aClientGetsNoSheetOfTheOffice() throws DesignFileException, IOException {
+    List<String> titles = titles(written(Designs.demo(UnitSystem.US), PackSheets.forClient()));
+    for (PackSheet sheet : PackSheets.all()) {
+      boolean there = titles.stream().anyMatch(title -> title.startsWith(sheet.title()));
+      assertThat(there).as(sheet.title()).isEqualTo(sheet.audience() == Audience.CLIENT);
+    }
+  }
+
+  @Test
+  void noFormulaOfAClientsCopyAsksForASheetThatIsNotInIt() throws DesignFileException, IOException {
+    Path file = written(Designs.demo(UnitSystem.US), PackSheets.forClient());
+    List<String> titles = titles(file);
+    List<String> left = new ArrayList<>();
+    for (PackSheet sheet : PackSheets.all()) {
+      if (titles.stream().noneMatch(title -> title.startsWith(sheet.title()))) {
+        left.add(sheet.title());
+      }
+    }
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+        XSSFSheet sheet = workbook.getSheetAt(i);
+        for (Row row : sheet) {
+          row.forEach(
+              cell -> {
+                if (cell.getCellType() == CellType.FORMULA) {
+                  String formula = ((XSSFCell) cell).getCTCell().getF().getStringValue();
+                  assertThat(left)
+                      .as("%s %s: %s", sheet.getSheetName(), cell.getAddress(), formula)
+                      .noneMatch(
+                          title -> formula.contains(title + "!") || formula.contains(title + "'!"));
+                }
+              });
+        }
+      }
+    }
+  }
+
+  @Test
+  void aPersonsOwnSheetWithTheNameOfOneOfOursIsTheirs() throws Exception {
+    Path file = written(Designs.demo(UnitSystem.US), List.of());
+    Path changed = folder.resolve("changed.xlsx");
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));
+        var stream = Files.newOutputStream(changed)) {
+      workbook.createSheet("Cover").createRow(0).createCell(0).setCellValue("mine");
+      workbook.write(stream);
+    }
+    assertThat(DesignFile.read(changed).report().lines())
+        .anyMatch(line -> line.startsWith("Cover: "));
+  }
+}
