@@ -16,6 +16,7 @@ import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
+import zonewright.formula.Matching;
 import zonewright.formula.Reference;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -143,7 +144,7 @@ public final class SiteBudget {
           .source("By definition.");
 
   private static Formula sumOver(Reference column) {
-    return new Formula.SumWhere(column, ZONE_PROGRAM.reference(), PROGRAM.reference());
+    return Matching.rows(ZONE_PROGRAM.reference(), PROGRAM.reference()).sum(column);
   }
 
   private static Column program(String id, String name, Column zone) {

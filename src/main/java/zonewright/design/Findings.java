@@ -115,7 +115,7 @@ final class Findings {
         column.formula().map(formula -> Dependencies.alwaysOf(formula).cells()).orElse(Set.of());
     for (int row = 0; row < rows.size(); row++) {
       boolean blank = rows.get(row).entry(position) instanceof Entry.Blank;
-      if (column.takesEntries() && blank && !column.isOptional()) {
+      if (table.takesEntries(column) && blank && !column.isOptional()) {
         if (words || !rows.get(row).isBlank()) {
           add(
               found,
@@ -149,7 +149,8 @@ final class Findings {
    */
   private boolean carriedOn(TableDefinition table, Set<Reference> needs, int row) {
     for (Reference need : needs) {
-      if (Double.isNaN(book.number(need, need.table().equals(table.id()) ? row : 0))) {
+      if (Double.isNaN(
+          book.number(need, book.blueprint().sameRows(need.table(), table.id()) ? row : 0))) {
         return true;
       }
     }
@@ -191,7 +192,7 @@ final class Findings {
     Object[] values = new Object[rule.shown().size()];
     for (int i = 0; i < values.length; i++) {
       Reference column = rule.shown().get(i);
-      int at = column.table().equals(rule.table()) ? row : 0;
+      int at = book.blueprint().sameRows(column.table(), rule.table()) ? row : 0;
       values[i] = book.shown(column, book.outcome(column, at));
     }
     return values;

@@ -105,8 +105,7 @@ public final class Question {
   private void enter(Column column, String text) {
     Reference reference = column.reference();
     TableDefinition table = book.blueprint().table(reference.table());
-    boolean fixedName =
-        table.rows() instanceof TableDefinition.Rows.Named && book.position(reference) == 0;
+    boolean fixedName = table.givenNames() && book.position(reference) == 0;
     if (fixedName) {
       return;
     }

@@ -171,22 +171,30 @@ final class ArithmeticKernels {
 
   /** Whole numbers, up or down. */
   static final class Rounding extends Kernel.Unary {
-    private final boolean up;
+    private final RoundingWay way;
 
-    Rounding(boolean up, Kernel operand) {
+    Rounding(RoundingWay way, Kernel operand) {
       super(operand);
-      this.up = up;
+      this.way = way;
     }
 
     @Override
     void change(double[] values, double[] target, int rows) {
-      if (up) {
-        for (int i = 0; i < rows; i++) {
-          target[i] = Math.ceil(Math.max(0, values[i] - Numbers.WHOLE_ENOUGH));
+      switch (way) {
+        case UP -> {
+          for (int i = 0; i < rows; i++) {
+            target[i] = Numbers.roundUp(values[i]);
+          }
         }
-      } else {
-        for (int i = 0; i < rows; i++) {
-          target[i] = Math.floor(values[i] + Numbers.WHOLE_ENOUGH);
+        case DOWN -> {
+          for (int i = 0; i < rows; i++) {
+            target[i] = Numbers.roundDown(values[i]);
+          }
+        }
+        case NEAREST -> {
+          for (int i = 0; i < rows; i++) {
+            target[i] = Numbers.roundNearest(values[i]);
+          }
         }
       }
     }

@@ -18,6 +18,8 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   }
 
   private final Set<ReferenceTable.Numbers> published = new LinkedHashSet<>();
+  private final Set<Matching.Pair> pairs = new LinkedHashSet<>();
+  private final Set<Formula.Find> finds = new LinkedHashSet<>();
 
   /** Returns what {@code formula} depends on. */
   public static Dependencies of(Formula formula) {
@@ -50,6 +52,16 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   /** Returns the columns all of whose cells count. */
   public Set<Reference> columns() {
     return columns;
+  }
+
+  /** Returns the words it holds against each other. */
+  public Set<Matching.Pair> pairs() {
+    return pairs;
+  }
+
+  /** Returns the rows of other tables it finds by name. */
+  public Set<Formula.Find> finds() {
+    return finds;
   }
 
   /** Returns the columns of reference tables it looks numbers up in. */
@@ -137,10 +149,29 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   }
 
   @Override
-  public Void sumWhere(Formula.SumWhere sum) {
-    columns.add(sum.column());
-    columns.add(sum.word());
-    cells.add(sum.key());
+  public Void where(Formula.Where where) {
+    columns.add(where.column());
+    for (Matching.Pair pair : where.matching().pairs()) {
+      columns.add(pair.word());
+      cells.add(pair.key());
+      pairs.add(pair);
+    }
+    where
+        .matching()
+        .limit()
+        .ifPresent(
+            limit -> {
+              columns.add(limit.column());
+              limit.than().read(this);
+            });
+    return null;
+  }
+
+  @Override
+  public Void find(Formula.Find find) {
+    columns.add(find.column());
+    cells.add(find.word());
+    finds.add(find);
     return null;
   }
 

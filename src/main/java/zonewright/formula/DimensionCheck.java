@@ -95,7 +95,9 @@ final class DimensionCheck implements Reading<DimensionCheck.Found>, ConditionRe
 
   @Override
   public Found function(Formula.Function function) {
-    return pure(function.operand(), function.kind().words());
+    return function.kind().keepsUnit()
+        ? function.operand().read(this)
+        : pure(function.operand(), function.kind().words());
   }
 
   @Override
@@ -139,8 +141,17 @@ final class DimensionCheck implements Reading<DimensionCheck.Found>, ConditionRe
   }
 
   @Override
-  public Found sumWhere(Formula.SumWhere sum) {
-    return found(sum.column().kind().dimension());
+  public Found where(Formula.Where where) {
+    where
+        .matching()
+        .limit()
+        .ifPresent(limit -> alike(new Formula.Cell(limit.column()), limit.than(), "compare"));
+    return found(where.kind().keepsUnit() ? where.column().kind().dimension() : Dimension.NONE);
+  }
+
+  @Override
+  public Found find(Formula.Find find) {
+    return found(find.column().kind().dimension());
   }
 
   @Override

@@ -160,11 +160,8 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
             ? " = " + QuantityText.readable(amount.value(), 2)
             : "";
     return new Part(
-        changed(operand.outcome(), rounding.up() ? Numbers::roundUp : Numbers::roundDown),
-        new Text(
-            "%s%s, rounded %s"
-                .formatted(operand.text().words(), before, rounding.up() ? "up" : "down"),
-            0));
+        changed(operand.outcome(), rounding.way()::of),
+        new Text("%s%s, %s".formatted(operand.text().words(), before, rounding.way().words()), 0));
   }
 
   @Override
@@ -276,9 +273,33 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   }
 
   @Override
-  public Part sumWhere(Formula.SumWhere sum) {
-    Outcome outcome = row.summed(sum);
-    return new Part(outcome, total(sum.column(), outcome, row, "sum of " + sum.column().name()));
+  public Part where(Formula.Where where) {
+    Matching matching = where.matching();
+    Outcome held = new Outcome.Amount(0);
+    Outcome than = held;
+    for (Matching.Pair pair : matching.pairs()) {
+      Outcome key = row.outcome(pair.key());
+      held = key instanceof Outcome.Words ? held : worse(held, key);
+    }
+    if (matching.limit().isPresent()) {
+      than = matching.limit().get().than().read(this).outcome();
+      held = worse(held, than);
+    }
+    Outcome outcome = held instanceof Outcome.Amount ? row.matched(where, than.number()) : held;
+    boolean number = outcome instanceof Outcome.Amount;
+    String words = PrintedText.of(where);
+    return new Part(
+        outcome,
+        where.kind().keepsUnit()
+            ? total(where.column(), outcome, row, words)
+            : Text.closed(number ? QuantityText.exact(outcome.number()) : words));
+  }
+
+  @Override
+  public Part find(Formula.Find find) {
+    Outcome word = row.outcome(find.word());
+    Outcome outcome = word instanceof Outcome.Words ? row.found(find) : word;
+    return new Part(outcome, Text.closed(printed(find.column(), outcome)));
   }
 
   @Override

@@ -2,6 +2,7 @@ package zonewright.formula;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Optional;
 import zonewright.formula.Condition.ConditionReading;
 import zonewright.units.Scale;
 import zonewright.units.Unit;
@@ -133,7 +134,7 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
   public Scaled rounding(Formula.Rounding rounding) {
     Scale scale = rounding.unit().size();
     Formula operand = brought(rounding.operand().read(this), scale);
-    return new Scaled(new Formula.Rounding(rounding.up(), operand, Units.ONE), scale);
+    return new Scaled(new Formula.Rounding(rounding.way(), operand, Units.ONE), scale);
   }
 
   @Override
@@ -143,7 +144,9 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
 
   @Override
   public Scaled function(Formula.Function function) {
-    return new Scaled(new Formula.Function(function.kind(), pure(function.operand())), Scale.ONE);
+    Scaled operand = function.operand().read(this);
+    Scale scale = function.kind().keepsUnit() ? operand.scale() : Scale.ONE;
+    return new Scaled(new Formula.Function(function.kind(), brought(operand, scale)), scale);
   }
 
   @Override
@@ -192,8 +195,25 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
   }
 
   @Override
-  public Scaled sumWhere(Formula.SumWhere sum) {
-    return new Scaled(sum, sum.column().kind().unit(system).size());
+  public Scaled where(Formula.Where where) {
+    Matching matching = where.matching();
+    Optional<Matching.Limit> limit =
+        matching
+            .limit()
+            .map(
+                each ->
+                    new Matching.Limit(
+                        each.column(),
+                        each.comparator(),
+                        in(each.than(), system, each.column().kind().unit(system))));
+    return new Scaled(
+        new Formula.Where(where.kind(), where.column(), new Matching(matching.pairs(), limit)),
+        where.kind().keepsUnit() ? where.column().kind().unit(system).size() : Scale.ONE);
+  }
+
+  @Override
+  public Scaled find(Formula.Find find) {
+    return new Scaled(find, find.column().kind().unit(system).size());
   }
 
   @Override

@@ -60,8 +60,8 @@ public sealed interface Formula {
     }
   }
 
-  /** A whole number of {@code unit}, up or down; see {@link Numbers#roundUp}. */
-  record Rounding(boolean up, Formula operand, Unit unit) implements Formula {
+  /** A whole number of {@code unit}; see {@link Numbers}. */
+  record Rounding(RoundingWay way, Formula operand, Unit unit) implements Formula {
     @Override
     public <R> R read(Reading<R> reading) {
       return reading.rounding(this);
@@ -76,7 +76,7 @@ public sealed interface Formula {
     }
   }
 
-  /** A function of one pure number. */
+  /** A function of one number; see {@link FunctionKind}. */
   record Function(FunctionKind kind, Formula operand) implements Formula {
     @Override
     public <R> R read(Reading<R> reading) {
@@ -150,11 +150,25 @@ public sealed interface Formula {
     }
   }
 
-  /** The sum over the rows of another table whose word in {@code word} is the key of this row. */
-  record SumWhere(Reference column, Reference word, Reference key) implements Formula {
+  /**
+   * One number from those rows of a table, another or this one, that match this row; made by {@link
+   * Matching}.
+   */
+  record Where(WhereKind kind, Reference column, Matching matching) implements Formula {
     @Override
     public <R> R read(Reading<R> reading) {
-      return reading.sumWhere(this);
+      return reading.where(this);
+    }
+  }
+
+  /**
+   * The number in the row of another table that has the name chosen in {@code word}; the first such
+   * row. {@code word} is a choice among the names of that table.
+   */
+  record Find(Reference column, Reference word) implements Formula {
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.find(this);
     }
   }
 
@@ -244,12 +258,17 @@ public sealed interface Formula {
 
   /** Returns this rounded up to whole {@code unit}s. */
   default Formula roundedUpTo(Unit unit) {
-    return new Rounding(true, this, Objects.requireNonNull(unit));
+    return new Rounding(RoundingWay.UP, this, Objects.requireNonNull(unit));
   }
 
   /** Returns this rounded down to whole {@code unit}s. */
   default Formula roundedDownTo(Unit unit) {
-    return new Rounding(false, this, Objects.requireNonNull(unit));
+    return new Rounding(RoundingWay.DOWN, this, Objects.requireNonNull(unit));
+  }
+
+  /** Returns this rounded to the nearest whole number of {@code unit}s, halves up. */
+  default Formula roundedTo(Unit unit) {
+    return new Rounding(RoundingWay.NEAREST, this, Objects.requireNonNull(unit));
   }
 
   /** Returns this pure number to a power. */
@@ -257,7 +276,7 @@ public sealed interface Formula {
     return new Power(this, exponent);
   }
 
-  /** Returns a function of this pure number. */
+  /** Returns a function of this number. */
   default Formula apply(FunctionKind kind) {
     return new Function(kind, this);
   }

@@ -1,6 +1,6 @@
 package zonewright.formula;
 
-/** Functions of one pure number; angles in radians. */
+/** Functions of one number, for all but one a pure number; angles in radians. */
 public enum FunctionKind {
   SQUARE_ROOT("SQRT", "√"),
   EXPONENTIAL("EXP", "exp"),
@@ -8,7 +8,9 @@ public enum FunctionKind {
   SINE("SIN", "sin"),
   COSINE("COS", "cos"),
   TANGENT("TAN", "tan"),
-  ARC_COSINE("ACOS", "arccos");
+  ARC_COSINE("ACOS", "arccos"),
+  /** The amount without its sign; the only one that takes amounts of any kind. */
+  ABSOLUTE("ABS", "absolute value");
 
   private final String spreadsheet;
   private final String words;
@@ -28,6 +30,11 @@ public enum FunctionKind {
     return words;
   }
 
+  /** Says whether the result has the unit of what it is taken of. */
+  public boolean keepsUnit() {
+    return this == ABSOLUTE;
+  }
+
   /** Returns the value, or no number outside its domain. */
   public double of(double x) {
     double value =
@@ -39,6 +46,7 @@ public enum FunctionKind {
           case COSINE -> Math.cos(x);
           case TANGENT -> Math.tan(x);
           case ARC_COSINE -> Math.acos(x);
+          case ABSOLUTE -> Math.abs(x);
         };
     return Numbers.finite(value);
   }

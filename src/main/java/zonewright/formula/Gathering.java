@@ -6,6 +6,8 @@ public enum Gathering {
   SUM("SUM", "sum of"),
   /** The largest. */
   LARGEST("MAX", "largest of"),
+  /** The smallest. */
+  SMALLEST("MIN", "smallest of"),
   /**
    * The position, from 1, of the largest; the first where several are equal in all but last bits.
    */

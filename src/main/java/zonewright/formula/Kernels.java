@@ -1,5 +1,7 @@
 package zonewright.formula;
 
+import java.util.ArrayList;
+import java.util.List;
 import zonewright.formula.Condition.ConditionReading;
 
 /** Makes a formula of plain numbers ready to run over blocks of rows. */
@@ -53,7 +55,7 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   @Override
   public Kernel rounding(Formula.Rounding rounding) {
     Kernel operand = rounding.operand().read(this);
-    return same(new ArithmeticKernels.Rounding(rounding.up(), operand), operand);
+    return same(new ArithmeticKernels.Rounding(rounding.way(), operand), operand);
   }
 
   @Override
@@ -113,18 +115,39 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   }
 
   @Override
-  public Kernel sumWhere(Formula.SumWhere sum) {
-    return new WholeColumnKernels.SumWhere(
-        workspace.column(sum.column()),
-        workspace.column(sum.word()),
-        workspace.counted(sum.column()),
-        workspace.column(sum.key()));
+  public Kernel where(Formula.Where where) {
+    Matching matching = where.matching();
+    List<Kernel> keys = matching.pairs().stream().map(pair -> cells(pair.key())).toList();
+    List<Kernel> parts = new ArrayList<>(keys);
+    WhereKernel.Limited limited = null;
+    if (matching.limit().isPresent()) {
+      Matching.Limit limit = matching.limit().get();
+      Kernel than = limit.than().read(this);
+      parts.add(than);
+      limited = new WhereKernel.Limited(workspace.column(limit.column()), limit, than);
+    }
+    Kernel kernel =
+        new WhereKernel(
+            where.kind(),
+            workspace.column(where.column()),
+            workspace.counted(where.column()),
+            matching.pairs().stream().map(pair -> workspace.column(pair.word())).toList(),
+            keys,
+            limited);
+    return same(kernel, parts.toArray(Kernel[]::new));
+  }
+
+  @Override
+  public Kernel find(Formula.Find find) {
+    Kernel word = cells(find.word());
+    return same(new WholeColumnKernels.Pick(workspace.column(find.column()), word, 0), word);
   }
 
   @Override
   public Kernel pick(Formula.Pick pick) {
     Kernel position = pick.position().read(this);
-    return same(new WholeColumnKernels.Pick(workspace.column(pick.column()), position), position);
+    return same(
+        new WholeColumnKernels.Pick(workspace.column(pick.column()), position, 1), position);
   }
 
   @Override

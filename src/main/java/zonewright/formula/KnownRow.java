@@ -14,8 +14,15 @@ public interface KnownRow {
   /** Returns what a whole column comes to. */
   Outcome gathered(Formula.Gather gather);
 
-  /** Returns what the rows that name this one come to. */
-  Outcome summed(Formula.SumWhere sum);
+  /**
+   * Returns what the rows that match this one come to.
+   *
+   * @param than the number of the limit; any where there is none
+   */
+  Outcome matched(Formula.Where where, double than);
+
+  /** Returns what the row of the name in {@code find}'s cell holds; the cell holds a name. */
+  Outcome found(Formula.Find find);
 
   /** Returns how many rows the table of a column has. */
   int rows(Reference column);

@@ -38,6 +38,14 @@ public final class Numbers {
     return Math.floor(value + WHOLE_ENOUGH);
   }
 
+  /**
+   * Returns the nearest whole number; halves, and what lies below a half by no more than {@link
+   * #WHOLE_ENOUGH}, go up.
+   */
+  public static double roundNearest(double value) {
+    return Math.floor(value + 0.5 + WHOLE_ENOUGH);
+  }
+
   /** Returns the quotient; no number when dividing by zero. */
   public static double quotient(double above, double below) {
     return finite(above / below);

@@ -1,5 +1,7 @@
 package zonewright.formula;
 
+import java.util.ArrayList;
+import java.util.List;
 import zonewright.formula.Condition.ConditionReading;
 import zonewright.units.QuantityText;
 
@@ -49,11 +51,11 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
   public Text rounding(Formula.Rounding rounding) {
     String unit = rounding.unit().symbol();
     return new Text(
-        "%s, rounded %s to a whole %s"
+        "%s, %s to %s"
             .formatted(
                 rounding.operand().read(this).words(),
-                rounding.up() ? "up" : "down",
-                unit.isEmpty() ? "number" : "number of " + unit),
+                rounding.way().words(),
+                unit.isEmpty() ? "a whole number" : "a whole number of " + unit),
         0);
   }
 
@@ -115,9 +117,35 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
   }
 
   @Override
-  public Text sumWhere(Formula.SumWhere sum) {
-    return Text.closed(
-        "sum of %s where %s is this one".formatted(sum.column().name(), sum.word().name()));
+  public Text where(Formula.Where where) {
+    List<String> so = new ArrayList<>();
+    for (Matching.Pair pair : where.matching().pairs()) {
+      so.add(pair.word().name() + " is this " + pair.key().name());
+    }
+    where
+        .matching()
+        .limit()
+        .ifPresent(
+            limit ->
+                so.add(
+                    "%s %s %s"
+                        .formatted(
+                            limit.column().name(),
+                            limit.comparator().printed(),
+                            than(limit.than()))));
+    String what = where.kind().keepsUnit() ? " " + where.column().name() : "";
+    return Text.closed(where.kind().words() + what + " where " + String.join(" and ", so));
+  }
+
+  private String than(Formula formula) {
+    return formula instanceof Formula.Cell cell
+        ? cell.reference().name() + " of this row"
+        : formula.read(this).onRight(1);
+  }
+
+  @Override
+  public Text find(Formula.Find find) {
+    return Text.closed(find.column().name() + " of the " + find.word().name());
   }
 
   @Override

@@ -28,7 +28,9 @@ public interface Reading<R> {
 
   R gather(Formula.Gather gather);
 
-  R sumWhere(Formula.SumWhere sum);
+  R where(Formula.Where where);
+
+  R find(Formula.Find find);
 
   R pick(Formula.Pick pick);
 }

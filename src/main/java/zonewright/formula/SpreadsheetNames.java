@@ -11,6 +11,12 @@ public interface SpreadsheetNames {
   /** Returns the name of the cell in the same row, or of the one cell of a one-row table. */
   String cell(Reference reference);
 
+  /**
+   * Returns what comes to the number of the row a cell of another table stands in, where it is one
+   * that has a row for each row of this; none for cells of this row or of a one-row table.
+   */
+  Optional<String> place(Reference reference);
+
   /** Returns the name of a whole column. */
   String column(Reference reference);
 
@@ -48,8 +54,12 @@ public interface SpreadsheetNames {
 
   /** The words a cell may hold. */
   sealed interface Words {
-    /** Those that stand in cells the spreadsheet has a name for. */
-    record InCells(String name) implements Words {}
+    /**
+     * Those that stand in cells the spreadsheet has a name for.
+     *
+     * @param typed whether people type them, so that they may hold any sign
+     */
+    record InCells(String name, boolean typed) implements Words {}
 
     /** A few. */
     record These(List<String> words) implements Words {

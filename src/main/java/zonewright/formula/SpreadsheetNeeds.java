@@ -47,20 +47,34 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
 
   private Set<Need> number(Reference reference) {
     String cell = names.cell(reference);
-    return Set.of(new Need(reference, List.of(cell), range(reference, cell), 0));
+    return placed(reference, List.of(cell), range(reference, cell));
+  }
+
+  /** A need of a cell; where it stands in a row that must be found first, that too. */
+  private Set<Need> placed(Reference reference, List<String> counted, List<String> tests) {
+    String place = names.place(reference).orElse(null);
+    if (place == null) {
+      return Set.of(new Need(reference, counted, tests, 0));
+    }
+    Set<Need> needs = new LinkedHashSet<>();
+    needs.add(new Need(reference, List.of(), List.of("ISNUMBER(" + place + ")"), 0));
+    needs.add(new Need(reference, counted, tests, 1));
+    return needs;
   }
 
   private Set<Need> word(Reference reference) {
     String cell = names.cell(reference);
     return names
         .words(reference)
-        .map(words -> Set.of(new Need(reference, List.of(), List.of(among(cell, words)), 0)))
+        .map(words -> placed(reference, List.of(), List.of(among(cell, words))))
         .orElse(Set.of());
   }
 
   private static String among(String cell, SpreadsheetNames.Words words) {
     if (words instanceof SpreadsheetNames.Words.InCells list) {
-      return "COUNTIF(" + list.name() + "," + cell + ")>0";
+      return list.typed()
+          ? "SUMPRODUCT((%s=%s)*(%s<>\"\"))>0".formatted(list.name(), cell, list.name())
+          : "COUNTIF(" + list.name() + "," + cell + ")>0";
     }
     List<String> each =
         ((SpreadsheetNames.Words.These) words)
@@ -205,16 +219,49 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
   }
 
   @Override
-  public Set<Need> sumWhere(Formula.SumWhere sum) {
-    Reference reference = sum.column();
-    String rows =
-        "%s,\"<>\",%s,%s"
-            .formatted(names.rowNames(reference), names.column(sum.word()), names.cell(sum.key()));
-    String test = "COUNTIFS(%s)=COUNTIFS(%s%s)".formatted(rows, rows, criteria(reference));
-    String these =
-        "(%s<>\"\")*(%s=%s)"
-            .formatted(names.rowNames(reference), names.column(sum.word()), names.cell(sum.key()));
-    return Set.of(new Need(reference, List.of(), withWhole(reference, test, these), 0));
+  public Set<Need> where(Formula.Where where) {
+    Matching matching = where.matching();
+    Set<Need> needs = new LinkedHashSet<>();
+    for (Matching.Pair pair : matching.pairs()) {
+      needs.addAll(key(pair.key()));
+    }
+    if (matching.limit().isPresent()) {
+      Matching.Limit limit = matching.limit().get();
+      needs.addAll(limit.than().read(this));
+      needs.add(numbers(limit.column(), SpreadsheetRows.matching(where, false, names)));
+    }
+    if (where.kind() != WhereKind.COUNT) {
+      needs.add(numbers(where.column(), SpreadsheetRows.matching(where, true, names)));
+    }
+    return needs;
+  }
+
+  /** A word of this row, or its name, which may be any. */
+  private Set<Need> key(Reference key) {
+    return names.words(key).isPresent()
+        ? word(key)
+        : placed(key, List.of(), List.of(names.cell(key) + "<>\"\""));
+  }
+
+  /** All rows of {@code rows}, a product that is 1 where a row counts, have a good number. */
+  private Need numbers(Reference column, String rows) {
+    String test = "SUMPRODUCT(%s*(1-%s))=0".formatted(rows, SpreadsheetRows.good(column, names));
+    return new Need(column, List.of(), withWhole(column, test, rows), 1);
+  }
+
+  @Override
+  public Set<Need> find(Formula.Find find) {
+    Set<Need> needs = new LinkedHashSet<>(word(find.word()));
+    needs.addAll(held(find.column(), SpreadsheetText.found(find, names)));
+    return needs;
+  }
+
+  /** What was found in another table is good to calculate with. */
+  private Set<Need> held(Reference column, String found) {
+    return Set.of(
+        column.kind() == QuantityKind.CHOICE
+            ? new Need(column, List.of(), List.of(found + "<>\"\""), 2)
+            : new Need(column, List.of(found), range(column, found), 2));
   }
 
   @Override
@@ -225,11 +272,7 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
       String at = SpreadsheetText.inside(pick.position(), names) + ">=1";
       needs.add(new Need(reference, List.of(), List.of(at), 1));
     }
-    String found = SpreadsheetText.found(pick, names);
-    needs.add(
-        reference.kind() == QuantityKind.CHOICE
-            ? new Need(reference, List.of(), List.of(found + "<>\"\""), 2)
-            : new Need(reference, List.of(found), range(reference, found), 2));
+    needs.addAll(held(reference, SpreadsheetText.found(pick, names)));
     return needs;
   }
 

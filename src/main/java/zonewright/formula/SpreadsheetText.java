@@ -80,6 +80,20 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
     return "INDEX(%s,%s)".formatted(names.column(pick.column()), inside(pick.position(), names));
   }
 
+  static String found(Formula.Find find, SpreadsheetNames names) {
+    return "INDEX(%s,MATCH(%s,%s,0))"
+        .formatted(
+            names.column(find.column()),
+            literally(names.cell(find.word())),
+            names.rowNames(find.column()));
+  }
+
+  /** Returns the words of a cell as a search takes them that else reads signs in words. */
+  public static String literally(String cell) {
+    return "SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(%s,\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\")"
+        .formatted(cell);
+  }
+
   private static String match(Reference word, ReferenceTable table, SpreadsheetNames names) {
     return "MATCH(%s,%s,0)".formatted(names.cell(word), names.keys(table));
   }
@@ -166,7 +180,11 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   public Text rounding(Formula.Rounding rounding) {
     String operand = part(rounding.operand()).onLeft(1);
     return Text.closed(
-        rounding.up() ? "ROUNDUP(MAX(0," + operand + "-1E-9),0)" : "INT(" + operand + "+1E-9)");
+        switch (rounding.way()) {
+          case UP -> "ROUNDUP(MAX(0," + operand + "-1E-9),0)";
+          case DOWN -> "INT(" + operand + "+1E-9)";
+          case NEAREST -> "INT(" + operand + "+0.5+1E-9)";
+        });
   }
 
   @Override
@@ -225,21 +243,32 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
         switch (gather.gathering()) {
           case SUM -> "SUMIFS(%s,%s,\"<>\")".formatted(column, names.rowNames(gather.column()));
           case LARGEST -> "MAX(" + column + ")";
+          case SMALLEST -> "MIN(" + column + ")";
           case POSITION_OF_LARGEST -> "MATCH(MAX(" + column + ")," + column + ",0)";
         });
   }
 
   @Override
-  public Text sumWhere(Formula.SumWhere sum) {
-    String key = names.cell(sum.key());
+  public Text where(Formula.Where where) {
+    String rows = SpreadsheetRows.matching(where, true, names);
+    String column = names.column(where.column());
+    String none = inside ? "NA()" : quoted("none");
     return Text.closed(
-        "IF(%s=\"\",0,SUMIFS(%s,%s,\"<>\",%s,%s))"
-            .formatted(
-                key,
-                names.column(sum.column()),
-                names.rowNames(sum.column()),
-                names.column(sum.word()),
-                key));
+        switch (where.kind()) {
+          case COUNT -> "SUMPRODUCT(%s)".formatted(rows);
+          case SUM -> "SUMPRODUCT(%s,%s)".formatted(rows, column);
+          case LARGEST ->
+              "IF(SUMPRODUCT(%s)=0,%s,_xlfn.AGGREGATE(14,6,%s/(%s),1))"
+                  .formatted(rows, none, column, rows);
+          case SMALLEST ->
+              "IF(SUMPRODUCT(%s)=0,%s,_xlfn.AGGREGATE(15,6,%s/(%s),1))"
+                  .formatted(rows, none, column, rows);
+        });
+  }
+
+  @Override
+  public Text find(Formula.Find find) {
+    return Text.closed(found(find, names));
   }
 
   @Override

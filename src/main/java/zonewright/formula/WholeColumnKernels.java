@@ -49,6 +49,7 @@ final class WholeColumnKernels {
       return switch (gathering) {
         case SUM -> sum();
         case LARGEST -> column.rows() == 0 ? Double.NaN : column.at(positionOfLargest());
+        case SMALLEST -> smallest();
         case POSITION_OF_LARGEST -> column.rows() == 0 ? Double.NaN : position();
       };
     }
@@ -67,6 +68,14 @@ final class WholeColumnKernels {
         total += part;
       }
       return total;
+    }
+
+    private double smallest() {
+      double smallest = column.rows() == 0 ? Double.NaN : Double.POSITIVE_INFINITY;
+      for (int row = 0; row < column.rows(); row++) {
+        smallest = Numbers.smaller(smallest, column.at(row));
+      }
+      return smallest;
     }
 
     private int positionOfLargest() {
@@ -91,39 +100,6 @@ final class WholeColumnKernels {
         }
       }
       return Double.NaN;
-    }
-  }
-
-  /** For each row of this table, the sum over the rows of another that name it. */
-  static final class SumWhere extends Kernel {
-    private final BlockColumn column;
-    private final BlockColumn word;
-    private final BlockColumn counted;
-    private final BlockColumn key;
-    private double[] sums = new double[0];
-
-    SumWhere(BlockColumn column, BlockColumn word, BlockColumn counted, BlockColumn key) {
-      this.column = column;
-      this.word = word;
-      this.counted = counted;
-      this.key = key;
-    }
-
-    @Override
-    void prepare() {
-      sums = new double[key.rows()];
-      for (int row = 0; row < column.rows(); row++) {
-        double position = word.at(row);
-        if (counted.at(row) != 0 && position >= 0 && position < sums.length) {
-          sums[(int) position] += column.at(row);
-        }
-      }
-    }
-
-    @Override
-    double[] run(int block, int rows, double[] target) {
-      System.arraycopy(sums, block * BlockColumn.BLOCK, target, 0, rows);
-      return target;
     }
   }
 
@@ -182,13 +158,16 @@ final class WholeColumnKernels {
     }
   }
 
-  /** The number in a row of another table, by a position counted from 1. */
+  /** The number in a row of another table, by a position. */
   static final class Pick extends Kernel.Unary {
     private final BlockColumn column;
+    private final int first;
 
-    Pick(BlockColumn column, Kernel position) {
+    /** Prepares; {@code first} is the position of the first row, 0 or 1. */
+    Pick(BlockColumn column, Kernel position, int first) {
       super(position);
       this.column = column;
+      this.first = first;
     }
 
     @Override
@@ -196,8 +175,8 @@ final class WholeColumnKernels {
       for (int i = 0; i < rows; i++) {
         double position = values[i];
         target[i] =
-            position >= 1 && position < column.rows() + 1
-                ? column.at((int) position - 1)
+            position >= first && position < column.rows() + first
+                ? column.at((int) position - first)
                 : Double.NaN;
       }
     }

@@ -34,6 +34,7 @@ public final class Blueprint {
    */
   public Blueprint(List<TableDefinition> definitions) {
     for (TableDefinition table : definitions) {
+      table.other().ifPresent(other -> judge(table, tables.get(other)));
       if (tables.put(table.id(), table) != null) {
         throw new IllegalArgumentException("two tables are called " + table.id());
       }
@@ -75,13 +76,68 @@ public final class Blueprint {
     dependencies.put(column.reference(), needs);
     for (Reference cell : needs.cells()) {
       boolean reachable =
-          cell.table().equals(column.reference().table()) || table(cell.table()).single();
+          sameRows(cell.table(), column.reference().table()) || table(cell.table()).single();
       if (!reachable) {
         throw new IllegalArgumentException(
             "%s means a cell of %s, but which row of it?"
                 .formatted(column.reference().key(), cell.key()));
       }
     }
+    needs.pairs().forEach(pair -> comparable(pair.word(), pair.key()));
+    needs.finds().forEach(find -> comparable(names(find.column().table()), find.word()));
+  }
+
+  private static void judge(TableDefinition table, TableDefinition other) {
+    if (other == null || !(other.rows() instanceof TableDefinition.Rows.Free)) {
+      throw new IllegalArgumentException(
+          "%s stands alongside a table that is not declared before it, or not free to grow"
+              .formatted(table.id()));
+    }
+  }
+
+  private Reference names(String table) {
+    return table(table).columns().get(0).reference();
+  }
+
+  /** Words are held against each other by their places in a list: it must be one list. */
+  private void comparable(Reference word, Reference key) {
+    if (!listOf(word).equals(listOf(key))) {
+      throw new IllegalArgumentException(
+          "%s and %s are not words of one list".formatted(word.key(), key.key()));
+    }
+  }
+
+  private WordList listOf(Reference reference) {
+    Column column = column(reference);
+    TableDefinition table = table(reference.table());
+    boolean name = table.key().filter(column::equals).isPresent();
+    return name
+        ? new WordList.RowsOf(base(table.id()))
+        : column
+            .words()
+            .map(list -> list instanceof WordList.RowsOf of ? rowsOf(of) : list)
+            .orElseThrow(
+                () -> new IllegalArgumentException(reference.key() + " is no word of a list"));
+  }
+
+  private WordList rowsOf(WordList.RowsOf list) {
+    return new WordList.RowsOf(base(list.table()));
+  }
+
+  private String base(String table) {
+    return table(table).other().orElse(table);
+  }
+
+  /** Says whether rows of two tables belong together one by one: one table, or one beside it. */
+  public boolean sameRows(String one, String other) {
+    return base(one).equals(base(other));
+  }
+
+  /** Returns the tables that have a row for each row of a table. */
+  public List<TableDefinition> alongside(String id) {
+    return tables.values().stream()
+        .filter(table -> table.other().filter(id::equals).isPresent())
+        .toList();
   }
 
   private void visit(Column column, Set<Reference> done, Deque<Reference> path) {

@@ -298,7 +298,7 @@ public final class Book {
   private List<Working.Input> inputs(Dependencies needs, String table, int row, BookRow known) {
     List<Working.Input> inputs = new ArrayList<>();
     for (Reference cell : needs.cells()) {
-      int at = cell.table().equals(table) ? row : 0;
+      int at = blueprint.sameRows(cell.table(), table) ? row : 0;
       String held = shown(cell, outcome(cell, at));
       inputs.add(new Working.Input(blueprint.column(cell), at, held, known.wasRead(cell)));
     }

@@ -1,16 +1,21 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import zonewright.formula.BlockColumn;
+import zonewright.formula.Dependencies;
 import zonewright.formula.Formula;
 import zonewright.formula.KnownRow;
+import zonewright.formula.Matching;
 import zonewright.formula.Numbers;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
+import zonewright.formula.WhereKind;
 
 /** One row of a book, as those who explain a cell of it see it. */
 final class BookRow implements KnownRow {
@@ -26,7 +31,7 @@ final class BookRow implements KnownRow {
   }
 
   private int rowFor(Reference cell) {
-    return cell.table().equals(table) ? row : 0;
+    return book.blueprint().sameRows(cell.table(), table) ? row : 0;
   }
 
   /** Says whether a cell was looked at; not where a condition took another way. */
@@ -69,8 +74,15 @@ final class BookRow implements KnownRow {
         switch (gather.gathering()) {
           case SUM -> total(gather.column());
           case LARGEST, POSITION_OF_LARGEST -> extreme(gather);
+          case SMALLEST -> smallest(gather.column());
         };
-    return Double.isNaN(value) ? firstReason(gather.column(), null) : new Outcome.Amount(value);
+    return Double.isNaN(value)
+        ? firstReason(gather.column(), counted(gather.column().table()))
+        : new Outcome.Amount(value);
+  }
+
+  private List<Integer> counted(String of) {
+    return IntStream.range(0, book.rows(of)).filter(at -> book.counts(of, at)).boxed().toList();
   }
 
   /** Adds up as the blocks do, block by block, so that the sums agree to the last bit. */
@@ -87,6 +99,15 @@ final class BookRow implements KnownRow {
       total += part;
     }
     return total;
+  }
+
+  private double smallest(Reference column) {
+    int rows = book.rows(column.table());
+    double smallest = rows == 0 ? Double.NaN : book.number(column, 0);
+    for (int at = 1; at < rows; at++) {
+      smallest = Numbers.smaller(smallest, book.number(column, at));
+    }
+    return smallest;
   }
 
   private double extreme(Formula.Gather gather) {
@@ -115,24 +136,71 @@ final class BookRow implements KnownRow {
   }
 
   @Override
-  public Outcome summed(Formula.SumWhere sum) {
-    read.addAll(List.of(sum.column(), sum.word(), sum.key()));
-    double total = 0;
-    for (int at = 0; at < book.rows(sum.column().table()); at++) {
-      if (book.counts(sum.column().table(), at) && book.number(sum.word(), at) == row) {
-        total += book.number(sum.column(), at);
+  public Outcome matched(Formula.Where where, double than) {
+    read.addAll(Dependencies.of(where).columns());
+    Matching matching = where.matching();
+    List<Integer> rows = new ArrayList<>();
+    for (int at = 0; at < book.rows(where.column().table()); at++) {
+      if (book.counts(where.column().table(), at) && same(matching.pairs(), at)) {
+        rows.add(at);
       }
     }
-    return Double.isNaN(total) ? firstReason(sum.column(), sum.word()) : new Outcome.Amount(total);
+    if (matching.limit().isPresent()) {
+      Matching.Limit limit = matching.limit().get();
+      if (rows.stream().anyMatch(at -> Double.isNaN(book.number(limit.column(), at)))) {
+        return firstReason(limit.column(), rows);
+      }
+      Comparator<Integer> rising =
+          Comparator.comparingDouble(at -> book.number(limit.column(), at));
+      boolean below = limit.comparator().holds(0, 1);
+      rows.removeIf(at -> !limit.comparator().holds(book.number(limit.column(), at), than));
+      rows.sort(below ? rising : rising.reversed());
+    }
+    return madeOf(where, rows);
+  }
+
+  private boolean same(List<Matching.Pair> pairs, int at) {
+    return pairs.stream()
+        .allMatch(
+            pair -> book.number(pair.word(), at) == book.number(pair.key(), rowFor(pair.key())));
+  }
+
+  private Outcome madeOf(Formula.Where where, List<Integer> rows) {
+    if (where.kind() == WhereKind.COUNT) {
+      return new Outcome.Amount(rows.size());
+    }
+    double total = where.kind() == WhereKind.SUM || rows.isEmpty() ? 0 : numberOf(where, rows, 0);
+    for (int i = 0; i < rows.size(); i++) {
+      double value = numberOf(where, rows, i);
+      total =
+          switch (where.kind()) {
+            case LARGEST -> Numbers.larger(total, value);
+            case SMALLEST -> Numbers.smaller(total, value);
+            default -> total + value;
+          };
+    }
+    if (rows.isEmpty() && where.kind() != WhereKind.SUM) {
+      return new Outcome.NotApplicable(
+          "none", "there is no %s to choose from".formatted(book.rowWord(where.column().table())));
+    }
+    return Double.isNaN(total) ? firstReason(where.column(), rows) : new Outcome.Amount(total);
+  }
+
+  private double numberOf(Formula.Where where, List<Integer> rows, int i) {
+    return book.number(where.column(), rows.get(i));
+  }
+
+  @Override
+  public Outcome found(Formula.Find find) {
+    read.add(find.column());
+    return needed(find.column(), (int) book.number(find.word(), rowFor(find.word())));
   }
 
   /** Why a column cannot be added up: the reasons of its rows, all that is missing in one list. */
-  private Outcome firstReason(Reference column, Reference word) {
+  private Outcome firstReason(Reference column, List<Integer> rows) {
     List<Outcome.CellName> missing = new ArrayList<>();
-    for (int at = 0; at < book.rows(column.table()); at++) {
-      boolean counts =
-          book.counts(column.table(), at) && (word == null || book.number(word, at) == row);
-      if (!counts || !Double.isNaN(book.number(column, at))) {
+    for (int at : rows) {
+      if (!Double.isNaN(book.number(column, at))) {
         continue;
       }
       Outcome reason = needed(column, at);

@@ -53,7 +53,7 @@ public final class Calculation implements Workspace {
     }
     for (Reference cell : needs.cells()) {
       ColumnState need = states.get(cell);
-      (cell.table().equals(state.table) ? need.sameRow : need.wholeColumn).add(state);
+      (blueprint.sameRows(cell.table(), state.table) ? need.sameRow : need.wholeColumn).add(state);
     }
     needs.columns().forEach(column -> states.get(column).wholeColumn.add(state));
   }
@@ -68,7 +68,7 @@ public final class Calculation implements Workspace {
     }
     for (ColumnState state : states.values()) {
       state.resize(contents.count(state.table));
-      state.gauge(contents.system(), list(state.column));
+      state.gauge(contents.system(), gaugedBy(state));
       if (state.column.takesEntries()) {
         for (int row = 0; row < contents.count(state.table); row++) {
           state.enter(row, contents.row(state.table, row).entry(state.position));
@@ -142,8 +142,9 @@ public final class Calculation implements Workspace {
           state.column.words().stream()
               .anyMatch(
                   list -> list instanceof WordList.RowsOf rows && rows.table().equals(table.id()));
-      if (chooses) {
-        state.gauge(contents.system(), list(state.column));
+      boolean names = state.names() && state.table.equals(table.id());
+      if (chooses || names) {
+        state.gauge(contents.system(), gaugedBy(state));
         for (int row = 0; row < contents.count(state.table); row++) {
           state.enter(row, contents.row(state.table, row).entry(state.position));
           mark(changed, state, row);
@@ -195,14 +196,22 @@ public final class Calculation implements Workspace {
     if (words == null) {
       return List.of();
     }
-    if (words instanceof WordList.RowsOf rows) {
-      List<String> names = new ArrayList<>();
-      for (Row row : contents.rows(rows.table())) {
-        names.add(row.entry(0) instanceof Entry.Words name ? name.text() : "");
-      }
-      return names;
+    return words instanceof WordList.RowsOf rows
+        ? names(rows.table())
+        : words.constant().orElseThrow();
+  }
+
+  private List<String> names(String table) {
+    List<String> names = new ArrayList<>();
+    for (Row row : contents.rows(table)) {
+      names.add(row.entry(0) instanceof Entry.Words name ? name.text() : "");
     }
-    return words.constant().orElseThrow();
+    return names;
+  }
+
+  /** Returns the words whose places are the numbers of a column; of names, the names themselves. */
+  private List<String> gaugedBy(ColumnState state) {
+    return state.names() ? names(state.table) : list(state.column);
   }
 
   /** Returns a column's formula in plain numbers of the system in force. */

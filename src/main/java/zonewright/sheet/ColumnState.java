@@ -52,8 +52,13 @@ final class ColumnState {
             });
     positions = new HashMap<>();
     for (int i = 0; i < list.size(); i++) {
-      positions.putIfAbsent(list.get(i).toLowerCase(Locale.ROOT), i);
+      positions.putIfAbsent(list.get(i).strip().toLowerCase(Locale.ROOT), i);
     }
+  }
+
+  /** Says whether it names the rows of its table; its numbers are the first rows of each name. */
+  boolean names() {
+    return position == 0 && column.content() == Column.Content.WORDS;
   }
 
   void resize(int rows) {
@@ -73,8 +78,7 @@ final class ColumnState {
 
   /** Takes over an entry; its block is then out of date. */
   void enter(int row, Entry entry) {
-    boolean names = position == 0 && column.content() == Column.Content.WORDS;
-    double number = names && entry instanceof Entry.Words ? row : number(entry);
+    double number = number(entry);
     given.set(row, entry instanceof Entry.Blank ? 0 : 1);
     if (column.role() == Column.Role.DEFAULTED) {
       entered.set(row, number);
@@ -95,7 +99,8 @@ final class ColumnState {
       }
       return fine ? value : Double.NaN;
     }
-    if (entry instanceof Entry.Words words && column.content() == Column.Content.CHOICE) {
+    if (entry instanceof Entry.Words words
+        && (column.content() == Column.Content.CHOICE || names())) {
       Integer position = positions.get(words.text().strip().toLowerCase(Locale.ROOT));
       return position == null ? Double.NaN : position;
     }

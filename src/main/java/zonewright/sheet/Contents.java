@@ -13,6 +13,10 @@ public final class Contents {
   private final Blueprint blueprint;
   private final Map<String, List<Row>> rows = new HashMap<>();
   private final Map<String, Map<Long, Integer>> places = new HashMap<>();
+
+  /** What was entered beside rows that are not there now; they may come back. */
+  private final Map<String, Map<Long, Row>> setAside = new HashMap<>();
+
   private UnitSystem system;
   private long nextId = 1;
 
@@ -47,6 +51,9 @@ public final class Contents {
       List<Row> list = new ArrayList<>(snapshot.rows(table.id()));
       rows.put(table.id(), list);
       list.forEach(row -> nextId = Math.max(nextId, row.id() + 1));
+      if (table.other().isPresent()) {
+        follow(table);
+      }
     }
   }
 
@@ -119,7 +126,11 @@ public final class Contents {
   void apply(Edit edit, Touched touched) {
     if (edit instanceof Edit.SetCells set) {
       for (Edit.Change change : set.changes()) {
-        touched.cell(change.table(), put(change), change.column());
+        int place = put(change);
+        touched.cell(change.table(), place, change.column());
+        if (change.column() == 0) {
+          rename(change.table(), place, touched);
+        }
       }
     } else if (edit instanceof Edit.InsertRows insert) {
       rows.get(insert.table()).addAll(insert.at(), insert.rows());
@@ -151,6 +162,35 @@ public final class Contents {
 
   private void restructured(String table, Touched touched) {
     places.remove(table);
+    for (TableDefinition beside : blueprint.alongside(table)) {
+      places.remove(beside.id());
+      follow(beside);
+    }
     touched.structure();
+  }
+
+  /**
+   * Gives a table alongside another the rows of the other, each with what was entered beside it.
+   */
+  private void follow(TableDefinition table) {
+    Map<Long, Row> known = setAside.computeIfAbsent(table.id(), any -> new HashMap<>());
+    List<Row> list = rows.get(table.id());
+    list.forEach(row -> known.put(row.id(), row));
+    list.clear();
+    for (Row leading : rows.get(table.other().orElseThrow())) {
+      Row own = known.remove(leading.id());
+      Row there = own == null ? Row.blank(leading.id(), table.columns().size()) : own;
+      list.add(there.named(leading.entry(0)));
+    }
+    known.values().removeIf(row -> row.named(Entry.BLANK).isBlank());
+  }
+
+  /** The names of the rows alongside are those of the rows they stand beside. */
+  private void rename(String table, int place, Touched touched) {
+    for (TableDefinition beside : blueprint.alongside(table)) {
+      List<Row> list = rows.get(beside.id());
+      list.set(place, list.get(place).named(row(table, place).entry(0)));
+      touched.cell(beside.id(), place, 0);
+    }
   }
 }

@@ -156,11 +156,30 @@ public final class Edits {
         book.contents().rows(table).subList(at, at + count).stream()
             .map(row -> withFreeName(book.contents().copyOf(row)))
             .toList();
-    return new Edit.InsertRows(
-        "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s"),
-        table,
-        at + count,
-        copies);
+    String name = "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s");
+    Edit rows = new Edit.InsertRows(name, table, at + count, copies);
+    List<Edit.Change> beside = beside(table, at, copies);
+    return beside.isEmpty()
+        ? rows
+        : new Edit.Several(name, List.of(rows, new Edit.SetCells(name, beside)));
+  }
+
+  /** What stands alongside the rows from {@code at} on, for their copies. */
+  private List<Edit.Change> beside(String table, int at, List<Row> copies) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (TableDefinition other : book.blueprint().alongside(table)) {
+      for (int i = 0; i < copies.size(); i++) {
+        Row own = book.contents().row(other.id(), at + i);
+        for (int column = 1; column < other.columns().size(); column++) {
+          Entry entry = own.entry(column);
+          if (!(entry instanceof Entry.Blank)) {
+            changes.add(
+                new Edit.Change(other.id(), copies.get(i).id(), column, Entry.BLANK, entry));
+          }
+        }
+      }
+    }
+    return changes;
   }
 
   private static Row withFreeName(Row copy) {

@@ -36,6 +36,11 @@ public final class Row {
     return new Row(id, changed);
   }
 
+  /** Returns the row under another name; itself where it has it already. */
+  Row named(Entry name) {
+    return entries[0].equals(name) ? this : with(0, name);
+  }
+
   /** Returns the row under another identity. */
   Row as(long another) {
     return new Row(another, entries);

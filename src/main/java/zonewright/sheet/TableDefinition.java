@@ -26,6 +26,12 @@ public record TableDefinition(
       }
     }
 
+    /**
+     * One row for each row of another table that has as many as are wanted, in its order; the first
+     * column holds the names given there.
+     */
+    record Alongside(String table) implements Rows {}
+
     /** As many as are wanted; the first column holds their names. */
     record Free() implements Rows {}
   }
@@ -55,8 +61,17 @@ public record TableDefinition(
    * that are given.
    */
   public boolean takesEntries(Column column) {
-    boolean givenName = rows instanceof Rows.Named && column.equals(columns.get(0));
-    return column.takesEntries() && !givenName;
+    return column.takesEntries() && !(givenNames() && column.equals(columns.get(0)));
+  }
+
+  /** Says whether the names of the rows are given, so that nobody types them. */
+  public boolean givenNames() {
+    return rows instanceof Rows.Named || rows instanceof Rows.Alongside;
+  }
+
+  /** Returns the table it has a row for each row of; none for most. */
+  public Optional<String> other() {
+    return rows instanceof Rows.Alongside beside ? Optional.of(beside.table()) : Optional.empty();
   }
 
   /** Returns the columns a person types into. */

@@ -38,7 +38,47 @@ public enum QuantityKind {
       2,
       Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY,
       2,
-      "22.6 MJ/m²/day");
+      "22.6 MJ/m²/day"),
+  PIPE_LENGTH("length of pipe", Units.FOOT, 0, Units.METRE, 1, "120 ft or 36 m"),
+  DIAMETER("diameter", Units.INCH, 3, Units.MILLIMETRE, 1, "1.049 in or 26.6 mm"),
+  PRESSURE_GRADIENT(
+      "pressure loss along a pipe",
+      Units.POUND_PER_SQUARE_INCH_A_HUNDRED_FEET,
+      2,
+      Units.KILOPASCAL_PER_METRE,
+      3,
+      "1.5 psi/100 ft or 0.34 kPa/m"),
+  /** What a catch device holds: read in millilitres in both systems. */
+  CATCH("volume of a catch", Units.MILLILITRE, 0, Units.MILLILITRE, 0, "25 mL or 0.85 fl oz"),
+  /** The opening of a catch device. */
+  OPENING("area of an opening", Units.SQUARE_INCH, 2, Units.SQUARE_CENTIMETRE, 1, "16.5 in²"),
+  ENERGY("energy", Units.KILOWATT_HOUR, 1, Units.KILOWATT_HOUR, 1, "120 kWh"),
+  /** In the currency of the design, whatever it is. */
+  MONEY("amount of money", Units.MONEY, 2, Units.MONEY, 2, "12.50"),
+  PRICE_PER_LENGTH(
+      "price by length", Units.MONEY_PER_FOOT, 2, Units.MONEY_PER_METRE, 2, "1.20 per ft"),
+  PRICE_PER_AREA(
+      "price by area",
+      Units.MONEY_PER_SQUARE_FOOT,
+      2,
+      Units.MONEY_PER_SQUARE_METRE,
+      2,
+      "2.00 per ft²"),
+  PRICE_PER_VOLUME(
+      "price of water",
+      Units.MONEY_PER_THOUSAND_GALLONS,
+      2,
+      Units.MONEY_PER_CUBIC_METRE,
+      2,
+      "6.40 per 1000 gal or 1.70 per m³"),
+  PRICE_PER_HOUR("price of an hour", Units.MONEY_PER_HOUR, 2, Units.MONEY_PER_HOUR, 2, "65 per h"),
+  PRICE_PER_ENERGY(
+      "price of energy",
+      Units.MONEY_PER_KILOWATT_HOUR,
+      3,
+      Units.MONEY_PER_KILOWATT_HOUR,
+      3,
+      "0.18 per kWh");
 
   private final String words;
   private final Unit us;
@@ -88,7 +128,7 @@ public enum QuantityKind {
 
   /** Says whether a number of this kind can make sense below zero, as a difference does. */
   public boolean mayBeNegative() {
-    return this == PRESSURE;
+    return this == PRESSURE || this == MONEY;
   }
 
   /** Returns something a person could type. */

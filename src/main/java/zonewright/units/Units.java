@@ -37,7 +37,9 @@ public final class Units {
   public static final Unit CUBIC_METRE = SQUARE_METRE.times(METRE, "m³");
   public static final Unit LITRE = CUBIC_METRE.multiple("0.001", "L");
   public static final Unit MILLILITRE = LITRE.multiple("0.001", "mL");
+  public static final Unit SQUARE_CENTIMETRE = CENTIMETRE.times(CENTIMETRE, "cm²");
   public static final Unit GALLON = SQUARE_INCH.times(INCH, "in³").multiple("231", "gal");
+  public static final Unit FLUID_OUNCE = GALLON.multiple("0.0078125", "fl oz");
   public static final Unit CUBIC_FOOT = SQUARE_FOOT.times(FOOT, "ft³");
   public static final Unit ACRE_FOOT = ACRE.times(FOOT, "acre-ft");
 
@@ -69,6 +71,14 @@ public final class Units {
   public static final Unit KILOPASCAL = NEWTON.per(SQUARE_METRE, "Pa").multiple("1000", "kPa");
   public static final Unit BAR = KILOPASCAL.multiple("100", "bar");
 
+  /** Pressure under a column of water of 1000 kg/m³, the conventional one. */
+  public static final Unit METRE_OF_WATER = KILOPASCAL.multiple("9.80665", "m head");
+
+  public static final Unit FOOT_OF_WATER = METRE_OF_WATER.multiple("0.3048", "ft head");
+  public static final Unit POUND_PER_SQUARE_INCH_A_HUNDRED_FEET =
+      POUND_PER_SQUARE_INCH.per(FOOT.multiple("100", ""), "psi/100 ft");
+  public static final Unit KILOPASCAL_PER_METRE = KILOPASCAL.per(METRE, "kPa/m");
+
   public static final Unit MILE_PER_HOUR = FOOT.multiple("5280", "mi").per(HOUR, "mph");
   public static final Unit KILOMETRE_PER_HOUR = METRE.multiple("1000", "km").per(HOUR, "km/h");
   public static final Unit KILOMETRE_PER_DAY = METRE.multiple("1000", "km").per(DAY, "km/day");
@@ -84,6 +94,22 @@ public final class Units {
           .multiple("1000000", "MJ")
           .per(SQUARE_METRE, "")
           .per(DAY, "MJ/m²/day");
+
+  public static final Unit KILOWATT_HOUR = NEWTON.times(METRE, "J").multiple("3600000", "kWh");
+
+  /** Money of whatever currency the design names; never converted. */
+  public static final Unit MONEY = new Unit("", Dimension.MONEY, Scale.ONE);
+
+  public static final Unit CENT = MONEY.multiple("0.01", "hundredths");
+  public static final Unit MONEY_PER_FOOT = MONEY.per(FOOT, "per ft");
+  public static final Unit MONEY_PER_METRE = MONEY.per(METRE, "per m");
+  public static final Unit MONEY_PER_SQUARE_FOOT = MONEY.per(SQUARE_FOOT, "per ft²");
+  public static final Unit MONEY_PER_SQUARE_METRE = MONEY.per(SQUARE_METRE, "per m²");
+  public static final Unit MONEY_PER_THOUSAND_GALLONS =
+      MONEY.per(GALLON.multiple("1000", ""), "per 1000 gal");
+  public static final Unit MONEY_PER_CUBIC_METRE = MONEY.per(CUBIC_METRE, "per m³");
+  public static final Unit MONEY_PER_HOUR = MONEY.per(HOUR, "per h");
+  public static final Unit MONEY_PER_KILOWATT_HOUR = MONEY.per(KILOWATT_HOUR, "per kWh");
 
   /** A turn has 360; pure numbers in formulas are radians. */
   public static final Unit DEGREE = ONE.multiple("0.017453292519943295769236907684886127", "°");
@@ -105,12 +131,14 @@ public final class Units {
     name(SQUARE_METRE, "m2", "m²", "sqm", "sq m", "square metres", "square meters");
     name(HECTARE, "ha", "hectare", "hectares");
     name(SQUARE_INCH, "in2", "in²", "sq in");
+    name(SQUARE_CENTIMETRE, "cm2", "cm²", "sq cm");
     name(SQUARE_FOOT, "ft2", "ft²", "sqft", "sq ft", "sf", "square feet");
     name(ACRE, "acre", "acres", "ac");
     name(CUBIC_METRE, "m3", "m³");
     name(LITRE, "l", "litre", "liter", "litres", "liters");
     name(MILLILITRE, "ml");
     name(GALLON, "gal", "gallon", "gallons");
+    name(FLUID_OUNCE, "fl oz", "floz");
     name(CUBIC_FOOT, "ft3", "ft³", "cu ft");
     name(ACRE_FOOT, "acre-ft", "acre ft");
     name(GALLON_PER_MINUTE, "gpm", "gal/min");
@@ -131,6 +159,19 @@ public final class Units {
     name(POUND_PER_SQUARE_INCH, "psi");
     name(KILOPASCAL, "kpa");
     name(BAR, "bar");
+    name(METRE_OF_WATER, "m head", "mh2o", "m h2o", "m of water");
+    name(FOOT_OF_WATER, "ft head", "fth2o", "ft h2o", "ft of water");
+    name(POUND_PER_SQUARE_INCH_A_HUNDRED_FEET, "psi/100 ft", "psi/100ft");
+    name(KILOPASCAL_PER_METRE, "kpa/m");
+    name(KILOWATT_HOUR, "kwh");
+    name(MONEY_PER_FOOT, "per ft", "/ft");
+    name(MONEY_PER_METRE, "per m", "/m");
+    name(MONEY_PER_SQUARE_FOOT, "per ft²", "per ft2", "/ft2", "/ft²");
+    name(MONEY_PER_SQUARE_METRE, "per m²", "per m2", "/m2", "/m²");
+    name(MONEY_PER_THOUSAND_GALLONS, "per 1000 gal", "/1000 gal");
+    name(MONEY_PER_CUBIC_METRE, "per m³", "per m3", "/m3", "/m³");
+    name(MONEY_PER_HOUR, "per h", "/h");
+    name(MONEY_PER_KILOWATT_HOUR, "per kwh", "/kwh");
     name(MILE_PER_HOUR, "mph", "mi/h");
     name(KILOMETRE_PER_HOUR, "km/h", "kph");
     name(KILOMETRE_PER_DAY, "km/day", "km/d");

@@ -32,7 +32,7 @@ final class CellWriter {
    */
   void write(XSSFRow target, int position, Column column, int row) {
     XSSFCell cell = target.createCell(position);
-    Look look = look(column);
+    Look look = given(column) ? Look.CALCULATED : look(column);
     cell.setCellStyle(styles.of(look, Styles.format(column, system)));
     boolean there = row < book.rows(column.reference().table());
     Entry entry =
@@ -47,6 +47,12 @@ final class CellWriter {
         result(cell, column, row);
       }
     }
+  }
+
+  /** Says whether a column holds names that nobody types. */
+  private boolean given(Column column) {
+    return column.takesEntries()
+        && !book.blueprint().table(column.reference().table()).takesEntries(column);
   }
 
   private static Look look(Column column) {

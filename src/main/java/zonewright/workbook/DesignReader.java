@@ -19,6 +19,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
@@ -51,7 +52,7 @@ final class DesignReader {
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
     TableDefinition widest =
         IrrigationSheets.blueprint().tables().stream()
-            .filter(table -> !table.single())
+            .filter(table -> !table.single() && table.other().isEmpty())
             .max(Comparator.comparingInt(table -> table.columns().size()))
             .orElseThrow();
     boolean marked = workbook.getProperties().getCustomProperties().contains(DesignWorkbook.MARK);
@@ -173,7 +174,7 @@ final class DesignReader {
     Map<Integer, Integer> places =
         table.rows() instanceof TableDefinition.Rows.Named named
             ? named(table, named, reading, lines)
-            : free(table, lines);
+            : table.other().isPresent() ? alongside(table, reading, lines) : free(table, lines);
     List<Entry> entries = lines.stream().flatMap(line -> line.entries().stream()).toList();
     taken.add(
         "%s: %s %s, %s"
@@ -204,7 +205,6 @@ final class DesignReader {
     Map<String, Integer> names = new LinkedHashMap<>();
     named.names().forEach(name -> names.put(Headings.plain(name), names.size()));
     Map<Integer, Integer> places = new HashMap<>();
-    Edits edits = design.edits();
     List<Edit> parts = new ArrayList<>();
     for (TableReading.Line line : lines) {
       String name = line.entries().get(0) instanceof Entry.Words words ? words.text() : "";
@@ -218,12 +218,7 @@ final class DesignReader {
         continue;
       }
       places.put(line.row(), place);
-      for (int position = 1; position < table.columns().size(); position++) {
-        Column column = table.columns().get(position);
-        if (column.takesEntries() && reading.columns().containsKey(column)) {
-          parts.add(edits.set(column.reference(), place, line.entries().get(position)));
-        }
-      }
+      parts.addAll(entered(table, reading, line, place));
     }
     if (!names.isEmpty()) {
       notes.add(
@@ -233,6 +228,42 @@ final class DesignReader {
     }
     design.book().start(new Edit.Several("opening", parts));
     return places;
+  }
+
+  private List<Edit> entered(
+      TableDefinition table, TableReading reading, TableReading.Line line, int place) {
+    List<Edit> parts = new ArrayList<>();
+    for (int position = 1; position < table.columns().size(); position++) {
+      Column column = table.columns().get(position);
+      if (column.takesEntries() && reading.columns().containsKey(column)) {
+        parts.add(design.edits().set(column.reference(), place, line.entries().get(position)));
+      }
+    }
+    return parts;
+  }
+
+  /** What stands alongside another table goes to the rows of its names, wherever they are now. */
+  private Map<Integer, Integer> alongside(
+      TableDefinition table, TableReading reading, List<TableReading.Line> lines) {
+    List<String> names = new ArrayList<>();
+    for (Row row : design.book().contents().rows(table.id())) {
+      names.add(row.entry(0) instanceof Entry.Words words ? words.text() : "");
+    }
+    AlongsideMatch match = new AlongsideMatch(lines, names);
+    List<Edit> parts = new ArrayList<>();
+    for (TableReading.Line line : lines) {
+      Integer place = match.places().get(line.row());
+      if (place != null) {
+        parts.addAll(entered(table, reading, line, place));
+      }
+    }
+    match
+        .notes(table.title())
+        .forEach(
+            (row, sentence) ->
+                notes.add(reading.sheet().getSheetName(), Notes.cell(row, 0), sentence));
+    design.book().start(new Edit.Several("opening", parts));
+    return match.places();
   }
 
   private void compare(

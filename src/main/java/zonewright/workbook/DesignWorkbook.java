@@ -80,7 +80,7 @@ final class DesignWorkbook {
         first = false;
       } else {
         XSSFSheet sheet = rows.write(table, ++tables, project);
-        if (table.rows() instanceof TableDefinition.Rows.Named) {
+        if (table.givenNames()) {
           Protection.on(sheet);
         }
       }
@@ -103,7 +103,7 @@ final class DesignWorkbook {
     List<TableDefinition> order = new ArrayList<>(blueprint.tables());
     TableDefinition widest =
         order.stream()
-            .filter(table -> !table.single())
+            .filter(table -> !table.single() && table.other().isEmpty())
             .max(Comparator.comparingInt(table -> table.columns().size()))
             .orElseThrow();
     order.sort(Comparator.comparingInt(table -> table.single() ? 0 : table.equals(widest) ? 1 : 2));

@@ -16,6 +16,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** Reads a table with many rows: by its name as a table, or by its sheet and headings. */
 final class TableReading {
@@ -145,6 +146,9 @@ final class TableReading {
   private void judge(XSSFRow top) {
     String sheet = area.sheet().getSheetName();
     for (int position : headings.unknown()) {
+      if (words(top.getCell(position)).startsWith(WorkbookNames.PLACE)) {
+        continue;
+      }
       notes.add(
           sheet,
           Notes.cell(area.heading(), position),

@@ -16,6 +16,7 @@ import zonewright.workbook.kit.ExcelTable;
 import zonewright.workbook.kit.Look;
 import zonewright.workbook.kit.Paper;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** A table with many rows as a sheet: bands, headings, and a row for each row. */
 final class TableSheet {
@@ -60,7 +61,7 @@ final class TableSheet {
     List<Column> columns = table.columns();
     int last = lastRow(book, table);
     bands(sheet, columns);
-    headings(sheet, columns);
+    headings(sheet, table);
     for (int row = FIRST_ROW; row <= last; row++) {
       XSSFRow target = sheet.createRow(row);
       for (int position = 0; position < columns.size(); position++) {
@@ -69,18 +70,24 @@ final class TableSheet {
     }
     for (int position = 0; position < columns.size(); position++) {
       Column column = columns.get(position);
-      if (column.takesEntries()) {
+      if (table.takesEntries(column)) {
         validations.add(sheet, column, FIRST_ROW, last, position);
       }
       Highlights.add(sheet, column, FIRST_ROW, last, position);
     }
-    ExcelTable made =
-        ExcelTable.make(sheet, table.title(), number, HEADING_ROW, last, columns.size());
+    if (table.other().isPresent()) {
+      places(sheet, table, last);
+    }
+    int width = sheet.getRow(HEADING_ROW).getLastCellNum();
+    ExcelTable made = ExcelTable.make(sheet, table.title(), number, HEADING_ROW, last, width);
     for (int position = 0; position < columns.size(); position++) {
       Column column = columns.get(position);
       if (column.formula().isPresent()) {
         made.calculates(position, formulas.text(column));
       }
+    }
+    if (table.other().isPresent()) {
+      made.calculates(columns.size(), formulas.place(table));
     }
     sheet.createFreezePane(1, FIRST_ROW);
     sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
@@ -89,6 +96,20 @@ final class TableSheet {
     sheet.setTabColor(Styles.colour(Look.HEADING.fill()));
     Paper.set(sheet, project, book.system(), true, pages);
     return sheet;
+  }
+
+  /** The column that says beside which row of the other table each row stands. */
+  private void places(XSSFSheet sheet, TableDefinition table, int last) {
+    int position = table.columns().size();
+    XSSFCell heading = sheet.getRow(HEADING_ROW).createCell(position);
+    heading.setCellValue(WorkbookNames.placeHeading(book.blueprint(), table));
+    heading.setCellStyle(styles.of(Look.HEADING));
+    for (int row = FIRST_ROW; row <= last; row++) {
+      XSSFCell cell = sheet.getRow(row).createCell(position);
+      cell.setCellStyle(styles.of(Look.CALCULATED, "0"));
+      cell.setCellFormula(formulas.place(table));
+      cell.setCellValue(row - FIRST_ROW + 1);
+    }
   }
 
   private void bands(XSSFSheet sheet, List<Column> columns) {
@@ -111,7 +132,8 @@ final class TableSheet {
     }
   }
 
-  private void headings(XSSFSheet sheet, List<Column> columns) {
+  private void headings(XSSFSheet sheet, TableDefinition table) {
+    List<Column> columns = table.columns();
     XSSFRow row = sheet.createRow(HEADING_ROW);
     UnitSystem system = book.system();
     int lines = 1;
@@ -120,7 +142,7 @@ final class TableSheet {
       String heading = column.heading(system);
       XSSFCell cell = row.createCell(position);
       cell.setCellValue(heading);
-      cell.setCellStyle(styles.of(column.takesEntries() ? Look.INPUT_HEADING : Look.HEADING));
+      cell.setCellStyle(styles.of(table.takesEntries(column) ? Look.INPUT_HEADING : Look.HEADING));
       int width = width(column, heading);
       sheet.setColumnWidth(position, width * 256);
       lines = Math.max(lines, lines(heading, width - 1));

@@ -30,7 +30,12 @@ final class EveryCellIsOne implements KnownRow {
   }
 
   @Override
-  public Outcome summed(Formula.SumWhere sum) {
+  public Outcome matched(Formula.Where where, double than) {
+    return ONE;
+  }
+
+  @Override
+  public Outcome found(Formula.Find find) {
     return ONE;
   }
 

@@ -39,10 +39,25 @@ class NumbersTest {
     assertThat(Numbers.roundDown(value)).isEqualTo(expected);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "12.4, 12",
+    "12.5, 13",
+    "12.4999999999, 13",
+    "12.49999, 12",
+    "0.5, 1",
+    "-0.5, 0",
+    "-0.6, -1"
+  })
+  void roundsToTheNearestHalvesUp(double value, double expected) {
+    assertThat(Numbers.roundNearest(value)).isEqualTo(expected);
+  }
+
   @Test
   void noNumberStaysNoNumber() {
     assertThat(Numbers.roundUp(Double.NaN)).isNaN();
     assertThat(Numbers.roundDown(Double.NaN)).isNaN();
+    assertThat(Numbers.roundNearest(Double.NaN)).isNaN();
     assertThat(Numbers.larger(1, Double.NaN)).isNaN();
     assertThat(Numbers.smaller(Double.NaN, 1)).isNaN();
     assertThat(Numbers.quotient(1, 0)).isNaN();

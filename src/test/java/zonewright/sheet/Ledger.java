@@ -3,6 +3,7 @@ package zonewright.sheet;
 import java.util.List;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
+import zonewright.formula.Matching;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
@@ -35,7 +36,7 @@ final class Ledger {
           "total",
           "Total",
           QuantityKind.LENGTH,
-          new Formula.SumWhere(LENGTH.reference(), IN_GROUP.reference(), GROUP.reference()));
+          Matching.rows(IN_GROUP.reference(), GROUP.reference()).sum(LENGTH.reference()));
   static final Column TOTAL =
       Column.calculated(
           "site",

@@ -54,6 +54,9 @@ final class RandomEdits {
     if (free && count == 0) {
       return edits.inserted(table, 0, 1 + random.nextInt(4));
     }
+    if (count == 0) {
+      return next();
+    }
     int at = random.nextInt(count);
     if (!free || random.nextInt(3) != 0) {
       return cells(table, at);

@@ -8,19 +8,22 @@ import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
 import zonewright.formula.Gathering;
+import zonewright.formula.Matching;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
+import zonewright.formula.RoundingWay;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
 /**
- * Three small tables with formulas made at random: of every kind of node, over inputs that may be
- * blank, unreadable or out of range.
+ * Small tables, one of them alongside another, with formulas made at random: of every kind of node,
+ * over inputs that may be blank, unreadable or out of range.
  */
 final class RandomTables {
   static final String SITE = "settings";
   static final String GROUPS = "groups";
   static final String ROWS = "rows";
+  static final String BESIDE = "beside";
   static final ReferenceTable WORDS = ReferenceTable.read(RandomTables.class, "words.csv", "Words");
 
   private static final double[] CONSTANTS = {0, 1, 0.5, -2, 3.7, 60, 1e-9};
@@ -29,6 +32,7 @@ final class RandomTables {
   private final List<Column> site = new ArrayList<>();
   private final List<Column> groups = new ArrayList<>();
   private final List<Column> rows = new ArrayList<>();
+  private final List<Column> beside = new ArrayList<>();
 
   private RandomTables(long seed) {
     random = new Random(seed);
@@ -52,9 +56,11 @@ final class RandomTables {
             "Square",
             QuantityKind.AREA,
             rows.get(4).cell().times(rows.get(4).cell())));
-    for (int i = 0; i < 12; i++) {
-      List<Column> table = List.of(rows, rows, groups, site).get(random.nextInt(4));
-      String id = table == rows ? ROWS : table == groups ? GROUPS : SITE;
+    beside.add(Column.words(BESIDE, "row", "Row"));
+    beside.add(input(BESIDE, "c"));
+    for (int i = 0; i < 14; i++) {
+      List<Column> table = List.of(rows, rows, groups, site, beside).get(random.nextInt(5));
+      String id = table == rows ? ROWS : table == groups ? GROUPS : table == site ? SITE : BESIDE;
       String name = "f" + i;
       Formula formula = formula(id, 3);
       table.add(
@@ -73,7 +79,9 @@ final class RandomTables {
                 SITE, "Settings", "setting", new TableDefinition.Rows.One(), made.site),
             new TableDefinition(
                 GROUPS, "Groups", "group", new TableDefinition.Rows.Free(), made.groups),
-            new TableDefinition(ROWS, "Rows", "row", new TableDefinition.Rows.Free(), made.rows)));
+            new TableDefinition(ROWS, "Rows", "row", new TableDefinition.Rows.Free(), made.rows),
+            new TableDefinition(
+                BESIDE, "Beside", "row", new TableDefinition.Rows.Alongside(ROWS), made.beside)));
   }
 
   private static Column input(String table, String id) {
@@ -92,7 +100,7 @@ final class RandomTables {
       case 3 -> formula(table, less).over(formula(table, less));
       case 4 ->
           new Formula.Extreme(random.nextBoolean(), formula(table, less), formula(table, less));
-      case 5 -> new Formula.Rounding(random.nextBoolean(), formula(table, less), Units.ONE);
+      case 5 -> new Formula.Rounding(any(RoundingWay.values()), formula(table, less), Units.ONE);
       case 6 -> formula(table, less).power(formula(table, less));
       case 7 -> formula(table, less).apply(any(FunctionKind.values()));
       case 8, 9, 10 ->
@@ -104,16 +112,15 @@ final class RandomTables {
   }
 
   private Formula leaf(String table) {
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(14)) {
       case 0, 1 -> Formula.number(CONSTANTS[random.nextInt(CONSTANTS.length)]);
       case 2 -> new Formula.Gather(any(Gathering.values()), number(rows));
       case 3 -> new Formula.Gather(Gathering.SUM, number(groups));
       case 4 -> new Formula.Pick(number(random.nextBoolean() ? rows : groups), cell(table));
       case 5 ->
           table.equals(GROUPS)
-              ? new Formula.SumWhere(
-                  number(rows), rows.get(1).reference(), groups.get(0).reference())
-              : cell(table);
+              ? where(Matching.rows(rows.get(1).reference(), groups.get(0).reference()), table)
+              : rowsOnly(table);
       case 6 ->
           table.equals(ROWS)
               ? new Formula.Lookup(
@@ -133,7 +140,37 @@ final class RandomTables {
           random.nextInt(3) == 0
               ? new Formula.Nothing("nothing", "It is so.", random.nextBoolean())
               : cell(table);
+      case 10 -> rowsOnly(table);
       default -> cell(table);
+    };
+  }
+
+  /** What takes the words of a row: another row by its name, and rows with the same words. */
+  private Formula rowsOnly(String table) {
+    Reference group = rows.get(1).reference();
+    if (!table.equals(ROWS) && !table.equals(BESIDE)) {
+      return where(Matching.rowsWith(number(rows), any(Comparator.values()), cell(table)), table);
+    }
+    return switch (random.nextInt(3)) {
+      case 0 -> new Formula.Find(number(groups), group);
+      case 1 -> where(Matching.rows(group, group), table);
+      default ->
+          where(
+              Matching.rows(group, group).and(rows.get(2).reference(), rows.get(2).reference()),
+              table);
+    };
+  }
+
+  private Formula where(Matching matching, String table) {
+    Matching all =
+        random.nextBoolean()
+            ? matching
+            : matching.with(number(rows), any(Comparator.values()), cell(table));
+    return switch (random.nextInt(4)) {
+      case 0 -> all.sum(number(rows));
+      case 1 -> all.largest(number(rows));
+      case 2 -> all.smallest(number(rows));
+      default -> all.count();
     };
   }
 
@@ -161,7 +198,10 @@ final class RandomTables {
 
   /** A cell of the same row, or of the settings. */
   private Formula cell(String table) {
-    List<Column> own = table.equals(ROWS) ? rows : table.equals(GROUPS) ? groups : site;
+    List<Column> own =
+        table.equals(ROWS) || table.equals(BESIDE)
+            ? random.nextInt(3) == 0 ? beside : rows
+            : table.equals(GROUPS) ? groups : site;
     return new Formula.Cell(number(random.nextInt(4) == 0 ? site : own));
   }
 

@@ -50,11 +50,25 @@ record Snapshot(
     List<Edit> parts = new ArrayList<>();
     for (TableDefinition table : book.blueprint().tables()) {
       List<Row> rows = book.contents().rows(table.id());
+      if (table.other().isPresent()) {
+        parts.add(new Edit.SetCells("copy", entries(table, rows)));
+        continue;
+      }
       List<Row> blank = copy.contents().rows(table.id());
       parts.add(new Edit.RemoveRows("copy", table.id(), 0, blank));
       parts.add(new Edit.InsertRows("copy", table.id(), 0, rows));
     }
     copy.start(new Edit.Several("copy", parts));
     return copy;
+  }
+
+  private static List<Edit.Change> entries(TableDefinition table, List<Row> rows) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (Row row : rows) {
+      for (int column = 1; column < table.columns().size(); column++) {
+        changes.add(new Edit.Change(table.id(), row.id(), column, Entry.BLANK, row.entry(column)));
+      }
+    }
+    return changes;
   }
 }

@@ -26,7 +26,20 @@ class HandbookFactorsTest {
     "ft3, gal, 7.48052, 5e-6",
     // One acre-foot is 325,851 gallons: common in water supply texts, verified.
     "acre-ft, gal, 325851, 0.5",
+    // NIST Handbook 44 appendix C, from memory: a fluid ounce is 29.573 53 mL.
+    "fl oz, ml, 29.57353, 5e-6",
+    "gal, fl oz, 128, 0",
+    // Conventional metre of water 9.80665 kPa, foot of water 2.98907 kPa, 2.31 ft a psi: SP 811,
+    // appendix B.8, and hydraulics handbooks, from memory.
+    "m head, kpa, 9.80665, 0",
+    "ft head, kpa, 2.98907, 5e-6",
+    "psi, ft head, 2.31, 0.005",
+    // Derived from the psi above: 6.894757 ÷ 30.48.
+    "psi/100 ft, kpa/m, 0.2262060, 5e-7",
     // By definition.
+    "per m, per ft, 0.3048, 1e-16",
+    "per m³, per 1000 gal, 3.785411784, 1e-14",
+    "in2, cm2, 6.4516, 0",
     "gpm, gph, 60, 0",
     "in/h, mm/h, 25.4, 0",
     "in/day, mm/day, 25.4, 0",

@@ -10,23 +10,24 @@ import zonewright.formula.SpreadsheetNames;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** The formula that stands in the cells of a column, made once for each column. */
 public final class ColumnFormulas {
-  private final WorkbookNames names;
+  private final Blueprint blueprint;
   private final UnitSystem system;
   private final Map<Reference, String> known = new HashMap<>();
 
   /** Prepares for the sheets of a blueprint in one unit system. */
   public ColumnFormulas(Blueprint blueprint, UnitSystem system) {
-    this.names = new WorkbookNames(blueprint, system);
+    this.blueprint = blueprint;
     this.system = system;
   }
 
   /** Returns what the workbook calls cells, columns and tables. */
   public WorkbookNames names() {
-    return names;
+    return new WorkbookNames(blueprint, system, blueprint.tables().get(0));
   }
 
   /** Returns the text, without the equals sign, of a column that has a formula. */
@@ -34,7 +35,14 @@ public final class ColumnFormulas {
     return known.computeIfAbsent(column.reference(), any -> make(column));
   }
 
+  /** Returns the text of the column that a table alongside another has for the rows of that. */
+  public String place(TableDefinition table) {
+    return new WorkbookNames(blueprint, system, table).place();
+  }
+
   private String make(Column column) {
+    WorkbookNames names =
+        new WorkbookNames(blueprint, system, blueprint.table(column.reference().table()));
     Formula formula = column.formula().orElseThrow();
     Formula plain = Expressed.in(formula, system, column.kind().unit(system));
     if (column.content() != Column.Content.CHOICE) {
@@ -45,10 +53,12 @@ public final class ColumnFormulas {
       return SpreadsheetText.of(worded(plain, fixed), names);
     }
     String position = SpreadsheetText.of(plain, names);
-    return "IF(ISNUMBER(%s),%s,%s)".formatted(position, nth(column, position, fixed), position);
+    String word = nth(column, position, fixed, names);
+    return "IF(ISNUMBER(%s),%s,%s)".formatted(position, word, position);
   }
 
-  private String nth(Column column, String position, List<String> fixed) {
+  private static String nth(
+      Column column, String position, List<String> fixed, WorkbookNames names) {
     if (names.words(column.reference()).orElseThrow()
         instanceof SpreadsheetNames.Words.InCells list) {
       return "INDEX(%s,%s+1)".formatted(list.name(), position);
@@ -65,6 +75,7 @@ public final class ColumnFormulas {
     }
     return plain instanceof Formula.Nothing
         || plain instanceof Formula.Pick
+        || plain instanceof Formula.Find
         || (plain instanceof Formula.Constant && !fixed.isEmpty());
   }
 

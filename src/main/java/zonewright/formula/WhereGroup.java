@@ -1,0 +1,78 @@
+package zonewright.formula;
+
+import java.util.Comparator;
+import java.util.List;
+
+/** The rows of a table that have one key, and what comes of the first so many of them. */
+final class WhereGroup {
+  /** The limited numbers in the order in which rows come in; empty without a limit. */
+  private final double[] limited;
+
+  /** What comes of none, of the first, of the first two rows, and so on. */
+  private final double[] running;
+
+  private final Matching.Limit limit;
+  private final boolean broken;
+
+  private WhereGroup(double[] limited, double[] running, Matching.Limit limit, boolean broken) {
+    this.limited = limited;
+    this.running = running;
+    this.limit = limit;
+    this.broken = broken;
+  }
+
+  /** Makes a group all of whose rows count. */
+  static WhereGroup of(WhereKind kind, BlockColumn column, List<Integer> rows) {
+    double[] running = running(kind, column, rows);
+    return new WhereGroup(new double[0], new double[] {running[running.length - 1]}, null, false);
+  }
+
+  /** Makes a group whose rows count as far as a number of theirs keeps to a limit. */
+  static WhereGroup of(
+      WhereKind kind,
+      BlockColumn column,
+      List<Integer> rows,
+      BlockColumn limited,
+      Matching.Limit limit) {
+    Comparator<Integer> rising = Comparator.comparingDouble(limited::at);
+    List<Integer> order =
+        rows.stream().sorted(limit.fromBelow() ? rising : rising.reversed()).toList();
+    double[] numbers = order.stream().mapToDouble(limited::at).toArray();
+    boolean broken = false;
+    for (double number : numbers) {
+      broken |= Double.isNaN(number);
+    }
+    return new WhereGroup(numbers, running(kind, column, order), limit, broken);
+  }
+
+  private static double[] running(WhereKind kind, BlockColumn column, List<Integer> order) {
+    double[] running = new double[order.size() + 1];
+    running[0] = kind.ofNone();
+    for (int i = 0; i < order.size(); i++) {
+      double value = kind == WhereKind.COUNT ? 1 : column.at(order.get(i));
+      running[i + 1] = kind.with(running[i], value, i == 0);
+    }
+    return running;
+  }
+
+  /** Returns what comes of the rows that keep to the limit; no number where one cannot be told. */
+  double within(double than) {
+    if (limit == null) {
+      return running[0];
+    }
+    if (broken) {
+      return Double.NaN;
+    }
+    int inside = 0;
+    int outside = limited.length;
+    while (inside < outside) {
+      int middle = (inside + outside) >>> 1;
+      if (limit.comparator().holds(limited[middle], than)) {
+        inside = middle + 1;
+      } else {
+        outside = middle;
+      }
+    }
+    return running[inside];
+  }
+}

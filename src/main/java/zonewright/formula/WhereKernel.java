@@ -1,0 +1,97 @@
+package zonewright.formula;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * For each row of this table, one number from the rows of another that match it. Sorts the other
+ * table by its words once, and by the limited number, so that each row is a look-up.
+ */
+final class WhereKernel extends Kernel {
+  /** Words of a pair of columns make one key; no list is longer than this. */
+  private static final long LONGEST_LIST = 1L << 31;
+
+  private final WhereKind kind;
+  private final BlockColumn column;
+  private final BlockColumn counted;
+  private final List<BlockColumn> words;
+  private final List<Kernel> keys;
+  private final double[][] spaces;
+  private final Limited limited;
+  private final Map<Long, WhereGroup> groups = new HashMap<>();
+
+  /** The limit made ready. */
+  record Limited(BlockColumn column, Matching.Limit limit, Kernel than) {}
+
+  WhereKernel(
+      WhereKind kind,
+      BlockColumn column,
+      BlockColumn counted,
+      List<BlockColumn> words,
+      List<Kernel> keys,
+      Limited limited) {
+    this.kind = kind;
+    this.column = column;
+    this.counted = counted;
+    this.words = List.copyOf(words);
+    this.keys = List.copyOf(keys);
+    this.spaces = new double[keys.size()][BlockColumn.BLOCK];
+    this.limited = limited;
+  }
+
+  @Override
+  void prepare() {
+    keys.forEach(Kernel::prepare);
+    if (limited != null) {
+      limited.than().prepare();
+    }
+    Map<Long, List<Integer>> rows = new HashMap<>();
+    for (int row = 0; row < counted.rows(); row++) {
+      long key = 0;
+      for (BlockColumn word : words) {
+        key = joined(key, word.at(row));
+      }
+      if (counted.at(row) != 0 && key >= 0) {
+        rows.computeIfAbsent(key, any -> new ArrayList<>()).add(row);
+      }
+    }
+    groups.clear();
+    rows.forEach(
+        (key, list) ->
+            groups.put(
+                key,
+                limited == null
+                    ? WhereGroup.of(kind, column, list)
+                    : WhereGroup.of(kind, column, list, limited.column(), limited.limit())));
+  }
+
+  /** Returns a key with one more word, or -1 where a word is none of its list. */
+  private static long joined(long key, double position) {
+    return key < 0 || Double.isNaN(position) ? -1 : key * LONGEST_LIST + (long) position;
+  }
+
+  @Override
+  double[] run(int block, int rows, double[] target) {
+    double[][] found = new double[keys.size()][];
+    for (int i = 0; i < found.length; i++) {
+      found[i] = keys.get(i).run(block, rows, spaces[i]);
+    }
+    double[] than = limited == null ? null : limited.than().run(block, rows, scratch());
+    for (int row = 0; row < rows; row++) {
+      long key = 0;
+      for (double[] each : found) {
+        key = joined(key, each[row]);
+      }
+      double limit = than == null ? 0 : than[row];
+      if (key < 0 || Double.isNaN(limit)) {
+        target[row] = Double.NaN;
+      } else {
+        WhereGroup group = groups.get(key);
+        target[row] = group == null ? kind.ofNone() : group.within(limit);
+      }
+    }
+    return target;
+  }
+}

@@ -1,0 +1,83 @@
+package zonewright.workbook;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.spreadsheet.CachedResults;
+import zonewright.spreadsheet.SpreadsheetProgram;
+import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.Styles;
+
+/** A book of tables written as the sheets of a design are, and what another program makes of it. */
+final class SmallWorkbook {
+  private SmallWorkbook() {}
+
+  static void write(Book book, Path file) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook();
+        OutputStream stream = Files.newOutputStream(file)) {
+      workbook.setCellFormulaValidation(false);
+      ColumnFormulas formulas = new ColumnFormulas(book.blueprint(), book.system());
+      Validations validations = new Validations(book.system(), Map.of());
+      TableSheet sheets =
+          new TableSheet(workbook, book, new Styles(workbook), formulas, validations);
+      int number = 0;
+      for (TableDefinition table : book.blueprint().tables()) {
+        sheets.write(table, ++number, "Small");
+      }
+      workbook.write(stream);
+    }
+  }
+
+  /** Returns the file as an independent program calculates it. */
+  static Path recalculated(Path file, Path folder) throws IOException {
+    Path stripped = folder.resolve("stripped.xlsx");
+    CachedResults.strip(file, stripped);
+    return SpreadsheetProgram.recalculate(stripped, folder);
+  }
+
+  /** Returns where the other program's numbers are not the engine's. */
+  static List<String> differences(Book book, Path answer) throws IOException {
+    List<String> wrong = new ArrayList<>();
+    try (XSSFWorkbook theirs = new XSSFWorkbook(Files.newInputStream(answer))) {
+      for (TableDefinition table : book.blueprint().tables()) {
+        for (int position = 0; position < table.columns().size(); position++) {
+          Column column = table.columns().get(position);
+          for (int row = 0; row < book.rows(table.id()); row++) {
+            XSSFCell cell =
+                theirs.getSheet(table.title()).getRow(TableSheet.FIRST_ROW + row).getCell(position);
+            if (column.formula().isPresent()) {
+              judge(book, column, row, cell, wrong);
+            }
+          }
+        }
+      }
+    }
+    return wrong;
+  }
+
+  private static void judge(Book book, Column column, int row, XSSFCell cell, List<String> wrong) {
+    double ours = book.number(column.reference(), row);
+    boolean number =
+        cell != null
+            && cell.getCellType() == CellType.FORMULA
+            && cell.getCachedFormulaResultType() == CellType.NUMERIC;
+    double got = number ? cell.getNumericCellValue() : Double.NaN;
+    boolean same =
+        Double.isNaN(ours) ? Double.isNaN(got) : Math.abs(got - ours) <= 1e-12 * Math.abs(ours);
+    if (!same) {
+      wrong.add(
+          "%s row %s: %s, engine %s: %s"
+              .formatted(column, row, cell == null ? "gone" : cell.toString(), got, ours));
+    }
+  }
+}
