@@ -8,6 +8,20 @@ public final class Sheets {
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
 
+  public static final String FOUND = "found";
+  public static final String TAKEOFF = "takeoff";
+  public static final String COUNTS = "counts";
+  public static final String PARTS = "parts";
+  public static final String SECTIONS = "sections";
+  public static final String EXTRAS = "extras";
+  public static final String ESTIMATE = "estimate";
+  public static final String USE = "use";
+  public static final String RATES = "rates";
+  public static final String REBATES = "rebates";
+  public static final String SAVINGS = "savings";
+  public static final String CASES = "cases";
+  public static final String YEARS = "years";
+
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
   public static final String RAIN = "Rain";
@@ -23,6 +37,16 @@ public final class Sheets {
   public static final String SCHEDULE = "Schedule";
   public static final String WATER = "Water";
   public static final String ALLOWANCES = "Allowances";
+  public static final String PRESENT_USE = "Present use";
+  public static final String COUNTED = "Counted";
+  public static final String KEPT = "Kept and new";
+  public static final String ITEM = "Item";
+  public static final String QUANTITY = "Quantity";
+  public static final String COST = "Cost";
+  public static final String PRICE = "Price";
+  public static final String BILL = "Bill";
+  public static final String SAVED = "Saved";
+  public static final String CASH = "Cash";
 
   private Sheets() {}
 }
