@@ -1,0 +1,90 @@
+package zonewright.estimate;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.ESTIMATE;
+import static zonewright.trade.Sheets.PARTS;
+
+import java.util.List;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.units.QuantityKind;
+
+/** What an estimator should know before a price goes out. */
+public final class EstimateRules {
+  private static final Formula NOTHING = Formula.zero(QuantityKind.MONEY);
+
+  /** Something is needed and nobody knows what it costs. */
+  public static final Rule WITHOUT_PRICE =
+      new Rule(
+          "item-without-price",
+          Severity.MISSING,
+          PARTS,
+          Parts.BOUGHT
+              .cell()
+              .above(number(0))
+              .and(new Condition.Given(Parts.PRICE.reference()).negated()),
+          Parts.PRICE.reference(),
+          "has no price, and {0} of it are needed: the estimate cannot be added up",
+          "ask a supplier, or type 0 where it costs nothing",
+          List.of(Parts.BOUGHT.reference()));
+
+  /** Labour without what an hour costs. */
+  public static final Rule WITHOUT_RATE =
+      new Rule(
+          "no-labour-rate",
+          Severity.MISSING,
+          ESTIMATE,
+          BuildUp.HOURS
+              .cell()
+              .above(Formula.zero(QuantityKind.HOURS))
+              .and(new Condition.Given(JobFacts.LABOUR_RATE.reference()).negated()),
+          JobFacts.LABOUR_RATE.reference(),
+          "{0} of labour are in the items, and an hour has no price",
+          "type the labour rate",
+          List.of(BuildUp.HOURS.reference()));
+
+  /**
+   * An item kept in the book that this job does not use: only worth a note where it is expected.
+   */
+  public static final Rule WITHOUT_KIND =
+      new Rule(
+          "item-without-kind",
+          Severity.CHECK,
+          PARTS,
+          Counted.is(Parts.COUNTED_BY.reference(), Counted.EMITTERS, Counted.DRIP_LINE)
+              .and(new Condition.Given(Parts.EMITTER.reference()).negated())
+              .and(new Condition.Given(Parts.COUNT.reference()).negated()),
+          Parts.EMITTER.reference(),
+          "is counted by {0}, but not of which kind",
+          "choose the kind of emitter, or type the count",
+          List.of(Parts.COUNTED_BY.reference()));
+
+  /** A price without anything for the office and the risk. */
+  public static final Rule NOTHING_ADDED =
+      new Rule(
+          "nothing-added",
+          Severity.NOTE,
+          ESTIMATE,
+          BuildUp.DIRECT
+              .cell()
+              .above(NOTHING)
+              .and(
+                  BuildUp.OVERHEAD
+                      .cell()
+                      .plus(BuildUp.PROFIT.cell())
+                      .plus(BuildUp.CONTINGENCY.cell())
+                      .atMost(NOTHING)),
+          JobFacts.OVERHEAD_SHARE.reference(),
+          "nothing is added to the direct cost of {0}: no overhead, profit or contingency",
+          "type what your office adds, if the price goes to an owner",
+          List.of(BuildUp.DIRECT.reference()));
+
+  private EstimateRules() {}
+
+  /** Returns the rules in the order in which they should be read. */
+  public static List<Rule> all() {
+    return List.of(WITHOUT_PRICE, WITHOUT_RATE, WITHOUT_KIND, NOTHING_ADDED);
+  }
+}
