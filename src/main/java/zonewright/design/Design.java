@@ -47,6 +47,7 @@ public final class Design {
         edits.appended(
             Sheets.PROGRAMS,
             List.of(List.of(new Entry.Words("A")), List.of(new Entry.Words("B")))));
+    parts.addAll(PricingSheets.numbering(edits));
     book.start(new Edit.Several("new design", parts));
     return book;
   }

@@ -219,31 +219,37 @@ public final class IrrigationSheets {
           Ordinance.ESTIMATED_USE,
           Ordinance.ABOVE_SHARE);
 
-  private static final Blueprint BLUEPRINT =
-      new Blueprint(
-          List.of(
-              new TableDefinition(
-                  SITE, "Site", "site", new TableDefinition.Rows.One(), SITE_COLUMNS),
-              new TableDefinition(
-                  MONTHS,
-                  "Months",
-                  "month",
-                  new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
-                  MONTH_COLUMNS),
-              new TableDefinition(
-                  WEATHER,
-                  "Weather",
-                  "month",
-                  new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
-                  WEATHER_COLUMNS),
-              new TableDefinition(
-                  PROGRAMS,
-                  "Programs",
-                  "program",
-                  new TableDefinition.Rows.Free(),
-                  PROGRAM_COLUMNS),
-              new TableDefinition(
-                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
+  private static final Blueprint BLUEPRINT = new Blueprint(tables());
+
+  private static List<TableDefinition> tables() {
+    List<TableDefinition> tables =
+        new ArrayList<>(
+            List.of(
+                new TableDefinition(
+                    SITE, "Site", "site", new TableDefinition.Rows.One(), SITE_COLUMNS),
+                new TableDefinition(
+                    MONTHS,
+                    "Months",
+                    "month",
+                    new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
+                    MONTH_COLUMNS),
+                new TableDefinition(
+                    WEATHER,
+                    "Weather",
+                    "month",
+                    new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
+                    WEATHER_COLUMNS),
+                new TableDefinition(
+                    PROGRAMS,
+                    "Programs",
+                    "program",
+                    new TableDefinition.Rows.Free(),
+                    PROGRAM_COLUMNS),
+                new TableDefinition(
+                    ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
+    tables.addAll(PricingSheets.tables(ZONE_COLUMNS));
+    return tables;
+  }
 
   private IrrigationSheets() {}
 
@@ -272,6 +278,7 @@ public final class IrrigationSheets {
     rules.add(Ordinance.EXCEEDED);
     rules.add(Ordinance.MEAN_TOO_HIGH);
     rules.add(LocalRule.EXCEEDED);
+    rules.addAll(PricingSheets.rules());
     return List.copyOf(rules);
   }
 }
