@@ -57,6 +57,7 @@ final class FindingsCommand extends Task {
   public Integer call() {
     PrintWriter out = out();
     Design design = source.design(file, err());
+    design.nights().plan();
     List<Finding> findings = design.findings();
     if (csv) {
       table(out, design, findings);

@@ -35,6 +35,7 @@ public final class Program {
         new CommandLine(new StartCommand(window))
             .addSubcommand(new CalculateCommand())
             .addSubcommand(new FindingsCommand())
+            .addSubcommand(new TimetableCommand())
             .addSubcommand(new WriteCommand())
             .addSubcommand(new PackCommand())
             .addSubcommand(new AnswerCommand())

@@ -32,6 +32,9 @@ final class SheetCells {
   /** Returns a cell for other programs: numbers in full, nothing where a number is lacking. */
   String plain(Column column, int row) {
     Outcome outcome = book.outcome(column.reference(), row);
+    if (outcome instanceof Outcome.Amount amount && column.kind().onCalendar()) {
+      return QuantityText.typed(amount.value(), column.kind());
+    }
     if (outcome instanceof Outcome.Amount amount) {
       double value =
           column.kind().percent()

@@ -1,13 +1,19 @@
 package zonewright.design;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
 import zonewright.emitters.Emitters;
+import zonewright.nights.NightSheet;
+import zonewright.nights.SiteNights;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
 import zonewright.soil.Soils;
 import zonewright.units.UnitSystem;
 import zonewright.water.SiteRules;
@@ -29,6 +35,9 @@ public final class Demo {
           Emitters.EMITTER_FLOW,
           Soils.SOIL_TYPE,
           Soils.SLOPE);
+
+  /** The garden is open to readings on these evenings. */
+  private static final Set<String> CLOSED_NIGHTS = Set.of("Wednesday", "Saturday");
 
   private static final String[][] ZONES = {
     {
@@ -188,6 +197,22 @@ public final class Demo {
     site.put(Climate.PLACE, "CIMIS zone 8");
     site.put(SiteRules.DAYS_ALLOWED, "5");
     site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
-    return SampleText.design(system, site, COLUMNS, ZONES);
+    site.put(SiteNights.MOST_VALVES, "2");
+    site.put(SiteNights.GAP, "1 min");
+    site.put(SiteNights.FIRST_NIGHT, "2026-06-01");
+    Design design = SampleText.design(UnitSystem.US, site, COLUMNS, ZONES);
+    Edits edits = design.edits();
+    List<Edit> nights = new ArrayList<>();
+    for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
+      boolean closed = CLOSED_NIGHTS.contains(NightSheet.NIGHT_NAMES.get(night));
+      nights.add(edits.typed(NightSheet.OPENS.reference(), night, "9 pm"));
+      nights.add(edits.typed(NightSheet.CLOSES.reference(), night, "7 am"));
+      nights.add(edits.typed(NightSheet.WATERED.reference(), night, closed ? NightSheet.NO : ""));
+    }
+    design.book().start(new Edit.Several("nights", nights));
+    if (system != UnitSystem.US) {
+      design.book().start(design.edits().switched(system));
+    }
+    return design;
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.Weather;
+import zonewright.nights.NightSheet;
+import zonewright.nights.Nights;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -21,9 +23,11 @@ public final class Design {
 
   private final Book book;
   private final Findings findings;
+  private final Nights nights;
 
   private Design(Book book) {
     this.book = book;
+    this.nights = new Nights(book);
     this.findings = new Findings(book);
   }
 
@@ -42,6 +46,9 @@ public final class Design {
       parts.add(edits.set(Climate.NUMBER.reference(), month, number));
       parts.add(edits.set(Weather.NUMBER.reference(), month, number));
       parts.add(edits.set(Climate.DAYS.reference(), month, new Entry.Figure(MONTH_LENGTHS[month])));
+    }
+    for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
+      parts.add(edits.set(NightSheet.NUMBER.reference(), night, new Entry.Figure(night + 1)));
     }
     parts.add(
         edits.appended(
@@ -67,8 +74,16 @@ public final class Design {
     return new Edits(book);
   }
 
-  /** Returns what the designer should know, the worst first. */
+  /** Returns the timetable of its nights. */
+  public Nights nights() {
+    return nights;
+  }
+
+  /**
+   * Returns what the designer should know, the worst first. What the timetable found is among it
+   * once the timetable is made; see {@link Nights#plan}.
+   */
   public List<Finding> findings() {
-    return findings.all();
+    return findings.all(nights.findings());
   }
 }

@@ -16,6 +16,7 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Expressed;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
+import zonewright.nights.NightFinding;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -44,8 +45,8 @@ final class Findings {
     this.book = book;
   }
 
-  /** Returns all findings, the worst first and then row by row. */
-  List<Finding> all() {
+  /** Returns all findings, those of the nights too, the worst first and then row by row. */
+  List<Finding> all(List<NightFinding> nights) {
     List<Finding> found = new ArrayList<>();
     for (TableDefinition table : book.blueprint().tables()) {
       List<Row> rows = book.contents().rows(table.id());
@@ -57,6 +58,16 @@ final class Findings {
     prepare();
     for (Ready each : ready) {
       rule(each, found);
+    }
+    for (NightFinding night : nights) {
+      add(
+          found,
+          night.severity(),
+          night.column(),
+          night.row(),
+          night.sentence(),
+          night.cure(),
+          night.remedy());
     }
     found.sort(
         Comparator.comparing(Finding::severity)

@@ -1,6 +1,7 @@
 package zonewright.design;
 
 import static zonewright.trade.Sheets.MONTHS;
+import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.WEATHER;
@@ -22,6 +23,8 @@ import zonewright.climate.Weather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
+import zonewright.nights.NightSheet;
+import zonewright.nights.SiteNights;
 import zonewright.plants.Plants;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -65,6 +68,11 @@ public final class IrrigationSheets {
           SiteRules.DAYS_ALLOWED,
           SiteRules.MOST_CYCLES,
           SiteRules.AVAILABLE_FLOW,
+          SiteNights.CONTROLLER,
+          SiteNights.START_RUNS,
+          SiteNights.MOST_VALVES,
+          SiteNights.GAP,
+          SiteNights.FIRST_NIGHT,
           SiteRules.LONGEST_GAPS.get(0),
           SiteRules.LONGEST_GAPS.get(1),
           SiteRules.LONGEST_GAPS.get(2),
@@ -147,6 +155,7 @@ public final class IrrigationSheets {
   private static final List<Column> PROGRAM_COLUMNS =
       List.of(
           SiteBudget.PROGRAM,
+          SiteNights.START_WISH,
           SiteBudget.PROGRAM_MINUTES,
           SiteBudget.PROGRAM_WEEK,
           SiteBudget.PROGRAM_PEAK_MONTH,
@@ -246,6 +255,12 @@ public final class IrrigationSheets {
                     new TableDefinition.Rows.Free(),
                     PROGRAM_COLUMNS),
                 new TableDefinition(
+                    NIGHTS,
+                    "Nights",
+                    "night",
+                    new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
+                    NightSheet.columns()),
+                new TableDefinition(
                     ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS)));
     tables.addAll(PricingSheets.tables(ZONE_COLUMNS));
     return tables;
@@ -272,6 +287,7 @@ public final class IrrigationSheets {
   /** Returns what to tell a designer, in the order in which it should be read. */
   public static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
+    rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
     rules.add(WaterSense.EXCEEDED);

@@ -372,6 +372,9 @@ public final class Book {
     if (kind.percent()) {
       return QuantityText.readable(value * 100, decimals) + " %";
     }
+    if (kind.onCalendar()) {
+      return QuantityText.shown(value, kind, decimals);
+    }
     String symbol = kind.unit(system()).symbol();
     String number =
         kind == QuantityKind.MONEY

@@ -14,7 +14,7 @@ final class Calendar {
   private static final int DATED_DAYS = 56;
 
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final List<Night> nights = new ArrayList<>();
   private final boolean weekly;
 
@@ -22,7 +22,7 @@ final class Calendar {
   private final int[] phase;
 
   Calendar(
-      List<WateredZone> zones, SiteRules rules, LocalDate firstDay, List<Set<DayOfWeek>> days) {
+      List<WateredZone> zones, NightRules rules, LocalDate firstDay, List<Set<DayOfWeek>> days) {
     this.zones = zones;
     this.rules = rules;
     this.weekly = zones.stream().allMatch(zone -> byWeekday(zone.days()));

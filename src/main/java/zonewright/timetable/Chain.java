@@ -84,6 +84,7 @@ final class Chain {
   /** True when exchanging the two would change nothing. */
   boolean isTwinOf(Chain other) {
     return flow == other.flow
+        && release == other.release
         && Arrays.equals(minutes, other.minutes)
         && Arrays.equals(pauses, other.pauses);
   }

@@ -1,7 +1,10 @@
 package zonewright.timetable;
 
+import java.time.DayOfWeek;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * A change that would make nights fit, tried by calculation.
@@ -10,11 +13,38 @@ import java.util.List;
  * @param sentence what to change, and what it gives
  * @param zones names of the zones it touches; empty when it touches the site
  * @param changes how many settings change
+ * @param change the settings it changes; none where someone must change the hardware
  * @param minutesStillMissing minutes by which nights would still run over, all nights together; 0
  *     when everything fits
  */
 public record Cure(
-    Kind kind, String sentence, List<String> zones, int changes, int minutesStillMissing) {
+    Kind kind,
+    String sentence,
+    List<String> zones,
+    int changes,
+    Change change,
+    int minutesStillMissing) {
+
+  /** The settings as they would be. */
+  public sealed interface Change {
+    /**
+     * Zones that water on other weekdays.
+     *
+     * @param days the new weekdays by the names of the zones
+     */
+    record Days(Map<String, Set<DayOfWeek>> days) implements Change {
+      /** Keeps a copy. */
+      public Days {
+        days = Map.copyOf(days);
+      }
+    }
+
+    /** Other rules of the site. */
+    record Rules(NightRules rules) implements Change {}
+
+    /** Nothing that a setting could do. */
+    record Hardware() implements Change {}
+  }
 
   /** Sorts of cures; those nearer the top change less. */
   public enum Kind {

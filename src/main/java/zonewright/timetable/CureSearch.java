@@ -13,14 +13,14 @@ final class CureSearch {
   private static final int MOST_ZONES_TRIED = 6;
 
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final List<Set<DayOfWeek>> days;
   private final List<NightPlan> plans;
   private final Overruns overruns;
 
   CureSearch(
       List<WateredZone> zones,
-      SiteRules rules,
+      NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
       List<NightPlan> plans) {
@@ -46,15 +46,18 @@ final class CureSearch {
 
   private Optional<Cure> oneMoreValve() {
     int count = rules.mostValvesAtOnce() + 1;
-    if (count > SiteRules.MOST_VALVES) {
+    if (count > NightRules.MOST_VALVES) {
       return Optional.empty();
     }
-    int left = overruns.withRules(rules.withMostValves(count));
+    NightRules looser = rules.withMostValves(count);
+    int left = overruns.withRules(looser);
     if (left >= overruns.now()) {
       return Optional.empty();
     }
     String sentence = "Let " + count + " valves run at once." + Overruns.result(left);
-    return Optional.of(new Cure(Cure.Kind.ONE_MORE_VALVE, sentence, List.of(), 1, left));
+    return Optional.of(
+        new Cure(
+            Cure.Kind.ONE_MORE_VALVE, sentence, List.of(), 1, new Cure.Change.Rules(looser), left));
   }
 
   private Optional<Cure> noSoak() {
@@ -87,7 +90,15 @@ final class CureSearch {
                 + String.join(", ", names)
                 + " emitters of a rate the soil takes in, so that no soak is needed."
                 + Overruns.result(left);
-        best = Optional.of(new Cure(Cure.Kind.NO_SOAK, sentence, names, names.size(), left));
+        best =
+            Optional.of(
+                new Cure(
+                    Cure.Kind.NO_SOAK,
+                    sentence,
+                    names,
+                    names.size(),
+                    new Cure.Change.Hardware(),
+                    left));
       }
     }
     return best;

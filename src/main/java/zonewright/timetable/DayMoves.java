@@ -4,8 +4,10 @@ import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,14 +20,14 @@ final class DayMoves {
   private static final int MOST_NIGHTS_TRIED = 2;
 
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final List<Set<DayOfWeek>> days;
   private final List<NightPlan> plans;
   private final Overruns overruns;
 
   DayMoves(
       List<WateredZone> zones,
-      SiteRules rules,
+      NightRules rules,
       List<Set<DayOfWeek>> days,
       List<NightPlan> plans,
       Overruns overruns) {
@@ -79,7 +81,8 @@ final class DayMoves {
     }
     String text = sentence.append('.').append(Overruns.result(left)).toString();
     return Optional.of(
-        new Cure(Cure.Kind.ANOTHER_NIGHT, text, List.copyOf(moved), moved.size(), left));
+        new Cure(
+            Cure.Kind.ANOTHER_NIGHT, text, List.copyOf(moved), moved.size(), change(now), left));
   }
 
   /**
@@ -174,6 +177,18 @@ final class DayMoves {
     }
     sentence.setCharAt(sentence.length() - 1, '.');
     String text = sentence.append(Overruns.result(left)).toString();
-    return Optional.of(new Cure(Cure.Kind.SPLIT_DAYS, text, changed, changed.size(), left));
+    return Optional.of(
+        new Cure(Cure.Kind.SPLIT_DAYS, text, changed, changed.size(), change(spread), left));
+  }
+
+  /** The zones whose weekdays differ from now. */
+  private Cure.Change change(List<Set<DayOfWeek>> then) {
+    Map<String, Set<DayOfWeek>> changed = new HashMap<>();
+    for (int i = 0; i < zones.size(); i++) {
+      if (!then.get(i).equals(days.get(i))) {
+        changed.put(zones.get(i).name(), then.get(i));
+      }
+    }
+    return new Cure.Change.Days(changed);
   }
 }

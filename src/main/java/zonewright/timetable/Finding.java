@@ -32,6 +32,8 @@ public record Finding(Kind kind, Optional<String> zone, String sentence) {
     NIGHT_TOO_SHORT,
     /** Stations of one program need different numbers of starts. */
     PROGRAM_SPLIT,
+    /** Nights of one program have no hours in common. */
+    NO_COMMON_HOURS,
     /** The soak before the next night's first cycle is not kept. */
     REST_BETWEEN_NIGHTS
   }

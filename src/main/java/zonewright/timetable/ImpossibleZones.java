@@ -11,7 +11,7 @@ final class ImpossibleZones {
   private ImpossibleZones() {}
 
   static List<Finding> find(
-      List<WateredZone> zones, SiteRules rules, Calendar calendar, List<Set<DayOfWeek>> days) {
+      List<WateredZone> zones, NightRules rules, Calendar calendar, List<Set<DayOfWeek>> days) {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < zones.size(); i++) {
       WateredZone zone = zones.get(i);
@@ -36,7 +36,7 @@ final class ImpossibleZones {
   private static void tooLong(
       WateredZone zone,
       int number,
-      SiteRules rules,
+      NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
       List<Finding> findings) {
@@ -103,7 +103,7 @@ final class ImpossibleZones {
   private static void closedDates(
       WateredZone zone,
       int number,
-      SiteRules rules,
+      NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
       List<Finding> findings) {

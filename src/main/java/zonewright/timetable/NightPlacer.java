@@ -29,12 +29,12 @@ public final class NightPlacer {
    *     refused
    * @return the night, with the finish and a bound no arrangement beats
    */
-  public static NightPlan place(Night night, List<WateredZone> zones, SiteRules rules) {
+  public static NightPlan place(Night night, List<WateredZone> zones, NightRules rules) {
     return place(night, zones, rules, List.of());
   }
 
   /**
-   * As {@link #place(Night, List, SiteRules)}, and never later than a night known already: where a
+   * As {@link #place(Night, List, NightRules)}, and never later than a night known already: where a
    * known night holds the same zones and cycles and would keep today's rules, the answer finishes
    * no later than it does. With more valves allowed the answer is likewise never later than with
    * fewer. So a change that only loosens a rule never makes a night longer.
@@ -42,7 +42,7 @@ public final class NightPlacer {
    * @param known nights placed before
    */
   public static NightPlan place(
-      Night night, List<WateredZone> zones, SiteRules rules, List<NightPlan> known) {
+      Night night, List<WateredZone> zones, NightRules rules, List<NightPlan> known) {
     return place(night, zones, rules, new int[zones.size()], known);
   }
 
@@ -50,9 +50,10 @@ public final class NightPlacer {
    * As above; the first cycle of each zone starts no earlier than its rest, counted from midnight.
    */
   static NightPlan place(
-      Night night, List<WateredZone> zones, SiteRules rules, int[] rest, List<NightPlan> known) {
+      Night night, List<WateredZone> zones, NightRules rules, int[] rest, List<NightPlan> known) {
     List<WateringWindow> windows = rules.windowsOn(night.weekday());
     Require.that(!windows.isEmpty(), "There is no window on " + night.label() + ".");
+    Interruption.heed();
     PlacementProblem problem = problem(zones, rules, windows, rest);
     List<int[]> orders = new ArrayList<>();
     known.forEach(plan -> order(plan, zones).ifPresent(orders::add));
@@ -74,12 +75,12 @@ public final class NightPlacer {
    * The finish no arrangement of these zones beats, in minutes from the opening of the first
    * window.
    */
-  static int bound(List<WateredZone> zones, SiteRules rules, List<WateringWindow> windows) {
+  static int bound(List<WateredZone> zones, NightRules rules, List<WateringWindow> windows) {
     return LowerBound.of(problem(zones, rules, windows, new int[zones.size()]));
   }
 
   private static PlacementProblem problem(
-      List<WateredZone> zones, SiteRules rules, List<WateringWindow> windows, int[] rest) {
+      List<WateredZone> zones, NightRules rules, List<WateringWindow> windows, int[] rest) {
     double largest = zones.stream().mapToDouble(WateredZone::flow).max().orElse(0);
     int opens = windows.get(0).startMinute();
     Chain[] chains = new Chain[zones.size()];
@@ -97,7 +98,7 @@ public final class NightPlacer {
               minutes,
               pauses,
               PlacementProblem.flowUnits(zone.flow(), largest),
-              Math.max(0, rest[c] - opens),
+              Math.max(zone.wait(windows), rest[c] - opens),
               zone.orderWish().orElse(Integer.MAX_VALUE));
     }
     int valves = rules.mostValvesAtOnce();

@@ -16,7 +16,7 @@ final class NightSchedule {
   private static final int MOST_WEEKS = 5;
 
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final Calendar calendar;
   private final List<Set<DayOfWeek>> days;
 
@@ -27,7 +27,7 @@ final class NightSchedule {
   private final Map<List<Object>, NightPlan> placed = new HashMap<>();
 
   NightSchedule(
-      List<WateredZone> zones, SiteRules rules, Calendar calendar, List<Set<DayOfWeek>> days) {
+      List<WateredZone> zones, NightRules rules, Calendar calendar, List<Set<DayOfWeek>> days) {
     this.zones = zones;
     this.rules = rules;
     this.calendar = calendar;

@@ -13,7 +13,7 @@ import java.util.Set;
  */
 final class Overruns {
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final Calendar calendar;
   private final List<Set<DayOfWeek>> days;
   private final List<NightPlan> plans;
@@ -24,7 +24,7 @@ final class Overruns {
 
   Overruns(
       List<WateredZone> zones,
-      SiteRules rules,
+      NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
       List<NightPlan> plans) {
@@ -47,7 +47,7 @@ final class Overruns {
   }
 
   /** With rules that only loosen. */
-  int withRules(SiteRules looser) {
+  int withRules(NightRules looser) {
     return missing(zones, looser, days, new HashMap<>());
   }
 
@@ -69,7 +69,7 @@ final class Overruns {
   /** Minutes over of all different nights together. */
   private int missing(
       List<WateredZone> these,
-      SiteRules under,
+      NightRules under,
       List<Set<DayOfWeek>> when,
       Map<List<Object>, Integer> memory) {
     int sum = 0;
@@ -96,7 +96,7 @@ final class Overruns {
     return sum;
   }
 
-  private int overrun(Night night, List<WateredZone> here, SiteRules under) {
+  private int overrun(Night night, List<WateredZone> here, NightRules under) {
     List<NightPlan> known = plans.stream().filter(plan -> plan.night().equals(night)).toList();
     return NightPlacer.place(night, here, under, known).overrunMinutes();
   }

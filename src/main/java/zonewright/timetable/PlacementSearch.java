@@ -99,6 +99,7 @@ final class PlacementSearch {
     List<int[]> orders = PriorityOrders.of(problem);
     orders.addAll(problem.items > LARGE ? 0 : 1, FlowFill.of(problem));
     for (int[] order : orders) {
+      Interruption.heed();
       // For thousands of zones the first few rules must do.
       if (finish == Integer.MAX_VALUE || forward.steps() + backward.steps() < RULE_STEPS) {
         settle(order);
@@ -182,6 +183,7 @@ final class PlacementSearch {
     int height = finish;
     long until = forward.steps() + backward.steps() + budget;
     while (finish > bound && forward.steps() + backward.steps() < until) {
+      Interruption.heed();
       int[] step = here.clone();
       int moves = 1 + random.nextInt(3);
       for (int i = 0; i < moves; i++) {

@@ -19,11 +19,11 @@ import java.util.TreeMap;
  */
 public final class PlainControllerPlanner {
   private final Night night;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final StartRuns startRuns;
   private final List<Finding> findings = new ArrayList<>();
 
-  private PlainControllerPlanner(Night night, SiteRules rules, StartRuns startRuns) {
+  private PlainControllerPlanner(Night night, NightRules rules, StartRuns startRuns) {
     this.night = night;
     this.rules = rules;
     this.startRuns = startRuns;
@@ -38,18 +38,33 @@ public final class PlainControllerPlanner {
    * @param startRuns what a start does
    */
   public static ProgramPlan plan(
-      Night night, List<WateredZone> zones, SiteRules rules, StartRuns startRuns) {
+      Night night, List<WateredZone> zones, NightRules rules, StartRuns startRuns) {
     return new PlainControllerPlanner(night, rules, startRuns).run(zones);
+  }
+
+  /** The finish that no start times beat, in minutes from midnight of the night's weekday. */
+  static int bound(Night night, List<WateredZone> zones, NightRules rules, StartRuns startRuns) {
+    PlainControllerPlanner planner = new PlainControllerPlanner(night, rules, startRuns);
+    List<WateringWindow> windows = rules.windowsOn(night.weekday());
+    return windows.get(0).startMinute()
+        + LowerBound.of(planner.problem(planner.programs(zones), windows));
+  }
+
+  private PlacementProblem problem(List<List<WateredZone>> programs, List<WateringWindow> windows) {
+    Chain[] chains =
+        programs.stream()
+            .map(stations -> chain(stations, windows, rules.gapMinutes()))
+            .toArray(Chain[]::new);
+    return new PlacementProblem(
+        chains, 1, Long.MAX_VALUE / 8, rules.gapMinutes(), NightPlacer.breaks(windows));
   }
 
   private ProgramPlan run(List<WateredZone> zones) {
     List<WateringWindow> windows = rules.windowsOn(night.weekday());
     Require.that(!windows.isEmpty(), "There is no window on " + night.label() + ".");
     List<List<WateredZone>> programs = programs(zones);
-    Chain[] chains = programs.stream().map(this::chain).toArray(Chain[]::new);
-    PlacementProblem problem =
-        new PlacementProblem(
-            chains, 1, Long.MAX_VALUE / 8, rules.gapMinutes(), NightPlacer.breaks(windows));
+    PlacementProblem problem = problem(programs, windows);
+    Chain[] chains = problem.chains;
     PlacementSearch.Outcome outcome = PlacementSearch.search(problem, List.of());
     int opens = windows.get(0).startMinute();
     List<ProgramCard> cards = new ArrayList<>();
@@ -59,7 +74,7 @@ public final class PlainControllerPlanner {
       for (int pass = 0; pass < chains[p].cycles(); pass++) {
         int start = opens + outcome.start(problem.firstItem[p] + pass);
         starts.add(start);
-        addRuns(programs.get(p), pass, start, runs);
+        addRuns(programs.get(p), pass, start, rules.gapMinutes(), runs);
       }
       cards.add(card(programs.get(p), starts));
     }
@@ -86,10 +101,7 @@ public final class PlainControllerPlanner {
     }
     List<List<WateredZone>> result = new ArrayList<>();
     for (Map.Entry<String, List<WateredZone>> program : byName.entrySet()) {
-      List<WateredZone> stations = program.getValue();
-      stations.sort(
-          Comparator.comparingInt((WateredZone zone) -> -zone.cycles())
-              .thenComparingInt(zone -> zone.orderWish().orElse(Integer.MAX_VALUE)));
+      List<WateredZone> stations = inOrder(program.getValue());
       Map<Integer, List<WateredZone>> byCycles = new TreeMap<>(Comparator.reverseOrder());
       stations.forEach(
           zone -> byCycles.computeIfAbsent(zone.cycles(), any -> new ArrayList<>()).add(zone));
@@ -112,10 +124,19 @@ public final class PlainControllerPlanner {
     return result;
   }
 
+  /** Most cycles first, then the order wished for, then the order given. */
+  static List<WateredZone> inOrder(List<WateredZone> stations) {
+    List<WateredZone> sorted = new ArrayList<>(stations);
+    sorted.sort(
+        Comparator.comparingInt((WateredZone zone) -> -zone.cycles())
+            .thenComparingInt(zone -> zone.orderWish().orElse(Integer.MAX_VALUE)));
+    return sorted;
+  }
+
   /**
    * The program as blocks, one a start, with the shortest pauses that keep every station's soak.
    */
-  private Chain chain(List<WateredZone> stations) {
+  static Chain chain(List<WateredZone> stations, List<WateringWindow> windows, int gap) {
     int passes = stations.get(0).cycles();
     int[] minutes = new int[passes];
     int[] pauses = new int[passes - 1];
@@ -129,7 +150,7 @@ public final class PlainControllerPlanner {
           apart = Math.max(apart, zone.minutesPerCycle() + zone.soakMinutes());
         }
       }
-      minutes[pass] += rules.gapMinutes() * (running - 1);
+      minutes[pass] += gap * (running - 1);
       if (pass > 0) {
         pauses[pass - 1] = Math.max(0, apart - minutes[pass - 1]);
       }
@@ -139,21 +160,23 @@ public final class PlainControllerPlanner {
             .mapToInt(zone -> zone.orderWish().orElse(Integer.MAX_VALUE))
             .min()
             .orElse(0);
-    return new Chain(minutes, pauses, 1, 0, wish);
+    int release = stations.stream().mapToInt(zone -> zone.wait(windows)).max().orElse(0);
+    return new Chain(minutes, pauses, 1, release, wish);
   }
 
-  private void addRuns(List<WateredZone> stations, int pass, int start, List<ValveRun> runs) {
+  static void addRuns(
+      List<WateredZone> stations, int pass, int start, int gap, List<ValveRun> runs) {
     int minute = start;
     for (WateredZone zone : stations) {
       if (zone.cycles() > pass) {
         int end = minute + zone.minutesPerCycle();
         runs.add(new ValveRun(zone, pass + 1, minute, end));
-        minute = end + rules.gapMinutes();
+        minute = end + gap;
       }
     }
   }
 
-  private static ProgramCard card(List<WateredZone> stations, List<Integer> starts) {
+  static ProgramCard card(List<WateredZone> stations, List<Integer> starts) {
     List<ProgramCard.Station> lines =
         stations.stream()
             .map(zone -> new ProgramCard.Station(zone, zone.minutesPerCycle(), zone.cycles()))

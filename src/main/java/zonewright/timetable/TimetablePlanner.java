@@ -21,19 +21,20 @@ public final class TimetablePlanner {
    *     and named in a finding
    * @param rules what holds for the site
    * @param firstDay the first date of the plan; matters only when a zone waters by dates
+   * @throws java.util.concurrent.CancellationException when the thread is interrupted meanwhile
    */
-  public static Timetable plan(List<WateredZone> zones, SiteRules rules, LocalDate firstDay) {
+  public static Timetable plan(List<WateredZone> zones, NightRules rules, LocalDate firstDay) {
     return plan(zones, rules, firstDay, Optional.empty());
   }
 
   /**
-   * As {@link #plan(List, SiteRules, LocalDate)}; a night that holds the same zones as in an
+   * As {@link #plan(List, NightRules, LocalDate)}; a night that holds the same zones as in an
    * earlier timetable, under rules no tighter than then, finishes no later than it did then.
    *
    * @param earlier a timetable made before
    */
   public static Timetable plan(
-      List<WateredZone> zones, SiteRules rules, LocalDate firstDay, Optional<Timetable> earlier) {
+      List<WateredZone> zones, NightRules rules, LocalDate firstDay, Optional<Timetable> earlier) {
     List<Finding> findings = new ArrayList<>();
     List<WateredZone> possible = new ArrayList<>();
     for (WateredZone zone : zones) {
@@ -59,7 +60,7 @@ public final class TimetablePlanner {
         nights, zoneNights(zones, possible, calendar, choice.days()), findings, cures);
   }
 
-  private static Finding overFlow(WateredZone zone, SiteRules rules) {
+  private static Finding overFlow(WateredZone zone, NightRules rules) {
     return Finding.of(
         Finding.Kind.OVER_AVAILABLE_FLOW,
         zone,
@@ -83,7 +84,7 @@ public final class TimetablePlanner {
     return findings;
   }
 
-  private static Finding tooShort(NightPlan night, boolean weekly) {
+  static Finding tooShort(NightPlan night, boolean weekly) {
     StringBuilder sentence = new StringBuilder();
     sentence
         .append(weekly ? "" : "At worst, ")

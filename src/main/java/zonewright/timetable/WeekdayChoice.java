@@ -19,7 +19,7 @@ public final class WeekdayChoice {
   private static final int MOST_ROUNDS = 20;
 
   private final List<WateredZone> zones;
-  private final SiteRules rules;
+  private final NightRules rules;
   private final List<Finding> findings = new ArrayList<>();
   private final List<int[]> choices = new ArrayList<>();
   private final int[] chosen;
@@ -40,14 +40,14 @@ public final class WeekdayChoice {
     }
   }
 
-  private WeekdayChoice(List<WateredZone> zones, SiteRules rules) {
+  private WeekdayChoice(List<WateredZone> zones, NightRules rules) {
     this.zones = zones;
     this.rules = rules;
     this.chosen = new int[zones.size()];
   }
 
   /** Chooses for every zone; the same zones and rules give the same days. */
-  public static Result choose(List<WateredZone> zones, SiteRules rules) {
+  public static Result choose(List<WateredZone> zones, NightRules rules) {
     return new WeekdayChoice(zones, rules).run();
   }
 

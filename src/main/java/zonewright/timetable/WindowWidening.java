@@ -9,10 +9,10 @@ import java.util.Optional;
 
 /** Finds out how little the windows of overfull nights would have to grow. */
 final class WindowWidening {
-  private final SiteRules rules;
+  private final NightRules rules;
   private final Overruns overruns;
 
-  WindowWidening(SiteRules rules, Overruns overruns) {
+  WindowWidening(NightRules rules, Overruns overruns) {
     this.rules = rules;
     this.overruns = overruns;
   }
@@ -36,12 +36,15 @@ final class WindowWidening {
     if (changes == 0) {
       return Optional.empty();
     }
-    int left = overruns.withRules(rules.withWindows(windows));
+    NightRules wider = rules.withWindows(windows);
+    int left = overruns.withRules(wider);
     if (left >= overruns.now()) {
       return Optional.empty();
     }
     String text = sentence.append(Overruns.result(left)).toString().strip();
-    return Optional.of(new Cure(Cure.Kind.WIDER_WINDOW, text, List.of(), changes, left));
+    return Optional.of(
+        new Cure(
+            Cure.Kind.WIDER_WINDOW, text, List.of(), changes, new Cure.Change.Rules(wider), left));
   }
 
   /**

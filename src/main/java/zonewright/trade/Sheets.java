@@ -7,6 +7,7 @@ public final class Sheets {
   public static final String WEATHER = "weather";
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
+  public static final String NIGHTS = "nights";
 
   public static final String FOUND = "found";
   public static final String TAKEOFF = "takeoff";
@@ -47,6 +48,8 @@ public final class Sheets {
   public static final String BILL = "Bill";
   public static final String SAVED = "Saved";
   public static final String CASH = "Cash";
+  public static final String NIGHT_RULES = "Nights";
+  public static final String WINDOWS = "Windows";
 
   private Sheets() {}
 }

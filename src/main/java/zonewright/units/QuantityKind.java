@@ -22,6 +22,10 @@ public enum QuantityKind {
   DAILY_DEPTH("depth a day", Units.INCH_PER_DAY, 3, Units.MILLIMETRE_PER_DAY, 2, "0.25 in/day"),
   MINUTES("time", Units.MINUTE, 0, Units.MINUTE, 0, "12 min"),
   DAYS("number of days", Units.DAY, 0, Units.DAY, 0, "3 days"),
+  /** A time on the clock, kept as the part of the day that has passed. */
+  TIME_OF_DAY("time of day", Units.CLOCK, 0, Units.CLOCK, 0, "10 pm or 22:00"),
+  /** A day of the calendar, kept as the days since 30 December 1899. */
+  DATE("date", Units.CLOCK, 0, Units.CLOCK, 0, "2026-06-01"),
   VOLUME("volume", Units.GALLON, 0, Units.LITRE, 0, "500 gal or 1900 L"),
   PRESSURE("pressure", Units.POUND_PER_SQUARE_INCH, 1, Units.KILOPASCAL, 0, "60 psi or 410 kPa"),
   SPEED("speed", Units.FOOT_PER_SECOND, 2, Units.METRE_PER_SECOND, 2, "5 ft/s or 1.5 m/s"),
@@ -124,6 +128,11 @@ public enum QuantityKind {
   /** Says whether its numbers are shown in percent. */
   public boolean percent() {
     return this == SHARE || this == SLOPE;
+  }
+
+  /** Says whether its numbers are read and written as on a clock or a calendar. */
+  public boolean onCalendar() {
+    return this == TIME_OF_DAY || this == DATE;
   }
 
   /** Says whether a number of this kind can make sense below zero, as a difference does. */

@@ -74,6 +74,9 @@ public final class QuantityText {
    * but the percent sign.
    */
   public static String shown(double value, QuantityKind kind, int decimals) {
+    if (kind.onCalendar()) {
+      return CalendarText.shown(value, kind);
+    }
     return kind.percent() ? fixed(value * 100, decimals) + " %" : grouped(value, decimals);
   }
 
@@ -83,7 +86,7 @@ public final class QuantityText {
       BigDecimal hundredfold = new BigDecimal(Double.toString(value)).movePointRight(2);
       return hundredfold.stripTrailingZeros().toPlainString() + " %";
     }
-    return exact(value);
+    return kind.onCalendar() ? CalendarText.typed(value, kind) : exact(value);
   }
 
   /**
@@ -96,6 +99,9 @@ public final class QuantityText {
    */
   public static Reading read(String text, QuantityKind kind, UnitSystem system) {
     String plain = text.strip();
+    if (kind.onCalendar()) {
+      return CalendarText.read(plain, kind);
+    }
     Reading reading = readable(plain, kind, system);
     return reading instanceof Read read && !(Math.abs(read.value()) <= GREATEST)
         ? new Unreadable("“%s” is too large a number".formatted(plain))

@@ -28,6 +28,9 @@ public final class Units {
   public static final Unit HOUR = MINUTE.multiple("60", "h");
   public static final Unit DAY = HOUR.multiple("24", "days");
 
+  /** Days on clock and calendar, whose text needs no symbol. */
+  public static final Unit CLOCK = DAY.multiple("1", "");
+
   public static final Unit SQUARE_METRE = METRE.times(METRE, "m²");
   public static final Unit HECTARE = SQUARE_METRE.multiple("10000", "ha");
   public static final Unit SQUARE_INCH = INCH.times(INCH, "in²");

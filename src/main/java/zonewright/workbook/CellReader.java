@@ -50,7 +50,8 @@ final class CellReader {
 
   private Entry numeric(Column column, XSSFCell cell, Unit unit) {
     double value = cell.getNumericCellValue();
-    if (DateUtil.isCellDateFormatted(cell)) {
+    boolean calendar = column.content() == Column.Content.NUMBER && column.kind().onCalendar();
+    if (DateUtil.isCellDateFormatted(cell) && !calendar) {
       return odd(column, cell, new DataFormatter(Locale.ROOT).formatCellValue(cell), "a date");
     }
     if (column.content() == Column.Content.NUMBER) {

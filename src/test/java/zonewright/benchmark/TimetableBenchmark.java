@@ -28,7 +28,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import zonewright.timetable.Night;
 import zonewright.timetable.NightPlacer;
 import zonewright.timetable.NightPlan;
-import zonewright.timetable.SiteRules;
+import zonewright.timetable.NightRules;
 import zonewright.timetable.WateredZone;
 import zonewright.timetable.WateringDays;
 import zonewright.timetable.WateringWindow;
@@ -54,7 +54,7 @@ public class TimetableBenchmark {
   public String site;
 
   private List<WateredZone> asked;
-  private SiteRules rules;
+  private NightRules rules;
   private NightPlan plan;
 
   /** Draws the zones by seeded numbers. */
@@ -75,7 +75,7 @@ public class TimetableBenchmark {
               new WateringDays.OnWeekdays(EnumSet.of(DayOfWeek.MONDAY))));
     }
     rules =
-        new SiteRules(
+        new NightRules(
             Map.of(DayOfWeek.MONDAY, List.of(new WateringWindow(1320, 360))),
             site.equals("ONE_VALVE") ? 1 : 4,
             site.equals("FLOW_BOUND") ? 40 : 1000,

@@ -24,7 +24,7 @@ final class ExactOptimum {
    * @param known a length that is possible; the solver looks for shorter ones until it proves that
    *     there is none
    */
-  static OptionalInt length(List<WateredZone> zones, SiteRules rules, int known) {
+  static OptionalInt length(List<WateredZone> zones, NightRules rules, int known) {
     int horizon = known - 1;
     int least = physicalLeast(zones, rules);
     if (least > horizon) {
@@ -72,7 +72,7 @@ final class ExactOptimum {
   }
 
   /** Minutes at which a cycle may start: inside one window, or after the last has opened. */
-  private static int[] starts(SiteRules rules, int minutes, int horizon) {
+  private static int[] starts(NightRules rules, int minutes, int horizon) {
     List<WateringWindow> windows = rules.windowsOn(Sites.MONDAY.weekday());
     int opens = windows.get(0).startMinute();
     int lastOpens = windows.get(windows.size() - 1).startMinute();
@@ -105,7 +105,7 @@ final class ExactOptimum {
    * No night is shorter than its valve minutes, its volume or its longest zone: spares the solver
    * what is plain.
    */
-  private static int physicalLeast(List<WateredZone> zones, SiteRules rules) {
+  private static int physicalLeast(List<WateredZone> zones, NightRules rules) {
     int positions = 0;
     int volume = 0;
     int longest = 0;

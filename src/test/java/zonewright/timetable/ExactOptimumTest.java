@@ -45,7 +45,7 @@ class ExactOptimumTest {
       int seed, List<WateredZone> zones, Random random, WateringWindow... windows) {
     double largest = zones.stream().mapToDouble(WateredZone::flow).max().orElseThrow();
     double available = largest + random.nextInt((int) (largest * 2));
-    SiteRules rules = Sites.rules(1 + random.nextInt(3), available, random.nextInt(3), windows);
+    NightRules rules = Sites.rules(1 + random.nextInt(3), available, random.nextInt(3), windows);
     NightPlan plan = NightPlacer.place(MONDAY, zones, rules);
     assertThat(NightChecker.broken(plan, zones, rules)).as("site %d", seed).isEmpty();
     OptionalInt least = ExactOptimum.length(zones, rules, plan.lengthMinutes());

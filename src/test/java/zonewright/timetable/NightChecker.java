@@ -15,7 +15,7 @@ final class NightChecker {
    * The rules broken; empty when the night keeps them all. A cycle may lie outside the windows only
    * after the last has closed.
    */
-  static List<String> broken(NightPlan plan, List<WateredZone> zones, SiteRules rules) {
+  static List<String> broken(NightPlan plan, List<WateredZone> zones, NightRules rules) {
     List<String> broken = new ArrayList<>();
     for (WateredZone zone : zones) {
       List<ValveRun> own =
@@ -81,7 +81,7 @@ final class NightChecker {
   }
 
   private static void checkMinute(
-      int minute, NightPlan plan, SiteRules rules, List<String> broken) {
+      int minute, NightPlan plan, NightRules rules, List<String> broken) {
     int positions = 0;
     double flow = 0;
     for (ValveRun run : plan.runs()) {

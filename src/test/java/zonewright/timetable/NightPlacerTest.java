@@ -114,7 +114,7 @@ class NightPlacerTest {
 
   private static final WateringDays MONDAY_ONLY = Sites.on(MONDAY.weekday());
 
-  private static int length(List<WateredZone> zones, SiteRules rules) {
+  private static int length(List<WateredZone> zones, NightRules rules) {
     NightPlan plan = NightPlacer.place(MONDAY, zones, rules);
     assertThat(NightChecker.broken(plan, zones, rules)).isEmpty();
     return plan.lengthMinutes();

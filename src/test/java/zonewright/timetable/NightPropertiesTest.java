@@ -17,7 +17,7 @@ import net.jqwik.api.constraints.IntRange;
 class NightPropertiesTest {
 
   /** A site small or large, with flows that do or do not bind. */
-  record Site(List<WateredZone> zones, SiteRules rules) {}
+  record Site(List<WateredZone> zones, NightRules rules) {}
 
   @Property(tries = 400)
   void noRuleIsEverBrokenAndEveryMinuteIsWatered(@ForAll("sites") Site site) {
@@ -34,7 +34,7 @@ class NightPropertiesTest {
 
   @Property(tries = 150)
   void oneMoreValveNeverMakesANightLonger(@ForAll("sites") Site site) {
-    SiteRules more = site.rules().withMostValves(site.rules().mostValvesAtOnce() + 1);
+    NightRules more = site.rules().withMostValves(site.rules().mostValvesAtOnce() + 1);
     assertThat(NightPlacer.place(MONDAY, site.zones(), more).finishMinute())
         .isLessThanOrEqualTo(NightPlacer.place(MONDAY, site.zones(), site.rules()).finishMinute());
   }
@@ -43,7 +43,7 @@ class NightPropertiesTest {
   void moreFlowNeverMakesAKnownNightLonger(
       @ForAll("sites") Site site, @ForAll @IntRange(min = 1, max = 40) int extra) {
     NightPlan before = NightPlacer.place(MONDAY, site.zones(), site.rules());
-    SiteRules more = withFlow(site.rules(), site.rules().availableFlow() + extra / 4.0);
+    NightRules more = withFlow(site.rules(), site.rules().availableFlow() + extra / 4.0);
     NightPlan after = NightPlacer.place(MONDAY, site.zones(), more, List.of(before));
     assertThat(after.finishMinute()).isLessThanOrEqualTo(before.finishMinute());
   }
@@ -62,7 +62,7 @@ class NightPropertiesTest {
         new WateringWindow(wider.get(last).startMinute(), wider.get(last).endMinute() + later));
     wider.set(
         0, new WateringWindow(wider.get(0).startMinute() - earlier, wider.get(0).endMinute()));
-    SiteRules rules =
+    NightRules rules =
         Sites.rules(
             site.rules().mostValvesAtOnce(),
             site.rules().availableFlow(),
@@ -76,7 +76,7 @@ class NightPropertiesTest {
   @Property(tries = 100)
   void aShorterGapNeverMakesAKnownNightLonger(@ForAll("sites") Site site) {
     NightPlan before = NightPlacer.place(MONDAY, site.zones(), site.rules());
-    SiteRules none =
+    NightRules none =
         Sites.rules(
             site.rules().mostValvesAtOnce(),
             site.rules().availableFlow(),
@@ -99,8 +99,8 @@ class NightPropertiesTest {
     assertThat(plan.shortfalls().isEmpty()).isEqualTo(plan.overrunMinutes() == 0);
   }
 
-  private static SiteRules withFlow(SiteRules rules, double flow) {
-    return new SiteRules(
+  private static NightRules withFlow(NightRules rules, double flow) {
+    return new NightRules(
         rules.windows(),
         rules.mostValvesAtOnce(),
         flow,
@@ -126,7 +126,7 @@ class NightPropertiesTest {
             .ofMinSize(1)
             .ofMaxSize(30)
             .map(NightPropertiesTest::numbered);
-    Arbitrary<SiteRules> rules =
+    Arbitrary<NightRules> rules =
         Combinators.combine(
                 Arbitraries.integers().between(1, 4),
                 Arbitraries.integers().between(30, 90),

@@ -38,7 +38,7 @@ class PlainControllerPlannerTest {
     for (int seed = 0; seed < 200; seed++) {
       Random random = new Random(seed);
       List<WateredZone> zones = zones(random, 2 + random.nextInt(12), 3);
-      SiteRules rules = Sites.rules(1, 40, random.nextInt(3), Sites.window(60, 1400));
+      NightRules rules = Sites.rules(1, 40, random.nextInt(3), Sites.window(60, 1400));
       for (StartRuns runs : StartRuns.values()) {
         ProgramPlan plan = PlainControllerPlanner.plan(MONDAY, zones, rules, runs);
         assertThat(NightChecker.broken(plan.night(), zones, rules)).as("site %d", seed).isEmpty();
@@ -56,7 +56,7 @@ class PlainControllerPlannerTest {
       Random random = new Random(seed);
       List<WateredZone> zones = zones(random, 2 + random.nextInt(4), 1);
       int gap = random.nextInt(3);
-      SiteRules rules = Sites.rules(1, 40, gap, Sites.window(0, 1400));
+      NightRules rules = Sites.rules(1, 40, gap, Sites.window(0, 1400));
       ProgramPlan plan =
           PlainControllerPlanner.plan(MONDAY, zones, rules, StartRuns.STATIONS_STILL_DUE);
       int least = leastOverOrders(zones, new ArrayList<>(), gap);
@@ -68,7 +68,7 @@ class PlainControllerPlannerTest {
   void stationsWithDifferentCyclesNeedProgramsOfTheirOwn() {
     List<WateredZone> zones =
         List.of(Sites.zone("lawn", 3, 10, 15, 5), Sites.zone("bed", 1, 15, 0, 5));
-    SiteRules rules = Sites.rules(1, 20, 0, Sites.window(0, 600));
+    NightRules rules = Sites.rules(1, 20, 0, Sites.window(0, 600));
     ProgramPlan plan = PlainControllerPlanner.plan(MONDAY, zones, rules, StartRuns.EVERY_STATION);
     assertThat(plan.cards()).hasSize(2);
     // By hand: lawn 0, 25, 50; the bed fills one of its soaks.
@@ -80,8 +80,8 @@ class PlainControllerPlannerTest {
 
   @Test
   void tooManyStartsAndTooLittleTimeAreFindings() {
-    SiteRules wide = Sites.rules(1, 20, 0, Sites.window(0, 60));
-    SiteRules rules = new SiteRules(wide.windows(), 1, 20, 0, 2, java.util.Set.of());
+    NightRules wide = Sites.rules(1, 20, 0, Sites.window(0, 60));
+    NightRules rules = new NightRules(wide.windows(), 1, 20, 0, 2, java.util.Set.of());
     ProgramPlan plan =
         PlainControllerPlanner.plan(
             MONDAY,
@@ -97,7 +97,7 @@ class PlainControllerPlannerTest {
   }
 
   /** Runs the cards as the controller would: at each start, its stations in order. */
-  private static List<ValveRun> keyedIn(List<ProgramCard> cards, SiteRules rules) {
+  private static List<ValveRun> keyedIn(List<ProgramCard> cards, NightRules rules) {
     List<ValveRun> runs = new ArrayList<>();
     for (ProgramCard card : cards) {
       for (int pass = 0; pass < card.startMinutes().size(); pass++) {

@@ -30,12 +30,12 @@ final class Sites {
   }
 
   /** The same windows on every day. */
-  static SiteRules rules(int valves, double flow, int gap, WateringWindow... windows) {
+  static NightRules rules(int valves, double flow, int gap, WateringWindow... windows) {
     Map<DayOfWeek, List<WateringWindow>> all = new EnumMap<>(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
       all.put(day, List.of(windows));
     }
-    return new SiteRules(all, valves, flow, gap, 16, Set.of());
+    return new NightRules(all, valves, flow, gap, 16, Set.of());
   }
 
   static WateringWindow window(int start, int end) {

@@ -31,7 +31,7 @@ class TimetablePlannerTest {
               4 + i % 9,
               new WateringDays.ChooseWeekdays(needed, (6 + needed) / needed, Sites.ALL_DAYS)));
     }
-    SiteRules rules = Sites.rules(2, 18, 1, Sites.window(1320, 360));
+    NightRules rules = Sites.rules(2, 18, 1, Sites.window(1320, 360));
     Timetable table = TimetablePlanner.plan(zones, rules, FIRST_DAY);
     assertThat(table.fits()).isTrue();
     assertThat(table.findings()).isEmpty();
@@ -54,7 +54,7 @@ class TimetablePlannerTest {
   @Test
   void aZoneRestsAlsoFromOneNightToTheNextAndOverTheWeeksEnd() {
     // Windows that touch all week long, and a zone that waters late in one and early in the next.
-    SiteRules rules = Sites.rules(1, 50, 5, Sites.window(0, 1440));
+    NightRules rules = Sites.rules(1, 50, 5, Sites.window(0, 1440));
     WateringDays twoDays = Sites.on(DayOfWeek.SUNDAY, DayOfWeek.MONDAY);
     List<WateredZone> zones =
         List.of(
@@ -81,7 +81,7 @@ class TimetablePlannerTest {
 
   @Test
   void aZoneThatCannotRestBetweenNightsMakesThemTooShort() {
-    SiteRules rules = Sites.rules(1, 50, 0, Sites.window(0, 1440));
+    NightRules rules = Sites.rules(1, 50, 0, Sites.window(0, 1440));
     WateringDays daily = new WateringDays.OnWeekdays(Sites.ALL_DAYS);
     Timetable table =
         TimetablePlanner.plan(List.of(Sites.zone("long", 2, 600, 200, 5, daily)), rules, FIRST_DAY);
@@ -91,8 +91,8 @@ class TimetablePlannerTest {
 
   @Test
   void impossibleZonesAreNamed() {
-    SiteRules rules =
-        new SiteRules(
+    NightRules rules =
+        new NightRules(
             Map.of(
                 DayOfWeek.MONDAY,
                 List.of(Sites.window(0, 120)),
@@ -132,7 +132,7 @@ class TimetablePlannerTest {
 
   @Test
   void noZonesAndNoWindowsAreAnsweredToo() {
-    SiteRules closed = new SiteRules(Map.of(), 1, 20, 0, 4, Set.of());
+    NightRules closed = new NightRules(Map.of(), 1, 20, 0, 4, Set.of());
     assertThat(TimetablePlanner.plan(List.of(), closed, FIRST_DAY).nights()).isEmpty();
     Timetable table =
         TimetablePlanner.plan(
@@ -149,7 +149,7 @@ class TimetablePlannerTest {
 
   @Test
   void datesGiveEightWeeksWithOddEvenAndIntervalZonesOnTheirDays() {
-    SiteRules rules = Sites.rules(1, 20, 0, Sites.window(0, 300));
+    NightRules rules = Sites.rules(1, 20, 0, Sites.window(0, 300));
     List<WateredZone> zones =
         List.of(
             Sites.zone("odd", 1, 30, 0, 5, new WateringDays.OddDates()),
@@ -174,8 +174,8 @@ class TimetablePlannerTest {
 
   @Test
   void anIntervalThatMeetsADayWithoutWaterSaysHowManyWateringsAreLost() {
-    SiteRules open = Sites.rules(1, 20, 0, Sites.window(0, 300));
-    SiteRules rules = new SiteRules(open.windows(), 1, 20, 0, 4, EnumSet.of(DayOfWeek.WEDNESDAY));
+    NightRules open = Sites.rules(1, 20, 0, Sites.window(0, 300));
+    NightRules rules = new NightRules(open.windows(), 1, 20, 0, 4, EnumSet.of(DayOfWeek.WEDNESDAY));
     Timetable table =
         TimetablePlanner.plan(
             List.of(Sites.zone("bed", 1, 5, 0, 5, new WateringDays.EveryFewDays(2))),
@@ -194,7 +194,7 @@ class TimetablePlannerTest {
       zones.add(Sites.zone("zone " + i, 2, 10, 5, 5));
     }
     // By hand: 5 × 20 = 100 min on Monday, window 90 min; every other night is empty.
-    SiteRules rules = Sites.rules(1, 20, 0, Sites.window(300, 390));
+    NightRules rules = Sites.rules(1, 20, 0, Sites.window(300, 390));
     Timetable table = TimetablePlanner.plan(zones, rules, FIRST_DAY);
     assertThat(table.fits()).isFalse();
     assertThat(table.findings())
@@ -216,8 +216,8 @@ class TimetablePlannerTest {
   void aZoneWithoutSoakCuresANightThatOnlySoakMakesLong() {
     List<WateredZone> zones =
         List.of(Sites.zone("clay", 4, 10, 30, 5), Sites.zone("sand", 1, 10, 0, 5));
-    SiteRules rules =
-        new SiteRules(
+    NightRules rules =
+        new NightRules(
             Map.of(DayOfWeek.MONDAY, List.of(Sites.window(0, 100))), 1, 20, 0, 16, Set.of());
     Timetable table = TimetablePlanner.plan(zones, rules, FIRST_DAY);
     // By hand: 4 × 10 + 3 × 30 = 130 against 100; without soak 50. Another valve does not help.
@@ -236,7 +236,7 @@ class TimetablePlannerTest {
     Timetable before =
         TimetablePlanner.plan(zones, Sites.rules(3, 20, 1, Sites.window(0, 300)), FIRST_DAY);
     for (int extra = 1; extra < 10; extra++) {
-      SiteRules more = Sites.rules(3, 20 + extra, 1, Sites.window(0, 300));
+      NightRules more = Sites.rules(3, 20 + extra, 1, Sites.window(0, 300));
       Timetable after = TimetablePlanner.plan(zones, more, FIRST_DAY, Optional.of(before));
       assertThat(after.nights().get(0).finishMinute())
           .isLessThanOrEqualTo(before.nights().get(0).finishMinute());

@@ -26,7 +26,7 @@ class TimetablePropertiesTest {
   @Property(tries = 80)
   void everyNightKeepsItsRulesWhateverTheSite(@ForAll long seed) {
     Random random = new Random(seed);
-    SiteRules rules = rules(random);
+    NightRules rules = rules(random);
     List<WateredZone> zones = zones(random);
     Timetable table = TimetablePlanner.plan(zones, rules, FIRST_DAY);
     for (NightPlan night : table.nights()) {
@@ -50,7 +50,7 @@ class TimetablePropertiesTest {
   @Property(tries = 40)
   void curesAreOfferedOnlyWhereNeededAndAlwaysHelp(@ForAll long seed) {
     Random random = new Random(seed);
-    SiteRules rules = rules(random);
+    NightRules rules = rules(random);
     Timetable table = TimetablePlanner.plan(zones(random), rules, FIRST_DAY);
     assertThat(table.findings().stream().anyMatch(f -> f.kind() == Finding.Kind.NIGHT_TOO_SHORT))
         .isEqualTo(!table.fits());
@@ -62,7 +62,7 @@ class TimetablePropertiesTest {
         .allMatch(cure -> cure.changes() > 0 && cure.minutesStillMissing() >= 0);
   }
 
-  private static SiteRules rules(Random random) {
+  private static NightRules rules(Random random) {
     Map<DayOfWeek, List<WateringWindow>> windows = new EnumMap<>(DayOfWeek.class);
     Set<DayOfWeek> barred = EnumSet.noneOf(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
@@ -82,7 +82,7 @@ class TimetablePropertiesTest {
         barred.add(day);
       }
     }
-    return new SiteRules(
+    return new NightRules(
         windows, 1 + random.nextInt(3), 8 + random.nextInt(30), random.nextInt(3), 4, barred);
   }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Days chosen on invented sites; the reference is every possible choice, counted out. */
 class WeekdayChoiceTest {
-  private static final SiteRules EVERY_NIGHT = Sites.rules(1, 50, 0, Sites.window(1320, 360));
+  private static final NightRules EVERY_NIGHT = Sites.rules(1, 50, 0, Sites.window(1320, 360));
 
   @Test
   void sevenEqualZonesOnceAWeekTakeOneNightEach() {
@@ -70,8 +70,8 @@ class WeekdayChoiceTest {
 
   @Test
   void daysWithoutWaterAreNotChosenAndTooFewDaysAreAFinding() {
-    SiteRules barred =
-        new SiteRules(
+    NightRules barred =
+        new NightRules(
             EVERY_NIGHT.windows(),
             1,
             50,

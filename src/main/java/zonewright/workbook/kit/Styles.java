@@ -112,6 +112,9 @@ public final class Styles {
 
   /** Returns the number format of a kind with the decimals given. */
   public static String format(QuantityKind kind, int decimals) {
+    if (kind.onCalendar()) {
+      return kind == QuantityKind.DATE ? "yyyy\\-mm\\-dd" : "hh:mm";
+    }
     String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
     return kind.percent() ? "0" + places + "%" : "#,##0" + places;
   }

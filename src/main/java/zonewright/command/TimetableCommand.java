@@ -1,0 +1,181 @@
+package zonewright.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import zonewright.design.Design;
+import zonewright.design.Facts;
+import zonewright.nights.CalendarFile;
+import zonewright.nights.MonthBook;
+import zonewright.nights.NightFinding;
+import zonewright.nights.NightsInput;
+import zonewright.nights.NightsPlan;
+import zonewright.nights.NightsPlanner;
+import zonewright.nights.SiteNights;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Nearest;
+import zonewright.units.CalendarText;
+import zonewright.units.QuantityKind;
+import zonewright.units.QuantityText;
+
+/** Prints the timetable of a design, or writes it for a spreadsheet or a calendar. */
+@Command(
+    name = "timetable",
+    header = "Make the timetable of the nights of a design.",
+    description = {
+      "",
+      "Places every cycle of every zone into the nights and hours of the sheet Nights, and prints"
+          + " when each valve opens and closes, with the least length each night could have. With"
+          + " --cards it prints what to key into the controller, program by program; --csv is for a"
+          + " spreadsheet, --ics for a calendar (RFC 5545).",
+      ""
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  zonewright timetable garden.xlsx",
+      "  zonewright timetable garden.xlsx --cards --plain",
+      "  zonewright timetable garden.xlsx --month April",
+      "  zonewright timetable garden.xlsx --ics > garden.ics",
+      "",
+      "Times are those of the clock on the wall. Local watering rules decide; have mains wiring and",
+      "backflow protection done by those licensed to do it."
+    })
+final class TimetableCommand extends Task {
+  @Mixin private DesignSource source;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description = "The design file, an .xlsx workbook; without one, the demo garden.")
+  private Optional<Path> file = Optional.empty();
+
+  @Option(
+      names = "--month",
+      paramLabel = "MONTH",
+      description =
+          "A month by its name, or a percentage such as 60: zones get that share of the water of"
+              + " the peak month.")
+  private Optional<String> month = Optional.empty();
+
+  @Option(
+      names = "--plain",
+      description =
+          "For a controller that starts programs at set times and runs their stations in order.")
+  private boolean plain;
+
+  @Option(names = "--cards", description = "Print the schedule cards, one for each program.")
+  private boolean cards;
+
+  @Option(names = "--csv", description = "Print comma-separated values (RFC 4180).")
+  private boolean csv;
+
+  @Option(names = "--ics", description = "Print a calendar file (RFC 5545).")
+  private boolean ics;
+
+  @Override
+  public Integer call() {
+    if ((cards ? 1 : 0) + (csv ? 1 : 0) + (ics ? 1 : 0) > 1) {
+      throw new Complaint(ExitCode.USAGE, "Choose one of --cards, --csv and --ics.");
+    }
+    PrintWriter out = out();
+    Design design = source.design(file, err());
+    Optional<Double> share = month.map(word -> share(design, word));
+    Optional<NightsInput> asked =
+        share.isPresent() ? MonthBook.input(design.book(), share.get()) : design.nights().asked();
+    if (asked.isEmpty()) {
+      throw new Complaint(ExitCode.FOUND, nothing(design, share));
+    }
+    NightsInput input = asked.get();
+    boolean asIs = share.isEmpty() && (!plain || input.plain());
+    NightsPlan plan =
+        asIs
+            ? design.nights().plan().orElseThrow()
+            : NightsPlanner.plan(plain ? input.forPlainController() : input, Optional.empty());
+    if (ics) {
+      out.print(CalendarFile.of(plan, project(design), firstNight(design, plan), now().instant()));
+    } else {
+      TimetableText text = new TimetableText(design.book(), plan);
+      (csv ? text.csv() : cards ? text.cards() : text.lines(share)).forEach(out::print);
+    }
+    out.flush();
+    if (!plan.timetable().fits()) {
+      err().println("Not everything fits; the command findings says what would help.");
+    }
+    return plan.timetable().fits() ? ExitCode.FINE : ExitCode.FOUND;
+  }
+
+  /** The clock that stamps files; its own method so that it stands in one place. */
+  private static Clock now() {
+    return Clock.systemDefaultZone();
+  }
+
+  private static String project(Design design) {
+    return design.book().entry(Facts.PROJECT_NAME.reference(), 0) instanceof Entry.Words words
+        ? words.text()
+        : "Irrigation design without a name";
+  }
+
+  private static LocalDate firstNight(Design design, NightsPlan plan) {
+    double first = design.book().number(SiteNights.FIRST_NIGHT.reference(), 0);
+    if (!Double.isNaN(first)) {
+      return CalendarText.date(first);
+    }
+    if (!plan.weekly()) {
+      throw new Complaint(
+          ExitCode.FOUND,
+          "Some zones water by dates: type the first night on the sheet Site, so that the calendar"
+              + " can tell them.");
+    }
+    return LocalDate.now(now());
+  }
+
+  private static String nothing(Design design, Optional<Double> share) {
+    List<NightFinding> findings = design.nights().findings();
+    if (!findings.isEmpty()) {
+      NightFinding first = findings.get(0);
+      String where = design.book().cellName(first.column(), first.row()).row();
+      String cure = first.cure().isEmpty() ? "" : "; " + first.cure();
+      return "There is no timetable: " + where + " " + first.sentence() + cure + ".";
+    }
+    return share.filter(value -> value <= 0).isPresent()
+        ? "There is nothing to water at 0 percent."
+        : "There is no timetable: no zone has its cycles, minutes and flow yet.";
+  }
+
+  private static double share(Design design, String word) {
+    List<MonthBook.Month> months = MonthBook.months(design.book());
+    for (MonthBook.Month each : months) {
+      if (each.name().equalsIgnoreCase(word.strip())) {
+        return each.share();
+      }
+    }
+    String plainWord = word.strip();
+    if (!plainWord.isEmpty() && Character.isDigit(plainWord.charAt(0))) {
+      String percent = plainWord.endsWith("%") ? plainWord : plainWord + " %";
+      if (QuantityText.read(percent, QuantityKind.SHARE, design.book().system())
+              instanceof QuantityText.Read read
+          && read.value() <= 3) {
+        return read.value();
+      }
+      throw new Complaint(
+          ExitCode.USAGE, "“%s” is no percentage from 0 to 300.".formatted(plainWord));
+    }
+    List<String> names = months.stream().map(MonthBook.Month::name).toList();
+    throw new Complaint(
+        ExitCode.USAGE,
+        names.isEmpty()
+            ? "The months have no percent of the baseline yet; give a percentage such as 60."
+            : "“%s” is no month; did you mean %s?"
+                .formatted(
+                    plainWord, Nearest.to(plainWord.toLowerCase(Locale.ROOT), names, 1).get(0)));
+  }
+}

@@ -1,0 +1,74 @@
+package zonewright.nights;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import zonewright.budget.SiteBudget;
+import zonewright.climate.Climate;
+import zonewright.sheet.Blueprint;
+import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.trade.Sheets;
+import zonewright.water.Demand;
+
+/**
+ * The nights of a month in which zones need another share of their peak water. The minutes of a
+ * week are scaled; run times, cycles and soaks then follow by the same formulas as ever.
+ */
+public final class MonthBook {
+  private MonthBook() {}
+
+  /**
+   * Returns what the timetable depends on when every zone needs {@code share} of its peak water.
+   *
+   * @param share 1 for the peak month; not negative
+   */
+  public static Optional<NightsInput> input(Book peak, double share) {
+    return scaled(peak.blueprint(), peak.snapshot(), minutes(peak), share);
+  }
+
+  /** Returns the minutes a week of each zone, to hand to {@link #scaled} with a snapshot. */
+  public static double[] minutes(Book peak) {
+    double[] minutes = new double[peak.rows(Sheets.ZONES)];
+    for (int row = 0; row < minutes.length; row++) {
+      minutes[row] = peak.number(Demand.RUN_TIME_PER_WEEK.reference(), row);
+    }
+    return minutes;
+  }
+
+  /** As {@link #input}, of a book as it was; on any thread. */
+  public static Optional<NightsInput> scaled(
+      Blueprint blueprint, BookSnapshot snapshot, double[] minutes, double share) {
+    Book book =
+        new Book(blueprint.withInputs(Set.of(Demand.RUN_TIME_PER_WEEK.reference())), snapshot);
+    Edits edits = new Edits(book);
+    List<Edit> parts = new ArrayList<>();
+    for (int row = 0; row < minutes.length; row++) {
+      if (!Double.isNaN(minutes[row])) {
+        Entry scaled = new Entry.Figure(minutes[row] * share);
+        parts.add(edits.set(Demand.RUN_TIME_PER_WEEK.reference(), row, scaled));
+      }
+    }
+    book.start(new Edit.Several("month", parts));
+    return NightsReading.of(book).input();
+  }
+
+  /** A month with its share of the peak, 1 for the peak itself. */
+  public record Month(String name, double share) {}
+
+  /** Returns the months whose share is known. */
+  public static List<Month> months(Book book) {
+    List<Month> months = new ArrayList<>();
+    for (int row = 0; row < Climate.MONTH_NAMES.size(); row++) {
+      double share = book.number(SiteBudget.PERCENT.reference(), row);
+      if (!Double.isNaN(share)) {
+        months.add(new Month(Climate.MONTH_NAMES.get(row), share));
+      }
+    }
+    return months;
+  }
+}

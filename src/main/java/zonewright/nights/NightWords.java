@@ -1,0 +1,67 @@
+package zonewright.nights;
+
+import java.time.DayOfWeek;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import zonewright.timetable.Night;
+import zonewright.units.CalendarText;
+
+/** Nights and minutes of nights in words. */
+public final class NightWords {
+  private static final int MOST_DATES = 6;
+
+  private NightWords() {}
+
+  /** Returns the time of a minute counted from midnight of the night's day, as {@code 02:15}. */
+  public static String time(int minute) {
+    return CalendarText.time(CalendarText.timeOfDay(minute));
+  }
+
+  /** Returns a weekday as in sets of weekdays, such as {@code Mon}. */
+  public static String shortName(DayOfWeek day) {
+    return day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+  }
+
+  /** Returns a set of weekdays as in the table of such sets, such as {@code Mon Wed Fri}. */
+  public static String weekdays(Set<DayOfWeek> days) {
+    List<String> names = new ArrayList<>();
+    for (DayOfWeek day : DayOfWeek.values()) {
+      if (days.contains(day)) {
+        names.add(shortName(day));
+      }
+    }
+    return String.join(" ", names);
+  }
+
+  /** Returns nights in a few words: weekdays, or the first dates and how many more. */
+  public static String nights(List<Night> nights) {
+    if (nights.stream().anyMatch(night -> night.date().isPresent())) {
+      List<String> dates =
+          nights.stream().map(night -> night.date().orElseThrow().toString()).toList();
+      int more = dates.size() - MOST_DATES;
+      return more > 1
+          ? String.join(", ", dates.subList(0, MOST_DATES)) + " and " + more + " more"
+          : String.join(", ", dates);
+    }
+    Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
+    nights.forEach(night -> days.add(night.weekday()));
+    return days.size() == DayOfWeek.values().length ? "every night" : weekdays(days);
+  }
+
+  /** Returns some minutes as times, such as {@code 22:00, 23:10}. */
+  public static String times(List<Integer> minutes) {
+    return String.join(", ", minutes.stream().map(NightWords::time).toList());
+  }
+
+  /** Returns minutes as hours and minutes, such as {@code 5 h 12 min}. */
+  public static String length(int minutes) {
+    String rest = minutes % 60 + " min";
+    return minutes < 60
+        ? rest
+        : minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + rest;
+  }
+}

@@ -1,0 +1,92 @@
+package zonewright.nights;
+
+import static zonewright.trade.Sheets.NIGHT_RULES;
+import static zonewright.trade.Sheets.PROGRAMS;
+import static zonewright.trade.Sheets.SITE;
+
+import java.time.LocalDate;
+import java.util.List;
+import zonewright.formula.Formula;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.CalendarText;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the site and its programs that the timetable keeps to. */
+public final class SiteNights {
+  public static final String ANY_START = "starts each zone by itself";
+  public static final String PROGRAM_STARTS = "starts programs at set times";
+
+  public static final String EVERY_STATION = "every station";
+  public static final String STATIONS_DUE = "stations still due";
+
+  public static final Column CONTROLLER =
+      Column.choice(
+              SITE,
+              "controller",
+              "The controller",
+              new WordList.Fixed(List.of(ANY_START, PROGRAM_STARTS)),
+              ANY_START)
+          .band(NIGHT_RULES)
+          .means(
+              "Whether the controller can start each cycle of each zone at its own time, or starts a program at set times and then runs its stations"
+                  + " one after another, as plain controllers do.");
+
+  public static final Column START_RUNS =
+      Column.choice(
+              SITE,
+              "start-runs",
+              "A start runs",
+              new WordList.Fixed(List.of(EVERY_STATION, STATIONS_DUE)),
+              EVERY_STATION)
+          .band(NIGHT_RULES)
+          .means(
+              "What each start of a program runs on a controller that starts programs at set times: every station, or only those that still need a cycle.");
+
+  public static final Column MOST_VALVES =
+      Column.defaulted(
+              SITE, "most-valves", "Most valves at once", QuantityKind.COUNT, Formula.number(1))
+          .band(NIGHT_RULES)
+          .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
+          .means(
+              "How many valves may be open at the same time, as far as the flow allows; what the controller and its transformer can do sets the limit.")
+          .source("One at a time unless typed, which every controller can do.");
+
+  public static final Column GAP =
+      Column.defaulted(
+              SITE,
+              "valve-gap",
+              "Gap between valves",
+              QuantityKind.MINUTES,
+              Formula.amount(0, Units.MINUTE))
+          .band(NIGHT_RULES)
+          .within(Bounds.from(0, 240, Units.MINUTE).wholeNumbers())
+          .means(
+              "Whole minutes that pass between the closing of a valve and the opening of the next in its place, for slow valves or a well to recover.")
+          .source("None unless typed.");
+
+  public static final Column FIRST_NIGHT =
+      Column.input(SITE, "first-night", "First night", QuantityKind.DATE)
+          .band(NIGHT_RULES)
+          .within(
+              Bounds.from(
+                      CalendarText.days(LocalDate.of(2000, 1, 1)),
+                      CalendarText.days(LocalDate.of(2199, 12, 31)),
+                      Units.DAY)
+                  .wholeNumbers())
+          .optional()
+          .means(
+              "The date of the first night: from it the calendar file starts, and odd dates, even dates and every few days are counted.");
+
+  public static final Column START_WISH =
+      Column.input(PROGRAMS, "start-wish", "Start no earlier than", QuantityKind.TIME_OF_DAY)
+          .band(NIGHT_RULES)
+          .within(Bounds.from(0, 24, Units.HOUR))
+          .optional()
+          .means(
+              "A time before which none of its zones should start, such as after an event; it counts on nights that are open then.");
+
+  private SiteNights() {}
+}

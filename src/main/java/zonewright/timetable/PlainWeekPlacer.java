@@ -1,0 +1,163 @@
+package zonewright.timetable;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Finds start times for the programs of a plain controller that hold on every night: two programs
+ * keep apart where they ever share a night, whatever the night.
+ *
+ * <p>Programs are placed one after another, each start as early as its nights are free; many orders
+ * are tried, and the one that runs over least, and then ends its nights earliest, is kept.
+ */
+final class PlainWeekPlacer {
+  private static final int LAST_MINUTE = 12 * WateringWindow.DAY;
+  private static final int TRIALS = 300;
+  private static final int MOST_PROGRAMS_FOR_TRIALS = 60;
+
+  private final List<Program> programs;
+  private final int gap;
+  private final int nights;
+
+  /**
+   * A program to be placed.
+   *
+   * @param chain its blocks, one a start, with the shortest pauses between them
+   * @param nights numbers of its nights
+   * @param windows the hours that all its nights have open
+   */
+  record Program(Chain chain, List<Integer> nights, List<WateringWindow> windows) {}
+
+  /** Starts of each program, and what they are worth; less is better. */
+  private record Trial(int[][] starts, long cost) {}
+
+  private PlainWeekPlacer(List<Program> programs, int gap) {
+    this.programs = programs;
+    this.gap = gap;
+    this.nights =
+        programs.stream().flatMap(p -> p.nights().stream()).mapToInt(n -> n + 1).max().orElse(0);
+  }
+
+  /** Returns the start times of each program, in minutes from midnight of the night's day. */
+  static int[][] place(List<Program> programs, int gap) {
+    return new PlainWeekPlacer(programs, gap).run();
+  }
+
+  private int[][] run() {
+    Trial best = null;
+    Integer[] order = new Integer[programs.size()];
+    for (Comparator<Integer> rule : rules()) {
+      Arrays.setAll(order, i -> i);
+      Arrays.sort(order, rule);
+      best = better(best, trial(order));
+    }
+    if (best == null) {
+      return new int[0][];
+    }
+    SplittableRandom random = new SplittableRandom(20_240_229L);
+    Integer[] here = order.clone();
+    int trials = programs.size() > MOST_PROGRAMS_FOR_TRIALS ? 0 : TRIALS;
+    for (int i = 0; i < trials && programs.size() > 1; i++) {
+      Interruption.heed();
+      Integer[] step = here.clone();
+      int one = random.nextInt(step.length);
+      int other = random.nextInt(step.length);
+      Integer kept = step[one];
+      step[one] = step[other];
+      step[other] = kept;
+      Trial trial = trial(step);
+      if (trial.cost() <= best.cost()) {
+        here = step;
+        best = better(best, trial);
+      }
+    }
+    return best.starts();
+  }
+
+  private List<Comparator<Integer>> rules() {
+    Comparator<Integer> bySpan = Comparator.comparingInt(i -> -programs.get(i).chain().tailFrom(0));
+    Comparator<Integer> byNights = Comparator.comparingInt(i -> -programs.get(i).nights().size());
+    Comparator<Integer> byWish = Comparator.comparingInt(i -> programs.get(i).chain().wish());
+    List<Comparator<Integer>> rules = new ArrayList<>();
+    rules.add(byWish.thenComparing(bySpan));
+    rules.add(byNights.thenComparing(bySpan));
+    rules.add(bySpan);
+    return rules;
+  }
+
+  private static Trial better(Trial one, Trial other) {
+    return one == null || other.cost() < one.cost() ? other : one;
+  }
+
+  private Trial trial(Integer[] order) {
+    BitSet[] busy = new BitSet[nights];
+    Arrays.setAll(busy, i -> new BitSet());
+    int[] finish = new int[nights];
+    int[] over = new int[nights];
+    int[][] starts = new int[programs.size()][];
+    for (int number : order) {
+      Program program = programs.get(number);
+      BitSet taken = new BitSet();
+      program.nights().forEach(night -> taken.or(busy[night]));
+      starts[number] = starts(program, taken);
+      Chain chain = program.chain();
+      int end = 0;
+      for (int pass = 0; pass < chain.cycles(); pass++) {
+        int from = starts[number][pass];
+        int to = from + chain.minutes(pass);
+        end = Math.max(end, to);
+        program.nights().forEach(night -> busy[night].set(Math.max(0, from - gap), to + gap));
+      }
+      int closes = program.windows().get(program.windows().size() - 1).endMinute();
+      for (int night : program.nights()) {
+        finish[night] = Math.max(finish[night], end);
+        over[night] = Math.max(over[night], end - closes);
+      }
+    }
+    long cost = 0;
+    for (int night = 0; night < nights; night++) {
+      cost += 10_000L * over[night] + finish[night];
+    }
+    return new Trial(starts, cost);
+  }
+
+  private static int[] starts(Program program, BitSet taken) {
+    Chain chain = program.chain();
+    int[] starts = new int[chain.cycles()];
+    int ready = program.windows().get(0).startMinute() + chain.release();
+    for (int pass = 0; pass < starts.length; pass++) {
+      starts[pass] = firstFree(ready, chain.minutes(pass), program.windows(), taken);
+      ready = starts[pass] + chain.minutes(pass) + chain.pause(pass);
+    }
+    return starts;
+  }
+
+  /** The first minute at which a block fits into a window, or after the last one. */
+  private static int firstFree(int ready, int minutes, List<WateringWindow> windows, BitSet taken) {
+    int minute = ready;
+    while (minute < LAST_MINUTE) {
+      int open = opening(minute, minutes, windows);
+      int hit = taken.nextSetBit(open);
+      if (hit < 0 || hit >= open + minutes) {
+        return open;
+      }
+      minute = taken.nextClearBit(hit);
+    }
+    return minute;
+  }
+
+  /** The first minute from which so many minutes lie in one window, or all after the last. */
+  private static int opening(int from, int minutes, List<WateringWindow> windows) {
+    for (WateringWindow window : windows) {
+      int at = Math.max(from, window.startMinute());
+      if (at + minutes <= window.endMinute()) {
+        return at;
+      }
+    }
+    return Math.max(from, windows.get(windows.size() - 1).endMinute());
+  }
+}
