@@ -68,7 +68,6 @@ final class CampusRetrofit {
     single.put(Facts.LOCATION, "An invented town; climate of a published reference zone");
     single.put(Facts.PREPARED_BY, "Zonewright demo");
     single.put(Climate.PLACE, "CIMIS zone 5");
-    single.put(SiteRules.DAYS_ALLOWED, "5");
     single.put(SiteRules.AVAILABLE_FLOW, "75 gpm");
     single.put(JobFacts.CURRENCY, "USD");
     single.put(JobFacts.LABOUR_RATE, "62");

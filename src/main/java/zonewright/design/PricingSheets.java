@@ -24,6 +24,7 @@ import zonewright.estimate.Counts;
 import zonewright.estimate.EstimateRules;
 import zonewright.estimate.Parts;
 import zonewright.estimate.Sections;
+import zonewright.estimate.ZoneCosts;
 import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
 import zonewright.retrofit.Takeoff;
@@ -60,11 +61,20 @@ final class PricingSheets {
             "zone",
             new TableDefinition.Rows.Alongside(ZONES),
             takeoffColumns()),
-        named(COUNTS, "Counts", "thing counted", Counted.WORDS, Counts.columns()),
-        free(PARTS, "Parts", "item", Parts.columns()),
+        named(
+            COUNTS,
+            "Counts",
+            "thing counted",
+            Counted.WORDS,
+            with(Counts.columns(), ZoneCosts.COST_NEW, ZoneCosts.COST_NEEDED)),
+        free(
+            PARTS,
+            "Parts",
+            "item",
+            with(Parts.columns(), ZoneCosts.OF_NEW, ZoneCosts.OF_NEEDED, ZoneCosts.OF_KEPT)),
         named(SECTIONS, "Sections", "section", Counted.SECTIONS, Sections.columns()),
         free(EXTRAS, "Extras", "extra", BuildUp.extraColumns()),
-        single(ESTIMATE, "Estimate", BuildUp.estimateColumns()),
+        single(ESTIMATE, "Estimate", with(BuildUp.estimateColumns(), ZoneCosts.NOT_ALLOTTED)),
         named(USE, "Use", "month", Climate.MONTH_NAMES, Use.columns()),
         named(RATES, "Rates", "tier", Rates.TIERS, Rates.columns()),
         free(REBATES, "Rebates", "rebate", Rebates.columns()),
@@ -99,7 +109,14 @@ final class PricingSheets {
     List<Column> columns = new ArrayList<>();
     columns.add(Takeoff.ZONE_NAME);
     columns.addAll(Difference.columns());
+    columns.addAll(ZoneCosts.takeoffColumns());
     return columns;
+  }
+
+  private static List<Column> with(List<Column> columns, Column... more) {
+    List<Column> all = new ArrayList<>(columns);
+    all.addAll(List.of(more));
+    return all;
   }
 
   private static TableDefinition named(

@@ -82,7 +82,7 @@ public record CountOf(Reference what, Reference which, Reference unit, Reference
   }
 
   private Formula ofKind(Column column) {
-    return Matching.rows(Emitters.EMITTER.reference(), emitter).sum(column.reference());
+    return Matching.rows(Takeoff.KIND.reference(), emitter).sum(column.reference());
   }
 
   private Formula found(Column column) {

@@ -3,12 +3,14 @@ package zonewright.estimate;
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.COUNTED;
 import static zonewright.trade.Sheets.COUNTS;
+import static zonewright.trade.Sheets.PARTS;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Comparator;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
@@ -79,6 +81,38 @@ public final class Counts {
           "Irrigated before the job.",
           Map.of(Counted.AREA, AsFound.sum(AsFound.of(Emitters.AREA))));
 
+  public static final Column ANY_NEW =
+      Column.calculated(
+              COUNTS,
+              "any-new",
+              "Something new",
+              QuantityKind.COUNT,
+              Formula.when(lengths())
+                  .then(oneWhere(LENGTH_NEW.cell().above(Formula.zero(QuantityKind.LENGTH))))
+                  .otherwise(
+                      Formula.when(
+                              Counted.is(
+                                  WHAT.reference(), Counted.AREA, Counted.STATIONS, Counted.JOB))
+                          .then(number(0))
+                          .otherwise(oneWhere(NUMBER_NEW.cell().above(number(0))))))
+          .band(COUNTED)
+          .means("1 where something new is needed of it, else 0.")
+          .source("By definition.");
+
+  public static final Column ITEMS =
+      Column.calculated(
+              COUNTS,
+              "items",
+              "Items counted by it",
+              QuantityKind.COUNT,
+              Matching.rows(
+                      new Reference(PARTS, "counted-by", "Counted by", QuantityKind.CHOICE),
+                      WHAT.reference())
+                  .count())
+          .band(COUNTED)
+          .means("How many items of the price book are counted by it.")
+          .source("By counting.");
+
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
     return List.of(
@@ -93,10 +127,21 @@ public final class Counts {
         LENGTH_NEW,
         LENGTH_REMOVED,
         AREA_NEEDED,
-        AREA_FOUND);
+        AREA_FOUND,
+        ANY_NEW,
+        ITEMS);
   }
 
   private Counts() {}
+
+  private static Condition lengths() {
+    return Counted.is(
+        WHAT.reference(), Counted.DRIP_LINE, Counted.LATERAL, Counted.MAIN, Counted.WIRE);
+  }
+
+  private static Formula oneWhere(Condition condition) {
+    return Formula.when(condition).then(number(1)).otherwise(number(0));
+  }
 
   private static Formula sum(Reference column) {
     return new Formula.Gather(Gathering.SUM, column);

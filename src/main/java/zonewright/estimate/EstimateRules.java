@@ -1,12 +1,17 @@
 package zonewright.estimate;
 
 import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.COUNTS;
 import static zonewright.trade.Sheets.ESTIMATE;
 import static zonewright.trade.Sheets.PARTS;
+import static zonewright.trade.Sheets.TAKEOFF;
 
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Matching;
+import zonewright.retrofit.Difference;
+import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.units.QuantityKind;
@@ -61,6 +66,45 @@ public final class EstimateRules {
           "choose the kind of emitter, or type the count",
           List.of(Parts.COUNTED_BY.reference()));
 
+  /** Something is needed that no item buys. */
+  public static final Rule WITHOUT_ITEM =
+      new Rule(
+          "quantity-without-item",
+          Severity.CHECK,
+          COUNTS,
+          BuildUp.DIRECT
+              .cell()
+              .above(NOTHING)
+              .and(Counts.ANY_NEW.cell().above(number(0)))
+              .and(Counts.ITEMS.cell().atMost(number(0))),
+          Counts.ITEMS.reference(),
+          "is needed new, and no item of the price book is counted by it",
+          "add an item to the sheet Parts, or leave it where others supply it",
+          List.of());
+
+  /** A kind of emitter that no item buys. */
+  public static final Rule EMITTER_WITHOUT_ITEM =
+      new Rule(
+          "emitter-without-item",
+          Severity.CHECK,
+          TAKEOFF,
+          BuildUp.DIRECT
+              .cell()
+              .above(NOTHING)
+              .and(
+                  Difference.HEADS_NEW
+                      .cell()
+                      .above(number(0))
+                      .or(Difference.DRIP_NEW.cell().above(Formula.zero(QuantityKind.LENGTH))))
+              .and(
+                  Matching.rows(Parts.EMITTER.reference(), Takeoff.KIND.reference())
+                      .count()
+                      .atMost(number(0))),
+          Takeoff.KIND.reference(),
+          "is to get new emitters ({0}), and no item of the price book is of that kind",
+          "add an item of that kind to the sheet Parts",
+          List.of(Takeoff.KIND.reference()));
+
   /** A price without anything for the office and the risk. */
   public static final Rule NOTHING_ADDED =
       new Rule(
@@ -85,6 +129,12 @@ public final class EstimateRules {
 
   /** Returns the rules in the order in which they should be read. */
   public static List<Rule> all() {
-    return List.of(WITHOUT_PRICE, WITHOUT_RATE, WITHOUT_KIND, NOTHING_ADDED);
+    return List.of(
+        WITHOUT_PRICE,
+        WITHOUT_RATE,
+        WITHOUT_KIND,
+        WITHOUT_ITEM,
+        EMITTER_WITHOUT_ITEM,
+        NOTHING_ADDED);
   }
 }

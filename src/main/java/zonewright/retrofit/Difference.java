@@ -149,6 +149,7 @@ public final class Difference {
     return List.of(
         STATE,
         ZONES_FOUND,
+        Takeoff.KIND,
         Takeoff.HEADS,
         HEADS_KEPT,
         HEADS_NEW,

@@ -12,6 +12,7 @@ import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
@@ -23,6 +24,17 @@ public final class Takeoff {
 
   public static final Column ZONE_NAME =
       Column.words(TAKEOFF, "zone", "Zone").band(ZONE).means("The zone, as on the sheet Zones.");
+
+  public static final Column KIND =
+      Column.calculatedWord(
+              TAKEOFF,
+              "kind",
+              "Emitter",
+              new WordList.Published(Emitters.KINDS),
+              Emitters.EMITTER.cell())
+          .band(COUNTED)
+          .means("Kind of emitter of the zone, as on the sheet Zones.")
+          .source("The sheet Zones.");
 
   public static final Column HEADS =
       Column.calculated(
