@@ -52,6 +52,7 @@ final class DeskWindow {
   private final Errands errands = new Errands(foot::busy);
   private final FileKeeper keeper;
   private final HandOver handOver;
+  private final PricingDesk pricing;
   private final Menus menus;
   private final ColumnGuide guide;
   private final Timer findingsLater;
@@ -67,6 +68,7 @@ final class DeskWindow {
     panels = new Panels(deck, working, findings, pictures, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, errands, questions, messages);
+    pricing = new PricingDesk(open, errands, questions, messages);
     keeper =
         new FileKeeper(
             open, shelf, errands, questions, messages, memory, new Curtain(frame.getRootPane()));
@@ -252,6 +254,14 @@ final class DeskWindow {
     deck.front().finishTyping();
     UnitSystem other = open.book().system() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
     open.book().perform(open.design().edits().switched(other));
+  }
+
+  /**
+   * Returns what there is to do about prices and retrofits, with what was being typed taken over.
+   */
+  PricingDesk pricing() {
+    deck.front().finishTyping();
+    return pricing;
   }
 
   /** Asks for a file and opens it. */

@@ -158,6 +158,11 @@ final class Menus {
     JMenu menu = menu("Design", 'D');
     menu.add(item(units));
     menu.add(item(nextFinding()));
+    menu.addSeparator();
+    menu.add(item(new Deed("Take the zones as found", () -> window.pricing().takeAsFound())));
+    menu.add(item(new Deed("Propose the zones as found", () -> window.pricing().proposeAsFound())));
+    menu.add(item(new Deed("Read a price book …", () -> window.pricing().readPrices())));
+    menu.add(item(new Deed("Write the price book …", () -> window.pricing().writePrices())));
     return menu;
   }
 

@@ -97,6 +97,7 @@ public final class AsFound {
         columns.add(BECOMES);
       }
     }
+    columns.addAll(Beside.columns());
     columns.add(PRESENT_MINUTES);
     columns.add(PRESENT_VOLUME);
     Takeoff.COMMON.forEach(column -> columns.add(column.movedTo(FOUND, FROM)));

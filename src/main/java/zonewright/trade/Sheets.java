@@ -38,6 +38,7 @@ public final class Sheets {
   public static final String SCHEDULE = "Schedule";
   public static final String WATER = "Water";
   public static final String ALLOWANCES = "Allowances";
+  public static final String BESIDE = "Proposed beside it";
   public static final String PRESENT_USE = "Present use";
   public static final String COUNTED = "Counted";
   public static final String KEPT = "Kept and new";
