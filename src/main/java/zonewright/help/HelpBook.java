@@ -23,6 +23,7 @@ public final class HelpBook {
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
     WRITTEN.put("budget", "Reading the budget");
+    WRITTEN.put("pricing", "Pricing a job, proving a retrofit");
     WRITTEN.put("cautions", "Cautions");
   }
 
