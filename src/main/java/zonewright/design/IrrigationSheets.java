@@ -13,6 +13,7 @@ import zonewright.budget.LocalRule;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.WaterSense;
+import zonewright.budget.YearBalance;
 import zonewright.budget.ZoneBudget;
 import zonewright.climate.CalculatedEt;
 import zonewright.climate.Climate;
@@ -119,6 +120,9 @@ public final class IrrigationSheets {
           SiteBudget.PERCENT,
           SiteBudget.PEAK_DAYS_WORTH,
           SiteBudget.MONTH_VOLUME,
+          YearBalance.NEED,
+          YearBalance.FROM_RAIN,
+          YearBalance.ALLOWED,
           WaterSense.MONTH_RANKING);
 
   private static final List<Column> WEATHER_COLUMNS =

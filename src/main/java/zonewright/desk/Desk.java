@@ -24,9 +24,11 @@ public final class Desk {
     Look look = new Look(memory);
     look.install();
     OpenDesign design = new OpenDesign(Demo.libraryGarden(UnitSystem.US), "Demo: library garden");
-    DeskWindow window = new DeskWindow(memory, look, design, new WorkbookShelf(), Optional.empty());
+    DeskWindow window =
+        new DeskWindow(
+            memory, look, design, new WorkbookShelf(), Optional.empty(), UnsavedWork.usualSpare());
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> window.unexpected(fault));
     window.show();
-    file.ifPresent(window::open);
+    file.ifPresentOrElse(window::open, window::offerLeftOver);
   }
 }

@@ -2,18 +2,14 @@ package zonewright.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
-import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -21,27 +17,24 @@ import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
 import zonewright.formula.Reference;
 import zonewright.sheet.Place;
-import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
   private static final Logger LOG = Logger.getLogger(DeskWindow.class.getName());
-  private static final int FINDINGS_DELAY_MILLIS = 120;
 
   private final JFrame frame = new JFrame("Zonewright");
   private final Memory memory;
   private final Look look;
   private final OpenDesign open;
-  private final Trail trail = new Trail();
+  private final Wayfinder ways;
   private final SheetDeck deck;
   private final WorkingPane working;
   private final FindingsPane findings;
@@ -50,31 +43,52 @@ final class DeskWindow {
   private final MessageBar messages = new MessageBar();
   private final Panels panels;
   private final Errands errands = new Errands(foot::busy);
+  private final UnsavedWork work;
   private final FileKeeper keeper;
   private final HandOver handOver;
   private final PricingDesk pricing;
   private final Menus menus;
   private final ColumnGuide guide;
-  private final Timer findingsLater;
+  private final FindingsWatch watch;
 
-  DeskWindow(Memory memory, Look look, OpenDesign open, Shelf shelf, Optional<Questions> asked) {
+  /**
+   * Makes the window; {@link #show} shows it.
+   *
+   * @param asked who answers in place of dialogs, if anybody
+   * @param spare the folder for the record of designs without a file
+   */
+  DeskWindow(
+      Memory memory,
+      Look look,
+      OpenDesign open,
+      Shelf shelf,
+      Optional<Questions> asked,
+      Path spare) {
     this.memory = memory;
     this.look = look;
     this.open = open;
-    deck = new SheetDeck(open);
+    deck = new SheetDeck(open, new ColumnViews(memory));
+    ways = new Wayfinder(open, deck, this::selected);
     working = new WorkingPane(this::follow, this::backToDefault, this::back);
-    findings = new FindingsPane(this::followToFinding);
+    findings = new FindingsPane(ways::goTo, this::mend);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, errands, questions, messages);
     pricing = new PricingDesk(open, errands, questions, messages);
+    work = new UnsavedWork(open, messages, spare);
     keeper =
         new FileKeeper(
-            open, shelf, errands, questions, messages, memory, new Curtain(frame.getRootPane()));
+            open,
+            shelf,
+            errands,
+            questions,
+            messages,
+            memory,
+            new Curtain(frame.getRootPane()),
+            work);
     guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
-    findingsLater = new Timer(FINDINGS_DELAY_MILLIS, event -> refreshFindings());
-    findingsLater.setRepeats(false);
+    watch = new FindingsWatch(open, findings, deck);
     menus = new Menus(this);
     assemble();
     connect();
@@ -102,22 +116,23 @@ final class DeskWindow {
           public void windowClosing(WindowEvent event) {
             close();
           }
+
+          @Override
+          public void windowActivated(WindowEvent event) {
+            keeper.lookAtFile();
+          }
         });
     deck.onSelected(this::selected);
     open.onReplaced(this::replaced);
-    open.onChanged(
-        changes -> {
-          selected();
-          findingsLater.restart();
-        });
+    open.onChanged(changes -> selected());
     open.onNamed(this::named);
   }
 
   private void replaced() {
-    trail.clear();
+    ways.startAnew();
     pictures.startAnew();
     FileDrop.accept(frame.getRootPane(), keeper::open);
-    refreshFindings();
+    watch.refresh();
     selected();
     named();
     deck.focusTarget().requestFocusInWindow();
@@ -133,17 +148,8 @@ final class DeskWindow {
     frame.setTitle((open.unsaved() ? "• " : "") + open.name() + " – Zonewright");
     frame.getRootPane().putClientProperty("Window.documentModified", open.unsaved());
     foot.state(open);
+    deck.tools().refresh();
     menus.refresh();
-  }
-
-  private void refreshFindings() {
-    List<Finding> found = open.design().findings();
-    findings.show(found);
-    Map<Place, Severity> worst = new HashMap<>();
-    for (Finding finding : found) {
-      worst.putIfAbsent(new Place(finding.column(), finding.row()), finding.severity());
-    }
-    deck.flag(place -> Optional.ofNullable(worst.get(place)));
   }
 
   private void selected() {
@@ -152,7 +158,7 @@ final class DeskWindow {
     current.ifPresent(pictures::at);
     pictures.show(open.design(), deck.frontTable());
     foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList());
-    working.setMayGoBack(!trail.isEmpty());
+    working.setMayGoBack(ways.mayGoBack());
     refreshState();
   }
 
@@ -175,31 +181,19 @@ final class DeskWindow {
   }
 
   private void follow(Place place) {
-    jump(place);
+    ways.jump(place);
     working.focusTarget().requestFocusInWindow();
-  }
-
-  private void followToFinding(Place place) {
-    jump(place);
-    deck.focusTarget().requestFocusInWindow();
-  }
-
-  private void jump(Place place) {
-    deck.current().filter(current -> !current.equals(place)).ifPresent(trail::leaves);
-    deck.goTo(place);
-    selected();
   }
 
   /** Goes back to the cell that the last link led away from. */
   void back() {
-    boolean inWorking = has(working);
-    trail.back(open::holds).ifPresent(deck::goTo);
-    selected();
+    boolean inWorking = Wayfinder.has(working);
+    ways.back();
     (inWorking ? working.focusTarget() : deck.focusTarget()).requestFocusInWindow();
   }
 
   boolean mayGoBack() {
-    return !trail.isEmpty();
+    return ways.mayGoBack();
   }
 
   private void backToDefault(Place place) {
@@ -221,7 +215,8 @@ final class DeskWindow {
   /** Does something to the selected cells or rows. */
   void perform(GridAction which) {
     boolean typedElsewhere =
-        EventQueue.getCurrentEvent() instanceof KeyEvent && (has(working) || has(findings));
+        EventQueue.getCurrentEvent() instanceof KeyEvent
+            && (Wayfinder.has(working) || Wayfinder.has(findings));
     Action action = deck.front().action(which);
     if (!typedElsewhere && action.isEnabled()) {
       Menus.run(action, deck.front().component());
@@ -264,10 +259,29 @@ final class DeskWindow {
     return pricing;
   }
 
+  /** Begins a new design with a form. */
+  void begin(UnitSystem system) {
+    deck.front().finishTyping();
+    keeper.whenSafe(
+        () ->
+            StartForm.fillIn(frame, system).ifPresent(design -> keeper.lay(design, "New design")));
+  }
+
   /** Asks for a file and opens it. */
   void open() {
     deck.front().finishTyping();
     keeper.openAsked();
+  }
+
+  /** Gives up what was not saved. */
+  void revert() {
+    deck.front().finishTyping();
+    keeper.revert();
+  }
+
+  /** Offers what a crash left over. */
+  void offerLeftOver() {
+    work.offerLeftOver();
   }
 
   /** Saves the design. */
@@ -302,8 +316,9 @@ final class DeskWindow {
       memory.keep("height", frame.getHeight());
     }
     panels.keep();
-    findingsLater.stop();
     errands.close();
+    work.close();
+    watch.close();
     frame.dispose();
   }
 
@@ -311,6 +326,38 @@ final class DeskWindow {
   void nextFinding() {
     deck.front().finishTyping();
     findings.next();
+  }
+
+  /** Carries out the remedy of the finding selected, or of the cell the person is at. */
+  void mendFinding() {
+    deck.front().finishTyping();
+    findings
+        .curable(deck.current())
+        .ifPresentOrElse(
+            this::mend,
+            () ->
+                messages.tell("There is nothing here that the program can put right.", List.of()));
+  }
+
+  private void mend(Finding finding) {
+    deck.front().finishTyping();
+    finding
+        .mend(open.book())
+        .ifPresentOrElse(
+            edit -> {
+              open.book().perform(edit);
+              ways.jump(new Place(finding.column(), finding.row()));
+              messages.clear();
+            },
+            () ->
+                messages.tell(
+                    "That would not help here. " + Sentences.capital(finding.cure()) + ".",
+                    List.of()));
+  }
+
+  /** Shows the sheet at the front on pages, to print. */
+  void print() {
+    new Printing(frame, open, errands, messages).begin(deck.front().paper());
   }
 
   /** Shows the next of the pictures that fit the sheet. */
@@ -332,21 +379,12 @@ final class DeskWindow {
 
   /** Gives the keyboard to the next part of the window. */
   void nextPart() {
-    Component next = deck.focusTarget();
-    if (has(deck) && working.isShowing()) {
-      next = working.focusTarget();
-    } else if ((has(deck) || has(working)) && findings.isShowing()) {
-      next = findings.focusTarget();
-    } else if (has(findings) && pictures.isShowing()) {
-      next = pictures.focusTarget();
-    }
-    next.requestFocusInWindow();
-  }
-
-  /** Says whether the keyboard is in a part of the window. */
-  private static boolean has(Component part) {
-    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    return owner != null && SwingUtilities.isDescendingFrom(owner, part);
+    Wayfinder.next(
+        List.of(
+            Wayfinder.part(deck, deck::focusTarget),
+            Wayfinder.part(working, working::focusTarget),
+            Wayfinder.part(findings, findings::focusTarget),
+            Wayfinder.part(pictures, pictures::focusTarget)));
   }
 
   /** Shows what the column of the selected cell means. */

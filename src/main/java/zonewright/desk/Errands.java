@@ -1,9 +1,13 @@
 package zonewright.desk;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 
@@ -14,6 +18,7 @@ import javax.swing.Timer;
  * thread.
  */
 final class Errands {
+  private static final Logger LOG = Logger.getLogger(Errands.class.getName());
   private static final int NOTICEABLE_MILLIS = 350;
 
   private final ExecutorService worker =
@@ -23,10 +28,21 @@ final class Errands {
             thread.setDaemon(true);
             return thread;
           });
-  private final Consumer<String> progress;
+  private final Progress progress;
+
+  /** Shows what goes on. */
+  interface Progress {
+    /**
+     * Shows that something lasts, or that nothing does any more.
+     *
+     * @param words what goes on; empty where nothing does
+     * @param cancel ends it early, where that can be done
+     */
+    void show(String words, Optional<Runnable> cancel);
+  }
 
   /** Tells {@code progress} what is going on where it lasts, and an empty text when it is over. */
-  Errands(Consumer<String> progress) {
+  Errands(Progress progress) {
     this.progress = progress;
   }
 
@@ -39,7 +55,39 @@ final class Errands {
    * @param failed what to do with what went wrong, on the window's thread
    */
   <T> void run(String words, Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
-    Timer notice = new Timer(NOTICEABLE_MILLIS, event -> progress.accept(words));
+    start(words, work, done, failed, Optional.empty());
+  }
+
+  /**
+   * Runs an errand that a person may break off; then its result is not used.
+   *
+   * @param cancelled what to do when it was broken off
+   */
+  <T> void runCancellable(
+      String words,
+      Callable<T> work,
+      Consumer<T> done,
+      Consumer<Exception> failed,
+      Runnable cancelled) {
+    start(words, work, done, failed, Optional.of(cancelled));
+  }
+
+  private <T> void start(
+      String words,
+      Callable<T> work,
+      Consumer<T> done,
+      Consumer<Exception> failed,
+      Optional<Runnable> cancelled) {
+    AtomicBoolean over = new AtomicBoolean();
+    Optional<Runnable> cancel =
+        cancelled.map(
+            then ->
+                () -> {
+                  over.set(true);
+                  progress.show("", Optional.empty());
+                  then.run();
+                });
+    Timer notice = new Timer(NOTICEABLE_MILLIS, event -> progress.show(words, cancel));
     notice.setRepeats(false);
     notice.start();
     worker.execute(
@@ -55,9 +103,24 @@ final class Errands {
           SwingUtilities.invokeLater(
               () -> {
                 notice.stop();
-                progress.accept("");
-                then.run();
+                if (!over.get()) {
+                  progress.show("", Optional.empty());
+                  then.run();
+                }
               });
+        });
+  }
+
+  /** Runs an errand that nobody needs to be told of; where it fails, nothing happens. */
+  <T> void quietly(Callable<T> work, Consumer<T> done) {
+    worker.execute(
+        () -> {
+          try {
+            T result = work.call();
+            SwingUtilities.invokeLater(() -> done.accept(result));
+          } catch (Exception noMatter) {
+            LOG.log(Level.FINE, "a look at a file", noMatter);
+          }
         });
   }
 

@@ -2,15 +2,19 @@ package zonewright.desk;
 
 import java.awt.Dimension;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.design.Facts;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureFile;
+import zonewright.recovery.UnsavedFile;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
+import zonewright.sheet.Entry;
 import zonewright.units.UnitSystem;
 
 /**
@@ -19,6 +23,8 @@ import zonewright.units.UnitSystem;
  * <p>Files are read and written away from the window's thread, on a design of their own.
  */
 final class FileKeeper {
+  private static final String SUFFIX = ".xlsx";
+
   private final OpenDesign open;
   private final Shelf shelf;
   private final Errands errands;
@@ -26,6 +32,10 @@ final class FileKeeper {
   private final MessageBar messages;
   private final Memory memory;
   private final Curtain curtain;
+  private final UnsavedWork work;
+
+  /** The file as it was when it was read or saved here, or when a person was told it is not. */
+  private Optional<FileStamp> stamp = Optional.empty();
 
   FileKeeper(
       OpenDesign open,
@@ -34,7 +44,8 @@ final class FileKeeper {
       Questions questions,
       MessageBar messages,
       Memory memory,
-      Curtain curtain) {
+      Curtain curtain,
+      UnsavedWork work) {
     this.open = open;
     this.shelf = shelf;
     this.errands = errands;
@@ -42,7 +53,15 @@ final class FileKeeper {
     this.messages = messages;
     this.memory = memory;
     this.curtain = curtain;
+    this.work = work;
   }
+
+  /** What was read, and what a crash had left beside it. */
+  private record Read(
+      Shelf.Taken taken, Optional<UnsavedFile.Found> left, Optional<FileStamp> stamp) {}
+
+  /** The file is not the one that was read or saved here. */
+  private static final class ChangedMeanwhile extends Exception {}
 
   /** Runs {@code next} once nothing would be lost by it, or not at all. */
   void whenSafe(Runnable next) {
@@ -59,21 +78,19 @@ final class FileKeeper {
 
   /** Puts an empty design on the desk. */
   void fresh(UnitSystem system) {
-    whenSafe(
-        () -> {
-          messages.clear();
-          open.replace(Design.blank(system), Optional.empty(), "New design");
-        });
+    whenSafe(() -> lay(Design.blank(system), "New design"));
+  }
+
+  /** Puts a design that belongs to no file on the desk. */
+  void lay(Design design, String name) {
+    messages.clear();
+    stamp = Optional.empty();
+    open.replace(design, Optional.empty(), name);
   }
 
   /** Puts the demo on the desk. */
   void demo() {
-    whenSafe(
-        () -> {
-          messages.clear();
-          open.replace(
-              Demo.libraryGarden(open.book().system()), Optional.empty(), "Demo: library garden");
-        });
+    whenSafe(() -> lay(Demo.libraryGarden(open.book().system()), "Demo: library garden"));
   }
 
   /** Asks for a file and opens it. */
@@ -89,23 +106,44 @@ final class FileKeeper {
   private void read(Path file) {
     String name = file.getFileName().toString();
     curtain.draw();
-    errands.run(
+    errands.runCancellable(
         "Opening " + name + " …",
-        () -> shelf.take(file),
-        taken -> {
+        () -> {
+          Optional<FileStamp> before = FileStamp.of(file);
+          Shelf.Taken taken = shelf.take(file);
+          return new Read(taken, work.leftBeside(file, taken.design()), before);
+        },
+        read -> {
           curtain.lift();
           memory.used(file);
-          open.replace(taken.design(), Optional.of(file), name);
-          if (taken.notes().isEmpty()) {
-            messages.clear();
-          } else {
-            messages.tell(opened(name, taken.notes().size()), taken.notes());
-          }
+          stamp = read.stamp();
+          open.replace(read.taken().design(), Optional.of(file), name);
+          told(name, file, read);
         },
         problem -> {
           curtain.lift();
           messages.problem(Sentences.of("“" + name + "” was not opened", problem), List.of());
+        },
+        () -> {
+          curtain.lift();
+          messages.tell("“" + name + "” was not opened; nothing has changed.", List.of());
         });
+  }
+
+  private void told(String name, Path file, Read read) {
+    List<String> notes = new ArrayList<>(read.taken().notes());
+    if (read.left().isPresent()) {
+      work.offer(read.left().get());
+    } else if (UnsavedWork.openElsewhere(file)) {
+      messages.tell(
+          "“%s” is open in another window too; who saves last replaces the other's work."
+              .formatted(name),
+          notes);
+    } else if (notes.isEmpty()) {
+      messages.clear();
+    } else {
+      messages.tell(opened(name, notes.size()), notes);
+    }
   }
 
   private static String opened(String name, int notes) {
@@ -113,19 +151,96 @@ final class FileKeeper {
         .formatted(name, notes == 1 ? "one note" : notes + " notes");
   }
 
+  /** Reads the file anew and gives up what was not saved; one click takes that back. */
+  void revert() {
+    if (open.file().isEmpty()) {
+      messages.tell("This design was never saved, so there is nothing to go back to.", List.of());
+      return;
+    }
+    Path file = open.file().get();
+    String name = open.name();
+    Design before = open.design();
+    curtain.draw();
+    errands.runCancellable(
+        "Reading " + name + " …",
+        () -> new Read(shelf.take(file), Optional.empty(), FileStamp.of(file)),
+        read -> {
+          curtain.lift();
+          stamp = read.stamp();
+          open.replace(read.taken().design(), Optional.of(file), name);
+          messages.offer(
+              "“" + name + "” is as it was saved last.",
+              false,
+              new MessageBar.Offer("Take that back", () -> takeBack(before, file, name)));
+        },
+        problem -> {
+          curtain.lift();
+          messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of());
+        },
+        curtain::lift);
+  }
+
+  private void takeBack(Design before, Path file, String name) {
+    open.replace(before, Optional.of(file), name);
+    before.book().journal().neverSaved();
+    work.changed();
+    open.saidAnew();
+  }
+
+  /** Tells a person where the file is no longer the one that was read or saved here. */
+  void lookAtFile() {
+    open.file()
+        .filter(file -> stamp.isPresent())
+        .ifPresent(
+            file ->
+                errands.quietly(
+                    () -> FileStamp.of(file),
+                    found -> {
+                      boolean other = found.isPresent() && !found.equals(stamp);
+                      if (other && open.file().equals(Optional.of(file))) {
+                        stamp = found;
+                        changedOnDisk();
+                      }
+                    }));
+  }
+
+  private void changedOnDisk() {
+    messages.offer(
+        "“" + open.name() + "” was changed by another program since it was read here.",
+        true,
+        new MessageBar.Offer("Read it again", this::revert),
+        new MessageBar.Offer("Keep what is here", () -> {}));
+  }
+
   /** Saves to the file it belongs to, or asks for one, and then runs {@code next}. */
   void save(Runnable next) {
-    open.file().ifPresentOrElse(file -> write(file, next), () -> saveAs(next));
+    open.file().ifPresentOrElse(file -> write(file, stamp, next), () -> saveAs(next));
   }
 
   /** Asks where to save, saves, and then runs {@code next}. */
   void saveAs(Runnable next) {
-    String suggestion =
-        open.file().map(path -> path.getFileName().toString()).orElse("garden.xlsx");
-    questions.fileToSave(suggestion).ifPresent(file -> write(file, next));
+    questions.fileToSave(suggestion()).ifPresent(file -> write(file, Optional.empty(), next));
   }
 
-  private void write(Path file, Runnable next) {
+  /** Returns the file's own name, or one made of what the project is called. */
+  private Path suggestion() {
+    if (open.file().isPresent()) {
+      return open.file().get();
+    }
+    Entry project = open.book().entry(Facts.PROJECT_NAME.reference(), 0);
+    String words = project instanceof Entry.Words named ? named.text() : open.name();
+    return Path.of(plain(words) + SUFFIX);
+  }
+
+  /** Returns a name that every disk takes. */
+  private static String plain(String words) {
+    String plain =
+        words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+    return plain.isEmpty() ? "design" : plain;
+  }
+
+  /** Writes; where {@code expected} is given, only over a file that still has that stamp. */
+  private void write(Path file, Optional<FileStamp> expected, Runnable next) {
     BookSnapshot snapshot = open.book().snapshot();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
@@ -133,29 +248,45 @@ final class FileKeeper {
     errands.run(
         "Saving " + name + " …",
         () -> {
+          Optional<FileStamp> now = FileStamp.of(file);
+          if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
+            throw new ChangedMeanwhile();
+          }
           shelf.put(Design.of(snapshot), file);
-          return file;
+          return FileStamp.of(file);
         },
         written -> {
-          memory.used(written);
+          memory.used(file);
           messages.clear();
           if (saving == open.design()) {
-            open.saved(written, last);
+            stamp = written;
+            open.saved(file, last);
+            work.saved(file);
           }
           next.run();
         },
-        problem ->
-            messages.problem(
-                Sentences.of("“" + name + "” was not saved", problem) + " Your work is still here.",
-                List.of()));
+        problem -> notWritten(file, problem, next));
+  }
+
+  private void notWritten(Path file, Exception problem, Runnable next) {
+    String name = file.getFileName().toString();
+    if (problem instanceof ChangedMeanwhile) {
+      messages.offer(
+          "“%s” was not saved: another program changed it since it was read here.".formatted(name),
+          true,
+          new MessageBar.Offer("Save over it", () -> write(file, Optional.empty(), next)),
+          new MessageBar.Offer("Save as …", () -> saveAs(next)));
+      return;
+    }
+    messages.problem(
+        Sentences.of("“" + name + "” was not saved", problem) + " Your work is still here.",
+        List.of());
   }
 
   /** Asks where to export a drawing, and writes it there. */
   void export(Drawing drawing, Dimension size) {
-    String suggestion =
-        drawing.title().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     questions
-        .fileToExport(suggestion)
+        .fileToExport(plain(drawing.title()))
         .ifPresent(
             file ->
                 errands.run(
@@ -167,10 +298,8 @@ final class FileKeeper {
                     written -> messages.tell("Exported to “" + written + "”.", List.of()),
                     problem ->
                         messages.problem(
-                            "“"
-                                + file.getFileName()
-                                + "” was not exported: the folder takes no"
-                                + " such file.",
+                            "“%s” was not exported: nothing can be written there."
+                                .formatted(file.getFileName()),
                             List.of())));
   }
 }

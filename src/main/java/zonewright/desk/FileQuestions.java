@@ -53,9 +53,12 @@ final class FileQuestions implements Questions {
   }
 
   @Override
-  public Optional<Path> fileToSave(String suggestion) {
+  public Optional<Path> fileToSave(Path suggestion) {
     JFileChooser chooser = chooser("Save the design");
-    chooser.setSelectedFile(new File(folder, suggestion));
+    chooser.setSelectedFile(
+        suggestion.isAbsolute()
+            ? suggestion.toFile()
+            : new File(chooser.getCurrentDirectory(), suggestion.toString()));
     Optional<Path> wanted =
         chosen(chooser, chooser.showSaveDialog(window)).map(FileQuestions::withSuffix);
     return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
@@ -69,7 +72,7 @@ final class FileQuestions implements Questions {
     chooser.setAcceptAllFileFilterUsed(false);
     chooser.addChoosableFileFilter(new FileNameExtensionFilter("Picture (*.png)", "png"));
     chooser.addChoosableFileFilter(svg);
-    chooser.setSelectedFile(new File(folder, suggestion));
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestion));
     Optional<Path> wanted =
         chosen(chooser, chooser.showSaveDialog(window))
             .map(file -> withSuffix(file, chooser.getFileFilter() == svg ? ".svg" : ".png"));

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JPanel;
@@ -22,7 +23,11 @@ final class FindingCell extends JPanel implements TableCellRenderer {
   private static final int ABOVE = 4;
 
   /** A line of text, and whether it stands back. */
-  private record Line(String text, boolean quiet) {}
+  private record Line(String text, boolean quiet, boolean link) {
+    Line(String text, boolean quiet) {
+      this(text, quiet, false);
+    }
+  }
 
   private final FindingsModel model;
   private List<Line> lines = List.of();
@@ -65,6 +70,7 @@ final class FindingCell extends JPanel implements TableCellRenderer {
             .forEach(text -> lines.add(new Line(text, false)));
         WrappedText.lines(Sentences.capital(finding.cure()), metrics, width)
             .forEach(text -> lines.add(new Line(text, true)));
+        finding.remedy().ifPresent(remedy -> lines.add(new Line(remedy.name(), false, true)));
       }
     }
     return lines;
@@ -80,6 +86,21 @@ final class FindingCell extends JPanel implements TableCellRenderer {
       most = Math.max(most, count);
     }
     return most * metrics.getHeight() + 2 * UIScale.scale(ABOVE);
+  }
+
+  /** Says whether a point, from the upper left corner of a row's last cell, lies on the remedy. */
+  static boolean onRemedy(JTable list, Finding finding, Point point, int rowHeight) {
+    if (finding.remedy().isEmpty()) {
+      return false;
+    }
+    FontMetrics metrics = list.getFontMetrics(list.getFont());
+    int width = inner(list.getColumnModel().getColumn(2).getWidth());
+    int above = lines(metrics, finding, 2, width).size() - 1;
+    int top = UIScale.scale(ABOVE) + above * metrics.getHeight();
+    int right = UIScale.scale(AROUND) + metrics.stringWidth(finding.remedy().get().name());
+    return point.y >= top
+        && point.y < Math.min(rowHeight, top + metrics.getHeight() + 2)
+        && point.x <= right;
   }
 
   @Override
@@ -101,9 +122,16 @@ final class FindingCell extends JPanel implements TableCellRenderer {
     }
     int y = UIScale.scale(ABOVE) + metrics.getAscent();
     for (Line line : lines) {
-      pen.setColor(line.quiet() && !selected ? UIManager.getColor("Zonewright.muted") : ink);
+      Color still = line.link() ? UIManager.getColor("Zonewright.link") : ink;
+      pen.setColor(line.quiet() ? UIManager.getColor("Zonewright.muted") : still);
+      if (selected) {
+        pen.setColor(ink);
+      }
       pen.setFont(getFont());
       BasicGraphicsUtils.drawString(this, pen, line.text(), x, y);
+      if (line.link()) {
+        pen.fillRect(x, y + 2, metrics.stringWidth(line.text()), 1);
+      }
       y += metrics.getHeight();
     }
   }

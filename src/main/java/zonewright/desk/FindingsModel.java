@@ -5,9 +5,11 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.swing.table.AbstractTableModel;
 import zonewright.design.Finding;
+import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 
 /** The findings of a design, those of some severities left out where a person wants that. */
@@ -15,9 +17,18 @@ final class FindingsModel extends AbstractTableModel {
   private static final List<String> HEADINGS =
       List.of("", "Where", "What, and what to do about it");
 
+  /** More than anybody reads; as many as are laid out within a frame. */
+  private static final int MOST = 500;
+
   private final Set<Severity> wanted = EnumSet.allOf(Severity.class);
   private List<Finding> all = List.of();
   private List<Finding> shown = List.of();
+  private int left;
+
+  /** Returns how many findings find no place in the list; those before them come first. */
+  int left() {
+    return left;
+  }
 
   /** Takes other findings; says nothing to anybody where they are the same as before. */
   void set(List<Finding> findings) {
@@ -37,7 +48,8 @@ final class FindingsModel extends AbstractTableModel {
   private void filter() {
     List<Finding> kept = new ArrayList<>();
     all.stream().filter(finding -> wanted.contains(finding.severity())).forEach(kept::add);
-    shown = List.copyOf(kept);
+    left = Math.max(0, kept.size() - MOST);
+    shown = List.copyOf(kept.subList(0, kept.size() - left));
     fireTableDataChanged();
   }
 
@@ -49,6 +61,14 @@ final class FindingsModel extends AbstractTableModel {
     }
     all.forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
     return counts;
+  }
+
+  /** Returns the first finding of a cell that has a remedy. */
+  Optional<Finding> curableAt(Place cell) {
+    return all.stream()
+        .filter(finding -> finding.column().equals(cell.column()) && finding.row() == cell.row())
+        .filter(finding -> finding.remedy().isPresent())
+        .findFirst();
   }
 
   /** Returns a finding that is shown. */

@@ -4,6 +4,9 @@ import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Cursor;
+import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -12,6 +15,7 @@ import java.awt.event.MouseEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -34,11 +38,18 @@ final class FindingsPane extends JPanel {
   private final JLabel title = new JLabel("Findings");
   private final Map<Severity, JToggleButton> filters = new EnumMap<>(Severity.class);
   private final Consumer<Place> follow;
+  private final Consumer<Finding> mend;
 
-  /** Makes the pane; {@code follow} goes to a cell. */
-  FindingsPane(Consumer<Place> follow) {
+  /**
+   * Makes the pane.
+   *
+   * @param follow goes to a cell
+   * @param mend carries the remedy of a finding out
+   */
+  FindingsPane(Consumer<Place> follow, Consumer<Finding> mend) {
     super(new BorderLayout());
     this.follow = follow;
+    this.mend = mend;
     setName("findings");
     title.putClientProperty(FlatClientProperties.STYLE, "font: semibold");
     JPanel head = new JPanel(new MigLayout("insets 2 14 2 8, gap 4", "[grow]" + "[]".repeat(4)));
@@ -92,9 +103,22 @@ final class FindingsPane extends JPanel {
           @Override
           public void mouseReleased(MouseEvent event) {
             int row = list.rowAtPoint(event.getPoint());
-            if (row >= 0 && row == list.getSelectedRow()) {
+            if (row < 0 || row != list.getSelectedRow()) {
+              return;
+            }
+            if (onRemedy(event.getPoint())) {
+              mend.accept(model.at(row));
+            } else {
               go(row);
             }
+          }
+        });
+    list.addMouseMotionListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseMoved(MouseEvent event) {
+            int shape = onRemedy(event.getPoint()) ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR;
+            list.setCursor(Cursor.getPredefinedCursor(shape));
           }
         });
     on("ENTER", "go", () -> go(list.getSelectedRow()));
@@ -105,10 +129,30 @@ final class FindingsPane extends JPanel {
     list.setFocusTraversalKeys(
         java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS,
         java.util.Set.of(java.awt.AWTKeyStroke.getAWTKeyStroke("shift TAB")));
-    for (String taken : List.of("F2", "F8", "F6")) {
+    for (String taken : List.of("F2", "F8", "F6", "F9")) {
       list.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
           .put(KeyStroke.getKeyStroke(taken), "none");
     }
+  }
+
+  private boolean onRemedy(Point point) {
+    int row = list.rowAtPoint(point);
+    if (row < 0 || list.columnAtPoint(point) != 2) {
+      return false;
+    }
+    Rectangle cell = list.getCellRect(row, 2, true);
+    Point inside = new Point(point.x - cell.x, point.y - cell.y);
+    return FindingCell.onRemedy(list, model.at(row), inside, cell.height);
+  }
+
+  /** Returns the finding selected in the list, or else the first of a cell, if it has a remedy. */
+  Optional<Finding> curable(Optional<Place> cell) {
+    int row = list.getSelectedRow();
+    Optional<Finding> selected =
+        list.isFocusOwner() && row >= 0 ? Optional.of(model.at(row)) : Optional.empty();
+    return selected
+        .or(() -> cell.flatMap(model::curableAt))
+        .filter(found -> found.remedy().isPresent());
   }
 
   private void on(String key, String name, Runnable deed) {
@@ -163,7 +207,8 @@ final class FindingsPane extends JPanel {
   private void count() {
     Map<Severity, Integer> counts = model.counts();
     int all = counts.values().stream().mapToInt(Integer::intValue).sum();
-    title.setText(all == 0 ? "Nothing found that wants attention" : "Findings: " + all);
+    String rest = model.left() == 0 ? "" : ", the gravest " + model.getRowCount() + " listed";
+    title.setText(all == 0 ? "Nothing found that wants attention" : "Findings: " + all + rest);
     filters.forEach(
         (severity, filter) -> {
           int count = counts.get(severity);

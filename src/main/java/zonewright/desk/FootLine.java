@@ -1,11 +1,14 @@
 package zonewright.desk;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import net.miginfocom.swing.MigLayout;
+import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.CellSummary;
 import zonewright.sheet.Place;
@@ -15,6 +18,8 @@ final class FootLine extends JPanel {
   private final JLabel selection = new JLabel(" ");
   private final JLabel progress = new JLabel();
   private final JProgressBar bar = new JProgressBar();
+  private final JButton cancel = new JButton("Break off");
+  private transient Optional<Runnable> cancelling = Optional.empty();
   private final JLabel units = new JLabel();
   private final JLabel saved = new JLabel();
 
@@ -27,16 +32,21 @@ final class FootLine extends JPanel {
     add(selection, "growx, pushx, wmin 0");
     add(progress, "gapleft 18");
     add(bar, "width 90!, height 6!");
+    add(cancel, "gapleft 6");
     add(units, "gapleft 18");
     add(saved, "gapleft 18");
-    busy("");
+    cancel.setName("break off");
+    cancel.addActionListener(event -> cancelling.ifPresent(Runnable::run));
+    busy("", Optional.empty());
   }
 
-  /** Says what is going on; nothing for an empty text. */
-  void busy(String words) {
+  /** Says what is going on, and how to end it; nothing for an empty text. */
+  void busy(String words, Optional<Runnable> breakOff) {
     progress.setText(words);
     progress.setVisible(!words.isEmpty());
     bar.setVisible(!words.isEmpty());
+    cancelling = breakOff;
+    cancel.setVisible(!words.isEmpty() && breakOff.isPresent());
   }
 
   /** Shows the state of the design. */
@@ -48,7 +58,19 @@ final class FootLine extends JPanel {
 
   /** Shows what some cells of a book come to. */
   void selection(Book book, List<Place> places) {
-    selection.setText(places.size() < 2 ? " " : words(book, CellSummary.of(book, places)));
+    String words =
+        places.size() == 1
+            ? why(book, places.get(0))
+            : places.isEmpty() ? " " : words(book, CellSummary.of(book, places));
+    selection.setText(words);
+    selection.setToolTipText(words.isBlank() ? null : words);
+  }
+
+  /** Says why a cell has no number, in full; in the cell there is seldom room for it. */
+  private static String why(Book book, Place place) {
+    Outcome outcome = book.outcome(place.column(), place.row());
+    boolean number = outcome instanceof Outcome.Amount || outcome instanceof Outcome.Words;
+    return number || outcome instanceof Outcome.Blank ? " " : outcome.sentence();
   }
 
   private static String words(Book book, CellSummary summary) {

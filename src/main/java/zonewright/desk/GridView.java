@@ -11,6 +11,7 @@ import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import zonewright.desk.grid.CellPlace;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.grid.PaperTable;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -36,7 +37,7 @@ final class GridView implements SheetView {
     table.setName("grid " + id);
     table.getSelectionModel().addListSelectionListener(event -> selected.run());
     table.getColumnModel().getSelectionModel().addListSelectionListener(event -> selected.run());
-    for (String meantForTheWindow : List.of("F1", "F6", "F8", "alt LEFT")) {
+    for (String meantForTheWindow : List.of("F1", "F6", "F8", "F9", "alt LEFT")) {
       table
           .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
           .put(KeyStroke.getKeyStroke(meantForTheWindow), "none");
@@ -76,10 +77,15 @@ final class GridView implements SheetView {
     for (int row : table.getSelectedRows()) {
       for (int at : table.getSelectedColumns()) {
         Column column = columns.get(table.convertColumnIndexToModel(at));
-        places.add(new Place(column.reference(), table.convertRowIndexToModel(row)));
+        places.add(new Place(column.reference(), grid.bookRow(row)));
       }
     }
     return places;
+  }
+
+  @Override
+  public Optional<SheetGrid> grid() {
+    return Optional.of(grid);
   }
 
   @Override
@@ -96,6 +102,11 @@ final class GridView implements SheetView {
   public void flag(Function<Place, Optional<Severity>> flags) {
     grid.setFlags(place -> flags.apply(place(place)));
     grid.repaint();
+  }
+
+  @Override
+  public PaperTable paper() {
+    return grid.paper();
   }
 
   @Override

@@ -76,9 +76,10 @@ final class HandOver {
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
 
-  private String suggestion(String word) {
-    String name = open.file().map(path -> path.getFileName().toString()).orElse("garden.xlsx");
+  private Path suggestion(String word) {
+    Path design = open.file().orElse(Path.of("garden.xlsx"));
+    String name = design.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    return (dot > 0 ? name.substring(0, dot) : name) + "-" + word + ".xlsx";
+    return design.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "-" + word + ".xlsx");
   }
 }

@@ -31,14 +31,25 @@ final class Menus {
   private static final List<List<GridAction>> EDITS =
       List.of(
           List.of(GridAction.CUT, GridAction.COPY, GridAction.PASTE, GridAction.SELECT_ALL),
-          List.of(GridAction.EDIT, GridAction.CLEAR, GridAction.FILL_DOWN),
+          List.of(GridAction.EDIT, GridAction.CLEAR, GridAction.FILL_DOWN, GridAction.FILL_SERIES),
           List.of(
               GridAction.INSERT_ROWS,
               GridAction.DUPLICATE_ROWS,
               GridAction.DELETE_ROWS,
               GridAction.MOVE_ROWS_UP,
               GridAction.MOVE_ROWS_DOWN),
-          List.of(GridAction.FIND, GridAction.FIND_NEXT));
+          List.of(GridAction.FIND, GridAction.FIND_NEXT, GridAction.REPLACE));
+
+  private static final List<List<GridAction>> ROWS_AND_COLUMNS =
+      List.of(
+          List.of(GridAction.SORT, GridAction.FILTER, GridAction.SHOW_ALL_ROWS),
+          List.of(
+              GridAction.COLUMN_LEFT,
+              GridAction.COLUMN_RIGHT,
+              GridAction.HIDE_COLUMNS,
+              GridAction.FREEZE,
+              GridAction.THAW,
+              GridAction.FIT_COLUMNS));
 
   private final DeskWindow window;
   private final JMenuBar bar = new JMenuBar();
@@ -62,6 +73,7 @@ final class Menus {
     bar.add(file());
     bar.add(edit());
     bar.add(view());
+    bar.add(sheet());
     bar.add(design());
     bar.add(help());
   }
@@ -79,23 +91,24 @@ final class Menus {
 
   private JMenu file() {
     JMenu menu = menu("File", 'F');
-    JMenu fresh = new JMenu("New");
-    fresh.add(
-        item(new Deed("In US units", () -> window.keeper().fresh(UnitSystem.US)).keys("ctrl N")));
-    fresh.add(item(new Deed("In metric units", () -> window.keeper().fresh(UnitSystem.SI))));
-    menu.add(fresh);
+    menu.add(
+        item(
+            new Deed("New …", () -> window.begin(window.openDesign().book().system()))
+                .keys("ctrl N")));
     menu.add(item(new Deed("Open …", window::open).keys("ctrl O")));
     menu.add(item(new Deed("Open the demo", window.keeper()::demo)));
     menu.add(recent);
     menu.addSeparator();
     menu.add(item(save));
     menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
+    menu.add(item(new Deed("Back to what was saved", window::revert)));
     JMenu handOver = new JMenu("Hand over");
     handOver.add(item(new Deed("Whole pack …", () -> window.handOver().whole())));
     handOver.add(item(new Deed("Chosen sheets …", () -> window.handOver().chosen())));
     handOver.add(item(new Deed("Copy for the client …", () -> window.handOver().forClient())));
     menu.add(handOver);
     menu.addSeparator();
+    menu.add(item(new Deed("Print the sheet …", window::print).keys("ctrl P")));
     menu.add(item(new Deed("Export picture …", window::exportPicture).keys("ctrl E")));
     menu.addSeparator();
     menu.add(item(new Deed("Quit", window::close).keys("ctrl Q")));
@@ -106,7 +119,12 @@ final class Menus {
     JMenu menu = menu("Edit", 'E');
     menu.add(item(undo));
     menu.add(item(redo));
-    for (List<GridAction> group : EDITS) {
+    groups(menu, EDITS);
+    return menu;
+  }
+
+  private void groups(JMenu menu, List<List<GridAction>> groups) {
+    for (List<GridAction> group : groups) {
       menu.addSeparator();
       for (GridAction which : group) {
         Deed deed = new Deed(which.label(), () -> window.perform(which));
@@ -115,6 +133,15 @@ final class Menus {
         menu.add(item(deed));
       }
     }
+  }
+
+  /** What is shown of a sheet: its columns in a view, its rows sorted and filtered. */
+  private JMenu sheet() {
+    JMenu menu = menu("Sheet", 'S');
+    menu.add(
+        item(new Deed("Next view", () -> window.deck().tools().nextView()).keys("ctrl shift V")));
+    menu.add(item(new Deed("Keep this view as my own …", () -> window.deck().tools().keepView())));
+    groups(menu, ROWS_AND_COLUMNS);
     return menu;
   }
 
@@ -158,6 +185,7 @@ final class Menus {
     JMenu menu = menu("Design", 'D');
     menu.add(item(units));
     menu.add(item(nextFinding()));
+    menu.add(item(new Deed("Put the finding right", window::mendFinding).keys("F9")));
     menu.addSeparator();
     menu.add(item(new Deed("Take the zones as found", () -> window.pricing().takeAsFound())));
     menu.add(item(new Deed("Propose the zones as found", () -> window.pricing().proposeAsFound())));

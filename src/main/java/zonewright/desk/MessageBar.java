@@ -15,6 +15,7 @@ import net.miginfocom.swing.MigLayout;
 final class MessageBar extends JPanel {
   private final Prose sentence = new Prose("");
   private final Prose details = new Prose("");
+  private final JPanel offers = new JPanel(new MigLayout("insets 0, gap 6"));
   private final JButton more = new JButton();
   private boolean problem;
 
@@ -39,6 +40,8 @@ final class MessageBar extends JPanel {
     text.stack(details, 4);
     JPanel buttons = new JPanel(new MigLayout("insets 3 0 3 6, gap 2"));
     buttons.setOpaque(false);
+    offers.setOpaque(false);
+    buttons.add(offers, "hidemode 3");
     buttons.add(more, "hidemode 3");
     buttons.add(close);
     add(text, BorderLayout.CENTER);
@@ -46,18 +49,38 @@ final class MessageBar extends JPanel {
     setVisible(false);
   }
 
+  /** Something a person may do about a message. */
+  record Offer(String label, Runnable does) {}
+
   /** Says that something was done or is worth knowing. */
   void tell(String words, List<String> further) {
-    show(words, further, false);
+    show(words, further, false, List.of());
   }
 
   /** Says that something went wrong. */
   void problem(String words, List<String> further) {
-    show(words, further, true);
+    show(words, further, true, List.of());
   }
 
-  private void show(String words, List<String> further, boolean wrong) {
+  /** Says something and offers what may be done about it; either way the message goes. */
+  void offer(String words, boolean wrong, Offer... offers) {
+    show(words, List.of(), wrong, List.of(offers));
+  }
+
+  private void show(String words, List<String> further, boolean wrong, List<Offer> offered) {
     problem = wrong;
+    offers.removeAll();
+    for (Offer offer : offered) {
+      JButton button = new JButton(offer.label());
+      button.setName("offer " + offer.label());
+      button.addActionListener(
+          event -> {
+            clear();
+            offer.does().run();
+          });
+      offers.add(button);
+    }
+    offers.setVisible(!offered.isEmpty());
     sentence.setText(words);
     details.setText(String.join("\n", further));
     more.setVisible(!further.isEmpty());

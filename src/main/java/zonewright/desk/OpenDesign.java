@@ -19,6 +19,7 @@ final class OpenDesign {
   private Design design;
   private Optional<Path> file = Optional.empty();
   private String usualName = "";
+  private Runnable hearing = () -> {};
 
   OpenDesign(Design first, String name) {
     design = first;
@@ -27,14 +28,8 @@ final class OpenDesign {
   }
 
   private void hear(Design heard) {
-    heard
-        .book()
-        .listen(
-            changes -> {
-              if (heard == design) {
-                onChanged.forEach(each -> each.accept(changes));
-              }
-            });
+    hearing.run();
+    hearing = heard.book().listen(changes -> onChanged.forEach(each -> each.accept(changes)));
   }
 
   /** Hears when another design lies on the desk. */
@@ -66,6 +61,11 @@ final class OpenDesign {
   void saved(Path where, Optional<Edit> last) {
     file = Optional.of(where);
     book().journal().saved(last);
+    onNamed.forEach(Runnable::run);
+  }
+
+  /** Tells those who show the name and whether all is saved. */
+  void saidAnew() {
     onNamed.forEach(Runnable::run);
   }
 

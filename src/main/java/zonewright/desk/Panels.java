@@ -39,7 +39,7 @@ final class Panels extends JPanel {
     JSplitPane split = new JSplitPane(way, true, first, second);
     split.setResizeWeight(share);
     split.setBorder(BorderFactory.createEmptyBorder());
-    for (String taken : new String[] {"F6", "F8"}) {
+    for (String taken : new String[] {"F6", "F8", "F9"}) {
       split
           .getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
           .put(KeyStroke.getKeyStroke(taken), "none");

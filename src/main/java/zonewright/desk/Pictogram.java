@@ -64,6 +64,15 @@ final class Pictogram implements Icon {
           line(9, 2.5, 13.5, 2.5, 13.5, 7),
           line(13.5, 2.5, 7.5, 8.5),
           line(6.5, 3.5, 2.5, 3.5, 2.5, 13.5, 12.5, 13.5, 12.5, 9.5));
+  static final Pictogram SORT =
+      new Pictogram(
+          line(4.5, 2.5, 4.5, 13.5),
+          line(2, 11, 4.5, 13.5, 7, 11),
+          line(9, 4, 14, 4),
+          line(9, 8, 12.5, 8),
+          line(9, 12, 11, 12));
+  static final Pictogram FILTER =
+      new Pictogram(line(2, 3.5, 14, 3.5), line(4.5, 8, 11.5, 8), line(7, 12.5, 9, 12.5));
   static final Pictogram DOWN = new Pictogram(line(4.5, 6.5, 8, 10, 11.5, 6.5));
 
   private static final int SIZE = 16;

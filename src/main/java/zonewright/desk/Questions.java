@@ -24,7 +24,7 @@ interface Questions {
   Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets);
 
   /** Asks where to save; none where the person thinks better of it. */
-  Optional<Path> fileToSave(String suggestion);
+  Optional<Path> fileToSave(Path suggestion);
 
   /** Asks where to export a picture; none where the person thinks better of it. */
   Optional<Path> fileToExport(String suggestion);

@@ -7,7 +7,9 @@ import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.grid.PaperTable;
 import zonewright.desk.grid.RecordGrid;
+import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
@@ -39,7 +41,12 @@ final class RecordView implements SheetView {
 
   @Override
   public List<Place> selected() {
-    return current().stream().toList();
+    return grid.selected().stream().map(GridView::place).toList();
+  }
+
+  @Override
+  public Optional<SheetGrid> grid() {
+    return Optional.empty();
   }
 
   @Override
@@ -56,6 +63,11 @@ final class RecordView implements SheetView {
   public void flag(Function<Place, Optional<Severity>> flags) {
     grid.setFlags(place -> flags.apply(GridView.place(place)));
     grid.repaint();
+  }
+
+  @Override
+  public PaperTable paper() {
+    return grid.paper();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package zonewright.desk;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,15 +22,24 @@ final class SheetDeck extends JTabbedPane {
   private final OpenDesign open;
   private final List<Runnable> onSelected = new ArrayList<>();
   private final Map<String, SheetView> views = new LinkedHashMap<>();
+  private final ColumnViews columnViews;
+  private final SheetTools tools;
   private boolean building;
   private boolean pending;
 
-  SheetDeck(OpenDesign open) {
+  SheetDeck(OpenDesign open, ColumnViews columnViews) {
     this.open = open;
+    this.columnViews = columnViews;
+    this.tools = new SheetTools(columnViews);
+    putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, tools);
     setName("sheets");
     setTabLayoutPolicy(SCROLL_TAB_LAYOUT);
     getAccessibleContext().setAccessibleName("Sheets");
-    addChangeListener(event -> selected());
+    addChangeListener(
+        event -> {
+          serve();
+          selected();
+        });
     build();
     open.onReplaced(this::build);
   }
@@ -60,6 +70,7 @@ final class SheetDeck extends JTabbedPane {
           table.single()
               ? new RecordView(open.book(), table.id(), this::selected)
               : new GridView(open.book(), table.id(), this::selected);
+      view.grid().ifPresent(grid -> SheetTools.arrange(columnViews, table, grid, tools::refresh));
       views.put(table.id(), view);
       addTab(table.title(), view.component());
     }
@@ -68,7 +79,19 @@ final class SheetDeck extends JTabbedPane {
     }
     show(views.containsKey(Sheets.ZONES) ? Sheets.ZONES : views.keySet().iterator().next());
     building = false;
+    serve();
     selected();
+  }
+
+  private void serve() {
+    if (!building) {
+      tools.serve(open.book().blueprint().table(frontTable()), front().grid());
+    }
+  }
+
+  /** Returns the tools beside the tabs. */
+  SheetTools tools() {
+    return tools;
   }
 
   /** Brings a sheet to the front. */

@@ -7,6 +7,8 @@ import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.grid.PaperTable;
+import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 
@@ -32,6 +34,12 @@ interface SheetView {
 
   /** Sets who says which cells have a finding, and how grave it is. */
   void flag(Function<Place, Optional<Severity>> flags);
+
+  /** Returns the grid of a sheet with many rows; none of a form. */
+  Optional<SheetGrid> grid();
+
+  /** Returns what is shown, as it goes on paper. */
+  PaperTable paper();
 
   /** Ends typing in a cell and takes over what was typed. */
   void finishTyping();

@@ -104,8 +104,11 @@ final class WorkingPane extends JPanel {
     part("What it means", found.column().meaning());
     if (!found.symbols().isEmpty()) {
       label("How");
-      page.stack(new Prose("= " + found.symbols()), 3);
-      if (!found.numbers().equals(found.shown())) {
+      boolean plain = found.symbols().equals(found.shown());
+      if (!plain) {
+        page.stack(new Prose("= " + found.symbols()), 3);
+      }
+      if (!plain && !sameNumber(found)) {
         page.stack(new Prose("= " + found.numbers()).coloured("Zonewright.muted"), 6);
       }
       page.stack(result("= " + found.shown(), "h4", found.outcome()), 6);
@@ -120,6 +123,13 @@ final class WorkingPane extends JPanel {
     page.getAccessibleContext().setAccessibleName("Working of " + found.cell().inWords());
     page.getAccessibleContext().setAccessibleDescription(found.asText());
     refresh(!same);
+  }
+
+  /** Says whether the formula with its numbers is but the result without its unit. */
+  private static boolean sameNumber(Working found) {
+    return found.numbers().equals(found.shown())
+        || found.shown().startsWith(found.numbers() + " ")
+        || found.numbers().equals(found.symbols());
   }
 
   private void heading(Working found, Place place) {

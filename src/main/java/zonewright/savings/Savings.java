@@ -138,7 +138,9 @@ public final class Savings {
               "saved-share",
               "Part saved",
               QuantityKind.SHARE,
-              SAVED_VOLUME.cell().over(YEAR_BEFORE.cell()))
+              Formula.when(YEAR_BEFORE.cell().atMost(Formula.zero(QuantityKind.VOLUME)))
+                  .then(Formula.doesNotApply("none", "There is no water before to save."))
+                  .otherwise(SAVED_VOLUME.cell().over(YEAR_BEFORE.cell())))
           .band(SAVED)
           .means("Water saved as a part of the water before.")
           .source("By definition.");

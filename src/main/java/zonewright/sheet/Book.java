@@ -88,9 +88,14 @@ public final class Book {
     return contents.system();
   }
 
-  /** Hears of every change, once per edit, after all is calculated. */
-  public void listen(Consumer<Changes> listener) {
+  /**
+   * Hears of every change, once per edit, after all is calculated.
+   *
+   * @return what ends the hearing
+   */
+  public Runnable listen(Consumer<Changes> listener) {
     listeners.add(listener);
+    return () -> listeners.remove(listener);
   }
 
   /** Does an edit and notes it; one that changes nothing is dropped. */

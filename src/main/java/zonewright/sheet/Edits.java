@@ -1,9 +1,14 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import zonewright.formula.Reference;
 import zonewright.units.UnitSystem;
 
@@ -54,6 +59,24 @@ public final class Edits {
   }
 
   /**
+   * Returns the edit of carrying on in rows of columns what the first of them begin: numbers by the
+   * step from the first to the second, or by one; words that end in a number by that number. What
+   * is neither is repeated.
+   */
+  public Edit filledSeries(List<Reference> columns, List<Integer> rows) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (Reference column : columns) {
+      Entry first = book.entry(column, rows.get(0));
+      Entry second = book.entry(column, rows.get(1));
+      Series series = Series.of(first, second);
+      for (int i = series.given(); i < rows.size(); i++) {
+        add(changes, column, rows.get(i), series.at(i));
+      }
+    }
+    return new Edit.SetCells("series in " + cells(changes.size()), changes);
+  }
+
+  /**
    * Returns the edit of pasting a block of texts with its upper left corner in a cell.
    *
    * <p>The table grows by rows where it may; what falls outside the columns given, or on calculated
@@ -61,12 +84,28 @@ public final class Edits {
    */
   public Edit pasted(
       String table, List<Reference> columns, int row, int column, List<List<String>> block) {
+    List<Integer> rows = IntStream.range(row, row + block.size()).boxed().toList();
+    return pasted(table, columns, rows, column, block);
+  }
+
+  /**
+   * Returns the edit of pasting a block of texts, each line into a row of its own, beginning with
+   * one of the columns given.
+   *
+   * @param rows the row for each line; those past the end are new
+   */
+  public Edit pasted(
+      String table,
+      List<Reference> columns,
+      List<Integer> rows,
+      int column,
+      List<List<String>> block) {
     List<Edit> parts = new ArrayList<>();
     List<Edit.Change> changes = new ArrayList<>();
     List<Row> fresh = new ArrayList<>();
     boolean grows = book.blueprint().table(table).rows() instanceof TableDefinition.Rows.Free;
     for (int i = 0; i < block.size(); i++) {
-      int target = row + i;
+      int target = rows.get(i);
       if (target < book.rows(table)) {
         for (int j = 0; j < block.get(i).size() && column + j < columns.size(); j++) {
           Reference reference = columns.get(column + j);
@@ -117,10 +156,7 @@ public final class Edits {
   /** Returns a blank row named by the first free number from its place on. */
   private Row named(String table, int place) {
     Row blank = book.contents().blankRow(table);
-    List<String> taken =
-        book.contents().rows(table).stream()
-            .map(row -> row.entry(0) instanceof Entry.Words words ? words.text() : "")
-            .toList();
+    List<String> taken = book.contents().rows(table).stream().map(Edits::name).toList();
     int number = place + 1;
     while (taken.contains(Integer.toString(number))) {
       number++;
@@ -150,26 +186,43 @@ public final class Edits {
     return new Edit.RemoveRows(name, table, at, gone);
   }
 
-  /** Returns the edit of copying {@code count} rows from place {@code at} on to just below them. */
-  public Edit duplicated(String table, int at, int count) {
-    List<Row> copies =
-        book.contents().rows(table).subList(at, at + count).stream()
-            .map(row -> withFreeName(book.contents().copyOf(row)))
-            .toList();
-    String name = "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s");
-    Edit rows = new Edit.InsertRows(name, table, at + count, copies);
-    List<Edit.Change> beside = beside(table, at, copies);
-    return beside.isEmpty()
-        ? rows
-        : new Edit.Several(name, List.of(rows, new Edit.SetCells(name, beside)));
+  /** Returns the edit of taking rows out, wherever they stand. */
+  public Edit removed(String table, List<Integer> rows) {
+    List<Integer> down = rows.stream().sorted(Comparator.reverseOrder()).toList();
+    int first = down.get(down.size() - 1);
+    if (down.get(0) - first == down.size() - 1) {
+      return removed(table, first, down.size());
+    }
+    List<Edit> parts = new ArrayList<>();
+    for (int row : down) {
+      parts.add(
+          new Edit.RemoveRows("deletion", table, row, List.of(book.contents().row(table, row))));
+    }
+    return new Edit.Several("deletion of " + down.size() + " " + book.rowWord(table) + "s", parts);
   }
 
-  /** What stands alongside the rows from {@code at} on, for their copies. */
-  private List<Edit.Change> beside(String table, int at, List<Row> copies) {
+  /** Returns the edit of copying rows to just below the last of them. */
+  public Edit duplicated(String table, List<Integer> rows) {
+    Set<String> taken = new HashSet<>();
+    book.contents().rows(table).forEach(row -> taken.add(name(row)));
+    List<Row> copies =
+        rows.stream()
+            .map(row -> book.contents().copyOf(book.contents().row(table, row)))
+            .map(copy -> withFreeName(copy, taken))
+            .toList();
+    int count = copies.size();
+    String name = "copy of " + count + " " + book.rowWord(table) + (count == 1 ? "" : "s");
+    Edit inserted = new Edit.InsertRows(name, table, rows.get(count - 1) + 1, copies);
+    return withBeside(name, inserted, table, rows, copies);
+  }
+
+  /** Adds to the insertion of copies what stands alongside the rows they are copies of. */
+  private Edit withBeside(
+      String name, Edit inserted, String table, List<Integer> originals, List<Row> copies) {
     List<Edit.Change> changes = new ArrayList<>();
     for (TableDefinition other : book.blueprint().alongside(table)) {
       for (int i = 0; i < copies.size(); i++) {
-        Row own = book.contents().row(other.id(), at + i);
+        Row own = book.contents().row(other.id(), originals.get(i));
         for (int column = 1; column < other.columns().size(); column++) {
           Entry entry = own.entry(column);
           if (!(entry instanceof Entry.Blank)) {
@@ -179,13 +232,46 @@ public final class Edits {
         }
       }
     }
-    return changes;
+    return changes.isEmpty()
+        ? inserted
+        : new Edit.Several(name, List.of(inserted, new Edit.SetCells(name, changes)));
   }
 
-  private static Row withFreeName(Row copy) {
-    return copy.entry(0) instanceof Entry.Words words
-        ? copy.with(0, new Entry.Words(words.text() + " copy"))
-        : copy;
+  /**
+   * Returns the edit of putting copies of a row just below it, each with some entries of its own.
+   *
+   * @param own for each copy the entries that differ
+   */
+  public Edit copiedBelow(String table, int row, List<Map<Reference, Entry>> own) {
+    Set<String> taken = new HashSet<>();
+    book.contents().rows(table).forEach(each -> taken.add(name(each)));
+    List<Row> copies = new ArrayList<>();
+    for (Map<Reference, Entry> entries : own) {
+      Row copy = book.contents().copyOf(book.contents().row(table, row));
+      for (Map.Entry<Reference, Entry> entry : entries.entrySet()) {
+        copy = copy.with(book.position(entry.getKey()), entry.getValue());
+      }
+      copies.add(withFreeName(copy, taken));
+    }
+    Edit inserted = new Edit.InsertRows("copies", table, row + 1, copies);
+    return withBeside("copies", inserted, table, Collections.nCopies(copies.size(), row), copies);
+  }
+
+  private static String name(Row row) {
+    return row.entry(0) instanceof Entry.Words words ? words.text() : "";
+  }
+
+  /** Names a copy after its original, by a name that is not taken yet. */
+  private static Row withFreeName(Row copy, Set<String> taken) {
+    if (name(copy).isEmpty()) {
+      return copy;
+    }
+    String plain = name(copy) + " copy";
+    String free = plain;
+    for (int number = 2; !taken.add(free); number++) {
+      free = plain + " " + number;
+    }
+    return copy.with(0, new Entry.Words(free));
   }
 
   /** Returns the edit of bringing all rows into another order. */
@@ -194,17 +280,18 @@ public final class Edits {
   }
 
   /**
-   * Returns the edit of moving {@code count} rows from place {@code at} so that they start at place
-   * {@code to}.
+   * Returns the edit of moving rows to beside another one.
+   *
+   * @param neighbour a row that is none of them
+   * @param above whether they come above it; else below
    */
-  public Edit moved(String table, int at, int count, int to) {
+  public Edit moved(String table, List<Integer> rows, int neighbour, boolean above) {
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < book.rows(table); i++) {
       order.add(i);
     }
-    List<Integer> taken = new ArrayList<>(order.subList(at, at + count));
-    order.subList(at, at + count).clear();
-    order.addAll(to, taken);
+    order.removeAll(new HashSet<>(rows));
+    order.addAll(order.indexOf(neighbour) + (above ? 0 : 1), rows);
     String word = book.rowWord(table);
     return new Edit.Reorder("move of a " + word, table, order);
   }

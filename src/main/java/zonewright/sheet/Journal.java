@@ -2,6 +2,7 @@ package zonewright.sheet;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 
 /** The edits done and taken back, without limit. */
@@ -50,6 +51,11 @@ public final class Journal {
   /** Notes that the book was saved as it was when {@code last} was the edit to take back next. */
   public void saved(Optional<Edit> last) {
     saved = last.orElse(null);
+  }
+
+  /** Notes that the book as it is now stands in no file: it was brought back after a crash. */
+  public void neverSaved() {
+    saved = new Edit.SetCells("what was brought back", List.of());
   }
 
   /**

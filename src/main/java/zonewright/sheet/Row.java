@@ -1,6 +1,7 @@
 package zonewright.sheet;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** A row of entries, one for each column of its table; never changes. */
 public final class Row {
@@ -17,6 +18,16 @@ public final class Row {
     Entry[] entries = new Entry[columns];
     Arrays.fill(entries, Entry.BLANK);
     return new Row(id, entries);
+  }
+
+  /**
+   * Returns a row with entries, for whoever puts a snapshot together.
+   *
+   * @param id what tells it from all other rows of its table
+   * @param entries one for each column of its table
+   */
+  public static Row of(long id, List<Entry> entries) {
+    return new Row(id, entries.toArray(Entry[]::new));
   }
 
   /** Returns what tells it from all other rows, also after it moved. */

@@ -15,18 +15,19 @@ import zonewright.units.Units;
 public final class ScheduleRules {
   private static final Rule TOO_FEW_DAYS =
       new Rule(
-          "too-few-days",
-          Severity.CHECK,
-          ZONES,
-          Demand.LONGEST_GAP.cell().above(Demand.LONGEST_INTERVAL.cell()),
-          Demand.WATERING_DAYS.reference(),
-          "goes {0} without water, its soil lasts {1}: watered on {2} days a week, it wants {3} evenly spread",
-          "allow more days or better spread ones, or choose plants that root deeper or stand more depletion",
-          List.of(
-              Demand.LONGEST_GAP.reference(),
-              Demand.LONGEST_INTERVAL.reference(),
+              "too-few-days",
+              Severity.CHECK,
+              ZONES,
+              Demand.LONGEST_GAP.cell().above(Demand.LONGEST_INTERVAL.cell()),
               Demand.WATERING_DAYS.reference(),
-              Demand.DAYS_NEEDED.reference()));
+              "goes {0} without water, its soil lasts {1}: watered on {2} days a week, it wants {3} evenly spread",
+              "allow more days or better spread ones, or choose plants that root deeper or stand more depletion",
+              List.of(
+                  Demand.LONGEST_GAP.reference(),
+                  Demand.LONGEST_INTERVAL.reference(),
+                  Demand.WATERING_DAYS.reference(),
+                  Demand.DAYS_NEEDED.reference()))
+          .curedBy("Allow {3} watering days a week", ScheduleRemedies::allowDays);
 
   private static final Rule LESS_THAN_A_DAY =
       new Rule(
@@ -43,28 +44,30 @@ public final class ScheduleRules {
 
   private static final Rule TOO_MANY_CYCLES =
       new Rule(
-          "too-many-cycles",
-          Severity.CHECK,
-          ZONES,
-          CycleAndSoak.CYCLES.cell().above(SiteRules.MOST_CYCLES.cell()),
-          CycleAndSoak.CYCLES.reference(),
-          "needs {0} cycles a day, the controller starts at most {1}",
-          "water on more days, or use emitters with a lower precipitation rate than {2}",
-          List.of(
+              "too-many-cycles",
+              Severity.CHECK,
+              ZONES,
+              CycleAndSoak.CYCLES.cell().above(SiteRules.MOST_CYCLES.cell()),
               CycleAndSoak.CYCLES.reference(),
-              SiteRules.MOST_CYCLES.reference(),
-              Emitters.PRECIPITATION_RATE.reference()));
+              "needs {0} cycles a day, the controller starts at most {1}",
+              "water on more days, or use emitters with a lower precipitation rate than {2}",
+              List.of(
+                  CycleAndSoak.CYCLES.reference(),
+                  SiteRules.MOST_CYCLES.reference(),
+                  Emitters.PRECIPITATION_RATE.reference()))
+          .curedBy("Water it on more days", ScheduleRemedies::moreDays);
 
   private static final Rule FLOW_TOO_GREAT =
       new Rule(
-          "flow-too-great",
-          Severity.CHECK,
-          ZONES,
-          Emitters.ZONE_FLOW.cell().above(SiteRules.AVAILABLE_FLOW.cell()),
-          Emitters.ZONE_FLOW.reference(),
-          "draws {0}, the supply gives {1}",
-          "split the zone over more valves",
-          List.of(Emitters.ZONE_FLOW.reference(), SiteRules.AVAILABLE_FLOW.reference()));
+              "flow-too-great",
+              Severity.CHECK,
+              ZONES,
+              Emitters.ZONE_FLOW.cell().above(SiteRules.AVAILABLE_FLOW.cell()),
+              Emitters.ZONE_FLOW.reference(),
+              "draws {0}, the supply gives {1}",
+              "split the zone over more valves",
+              List.of(Emitters.ZONE_FLOW.reference(), SiteRules.AVAILABLE_FLOW.reference()))
+          .curedBy("Split it over more valves", ScheduleRemedies::split);
 
   private static final Rule STEEP_AND_FAST =
       new Rule(

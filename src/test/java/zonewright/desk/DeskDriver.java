@@ -7,6 +7,7 @@ import java.awt.Container;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import javax.swing.JMenu;
 import javax.swing.JTable;
@@ -29,10 +30,17 @@ import zonewright.units.UnitSystem;
  */
 final class DeskDriver implements AutoCloseable {
   final ScriptedQuestions questions = new ScriptedQuestions();
+  private final Path spare;
   private final DeskWindow window;
   private final Robot robot;
 
   DeskDriver() {
+    this(Path.of(System.getProperty("java.io.tmpdir"), "zonewright-unsaved"));
+  }
+
+  /** Opens the window; the record of designs without a file goes into {@code spare}. */
+  DeskDriver(Path spare) {
+    this.spare = spare;
     FailOnThreadViolationRepaintManager.install();
     window = GuiActionRunner.execute(this::made);
     robot = robotWithCurrentAwtHierarchyWithoutScreenLock();
@@ -49,7 +57,7 @@ final class DeskDriver implements AutoCloseable {
     look.install();
     OpenDesign open = new OpenDesign(Demo.libraryGarden(UnitSystem.US), "the demo");
     return new DeskWindow(
-        memory, look, open, new WorkbookShelf(), java.util.Optional.of(questions));
+        memory, look, open, new WorkbookShelf(), java.util.Optional.of(questions), spare);
   }
 
   DeskWindow window() {

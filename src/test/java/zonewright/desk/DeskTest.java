@@ -163,13 +163,15 @@ class DeskTest {
   }
 
   @Test
-  void f6LeadsFromTheGridToTheWorkingToTheFindingsAndBack() {
+  void f6LeadsFromTheGridToTheWorkingTheFindingsAndThePictureAndBack() {
     desk.goTo(Emitters.RATE_BY_AREA, 3);
     assertThat(owner("sheets")).isTrue();
     desk.press("F6");
     assertThat(owner("working")).isTrue();
     desk.press("F6");
     assertThat(owner("findings")).isTrue();
+    desk.press("F6");
+    assertThat(owner("pictures")).isTrue();
     desk.press("F6");
     assertThat(owner("sheets")).isTrue();
   }

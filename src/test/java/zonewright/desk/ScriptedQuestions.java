@@ -29,7 +29,7 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
-  public Optional<Path> fileToSave(String suggestion) {
+  public Optional<Path> fileToSave(Path suggestion) {
     return file;
   }
 

@@ -75,7 +75,7 @@ class DifferenceLawsTest {
         if (moved && column.content() == Column.Content.NUMBER) {
           assertThat(book.number(AsFound.of(column), row))
               .as("%s", column)
-              .isEqualTo(book.number(column.reference(), row));
+              .isEqualTo(Double.valueOf(book.number(column.reference(), row)));
         }
       }
     }

@@ -2,7 +2,6 @@ package zonewright.savings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.climate.Climate;
 import zonewright.design.Design;
 import zonewright.design.Finding;
+import zonewright.estimate.Money;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
@@ -49,22 +49,20 @@ class TiersTest {
   })
   void eachUnitCostsWhatItsTierSays(String metered, String other, String cost) {
     Book book = billed(metered + " m3", other + " m3").book();
-    assertThat(BigDecimal.valueOf(book.number(Use.COST_BEFORE.reference(), 5)))
-        .isEqualByComparingTo(cost);
+    assertThat(Money.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo(cost);
   }
 
   @Test
   void irrigationStandsOnTopOfOtherUse() {
     Book book = billed("40 m3", "8 m3").book();
-    assertThat(BigDecimal.valueOf(book.number(Use.COST_OTHER.reference(), 5)))
-        .isEqualByComparingTo("9.60");
+    assertThat(Money.of(book.number(Use.COST_OTHER.reference(), 5))).isEqualByComparingTo("9.60");
   }
 
   @Test
   void sewerCountsOnlyWhereItIsCharged() {
     Design design = billed("12 m3", "0");
     type(design, Rates.SEWER_CHARGED, 0, "yes");
-    assertThat(BigDecimal.valueOf(design.book().number(Use.COST_BEFORE.reference(), 5)))
+    assertThat(Money.of(design.book().number(Use.COST_BEFORE.reference(), 5)))
         .isEqualByComparingTo("39.80");
   }
 

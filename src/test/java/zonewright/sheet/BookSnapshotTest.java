@@ -2,6 +2,7 @@ package zonewright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Demo;
 import zonewright.design.Design;
@@ -51,7 +52,8 @@ class BookSnapshotTest {
   @Test
   void newRowsOfACopyAreToldApartFromThoseItCameWith() {
     Design copy = Design.of(design.book().snapshot());
-    copy.book().perform(copy.edits().duplicated(Sheets.ZONES, 0, 12));
+    copy.book()
+        .perform(copy.edits().duplicated(Sheets.ZONES, IntStream.range(0, 12).boxed().toList()));
 
     assertThat(copy.book().contents().rows(Sheets.ZONES))
         .extracting(Row::id)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import zonewright.formula.Reference;
 import zonewright.units.UnitSystem;
 
@@ -46,6 +47,10 @@ final class RandomEdits {
     this.edits = new Edits(book);
   }
 
+  private static List<Integer> rows(int at, int count) {
+    return IntStream.range(at, at + count).boxed().toList();
+  }
+
   /** Returns a next edit, most often the typing of something. */
   Edit next() {
     String table = any(book.blueprint().tables()).id();
@@ -65,8 +70,14 @@ final class RandomEdits {
     return switch (random.nextInt(7)) {
       case 0, 1 -> edits.inserted(table, random.nextInt(count + 1), 1 + random.nextInt(3));
       case 2 -> edits.removed(table, at, some);
-      case 3 -> edits.duplicated(table, at, some);
-      case 4 -> edits.moved(table, at, some, random.nextInt(count - some + 1));
+      case 3 -> edits.duplicated(table, rows(at, some));
+      case 4 -> {
+        List<Integer> others = new ArrayList<>(rows(0, count));
+        others.removeAll(rows(at, some));
+        yield others.isEmpty()
+            ? edits.removed(table, rows(at, some))
+            : edits.moved(table, rows(at, some), any(others), random.nextBoolean());
+      }
       case 5 -> {
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < count; i++) {

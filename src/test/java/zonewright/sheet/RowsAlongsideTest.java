@@ -106,7 +106,7 @@ class RowsAlongsideTest {
   @Test
   void entriesStayBesideTheirRowWhateverIsDoneToIt() {
     assertThat(beside()).containsExactly("a 1.0", "b 2.0", "c 3.0");
-    book.perform(edits.moved("things", 0, 1, 2));
+    book.perform(edits.moved("things", List.of(0), 2, false));
     assertThat(beside()).containsExactly("b 2.0", "c 3.0", "a 1.0");
     book.perform(edits.inserted("things", 1, 1));
     assertThat(beside()).containsExactly("b 2.0", "4", "c 3.0", "a 1.0");
@@ -114,7 +114,7 @@ class RowsAlongsideTest {
     assertThat(beside()).containsExactly("b 2.0", "4", "a 1.0");
     book.perform(edits.typed(THING.reference(), 0, "bee"));
     assertThat(beside()).containsExactly("bee 2.0", "4", "a 1.0");
-    book.perform(edits.duplicated("things", 0, 1));
+    book.perform(edits.duplicated("things", List.of(0)));
     assertThat(beside()).containsExactly("bee 2.0", "bee copy 2.0", "4", "a 1.0");
     for (int i = 0; i < 5; i++) {
       book.undo();

@@ -2,6 +2,7 @@ package zonewright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Design;
 import zonewright.emitters.Emitters;
@@ -31,7 +32,7 @@ class UnitSwitchTest {
     Entry first = flow(0);
     Entry second = flow(1);
     book.perform(design.edits().switched(UnitSystem.SI));
-    book.perform(design.edits().moved(Sheets.ZONES, 0, 1, 1));
+    book.perform(design.edits().moved(Sheets.ZONES, List.of(0), 1, false));
     book.perform(design.edits().switched(UnitSystem.US));
 
     assertThat(flow(1)).isEqualTo(first);

@@ -77,7 +77,11 @@ final class CellLooks {
       return given
           ? new CellLook(Entries.typed(column, entry), Standing.REFUSED, sentence)
           : new CellLook(
-              "see " + refused.where().column().name(), Standing.REFUSED_ELSEWHERE, sentence);
+              refused.where().column().equals(reference)
+                  ? "not possible"
+                  : "see " + refused.where().column().name(),
+              Standing.REFUSED_ELSEWHERE,
+              sentence);
     }
     return new CellLook("", standing, "");
   }
@@ -96,6 +100,12 @@ final class CellLooks {
     boolean blank = !column.takesEntries() || book.entry(reference, row) instanceof Entry.Blank;
     boolean none = number && blank && Double.isNaN(book.number(reference, row));
     return none ? "" : look(column, row).text();
+  }
+
+  /** Returns what was typed into a cell; nothing where nothing was. */
+  String entered(Column column, int row) {
+    boolean there = column.takesEntries() && row < book.rows(column.reference().table());
+    return there ? Entries.typed(column, book.entry(column.reference(), row)) : "";
   }
 
   /**

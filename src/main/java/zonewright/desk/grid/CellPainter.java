@@ -30,6 +30,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   private boolean lead;
   private boolean focused;
   private boolean lastOfGroup;
+  private boolean typeable;
   private boolean fresh;
   private boolean chooses;
   private String hint = "";
@@ -50,6 +51,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     column = grid.declared(row, at);
     int bookRow = grid.bookRow(row);
     look = column.map(declared -> grid.looks().look(declared, bookRow)).orElse(CellLook.NOTHING);
+    typeable = grid.takesEntries(row, at);
     fresh = grid.isNew(row);
     chooses = grid.chooses(row, at);
     flag = grid.flag(row, at);
@@ -116,7 +118,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   }
 
   private Color ground(Palette palette) {
-    if (column.isEmpty() || fresh || !column.get().takesEntries()) {
+    if (column.isEmpty() || fresh || !typeable) {
       return palette.paper();
     }
     return look.standing() == Standing.DEFAULTED ? palette.defaultGround() : palette.inputGround();

@@ -108,6 +108,10 @@ abstract class EntryTable extends JXTable {
     return place(row, column).flatMap(flags);
   }
 
+  Optional<Severity> flag(CellPlace place) {
+    return flags.apply(place);
+  }
+
   /** Returns the cell of the book that a cell shows; empty in headings and in the new row. */
   Optional<CellPlace> place(int row, int column) {
     if (row < 0 || column < 0 || row >= getRowCount() || column >= getColumnCount()) {

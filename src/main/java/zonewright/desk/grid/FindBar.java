@@ -1,44 +1,46 @@
 package zonewright.desk.grid;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.Dimension;
-import java.awt.FlowLayout;
-import java.awt.Graphics;
-import java.awt.event.ActionEvent;
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import javax.swing.AbstractAction;
-import javax.swing.BorderFactory;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.swing.JButton;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
 
-/** Finds words or figures in the cells of a grid while they are being typed. */
-final class FindBar extends JPanel {
-  private final EntryTable table;
-  private final JTextField field = new JTextField(24);
+/** Finds words or figures in the cells of a grid while they are being typed, and replaces them. */
+final class FindBar extends GridBar {
+  private final JTextField field = new JTextField(20);
+  private final JTextField other = new JTextField(16);
+  private final JButton one = button("Replace", this::replaceOne);
+  private final JButton all = button("Replace all", this::replaceAll);
   private final JLabel found = new JLabel(" ");
 
   FindBar(EntryTable table) {
-    super(new FlowLayout(FlowLayout.LEADING, UIScale.scale(6), UIScale.scale(5)));
-    this.table = table;
-    setVisible(false);
+    super(table);
     field.setName("find");
     field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Find in the cells");
     field.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
-    field.getAccessibleContext().setAccessibleName("find in the cells");
-    setBorder(BorderFactory.createEmptyBorder(UIScale.scale(1), UIScale.scale(4), 0, 0));
+    field.getAccessibleContext().setAccessibleName("Find in the cells");
+    other.setName("replace with");
+    other.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Replace with");
+    other.getAccessibleContext().setAccessibleName("Replace with");
+    found.setName("find result");
     add(field);
     add(button("Next", () -> find(1)));
     add(button("Previous", () -> find(-1)));
-    add(button("Close", this::close));
-    add(found);
+    add(other, "gapleft 10");
+    add(one);
+    add(all);
+    add(button("Close", this::close), "gapleft 10");
+    add(found, "pushx, wmin 0");
     field
         .getDocument()
         .addDocumentListener(
@@ -56,55 +58,34 @@ final class FindBar extends JPanel {
               @Override
               public void changedUpdate(DocumentEvent event) {}
             });
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), () -> find(1));
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK), () -> find(-1));
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::close);
-  }
-
-  private static JButton button(String label, Runnable does) {
-    JButton button = new JButton(label);
-    button.setFocusable(false);
-    button.addActionListener(event -> does.run());
-    return button;
-  }
-
-  private void key(KeyStroke key, Runnable does) {
-    field.getInputMap().put(key, key.toString());
-    field
-        .getActionMap()
-        .put(
-            key.toString(),
-            new AbstractAction() {
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                does.run();
-              }
-            });
+    key("ENTER", () -> find(1));
+    key("shift ENTER", () -> find(-1));
   }
 
   /** Gives a grid the actions of finding. */
   void install(GridActions actions) {
-    actions.does(GridAction.FIND, this::open);
+    actions.does(GridAction.FIND, () -> begin(false));
+    actions.does(GridAction.REPLACE, () -> begin(true));
     actions.does(GridAction.FIND_NEXT, () -> find(1));
     actions.does(GridAction.FIND_PREVIOUS, () -> find(-1));
   }
 
-  private void open() {
-    table.commit();
-    setVisible(true);
-    revalidate();
+  private void begin(boolean replacing) {
+    other.setVisible(replacing);
+    one.setVisible(replacing);
+    all.setVisible(replacing);
     field.selectAll();
-    field.requestFocusInWindow();
+    open(field);
   }
 
-  private void close() {
-    setVisible(false);
-    table.requestFocusInWindow();
+  private String sought() {
+    return field.getText().strip().toLowerCase(Locale.ROOT);
   }
 
   /** Goes to a cell that holds what is sought: from this one on for 0, else after or before it. */
   private void find(int step) {
-    String sought = field.getText().strip().toLowerCase(Locale.ROOT);
+    String sought = sought();
+    EntryTable table = table();
     int columns = table.getColumnCount();
     int cells = table.getRowCount() * columns;
     found.setText(" ");
@@ -120,27 +101,66 @@ final class FindBar extends JPanel {
         return;
       }
     }
-    found.setText("“" + field.getText().strip() + "” is in no cell");
+    found.setText("“" + field.getText().strip() + "” is in no cell shown");
   }
 
   private String words(int row, int column) {
-    return table
+    return table()
         .declared(row, column)
-        .map(declared -> table.looks().sought(declared, table.bookRow(row)))
+        .map(declared -> table().looks().sought(declared, table().bookRow(row)))
         .orElse("")
         .toLowerCase(Locale.ROOT);
   }
 
-  @Override
-  public Dimension getMinimumSize() {
-    return new Dimension(0, getPreferredSize().height);
+  /** Returns the edit of replacing in one cell; none where nothing typed there holds it. */
+  private Optional<Edit> replaced(int row, int column) {
+    if (table().isNew(row) || !table().takesEntries(row, column)) {
+      return Optional.empty();
+    }
+    Column declared = table().declared(row, column).orElseThrow();
+    int bookRow = table().bookRow(row);
+    String typed = table().looks().entered(declared, bookRow);
+    Pattern pattern =
+        Pattern.compile(
+            Pattern.quote(field.getText().strip()),
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    String after = pattern.matcher(typed).replaceAll(Matcher.quoteReplacement(other.getText()));
+    return typed.isEmpty() || after.equals(typed)
+        ? Optional.empty()
+        : Optional.of(table().edits().typed(declared.reference(), bookRow, after));
   }
 
-  @Override
-  protected void paintComponent(Graphics g) {
-    g.setColor(Palette.current().headingGround());
-    g.fillRect(0, 0, getWidth(), getHeight());
-    g.setColor(Palette.current().strongLine());
-    g.fillRect(0, 0, getWidth(), 1);
+  private void replaceOne() {
+    if (sought().isEmpty()) {
+      return;
+    }
+    replaced(table().leadRow(), table().leadColumn())
+        .ifPresent(edit -> table().book().perform(edit));
+    find(1);
+  }
+
+  /** Replaces in all cells selected, or in all cells shown where but one is. */
+  private void replaceAll() {
+    if (sought().isEmpty()) {
+      return;
+    }
+    EntryTable table = table();
+    boolean range = table.getSelectedRowCount() * table.getSelectedColumnCount() > 1;
+    List<Edit> parts = new ArrayList<>();
+    for (int row = 0; row < table.getRowCount(); row++) {
+      for (int column = 0; column < table.getColumnCount(); column++) {
+        if (!range || table.isCellSelected(row, column)) {
+          replaced(row, column).ifPresent(parts::add);
+        }
+      }
+    }
+    String cells = parts.size() == 1 ? "1 cell" : parts.size() + " cells";
+    if (!parts.isEmpty()) {
+      table.book().perform(new Edit.Several("replacement in " + cells, parts));
+    }
+    found.setText(
+        parts.isEmpty()
+            ? "Nothing typed holds “" + field.getText().strip() + "”"
+            : "Replaced in " + cells);
   }
 }

@@ -19,6 +19,7 @@ public enum GridAction {
   EDIT("Edit cell", Key.plain(KeyEvent.VK_F2)),
   CHOOSE("Choose from list"),
   FILL_DOWN("Fill down", Key.command(KeyEvent.VK_D)),
+  FILL_SERIES("Fill series", Key.shifted(KeyEvent.VK_I)),
   SELECT_ALL("Select all", Key.command(KeyEvent.VK_A)),
   INSERT_ROWS(
       "Insert rows above",
@@ -30,7 +31,23 @@ public enum GridAction {
   DUPLICATE_ROWS("Duplicate rows", Key.shifted(KeyEvent.VK_D)),
   MOVE_ROWS_UP("Move rows up", Key.alt(KeyEvent.VK_UP)),
   MOVE_ROWS_DOWN("Move rows down", Key.alt(KeyEvent.VK_DOWN)),
-  FIND("Find…", Key.command(KeyEvent.VK_F)),
+  SORT("Sort rows …", Key.shifted(KeyEvent.VK_O)),
+  FILTER("Show only some rows …", Key.shifted(KeyEvent.VK_F)),
+  SHOW_ALL_ROWS("Show all rows"),
+  COLUMN_LEFT(
+      "Move column left",
+      KeyStroke.getKeyStroke(
+          KeyEvent.VK_LEFT, InputEvent.ALT_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK)),
+  COLUMN_RIGHT(
+      "Move column right",
+      KeyStroke.getKeyStroke(
+          KeyEvent.VK_RIGHT, InputEvent.ALT_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK)),
+  HIDE_COLUMNS("Hide columns", Key.shifted(KeyEvent.VK_H)),
+  FREEZE("Freeze columns up to here"),
+  THAW("Freeze no columns"),
+  FIT_COLUMNS("Fit columns to what stands in them"),
+  FIND("Find …", Key.command(KeyEvent.VK_F)),
+  REPLACE("Find and replace …", Key.command(KeyEvent.VK_H)),
   FIND_NEXT("Find next", Key.plain(KeyEvent.VK_F3)),
   FIND_PREVIOUS(
       "Find previous", KeyStroke.getKeyStroke(KeyEvent.VK_F3, InputEvent.SHIFT_DOWN_MASK));

@@ -8,8 +8,6 @@ import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.SwingUtilities;
-import javax.swing.table.TableColumn;
-import org.jdesktop.swingx.table.TableColumnExt;
 import zonewright.sheet.Column;
 
 /**
@@ -17,20 +15,19 @@ import zonewright.sheet.Column;
  */
 final class GridMenus extends MouseAdapter {
   private final SheetTable table;
+  private final ColumnArranger arranger;
   private final GridActions actions;
   private int anchor;
 
-  private GridMenus(SheetTable table, GridActions actions) {
+  private GridMenus(SheetTable table, ColumnArranger arranger, GridActions actions) {
     this.table = table;
+    this.arranger = arranger;
     this.actions = actions;
   }
 
-  static void install(SheetTable table, RowNumbers numbers, GridActions actions) {
-    GridMenus menus = new GridMenus(table, actions);
-    for (TableColumn column : table.getColumns(true)) {
-      Column declared = table.sheet().column(column.getModelIndex()).orElseThrow();
-      column.setIdentifier(declared.reference().key());
-    }
+  static void install(
+      SheetTable table, ColumnArranger arranger, RowNumbers numbers, GridActions actions) {
+    GridMenus menus = new GridMenus(table, arranger, actions);
     table.getTableHeader().addMouseListener(menus);
     table.getTableHeader().addMouseMotionListener(menus);
     MouseAdapter cells =
@@ -67,6 +64,7 @@ final class GridMenus extends MouseAdapter {
     }
     menu.addSeparator();
     menu.add(actions.get(GridAction.FILL_DOWN));
+    menu.add(actions.get(GridAction.FILL_SERIES));
     if (table.sheet().grows()) {
       menu.addSeparator();
       for (GridAction which :
@@ -160,14 +158,22 @@ final class GridMenus extends MouseAdapter {
     if (table.sheet().grows()) {
       menu.add(item(number ? "Sort smallest first" : "Sort A to Z", () -> sort(column, true)));
       menu.add(item(number ? "Sort largest first" : "Sort Z to A", () -> sort(column, false)));
+      menu.add(actions.get(GridAction.SORT));
       menu.addSeparator();
     }
-    menu.add(item("Hide column", () -> show(List.of(column), false)));
-    menu.add(item("Hide all of " + column.band(), () -> show(groupOf(column.band()), false)));
-    menu.add(columnsMenu());
+    menu.add(actions.get(GridAction.FILTER));
+    menu.add(actions.get(GridAction.SHOW_ALL_ROWS));
     menu.addSeparator();
-    menu.add(item("Freeze columns up to here", () -> table.freeze(at + 1)));
-    menu.add(item("Freeze no columns", () -> table.freeze(0)));
+    menu.add(item("Hide column", () -> arranger.show(List.of(column), false)));
+    menu.add(
+        item("Hide all of " + column.band(), () -> arranger.show(groupOf(column.band()), false)));
+    menu.add(columnsMenu(table, arranger));
+    menu.add(actions.get(GridAction.COLUMN_LEFT));
+    menu.add(actions.get(GridAction.COLUMN_RIGHT));
+    menu.add(item("Fit column to what stands in it", () -> arranger.fit(at)));
+    menu.addSeparator();
+    menu.add(item("Freeze columns up to here", () -> arranger.freeze(at + 1)));
+    menu.add(actions.get(GridAction.THAW));
     menu.show(event.getComponent(), event.getX(), event.getY());
   }
 
@@ -179,43 +185,47 @@ final class GridMenus extends MouseAdapter {
 
   private void sort(Column column, boolean upwards) {
     table.commit();
-    table.book().perform(RowOrder.sorted(table.book(), table.looks(), column, upwards));
+    table
+        .book()
+        .perform(
+            RowOrder.sorted(
+                table.book(), table.looks(), List.of(new RowOrder.Key(column, upwards))));
   }
 
   private List<Column> groupOf(String band) {
+    return groupOf(table, band);
+  }
+
+  private static List<Column> groupOf(SheetTable table, String band) {
     return table.sheet().table().columns().stream()
         .filter(column -> column.band().equals(band))
         .toList();
   }
 
-  /** Shows or hides columns; the one that names the rows always stays. */
-  private void show(List<Column> columns, boolean shown) {
-    table.commit();
-    for (Column column : columns) {
-      boolean names = column.reference().equals(table.sheet().table().columns().get(0).reference());
-      TableColumnExt found = table.getColumnExt(column.reference().key());
-      if (found != null && !names) {
-        found.setVisible(shown);
-      }
-    }
-  }
-
   /** Returns a menu of all groups and columns, with a tick at each that is shown. */
-  JMenu columnsMenu() {
+  static JMenu columnsMenu(SheetTable table, ColumnArranger arranger) {
     JMenu menu = new JMenu("Columns");
     SheetHeader header = (SheetHeader) table.getTableHeader();
-    menu.add(item("Show all", () -> show(table.sheet().table().columns(), true)));
+    menu.add(item("Show all", () -> arranger.show(table.sheet().table().columns(), true)));
     menu.addSeparator();
     for (String band : header.bands()) {
-      JMenu group = new JMenu(band);
-      for (Column column : groupOf(band)) {
-        TableColumnExt found = table.getColumnExt(column.reference().key());
-        JCheckBoxMenuItem tick = new JCheckBoxMenuItem(column.name(), found.isVisible());
-        tick.addActionListener(event -> show(List.of(column), tick.isSelected()));
+      List<Column> columns = groupOf(table, band);
+      JMenu group = new JMenu(groupName(band, columns, arranger));
+      group.add(item("Show all of " + band, () -> arranger.show(columns, true)));
+      group.add(item("Hide all of " + band, () -> arranger.show(columns, false)));
+      group.addSeparator();
+      for (Column column : columns) {
+        JCheckBoxMenuItem tick = new JCheckBoxMenuItem(column.name(), arranger.isShown(column));
+        tick.addActionListener(event -> arranger.show(List.of(column), tick.isSelected()));
         group.add(tick);
       }
       menu.add(group);
     }
     return menu;
+  }
+
+  private static String groupName(String band, List<Column> columns, ColumnArranger arranger) {
+    long shown = columns.stream().filter(arranger::isShown).count();
+    return shown == columns.size() ? band : "%s (%s of %s)".formatted(band, shown, columns.size());
   }
 }

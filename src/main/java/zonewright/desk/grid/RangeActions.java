@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import zonewright.formula.Reference;
 import zonewright.sheet.Column;
-import zonewright.sheet.Edit;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
@@ -27,13 +26,16 @@ final class RangeActions {
     actions.does(GridAction.PASTE, () -> settled(this::paste));
     actions.does(GridAction.CLEAR, () -> settled(this::clear));
     actions.does(GridAction.FILL_DOWN, () -> settled(this::fillDown));
+    actions.does(GridAction.FILL_SERIES, () -> settled(this::fillSeries));
     actions.does(GridAction.SELECT_ALL, () -> settled(table::selectAll));
     actions.does(GridAction.EDIT, () -> table.beginEditing(EntryTable.Beginning.inPlace()));
     actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryTable.Beginning.fromList()));
-    actions.does(GridAction.INSERT_ROWS, () -> settled(this::insertRows));
-    actions.does(GridAction.DELETE_ROWS, () -> settled(this::deleteRows));
-    actions.does(GridAction.DUPLICATE_ROWS, () -> settled(this::duplicateRows));
-    actions.does(GridAction.MOVE_ROWS_UP, () -> settled(() -> moveRows(-1)));
+    if (grows()) {
+      actions.does(GridAction.INSERT_ROWS, () -> settled(this::insertRows));
+      actions.does(GridAction.DELETE_ROWS, () -> settled(this::deleteRows));
+      actions.does(GridAction.DUPLICATE_ROWS, () -> settled(this::duplicateRows));
+      actions.does(GridAction.MOVE_ROWS_UP, () -> settled(() -> moveRows(-1)));
+    }
     actions.does(GridAction.MOVE_ROWS_DOWN, () -> settled(this::downOrChoose));
   }
 
@@ -51,9 +53,10 @@ final class RangeActions {
     return table.sheet().grows();
   }
 
-  /** Returns the rows selected, without the new one. */
+  /** Returns the rows of the book that are selected, without the new one. */
   List<Integer> rows() {
     return IntStream.of(table.getSelectedRows())
+        .map(table::bookRow)
         .filter(row -> row < table.book().rows(id()))
         .boxed()
         .toList();
@@ -136,9 +139,11 @@ final class RangeActions {
     int wide = block.stream().mapToInt(List::size).max().orElse(0);
     List<List<String>> tiled = tiled(block, wide, rows.length, columns.length);
     int before = table.book().rows(id());
+    List<Integer> targets =
+        IntStream.range(rows[0], rows[0] + tiled.size()).map(table::bookRow).boxed().toList();
     table
         .book()
-        .perform(table.edits().pasted(id(), table.shownColumns(), rows[0], columns[0], tiled));
+        .perform(table.edits().pasted(id(), table.shownColumns(), targets, columns[0], tiled));
     int lastRow = Math.min(table.getRowCount() - 1, rows[0] + tiled.size() - 1);
     int wider = tiled.stream().mapToInt(List::size).max().orElse(1);
     int lastColumn = Math.min(table.getColumnCount() - 1, columns[0] + wider - 1);
@@ -177,16 +182,24 @@ final class RangeActions {
       return;
     }
     if (rows.size() == 1) {
-      if (rows.get(0) == 0) {
+      int above = table.getSelectedRow() - 1;
+      if (above < 0) {
         return;
       }
-      rows = List.of(rows.get(0) - 1, rows.get(0));
+      rows = List.of(table.bookRow(above), rows.get(0));
     }
     List<Reference> columns = new ArrayList<>(typeable());
     if (columns.size() > 1) {
       columns.removeIf(this::namesRows);
     }
     table.book().perform(table.edits().filledDown(columns, rows));
+  }
+
+  private void fillSeries() {
+    List<Integer> rows = rows();
+    if (rows.size() > 1) {
+      table.book().perform(table.edits().filledSeries(typeable(), rows));
+    }
   }
 
   private boolean namesRows(Reference reference) {
@@ -198,7 +211,7 @@ final class RangeActions {
     if (grows()) {
       int at = Math.max(0, table.getSelectionModel().getMinSelectionIndex());
       int count = Math.max(1, table.getSelectedRowCount());
-      table.book().perform(table.edits().inserted(id(), at, count));
+      table.book().perform(table.edits().inserted(id(), table.bookRow(at), count));
       select(at, count);
     }
   }
@@ -206,17 +219,18 @@ final class RangeActions {
   private void deleteRows() {
     List<Integer> rows = rows();
     if (grows() && !rows.isEmpty()) {
-      Edit gone = table.edits().removed(id(), rows.get(0), rows.size());
-      table.book().perform(gone);
-      select(Math.min(rows.get(0), table.getRowCount() - 1), 1);
+      int first = table.getSelectedRow();
+      table.book().perform(table.edits().removed(id(), rows));
+      select(Math.min(first, table.getRowCount() - 1), 1);
     }
   }
 
   private void duplicateRows() {
     List<Integer> rows = rows();
     if (grows() && !rows.isEmpty()) {
-      table.book().perform(table.edits().duplicated(id(), rows.get(0), rows.size()));
-      select(rows.get(0) + rows.size(), rows.size());
+      int after = table.getSelectedRow() + rows.size();
+      table.book().perform(table.edits().duplicated(id(), rows));
+      select(after, rows.size());
     }
   }
 
@@ -225,9 +239,11 @@ final class RangeActions {
     if (!grows() || rows.isEmpty()) {
       return;
     }
-    int to = rows.get(0) + step;
-    if (to >= 0 && to + rows.size() <= table.book().rows(id())) {
-      table.book().perform(table.edits().moved(id(), rows.get(0), rows.size(), to));
+    int to = table.getSelectedRow() + step;
+    int shown = table.sheet().shown().count();
+    if (to >= 0 && to + rows.size() <= shown) {
+      int neighbour = table.bookRow(step < 0 ? to : to + rows.size() - 1);
+      table.book().perform(table.edits().moved(id(), rows, neighbour, step < 0));
       select(to, rows.size());
     }
   }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
@@ -15,6 +17,7 @@ import javax.swing.SwingUtilities;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
+import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
 import zonewright.units.UnitSystem;
 
@@ -27,6 +30,7 @@ public final class RecordGrid extends JPanel {
   private final RecordTable table;
   private final transient Book book;
   private transient UnitSystem system;
+  private final transient Runnable hearing;
   private final transient GridActions actions;
   private final transient List<Consumer<CellPlace>> listeners = new ArrayList<>();
   private transient Optional<CellPlace> told = Optional.empty();
@@ -37,23 +41,35 @@ public final class RecordGrid extends JPanel {
    * @throws IllegalArgumentException when the book has no such table
    */
   public RecordGrid(Book book, String tableId) {
+    this(book, tableId, column -> true);
+  }
+
+  /** Makes a grid over some columns of a one-row table of a book. */
+  public RecordGrid(Book book, String tableId, Predicate<Column> shown) {
     super(new BorderLayout());
     this.book = book;
     this.system = book.system();
     this.looks = new CellLooks(book);
-    this.table = new RecordTable(new RecordModel(book, tableId, looks), book, looks);
+    this.table = new RecordTable(new RecordModel(book, tableId, looks, shown), book, looks);
     JScrollPane pane = new JScrollPane(table);
     pane.setBorder(BorderFactory.createEmptyBorder());
     FindBar find = new FindBar(table);
+    JPanel bars = new JPanel(new BorderLayout());
+    bars.add(find);
     add(pane, BorderLayout.CENTER);
-    add(find, BorderLayout.SOUTH);
+    add(bars, BorderLayout.SOUTH);
     Movement.install(table);
     actions = new GridActions(table);
     new RecordActions(table).install(actions);
     find.install(actions);
     table.getSelectionModel().addListSelectionListener(event -> tell());
     table.selectFirst();
-    book.listen(this::heard);
+    hearing = book.listen(this::heard);
+  }
+
+  /** Hears of no more changes; for who puts the grid away before its book. */
+  public void close() {
+    hearing.run();
   }
 
   @Override
@@ -103,6 +119,14 @@ public final class RecordGrid extends JPanel {
     return table.place(table.leadRow(), RecordModel.VALUE);
   }
 
+  /** Returns all cells selected. */
+  public List<CellPlace> selected() {
+    return IntStream.of(table.getSelectedRows())
+        .mapToObj(row -> table.place(row, RecordModel.VALUE))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
   /** Hears of every cell that gets the focus. */
   public void onSelection(Consumer<CellPlace> listener) {
     listeners.add(listener);
@@ -119,6 +143,12 @@ public final class RecordGrid extends JPanel {
   /** Sets who says which cells have a finding, and how grave it is. */
   public void setFlags(Function<CellPlace, Optional<Severity>> flags) {
     table.setFlags(flags);
+  }
+
+  /** Returns the lines shown, as they go on paper. */
+  public PaperTable paper() {
+    table.commit();
+    return PaperTable.of(table);
   }
 
   /** Returns an action for menus and tool bars, with its name and key. */

@@ -3,6 +3,7 @@ package zonewright.desk.grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.swing.table.AbstractTableModel;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -24,18 +25,19 @@ final class RecordModel extends AbstractTableModel {
   private final transient List<Line> lines = new ArrayList<>();
   private final transient List<String> bands = new ArrayList<>();
 
-  RecordModel(Book book, String tableId, CellLooks looks) {
+  RecordModel(Book book, String tableId, CellLooks looks, Predicate<Column> shown) {
     this.book = book;
     this.looks = looks;
     this.table = book.blueprint().table(tableId);
-    for (Column column : table.columns()) {
+    List<Column> columns = table.columns().stream().filter(shown).toList();
+    for (Column column : columns) {
       if (!bands.contains(column.band())) {
         bands.add(column.band());
       }
     }
     for (String band : bands) {
       lines.add(new Line(band, Optional.empty()));
-      table.columns().stream()
+      columns.stream()
           .filter(column -> column.band().equals(band))
           .forEach(column -> lines.add(new Line(band, Optional.of(column))));
     }

@@ -82,7 +82,11 @@ final class RowNumbers extends JPanel {
   @Override
   public Dimension getPreferredSize() {
     FontMetrics metrics = getFontMetrics(numberFont());
-    String longest = "0".repeat(Math.max(2, Integer.toString(table.getRowCount()).length()));
+    String longest =
+        "0"
+            .repeat(
+                Math.max(
+                    2, Integer.toString(table.book().rows(table.sheet().table().id())).length()));
     return new Dimension(
         metrics.stringWidth(longest) + UIScale.scale(18), table.getPreferredSize().height);
   }
@@ -109,7 +113,7 @@ final class RowNumbers extends JPanel {
       }
       g.setColor(palette.line());
       g.fillRect(0, y + height - 1, getWidth(), 1);
-      String number = table.sheet().isNew(row) ? "+" : Integer.toString(row + 1);
+      String number = table.sheet().isNew(row) ? "+" : Integer.toString(table.bookRow(row) + 1);
       g.setColor(selected ? palette.ink() : palette.muted());
       int x = getWidth() - UIScale.scale(8) - metrics.stringWidth(number);
       g.drawString(number, x, y + (height - 1 - metrics.getHeight()) / 2 + metrics.getAscent());

@@ -2,15 +2,15 @@ package zonewright.desk.grid;
 
 import java.awt.BorderLayout;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
+import javax.swing.BoxLayout;
+import javax.swing.JMenu;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -34,9 +34,17 @@ public final class SheetGrid extends JPanel {
   private transient UnitSystem system;
   private final JScrollPane pane;
   private final RowNumbers numbers;
+  private final transient Runnable hearing;
   private final transient GridActions actions;
   private final transient List<Consumer<CellPlace>> listeners = new ArrayList<>();
-  private final transient Map<Reference, Integer> fitted = new HashMap<>();
+  private final transient ColumnArranger arranger;
+  private final JPanel bars = new JPanel();
+  private final NameBar nameBar;
+
+  /** Made when they are first asked for: they list all columns, and every start would wait. */
+  private transient Optional<FilterBar> filterBar = Optional.empty();
+
+  private transient Optional<SortBar> sortBar = Optional.empty();
   private transient Optional<CellPlace> told = Optional.empty();
 
   /**
@@ -60,26 +68,42 @@ public final class SheetGrid extends JPanel {
     pane.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     pane.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     pane.getViewport().addChangeListener(event -> table.scrolled());
+    this.arranger = new ColumnArranger(table);
+    this.nameBar = new NameBar(table);
     FindBar find = new FindBar(table);
+    bars.setLayout(new BoxLayout(bars, BoxLayout.PAGE_AXIS));
+    bars.add(find);
+    bars.add(nameBar);
     add(pane, BorderLayout.CENTER);
-    add(find, BorderLayout.SOUTH);
+    add(bars, BorderLayout.SOUTH);
     Movement.install(table);
     actions = new GridActions(table);
     new RangeActions(table).install(actions);
+    new ColumnActions(table, arranger).install(actions);
     find.install(actions);
-    GridMenus.install(table, numbers, actions);
+    actions.does(GridAction.FILTER, () -> filterBar().begin());
+    actions.does(GridAction.SHOW_ALL_ROWS, () -> filterBar().showAll());
+    if (model.grows()) {
+      actions.does(GridAction.SORT, () -> sortBar().begin());
+    }
+    GridMenus.install(table, arranger, numbers, actions);
     table.freeze(usuallyFrozen());
-    fitColumns();
+    arranger.fitAll();
     table.getSelectionModel().addListSelectionListener(event -> tell());
     table.getColumnModel().getSelectionModel().addListSelectionListener(event -> tell());
     if (table.getRowCount() > 0) {
       table.changeSelection(0, 0, false, false);
     }
-    book.listen(this::heard);
+    hearing = book.listen(this::heard);
   }
 
-  /** Returns the name of a row, and its description where that stands right beside it. */
-  private int usuallyFrozen() {
+  /** Hears of no more changes; for who puts the grid away before its book. */
+  public void close() {
+    hearing.run();
+  }
+
+  /** Returns how many columns usually stay in view: names, and descriptions right beside them. */
+  public int usuallyFrozen() {
     List<Column> columns = table.sheet().table().columns();
     boolean described = columns.size() > 1 && columns.get(1).content() == Column.Content.WORDS;
     return described ? 2 : 1;
@@ -89,7 +113,7 @@ public final class SheetGrid extends JPanel {
   public void updateUI() {
     super.updateUI();
     if (table != null) {
-      SwingUtilities.invokeLater(this::fitColumns);
+      SwingUtilities.invokeLater(arranger::fitAll);
     }
   }
 
@@ -116,49 +140,91 @@ public final class SheetGrid extends JPanel {
     }
     if (system != book.system()) {
       system = book.system();
-      fitColumns();
+      arranger.fitAll();
     } else {
-      widen();
+      widen(changes);
     }
     table.repaint();
     numbers.repaint();
   }
 
-  /** Gives every column the width its heading and content ask for. */
-  public void fitColumns() {
-    SheetHeader header = (SheetHeader) table.getTableHeader();
+  /** Makes room for what stands in the columns since. */
+  private void widen(Changes changes) {
     for (int at = 0; at < table.getColumnCount(); at++) {
-      int width = ColumnWidths.usual(table, table.columnAt(at), header);
-      setWidth(at, width);
-    }
-  }
-
-  /** Makes room for what stands there since, unless a person has chosen the width of the column. */
-  private void widen() {
-    SheetHeader header = (SheetHeader) table.getTableHeader();
-    for (int at = 0; at < table.getColumnCount(); at++) {
-      Column column = table.columnAt(at);
-      int now = table.getColumnModel().getColumn(at).getWidth();
-      if (Objects.equals(fitted.get(column.reference()), now)) {
-        setWidth(at, Math.max(now, ColumnWidths.usual(table, column, header)));
+      BitSet rows = changes.cells().get(table.columnAt(at).reference());
+      if (changes.everything() || (rows != null && rows.nextSetBit(0) >= 0)) {
+        arranger.widen(at);
       }
     }
   }
 
-  private void setWidth(int at, int width) {
-    fitted.put(table.columnAt(at).reference(), width);
-    table.getColumnModel().getColumn(at).setPreferredWidth(width);
-    table.getColumnModel().getColumn(at).setWidth(width);
+  private FilterBar filterBar() {
+    FilterBar bar = filterBar.orElseGet(() -> added(new FilterBar(table, this::otherRows)));
+    filterBar = Optional.of(bar);
+    return bar;
   }
 
-  /** Goes to a cell, shows its column if it is hidden, and takes the focus. */
+  private SortBar sortBar() {
+    SortBar bar = sortBar.orElseGet(() -> added(new SortBar(table)));
+    sortBar = Optional.of(bar);
+    return bar;
+  }
+
+  private <T extends GridBar> T added(T bar) {
+    bars.add(bar);
+    return bar;
+  }
+
+  private void otherRows() {
+    numbers.revalidate();
+    numbers.repaint();
+    repaint();
+  }
+
+  /** Returns a menu of all columns by their groups, with a tick at each that is shown. */
+  public JMenu columnsMenu() {
+    return GridMenus.columnsMenu(table, arranger);
+  }
+
+  /** Returns what shows, hides, moves and sizes the columns. */
+  public ColumnArranger columns() {
+    return arranger;
+  }
+
+  /** Asks for a name in a line at the foot, and hands it over unless none is given. */
+  public void askName(String question, String suggestion, Consumer<String> then) {
+    nameBar.ask(question, suggestion, then);
+  }
+
+  /** Returns the row of the book that a row of the table shows. */
+  public int bookRow(int row) {
+    return table.bookRow(row);
+  }
+
+  /** Returns how many rows a filter hides. */
+  public int hiddenRows() {
+    return book.rows(table.sheet().table().id()) - table.sheet().shown().count();
+  }
+
+  /** Goes to a cell, shows its column and row if they are hidden, and takes the focus. */
   public void goTo(Reference column, int row) {
-    int at = book.position(column);
-    table.getColumnExt(column.key()).setVisible(true);
-    int shown = table.convertColumnIndexToView(at);
-    if (row >= 0 && row < table.getRowCount() && shown >= 0) {
+    if (row < 0 || row >= book.rows(column.table())) {
+      return;
+    }
+    Column declared = book.blueprint().column(column);
+    if (!arranger.isShown(declared)) {
+      arranger.show(List.of(declared), true);
+    }
+    if (table.sheet().shown().place(row) < 0) {
+      table.sheet().shown().reveal(row);
+      table.sheet().reload();
+      otherRows();
+    }
+    int at = table.sheet().shown().place(row);
+    int shown = table.convertColumnIndexToView(book.position(column));
+    if (shown >= 0) {
       table.commit();
-      table.changeSelection(row, shown, false, false);
+      table.changeSelection(at, shown, false, false);
       table.requestFocusInWindow();
     }
   }
@@ -186,9 +252,10 @@ public final class SheetGrid extends JPanel {
     table.setFlags(flags);
   }
 
-  /** Keeps the first columns in view while the others scroll; none for 0. */
-  public void freeze(int columns) {
-    table.freeze(columns);
+  /** Returns the columns and rows shown, as they go on paper. */
+  public PaperTable paper() {
+    table.commit();
+    return PaperTable.of(table);
   }
 
   /** Returns an action for menus and tool bars, with its name and key. */

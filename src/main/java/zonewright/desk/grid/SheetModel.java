@@ -13,14 +13,14 @@ final class SheetModel extends AbstractTableModel {
   private final transient CellLooks looks;
   private final transient TableDefinition table;
   private final transient List<Optional<Column>> columns;
-  private int rows;
+  private final transient RowsShown shown;
 
   SheetModel(Book book, String tableId, CellLooks looks) {
     this.book = book;
     this.looks = looks;
     this.table = book.blueprint().table(tableId);
     this.columns = table.columns().stream().map(Optional::of).toList();
-    this.rows = book.rows(tableId);
+    this.shown = new RowsShown(book, tableId);
   }
 
   TableDefinition table() {
@@ -37,18 +37,23 @@ final class SheetModel extends AbstractTableModel {
 
   /** Says whether a row is the one in which a new one begins. */
   boolean isNew(int row) {
-    return grows() && row == rows;
+    return grows() && row == shown.count();
   }
 
   /** Takes over how many rows the book has now. */
   void reload() {
-    rows = book.rows(table.id());
+    shown.reload();
     fireTableDataChanged();
+  }
+
+  /** Returns which rows of the book are shown; who changes that says {@link #reload}. */
+  RowsShown shown() {
+    return shown;
   }
 
   @Override
   public int getRowCount() {
-    return grows() ? rows + 1 : rows;
+    return grows() ? shown.count() + 1 : shown.count();
   }
 
   @Override
@@ -63,7 +68,7 @@ final class SheetModel extends AbstractTableModel {
 
   @Override
   public Object getValueAt(int row, int at) {
-    return looks.look(table.columns().get(at), row).text();
+    return looks.look(table.columns().get(at), shown.bookRow(row)).text();
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import javax.swing.JTable;
 import javax.swing.table.JTableHeader;
 import zonewright.formula.Reference;
@@ -56,7 +57,34 @@ final class SheetTable extends EntryTable {
 
   @Override
   int bookRow(int row) {
-    return row;
+    return model.shown().bookRow(row);
+  }
+
+  /** Returns the column at which the person is: empty where none, or the first, has the focus. */
+  Optional<Optional<Column>> columnUnderLead() {
+    int at = leadColumn();
+    return at < 0 || at >= getColumnCount()
+        ? Optional.empty()
+        : Optional.of(Optional.of(columnAt(at)));
+  }
+
+  /** Shows only the rows of the book that pass; what is selected stays so where it is shown. */
+  void filter(IntPredicate passes) {
+    commit();
+    int lead = bookRow(Math.max(0, leadRow()));
+    int column = Math.max(0, leadColumn());
+    model.shown().only(passes);
+    model.reload();
+    int at = model.shown().place(lead);
+    if (getRowCount() > 0) {
+      changeSelection(Math.max(0, Math.min(at, getRowCount() - 1)), column, false, false);
+    }
+  }
+
+  /** Says whether something was found in a row of the book. */
+  boolean hasFinding(int bookRow) {
+    return model.table().columns().stream()
+        .anyMatch(column -> flag(new CellPlace(column.reference(), bookRow)).isPresent());
   }
 
   @Override
@@ -99,10 +127,14 @@ final class SheetTable extends EntryTable {
             .perform(
                 edits()
                     .pasted(
-                        model.table().id(), List.of(reference), row, 0, List.of(List.of(text))));
+                        model.table().id(),
+                        List.of(reference),
+                        List.of(bookRow(row)),
+                        0,
+                        List.of(List.of(text))));
       }
     } else {
-      book().perform(edits().typed(reference, row, text));
+      book().perform(edits().typed(reference, bookRow(row), text));
     }
   }
 
@@ -111,6 +143,11 @@ final class SheetTable extends EntryTable {
     frozen = columns;
     repaint();
     getTableHeader().repaint();
+  }
+
+  /** Returns how many columns a person wants to stay in view. */
+  int chosenFrozen() {
+    return frozen;
   }
 
   /** Returns how many columns stay in view now: none where they would leave too little room. */

@@ -5,7 +5,8 @@ import java.util.List;
 
 /** All pictures there are, in the order in which they are offered. */
 public final class Pictures {
-  private static final List<Picture> ALL = List.of(new StandingWaterPicture(), new CashPicture());
+  private static final List<Picture> ALL =
+      List.of(new StandingWaterPicture(), new SharePicture(), new YearPicture(), new CashPicture());
 
   private Pictures() {}
 

@@ -26,7 +26,8 @@ class RowOrderTest {
   }
 
   private void sort(Column column, boolean upwards) {
-    book.perform(RowOrder.sorted(book, new CellLooks(book), column, upwards));
+    book.perform(
+        RowOrder.sorted(book, new CellLooks(book), List.of(new RowOrder.Key(column, upwards))));
   }
 
   @Test

@@ -1,0 +1,181 @@
+package zonewright.desk;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
+import java.awt.Frame;
+import java.awt.Window;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JRadioButton;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import zonewright.climate.Climate;
+import zonewright.design.Design;
+import zonewright.design.Facts;
+import zonewright.desk.grid.Arrangement;
+import zonewright.desk.grid.RecordGrid;
+import zonewright.desk.grid.SheetGrid;
+import zonewright.emitters.Emitters;
+import zonewright.plants.Plants;
+import zonewright.sheet.Column;
+import zonewright.soil.Soils;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+import zonewright.water.SiteRules;
+
+/**
+ * One form to begin a design with: what it is called and where, supply and rules, the first zones.
+ *
+ * <p>Its two grids are those of the design itself, so all that can be typed there can be typed
+ * here.
+ */
+final class StartForm {
+  private static final Set<Column> SITE =
+      Set.of(
+          Facts.PROJECT_NAME,
+          Facts.LOCATION,
+          Climate.PLACE,
+          SiteRules.AVAILABLE_FLOW,
+          SiteRules.WEEKDAYS,
+          SiteRules.DAYS_ALLOWED);
+
+  private static final List<Column> ZONES =
+      List.of(
+          Facts.ZONE_NAME,
+          Facts.ZONE_PLACE,
+          Emitters.AREA,
+          Plants.PLANT,
+          Emitters.EMITTER,
+          Emitters.EMITTER_COUNT,
+          Emitters.EMITTER_FLOW,
+          Soils.SOIL_TYPE,
+          Soils.SLOPE);
+
+  private final Design design;
+  private final JDialog dialog;
+  private final RecordGrid site;
+  private final SheetGrid zones;
+  private final JButton begin = new JButton("Begin");
+  private Optional<Design> begun = Optional.empty();
+
+  private StartForm(Window owner, UnitSystem system) {
+    design = Design.blank(system);
+    dialog = new JDialog(owner, "A new design", JDialog.ModalityType.DOCUMENT_MODAL);
+    dialog.setName("start form");
+    dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
+    site = new RecordGrid(design.book(), Sheets.SITE, SITE::contains);
+    zones = new SheetGrid(design.book(), Sheets.ZONES);
+    site.table().setName("start site");
+    zones.table().setName("start zones");
+    zones
+        .columns()
+        .apply(
+            Arrangement.of(ZONES.stream().map(column -> column.reference().column()).toList(), 1));
+    JPanel page = new JPanel(new MigLayout("insets 18 22 16 22, fill, wrap 1", "[grow]", ""));
+    page.add(new Prose("A new design").styled("h2"), "growx");
+    page.add(
+        new Prose(
+                "Fill in what you know. What is left blank follows from a default or is asked for"
+                    + " where it is needed, and all of it can be changed later.")
+            .coloured("Zonewright.muted"),
+        "growx, wmin 300");
+    page.add(units(system), "gaptop 6");
+    page.add(heading("Place, supply and rules"), "gaptop 8");
+    page.add(site, "grow, pushx, h 232lp!");
+    page.add(heading("First zones"), "gaptop 8");
+    page.add(zones, "grow, push");
+    page.add(buttons(), "growx, gaptop 8");
+    dialog.add(page);
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event -> begin(),
+            KeyStroke.getKeyStroke("ctrl ENTER"),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    for (JTable table : List.of(site.table(), zones.table())) {
+      table
+          .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+          .put(KeyStroke.getKeyStroke("F6"), "none");
+    }
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event ->
+                Wayfinder.next(
+                    List.of(
+                        Wayfinder.part(site, site::table),
+                        Wayfinder.part(zones, zones::table),
+                        Wayfinder.part(begin, () -> begin))),
+            KeyStroke.getKeyStroke("F6"),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    dialog.setSize(UIScale.scale(new Dimension(1020, 680)));
+    dialog.setLocationRelativeTo(owner);
+  }
+
+  private static JLabel heading(String words) {
+    JLabel label = new JLabel(words);
+    label.putClientProperty("FlatLaf.styleClass", "h4");
+    return label;
+  }
+
+  private JComponent units(UnitSystem chosen) {
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 10"));
+    ButtonGroup group = new ButtonGroup();
+    for (UnitSystem system : UnitSystem.values()) {
+      JRadioButton choice = new JRadioButton("In " + system.words(), system == chosen);
+      choice.setName("start in " + system.words());
+      choice.addActionListener(
+          event -> {
+            finishTyping();
+            design.book().perform(design.edits().switched(system));
+          });
+      group.add(choice);
+      panel.add(choice);
+    }
+    return panel;
+  }
+
+  private JComponent buttons() {
+    begin.setName("begin design");
+    begin.setMnemonic('B');
+    begin.setToolTipText("Put this design on the desk (Ctrl+Enter)");
+    begin.addActionListener(event -> begin());
+    JButton not = new JButton("Not now");
+    not.setName("begin nothing");
+    not.setMnemonic('N');
+    not.addActionListener(event -> dialog.dispose());
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
+    panel.add(not);
+    panel.add(begin);
+    return panel;
+  }
+
+  private void finishTyping() {
+    GridView.finishTyping(site.table());
+    GridView.finishTyping(zones.table());
+  }
+
+  private void begin() {
+    finishTyping();
+    begun = Optional.of(design);
+    dialog.dispose();
+  }
+
+  /** Shows the form; returns the design begun, or none where the person thinks better of it. */
+  static Optional<Design> fillIn(Frame owner, UnitSystem system) {
+    StartForm form = new StartForm(owner, system);
+    javax.swing.SwingUtilities.invokeLater(form.site.table()::requestFocusInWindow);
+    form.dialog.setVisible(true);
+    form.site.close();
+    form.zones.close();
+    return form.begun;
+  }
+}

@@ -1,0 +1,99 @@
+package zonewright.desk.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.sheet.Column;
+import zonewright.units.UnitSystem;
+
+/**
+ * A sheet as it goes on paper: the columns and rows that are shown, as texts.
+ *
+ * @param title what the sheet is called
+ * @param headings the heads of its columns
+ * @param repeated how many columns at the left stand on every page
+ * @param rows the texts of its cells, row by row
+ */
+public record PaperTable(String title, List<Heading> headings, int repeated, List<Line> rows) {
+  /**
+   * The head of a column: its group, its name, its unit, and whether its cells end at the right.
+   */
+  public record Heading(String band, String name, String unit, boolean right) {}
+
+  /** A row, or where {@code band} says so the name of a group in its first cell. */
+  public record Line(List<Cell> cells, boolean band) {
+    public Line {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /** A cell: its text, and whether that is a default or a reason and so stands back. */
+  public record Cell(String text, boolean soft) {}
+
+  public PaperTable {
+    headings = List.copyOf(headings);
+    rows = List.copyOf(rows);
+  }
+
+  /** Returns the columns and rows that a grid shows. */
+  static PaperTable of(SheetTable table) {
+    UnitSystem system = table.book().system();
+    List<Heading> headings = new ArrayList<>();
+    List<Column> columns = new ArrayList<>();
+    for (int at = 0; at < table.getColumnCount(); at++) {
+      Column column = table.columnAt(at);
+      columns.add(column);
+      boolean number = column.content() == Column.Content.NUMBER;
+      headings.add(new Heading(column.band(), column.name(), unit(column, system), number));
+    }
+    List<Line> lines = new ArrayList<>();
+    for (int row = 0; row < table.sheet().shown().count(); row++) {
+      int bookRow = table.bookRow(row);
+      lines.add(
+          new Line(
+              columns.stream().map(column -> cell(table.looks().look(column, bookRow))).toList(),
+              false));
+    }
+    int repeated = Math.max(1, Math.min(table.chosenFrozen(), 3));
+    return new PaperTable(table.sheet().table().title(), headings, repeated, lines);
+  }
+
+  private static String unit(Column column, UnitSystem system) {
+    if (column.content() != Column.Content.NUMBER) {
+      return "";
+    }
+    return column.kind().percent() ? "%" : column.kind().unit(system).symbol();
+  }
+
+  private static Cell cell(CellLook look) {
+    boolean soft =
+        switch (look.standing()) {
+          case DEFAULTED, NOT_APPLICABLE, MISSING, REFUSED_ELSEWHERE -> true;
+          default -> false;
+        };
+    return new Cell(look.text(), soft);
+  }
+
+  /** Returns the lines of a form. */
+  static PaperTable of(RecordTable table) {
+    RecordModel model = table.lines();
+    List<Line> lines = new ArrayList<>();
+    for (int row = 0; row < model.getRowCount(); row++) {
+      List<Cell> cells = new ArrayList<>();
+      for (int at = 0; at < model.getColumnCount(); at++) {
+        cells.add(new Cell(String.valueOf(model.getValueAt(row, at)), at == RecordModel.MEANING));
+      }
+      boolean band = model.line(row).column().isEmpty();
+      if (!band) {
+        cells.set(RecordModel.VALUE, cell(table.looks().look(model.line(row).column().get(), 0)));
+      }
+      lines.add(new Line(cells, band));
+    }
+    List<Heading> headings =
+        List.of(
+            new Heading("", "Name", "", false),
+            new Heading("", "Value", "", true),
+            new Heading("", "Unit", "", false),
+            new Heading("", "Meaning", "", false));
+    return new PaperTable(model.table().title(), headings, 1, lines);
+  }
+}

@@ -1,0 +1,70 @@
+package zonewright.desk.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import zonewright.sheet.Column;
+
+/** Sorts the rows of a grid by up to three columns. */
+final class SortBar extends GridBar {
+  private static final int LEVELS = 3;
+  private static final String NONE = "–";
+
+  private final SheetTable sheet;
+  private final List<JComboBox<String>> columns = new ArrayList<>();
+  private final List<JComboBox<String>> ways = new ArrayList<>();
+
+  SortBar(SheetTable table) {
+    super(table);
+    this.sheet = table;
+    for (int level = 0; level < LEVELS; level++) {
+      level(level);
+    }
+    add(button("Sort", this::sort), "gapleft 8");
+    add(button("Close", this::close));
+    add(new JLabel(), "pushx");
+    key("ENTER", this::sort);
+  }
+
+  private void level(int level) {
+    JComboBox<String> column = new JComboBox<>();
+    column.setName("sort column " + (level + 1));
+    column.getAccessibleContext().setAccessibleName("Column to sort by, " + (level + 1));
+    column.setMaximumRowCount(16);
+    if (level > 0) {
+      column.addItem(NONE);
+    }
+    sheet.sheet().table().columns().forEach(each -> column.addItem(each.name()));
+    JComboBox<String> way = new JComboBox<>(new String[] {"smallest first", "largest first"});
+    way.setName("sort way " + (level + 1));
+    way.getAccessibleContext().setAccessibleName("Order of column " + (level + 1));
+    columns.add(column);
+    ways.add(way);
+    add(new JLabel(level == 0 ? "Sort by" : "then by"));
+    add(column, "wmax 170");
+    add(way);
+  }
+
+  /** Opens the bar at the column the person is at. */
+  void begin() {
+    sheet
+        .columnUnderLead()
+        .flatMap(each -> each)
+        .ifPresent(column -> columns.get(0).setSelectedItem(column.name()));
+    open(columns.get(0));
+  }
+
+  private void sort() {
+    List<RowOrder.Key> keys = new ArrayList<>();
+    for (int level = 0; level < LEVELS; level++) {
+      int at = columns.get(level).getSelectedIndex() - (level == 0 ? 0 : 1);
+      if (at >= 0) {
+        Column column = sheet.sheet().table().columns().get(at);
+        keys.add(new RowOrder.Key(column, ways.get(level).getSelectedIndex() == 0));
+      }
+    }
+    sheet.commit();
+    sheet.book().perform(RowOrder.sorted(sheet.book(), sheet.looks(), keys));
+  }
+}

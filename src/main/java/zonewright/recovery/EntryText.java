@@ -1,0 +1,79 @@
+package zonewright.recovery;
+
+import zonewright.sheet.Entry;
+
+/** Entries as text on one line, without tabs. */
+final class EntryText {
+  private EntryText() {}
+
+  /** Returns an entry as text. */
+  static String of(Entry entry) {
+    if (entry instanceof Entry.Figure figure) {
+      return "F" + figure.value();
+    }
+    if (entry instanceof Entry.Words words) {
+      return "W" + escaped(words.text());
+    }
+    if (entry instanceof Entry.Unreadable unreadable) {
+      return "X" + escaped(unreadable.text()) + "\\;" + escaped(unreadable.problem());
+    }
+    return "-";
+  }
+
+  /**
+   * Returns the entry that a text means.
+   *
+   * @throws IllegalArgumentException when it means none
+   */
+  static Entry read(String text) {
+    String rest = text.isEmpty() ? "" : text.substring(1);
+    switch (text.isEmpty() ? ' ' : text.charAt(0)) {
+      case '-':
+        return Entry.BLANK;
+      case 'F':
+        return new Entry.Figure(Double.parseDouble(rest));
+      case 'W':
+        return new Entry.Words(plain(rest));
+      case 'X':
+        int split = rest.indexOf("\\;");
+        if (split >= 0) {
+          return new Entry.Unreadable(
+              plain(rest.substring(0, split)), plain(rest.substring(split + 2)));
+        }
+        break;
+      default:
+        break;
+    }
+    throw new IllegalArgumentException("no entry: " + text);
+  }
+
+  /** Returns a text without tabs, ends of lines and single backslashes. */
+  static String escaped(String plain) {
+    return plain
+        .replace("\\", "\\\\")
+        .replace("\t", "\\t")
+        .replace("\n", "\\n")
+        .replace("\r", "\\r");
+  }
+
+  /** Returns what was escaped. */
+  static String plain(String escaped) {
+    StringBuilder plain = new StringBuilder();
+    for (int i = 0; i < escaped.length(); i++) {
+      char sign = escaped.charAt(i);
+      if (sign == '\\' && i + 1 < escaped.length()) {
+        i++;
+        plain.append(
+            switch (escaped.charAt(i)) {
+              case 't' -> '\t';
+              case 'n' -> '\n';
+              case 'r' -> '\r';
+              default -> escaped.charAt(i);
+            });
+      } else {
+        plain.append(sign);
+      }
+    }
+    return plain.toString();
+  }
+}

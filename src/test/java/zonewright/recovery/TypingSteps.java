@@ -1,0 +1,64 @@
+package zonewright.recovery;
+
+import java.util.List;
+import java.util.Random;
+import zonewright.design.Design;
+import zonewright.design.Facts;
+import zonewright.emitters.Emitters;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+
+/** Edits of a design, the same again from the same seed; each leaves its number in the design. */
+final class TypingSteps {
+  private final Design design;
+  private final Random random;
+  private int number;
+
+  TypingSteps(Design design, long seed) {
+    this.design = design;
+    this.random = new Random(seed);
+  }
+
+  /** Does the next edit and returns its number. */
+  int next() {
+    number++;
+    Edits edits = design.edits();
+    int zones = design.book().rows(Sheets.ZONES);
+    int zone = random.nextInt(zones);
+    Edit edit =
+        switch (random.nextInt(12)) {
+          case 0 -> zones < 40 ? edits.duplicated(Sheets.ZONES, List.of(zone)) : delete(zone);
+          case 1 -> zones > 6 ? delete(zone) : edits.inserted(Sheets.ZONES, zone, 1);
+          case 2 -> edits.typed(Facts.ZONE_NOTE.reference(), zone, "tab\tand \\ line\nend");
+          case 3 -> edits.typed(Emitters.AREA.reference(), zone, "a lot");
+          case 4 -> edits.switched(other(design.book().system()));
+          case 5 -> edits.moved(Sheets.ZONES, List.of(zone), zone == 0 ? 1 : 0, true);
+          case 6 -> edits.typed(Facts.ZONE_NOTE.reference(), zone, "");
+          default ->
+              edits.typed(
+                  Emitters.AREA.reference(), zone, Integer.toString(500 + random.nextInt(4000)));
+        };
+    Edit mark = edits.typed(Facts.PREPARED_BY.reference(), 0, "edit " + number);
+    design.book().perform(new Edit.Several("step", List.of(edit, mark)));
+    return number;
+  }
+
+  private Edit delete(int zone) {
+    return design.edits().removed(Sheets.ZONES, zone, 1);
+  }
+
+  private static UnitSystem other(UnitSystem system) {
+    return system == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
+  }
+
+  /** Returns the number of the last edit done to a design; 0 where none was. */
+  static int numberIn(Design design) {
+    Entry mark = design.book().entry(Facts.PREPARED_BY.reference(), 0);
+    return mark instanceof Entry.Words words && words.text().startsWith("edit ")
+        ? Integer.parseInt(words.text().substring(5))
+        : 0;
+  }
+}
