@@ -100,6 +100,7 @@ class PicturesTest {
         .isEqualTo(drawing.inWords());
     assertThat(
             read.getElementsByTagName("path").getLength()
+                + read.getElementsByTagName("text").getLength()
                 + read.getElementsByTagName("line").getLength())
         .isPositive();
   }
