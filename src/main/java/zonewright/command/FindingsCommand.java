@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.design.Finding;
+import zonewright.sheet.CsvText;
 import zonewright.sheet.Severity;
 
 /** Lists what the designer should know about a design. */

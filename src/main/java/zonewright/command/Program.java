@@ -42,6 +42,8 @@ public final class Program {
             .addSubcommand(new PackCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
+            .addSubcommand(new RetrofitCommand())
+            .addSubcommand(new PricesCommand())
             .addSubcommand(new GuideCommand())
             .setOut(out)
             .setErr(err)

@@ -4,6 +4,7 @@ import java.util.List;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.CsvText;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;

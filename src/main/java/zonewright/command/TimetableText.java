@@ -10,6 +10,7 @@ import zonewright.nights.NightsPlan;
 import zonewright.nights.ScheduleCard;
 import zonewright.nights.ScheduleCards;
 import zonewright.sheet.Book;
+import zonewright.sheet.CsvText;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
 import zonewright.units.QuantityText;

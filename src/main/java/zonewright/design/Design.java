@@ -56,6 +56,7 @@ public final class Design {
             Sheets.PROGRAMS,
             List.of(List.of(new Entry.Words("A")), List.of(new Entry.Words("B")))));
     parts.add(edits.appended(Sheets.VALVES, ValveLosses.usual(system)));
+    parts.addAll(PricingSheets.numbering(edits));
     book.start(new Edit.Several("new design", parts));
     return book;
   }

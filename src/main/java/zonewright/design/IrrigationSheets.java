@@ -284,8 +284,11 @@ public final class IrrigationSheets {
           WateringPattern.PATTERN_GAP,
           Demand.WATERINGS_A_WEEK);
 
-  private static final Blueprint BLUEPRINT =
-      new Blueprint(
+  private static final Blueprint BLUEPRINT = new Blueprint(tables());
+
+  private static List<TableDefinition> tables() {
+    List<TableDefinition> tables =
+        new ArrayList<>(
           List.of(
               new TableDefinition(
                   SITE, "Site", "site", new TableDefinition.Rows.One(), SITE_COLUMNS),
@@ -336,6 +339,9 @@ public final class IrrigationSheets {
               field(INSPECTION, "Inspection", "item", Inspection.ALL),
               field(CONTROLLER, "Controller", "reading", Watching.ALL),
               field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
+    tables.addAll(PricingSheets.tables(ZONE_COLUMNS));
+    return tables;
+  }
 
   private static List<Column> monthlyColumns() {
     List<Column> columns = new ArrayList<>(MonthlySchedule.all());
@@ -398,6 +404,7 @@ public final class IrrigationSheets {
     rules.add(Watching.SHUT_OFF);
     rules.add(LocalRule.CHANGE);
     rules.addAll(PipeRules.all());
+    rules.addAll(PricingSheets.rules());
     return List.copyOf(rules);
   }
 }

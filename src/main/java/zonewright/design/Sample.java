@@ -11,7 +11,9 @@ public enum Sample {
   /** An invented garden. */
   LIBRARY_GARDEN("library-garden", Demo::libraryGarden),
   /** Three zones of a published test protocol, from memory. */
-  CONTROLLER_TEST_ZONES("controller-test-zones", ControllerTestZones::design);
+  CONTROLLER_TEST_ZONES("controller-test-zones", ControllerTestZones::design),
+  /** An invented school campus: its zones as found, as proposed, and what that costs and saves. */
+  CAMPUS_RETROFIT("campus-retrofit", CampusRetrofit::design);
 
   private final String word;
 

@@ -48,6 +48,7 @@ final class DeskWindow {
   private final HandOver handOver;
   private final NightsWatch nightsWatch;
   private final NightsWindow nights;
+  private final PricingDesk pricing;
   private final Menus menus;
   private final ColumnGuide guide;
   private final FindingsWatch watch;
@@ -75,6 +76,9 @@ final class DeskWindow {
     findings = new FindingsPane(ways::goTo, this::mend);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
+    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    handOver = new HandOver(open, shelf, errands, questions, messages);
+    pricing = new PricingDesk(open, errands, questions, messages);
     work = new UnsavedWork(open, messages, spare);
     keeper =
         new FileKeeper(
@@ -281,6 +285,14 @@ final class DeskWindow {
     deck.front().finishTyping();
     UnitSystem other = open.book().system() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
     open.book().perform(open.design().edits().switched(other));
+  }
+
+  /**
+   * Returns what there is to do about prices and retrofits, with what was being typed taken over.
+   */
+  PricingDesk pricing() {
+    deck.front().finishTyping();
+    return pricing;
   }
 
   /** Begins a new design with a form. */

@@ -107,6 +107,27 @@ final class FileQuestions implements Questions {
     return SheetChoice.ask(window, sheets);
   }
 
+  private JFileChooser pricesChooser(String title) {
+    JFileChooser chooser = new JFileChooser(folder);
+    chooser.setDialogTitle(title);
+    chooser.setFileFilter(new FileNameExtensionFilter("Comma-separated text (*.csv)", "csv"));
+    return chooser;
+  }
+
+  @Override
+  public Optional<Path> pricesToRead() {
+    JFileChooser chooser = pricesChooser("Read a price book");
+    return chosen(chooser, chooser.showOpenDialog(window));
+  }
+
+  @Override
+  public Optional<Path> pricesToWrite(String suggestion) {
+    JFileChooser chooser = pricesChooser("Write the price book");
+    chooser.setSelectedFile(new File(folder, suggestion));
+    return chosen(chooser, chooser.showSaveDialog(window))
+        .filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
   private Optional<Path> chosen(JFileChooser chooser, int answer) {
     if (answer != JFileChooser.APPROVE_OPTION || chooser.getSelectedFile() == null) {
       return Optional.empty();

@@ -194,6 +194,11 @@ final class Menus {
     menu.add(item(new Deed("Put the finding right", window::mendFinding).keys("F9")));
     menu.add(item(new Deed("The nights", window::showNights).keys("ctrl T")));
     menu.add(item(split));
+    menu.addSeparator();
+    menu.add(item(new Deed("Take the zones as found", () -> window.pricing().takeAsFound())));
+    menu.add(item(new Deed("Propose the zones as found", () -> window.pricing().proposeAsFound())));
+    menu.add(item(new Deed("Read a price book …", () -> window.pricing().readPrices())));
+    menu.add(item(new Deed("Write the price book …", () -> window.pricing().writePrices())));
     return menu;
   }
 

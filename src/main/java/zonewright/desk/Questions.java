@@ -31,4 +31,10 @@ interface Questions {
 
   /** Asks where to export a picture; none where the person thinks better of it. */
   Optional<Path> fileToExport(String suggestion);
+
+  /** Asks which price book to read; none where the person thinks better of it. */
+  Optional<Path> pricesToRead();
+
+  /** Asks where to write the price book; none where the person thinks better of it. */
+  Optional<Path> pricesToWrite(String suggestion);
 }

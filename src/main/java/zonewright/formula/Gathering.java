@@ -11,7 +11,9 @@ public enum Gathering {
   /**
    * The position, from 1, of the largest; the first where several are equal in all but last bits.
    */
-  POSITION_OF_LARGEST("MATCH", "row of the largest of");
+  POSITION_OF_LARGEST("MATCH", "row of the largest of"),
+  /** The internal rate of return of yearly cash, the first row at the start; a part of one. */
+  RATE_OF_RETURN("IRR", "internal rate of return of");
 
   private final String spreadsheet;
   private final String words;
@@ -33,6 +35,6 @@ public enum Gathering {
 
   /** Says whether the result has the column's own unit. */
   public boolean keepsUnit() {
-    return this != POSITION_OF_LARGEST;
+    return this != POSITION_OF_LARGEST && this != RATE_OF_RETURN;
   }
 }

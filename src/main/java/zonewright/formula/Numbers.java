@@ -15,6 +15,12 @@ public final class Numbers {
   public static final double WHOLE_ENOUGH = 1e-9;
 
   /**
+   * How near below a half counts as a half where the nearest whole number is wanted. Wide enough
+   * for the last bits of ten million in cents, where half a cent too little would show.
+   */
+  public static final double HALF_ENOUGH = 1e-6;
+
+  /**
    * How far apart, relative to the right side, two numbers may be and still count as equal: sixteen
    * units in the last place.
    */
@@ -40,10 +46,10 @@ public final class Numbers {
 
   /**
    * Returns the nearest whole number; halves, and what lies below a half by no more than {@link
-   * #WHOLE_ENOUGH}, go up.
+   * #HALF_ENOUGH}, go up.
    */
   public static double roundNearest(double value) {
-    return Math.floor(value + 0.5 + WHOLE_ENOUGH);
+    return Math.floor(value + 0.5 + HALF_ENOUGH);
   }
 
   /** Returns the quotient; no number when dividing by zero. */

@@ -183,7 +183,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
         switch (rounding.way()) {
           case UP -> "ROUNDUP(MAX(0," + operand + "-1E-9),0)";
           case DOWN -> "INT(" + operand + "+1E-9)";
-          case NEAREST -> "INT(" + operand + "+0.5+1E-9)";
+          case NEAREST -> "INT(" + operand + "+0.5+1E-6)";
         });
   }
 
@@ -255,6 +255,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
           case LARGEST -> "MAX(" + column + ")";
           case SMALLEST -> "MIN(" + column + ")";
           case POSITION_OF_LARGEST -> "MATCH(MAX(" + column + ")," + column + ",0)";
+          case RATE_OF_RETURN -> "IRR(" + column + ")";
         });
   }
 

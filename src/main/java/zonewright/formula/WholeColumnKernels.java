@@ -51,6 +51,7 @@ final class WholeColumnKernels {
         case LARGEST -> column.rows() == 0 ? Double.NaN : column.at(positionOfLargest());
         case SMALLEST -> smallest();
         case POSITION_OF_LARGEST -> column.rows() == 0 ? Double.NaN : position();
+        case RATE_OF_RETURN -> RateOfReturn.of(column.rows(), column::at);
       };
     }
 

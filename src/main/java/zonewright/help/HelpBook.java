@@ -31,6 +31,7 @@ public final class HelpBook {
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
     WRITTEN.put("in-the-field", "In the field: testing, handing over, tuning");
     WRITTEN.put("budget", "Reading the budget");
+    WRITTEN.put("pricing", "Pricing a job, proving a retrofit");
     WRITTEN.put("cautions", "Cautions");
   }
 

@@ -112,7 +112,7 @@ public final class Blueprint {
     TableDefinition table = table(reference.table());
     boolean name = table.key().filter(column::equals).isPresent();
     return name
-        ? new WordList.RowsOf(base(table.id()))
+        ? rowsOf(new WordList.RowsOf(table.id()))
         : column
             .words()
             .map(list -> list instanceof WordList.RowsOf of ? rowsOf(of) : list)
@@ -120,8 +120,11 @@ public final class Blueprint {
                 () -> new IllegalArgumentException(reference.key() + " is no word of a list"));
   }
 
+  /** Names that are given are as good as a list of those words: their places are the same. */
   private WordList rowsOf(WordList.RowsOf list) {
-    return new WordList.RowsOf(base(list.table()));
+    return table(list.table()).rows() instanceof TableDefinition.Rows.Named named
+        ? new WordList.Fixed(named.names())
+        : new WordList.RowsOf(base(list.table()));
   }
 
   private String base(String table) {

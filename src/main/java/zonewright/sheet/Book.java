@@ -381,7 +381,10 @@ public final class Book {
       return QuantityText.shown(value, kind, decimals);
     }
     String symbol = kind.unit(system()).symbol();
-    String number = QuantityText.readable(value, decimals);
+    String number =
+        kind == QuantityKind.MONEY
+            ? QuantityText.shown(value, kind, decimals)
+            : QuantityText.readable(value, decimals);
     if (kind == QuantityKind.DAYS && number.equals("1")) {
       return "1 day";
     }

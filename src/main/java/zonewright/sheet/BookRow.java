@@ -13,6 +13,7 @@ import zonewright.formula.KnownRow;
 import zonewright.formula.Matching;
 import zonewright.formula.Numbers;
 import zonewright.formula.Outcome;
+import zonewright.formula.RateOfReturn;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.formula.WhereKind;
@@ -75,6 +76,9 @@ final class BookRow implements KnownRow {
           case SUM -> total(gather.column());
           case LARGEST, POSITION_OF_LARGEST -> extreme(gather);
           case SMALLEST -> smallest(gather.column());
+          case RATE_OF_RETURN ->
+              RateOfReturn.of(
+                  book.rows(gather.column().table()), at -> book.number(gather.column(), at));
         };
     return Double.isNaN(value)
         ? firstReason(gather.column(), counted(gather.column().table()))

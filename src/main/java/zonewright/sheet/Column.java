@@ -1,7 +1,9 @@
 package zonewright.sheet;
 
 import java.util.Optional;
+import java.util.Set;
 import zonewright.formula.Formula;
+import zonewright.formula.Moved;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
@@ -132,17 +134,44 @@ public final class Column {
       return this;
     }
     Column input = new Column(reference, Role.INPUT, content, null);
-    input.words = words;
-    input.bounds = bounds;
+    input.takeOver(this);
     if (content == Content.NUMBER && bounds == null && !kind().mayBeNegative()) {
       input.bounds = Bounds.atLeast(0, kind().unit(UnitSystem.US));
     }
-    input.band = band;
-    input.meaning = meaning;
-    input.source = source;
-    input.usDecimals = usDecimals;
-    input.siDecimals = siDecimals;
     return input;
+  }
+
+  /**
+   * Returns the same column in another table: formulas that mean cells of {@code from} mean cells
+   * of that one.
+   *
+   * <p>For a table that holds the same kind of rows a second time, such as zones before and after a
+   * change; every column the formula means in those tables must be moved there too.
+   */
+  public Column movedTo(String table, Set<String> from) {
+    Reference there = new Reference(table, reference.column(), reference.name(), kind());
+    Formula moved =
+        formula == null ? null : Moved.formula(formula, cell -> moved(cell, table, from));
+    Column column = new Column(there, role, content, moved);
+    column.takeOver(this);
+    return column;
+  }
+
+  private static Reference moved(Reference cell, String table, Set<String> from) {
+    return from.contains(cell.table())
+        ? new Reference(table, cell.column(), cell.name(), cell.kind())
+        : cell;
+  }
+
+  private void takeOver(Column other) {
+    words = other.words;
+    bounds = other.bounds;
+    band = other.band;
+    meaning = other.meaning;
+    source = other.source;
+    usDecimals = other.usDecimals;
+    siDecimals = other.siDecimals;
+    optional = other.optional;
   }
 
   /** Sets the range of inputs. */

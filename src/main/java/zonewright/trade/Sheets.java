@@ -20,6 +20,20 @@ public final class Sheets {
   public static final String PIPES = "pipes";
   public static final String NIGHTS = "nights";
 
+  public static final String FOUND = "found";
+  public static final String TAKEOFF = "takeoff";
+  public static final String COUNTS = "counts";
+  public static final String PARTS = "parts";
+  public static final String SECTIONS = "sections";
+  public static final String EXTRAS = "extras";
+  public static final String ESTIMATE = "estimate";
+  public static final String USE = "use";
+  public static final String RATES = "rates";
+  public static final String REBATES = "rebates";
+  public static final String SAVINGS = "savings";
+  public static final String CASES = "cases";
+  public static final String YEARS = "years";
+
   public static final String PROJECT = "Project";
   public static final String CLIMATE = "Climate";
   public static final String RAIN = "Rain";
@@ -54,6 +68,17 @@ public final class Sheets {
   public static final String PIPE = "Pipe";
   public static final String ALL_ZONES = "All zones";
   public static final String LIMITS = "Limits for pipes and wires";
+  public static final String BESIDE = "Proposed beside it";
+  public static final String PRESENT_USE = "Present use";
+  public static final String COUNTED = "Counted";
+  public static final String KEPT = "Kept and new";
+  public static final String ITEM = "Item";
+  public static final String QUANTITY = "Quantity";
+  public static final String COST = "Cost";
+  public static final String PRICE = "Price";
+  public static final String BILL = "Bill";
+  public static final String SAVED = "Saved";
+  public static final String CASH = "Cash";
   public static final String NIGHT_RULES = "Nights";
   public static final String WINDOWS = "Windows";
 

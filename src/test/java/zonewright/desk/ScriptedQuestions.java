@@ -46,4 +46,15 @@ final class ScriptedQuestions implements Questions {
     asked.add(suggestion);
     return file;
   }
+
+  @Override
+  public Optional<Path> pricesToRead() {
+    return file;
+  }
+
+  @Override
+  public Optional<Path> pricesToWrite(String suggestion) {
+    asked.add(suggestion);
+    return file;
+  }
 }

@@ -14,7 +14,8 @@ public final class Pictures {
           new NightPicture(),
           new CatchPicture(false),
           new CatchPicture(true),
-          new WatchPicture());
+          new WatchPicture(),
+          new CashPicture());
 
   private Pictures() {}
 

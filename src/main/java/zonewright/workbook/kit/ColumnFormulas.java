@@ -76,6 +76,7 @@ public final class ColumnFormulas {
     return plain instanceof Formula.Nothing
         || plain instanceof Formula.Pick
         || plain instanceof Formula.Find
+        || plain instanceof Formula.Cell
         || (plain instanceof Formula.Constant && !fixed.isEmpty());
   }
 

@@ -15,6 +15,9 @@ public final class PackSheets {
           new ControllerFactsSheet(),
           new MonthPercentsSheet(),
           new CommissioningSheet(),
+          new ProposalSheet(),
+          new RetrofitSheet(),
+          new EstimateSheet(),
           new AboutSheet());
 
   private PackSheets() {}

@@ -1,4 +1,4 @@
-package zonewright.command;
+package zonewright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package zonewright.command;
+package zonewright.sheet;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,13 +9,13 @@ import org.apache.commons.csv.CSVFormat;
  * Comma-separated lines as RFC 4180 has them, which a spreadsheet program opens without calculating
  * anything of them.
  */
-final class CsvText {
+public final class CsvText {
   private static final String STARTS_A_FORMULA = "=+-@＝＋－＠";
 
   private CsvText() {}
 
   /** Returns one line with its line end. */
-  static String line(List<String> cells) {
+  public static String line(List<String> cells) {
     StringBuilder line = new StringBuilder();
     try {
       CSVFormat.RFC4180.printRecord(line, cells.toArray());
@@ -29,7 +29,7 @@ final class CsvText {
    * Returns words so that no spreadsheet program takes them for a formula: with an apostrophe in
    * front where they would start one. Numbers do not pass here.
    */
-  static String harmless(String words) {
+  public static String harmless(String words) {
     String visible = words.stripLeading();
     boolean risky = !visible.isEmpty() && STARTS_A_FORMULA.indexOf(visible.charAt(0)) >= 0;
     boolean control = !words.isEmpty() && Character.isISOControl(words.charAt(0));

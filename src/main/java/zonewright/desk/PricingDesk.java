@@ -1,0 +1,88 @@
+package zonewright.desk;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import zonewright.estimate.PriceBook;
+import zonewright.retrofit.ZoneCopy;
+import zonewright.sheet.Book;
+import zonewright.sheet.Edit;
+import zonewright.trade.Sheets;
+
+/** What a person does about prices and retrofits beyond typing: price books and copies of zones. */
+final class PricingDesk {
+  private final OpenDesign open;
+  private final Errands errands;
+  private final Questions questions;
+  private final MessageBar messages;
+
+  PricingDesk(OpenDesign open, Errands errands, Questions questions, MessageBar messages) {
+    this.open = open;
+    this.errands = errands;
+    this.questions = questions;
+    this.messages = messages;
+  }
+
+  /** Takes the zones as they stand for the zones as found, in one edit. */
+  void takeAsFound() {
+    copy(Sheets.ZONES, new ZoneCopy(open.book()).proposedToFound());
+  }
+
+  /** Makes the proposed zones of the zones as found, in one edit. */
+  void proposeAsFound() {
+    copy(Sheets.FOUND, new ZoneCopy(open.book()).foundToProposed());
+  }
+
+  private void copy(String from, Edit edit) {
+    Book book = open.book();
+    if (book.rows(from) == 0) {
+      String sheet = book.blueprint().table(from).title();
+      messages.problem("The sheet " + sheet + " holds no zones to copy.", List.of());
+      return;
+    }
+    book.perform(edit);
+    messages.tell("The zones were copied; Undo takes it back.", List.of());
+  }
+
+  /** Asks for a price book and reads it into the sheet Parts. */
+  void readPrices() {
+    Optional<Path> file = questions.pricesToRead();
+    if (file.isEmpty()) {
+      return;
+    }
+    String name = file.get().getFileName().toString();
+    errands.run(
+        "Reading " + name + " …",
+        () -> Files.readString(file.get(), StandardCharsets.UTF_8),
+        text -> takeOver(name, text),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of()));
+  }
+
+  private void takeOver(String name, String text) {
+    try {
+      open.book().perform(new PriceBook(open.book()).edit(text));
+      messages.tell("The price book “" + name + "” was read; Undo takes it back.", List.of());
+    } catch (PriceBook.Unreadable problem) {
+      messages.problem("“" + name + "” was not read. " + problem.getMessage(), List.of());
+    }
+  }
+
+  /** Asks where to, and writes the sheet Parts as a price book. */
+  void writePrices() {
+    Optional<Path> file = questions.pricesToWrite("prices.csv");
+    if (file.isEmpty()) {
+      return;
+    }
+    String name = file.get().getFileName().toString();
+    String text = new PriceBook(open.book()).text();
+    errands.run(
+        "Writing " + name + " …",
+        () -> Files.writeString(file.get(), text, StandardCharsets.UTF_8),
+        done -> messages.tell("“" + name + "” was written.", List.of()),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
+  }
+}

@@ -1,0 +1,188 @@
+package zonewright.estimate;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.COST;
+import static zonewright.trade.Sheets.ESTIMATE;
+import static zonewright.trade.Sheets.EXTRAS;
+import static zonewright.trade.Sheets.PRICE;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/**
+ * The price of the job, in the order it is added up: material, labour, equipment, subcontract,
+ * allowances and alternates taken; overhead, profit, contingency; tax.
+ */
+public final class BuildUp {
+  public static final Column MATERIAL =
+      sum("material", "Material", Extras.sum(Parts.MATERIAL), "Sum over all items.");
+
+  public static final Column HOURS =
+      Column.calculated(
+              ESTIMATE, "hours", "Labour hours", QuantityKind.HOURS, Extras.sum(Parts.HOURS))
+          .band(COST)
+          .means("Hours of all items.")
+          .source("By definition.");
+
+  public static final Column LABOUR =
+      sum("labour", "Labour", Extras.sum(Parts.LABOUR), "Sum over all items.");
+
+  public static final Column EQUIPMENT =
+      sum("equipment", "Equipment", Extras.sum(Extras.AS_EQUIPMENT), "From the sheet Extras.");
+
+  public static final Column SUBCONTRACT =
+      sum(
+          "subcontract",
+          "Subcontract",
+          Extras.sum(Extras.AS_SUBCONTRACT),
+          "From the sheet Extras.");
+
+  public static final Column ALLOWANCES =
+      sum("allowances", "Allowances", Extras.sum(Extras.AS_ALLOWANCE), "From the sheet Extras.");
+
+  public static final Column ALTERNATES =
+      sum(
+          "alternates",
+          "Alternates taken",
+          Extras.sum(Extras.AS_ALTERNATE),
+          "Alternates of the sheet Extras that the owner has taken.");
+
+  public static final Column DIRECT =
+      sum(
+          "direct",
+          "Direct cost",
+          MATERIAL
+              .cell()
+              .plus(LABOUR.cell())
+              .plus(EQUIPMENT.cell())
+              .plus(SUBCONTRACT.cell())
+              .plus(ALLOWANCES.cell())
+              .plus(ALTERNATES.cell()),
+          "All that the job itself costs.");
+
+  public static final Column OVERHEAD =
+      part("overhead", "Overhead amount", JobFacts.OVERHEAD_SHARE, DIRECT.cell());
+
+  public static final Column PROFIT =
+      part("profit", "Profit amount", JobFacts.PROFIT_SHARE, DIRECT.cell().plus(OVERHEAD.cell()));
+
+  public static final Column CONTINGENCY =
+      part(
+          "contingency",
+          "Contingency amount",
+          JobFacts.CONTINGENCY_SHARE,
+          DIRECT.cell().plus(OVERHEAD.cell()).plus(PROFIT.cell()));
+
+  public static final Column NET_PRICE =
+      sum(
+          "net-price",
+          "Price before tax",
+          DIRECT.cell().plus(OVERHEAD.cell()).plus(PROFIT.cell()).plus(CONTINGENCY.cell()),
+          "Direct cost, overhead, profit and contingency.");
+
+  public static final Column TAX =
+      part(
+          "tax",
+          "Tax amount",
+          JobFacts.TAX_SHARE,
+          Formula.when(onMaterial()).then(MATERIAL.cell()).otherwise(NET_PRICE.cell()));
+
+  public static final Column TOTAL =
+      sum("total", "Price", NET_PRICE.cell().plus(TAX.cell()), "What the owner pays.");
+
+  public static final Column ALTERNATE_PRICE =
+      Column.calculated(
+              EXTRAS,
+              "alternate-price",
+              "Price to the owner",
+              QuantityKind.MONEY,
+              Extras.AMOUNT
+                  .cell()
+                  .times(one(JobFacts.OVERHEAD_SHARE))
+                  .times(one(JobFacts.PROFIT_SHARE))
+                  .times(one(JobFacts.CONTINGENCY_SHARE))
+                  .times(
+                      Formula.when(onMaterial()).then(number(1)).otherwise(one(JobFacts.TAX_SHARE)))
+                  .roundedTo(Units.CENT))
+          .band(PRICE)
+          .means(
+              "What it adds to the price, with overhead, profit, contingency and tax: what to tell the owner of an alternate.")
+          .source("By definition; half a cent goes up. Tax on material alone is not in it.");
+
+  private BuildUp() {}
+
+  private static Condition onMaterial() {
+    return Counted.is(JobFacts.TAX_ON.reference(), JobFacts.ON_MATERIAL);
+  }
+
+  private static Formula one(Column share) {
+    return number(1).plus(share.cell());
+  }
+
+  /** Columns of the sheet Estimate, in their order. */
+  public static List<Column> estimateColumns() {
+    return new ArrayList<>(
+        List.of(
+            JobFacts.CURRENCY,
+            JobFacts.LABOUR_RATE,
+            JobFacts.OVERHEAD_SHARE,
+            JobFacts.PROFIT_SHARE,
+            JobFacts.CONTINGENCY_SHARE,
+            JobFacts.TAX_SHARE,
+            JobFacts.TAX_ON,
+            JobFacts.CONTROLLERS,
+            JobFacts.CONTROLLERS_KEPT,
+            JobFacts.SENSORS,
+            JobFacts.SENSORS_KEPT,
+            HOURS,
+            MATERIAL,
+            LABOUR,
+            EQUIPMENT,
+            SUBCONTRACT,
+            ALLOWANCES,
+            ALTERNATES,
+            DIRECT,
+            OVERHEAD,
+            PROFIT,
+            CONTINGENCY,
+            NET_PRICE,
+            TAX,
+            TOTAL));
+  }
+
+  /** Columns of the sheet Extras, in their order. */
+  public static List<Column> extraColumns() {
+    return List.of(
+        Extras.LABEL,
+        Extras.KIND,
+        Extras.NOTE,
+        Extras.AMOUNT,
+        Extras.INCLUDED,
+        Extras.COUNTS,
+        Extras.AS_EQUIPMENT,
+        Extras.AS_SUBCONTRACT,
+        Extras.AS_ALLOWANCE,
+        Extras.AS_ALTERNATE,
+        ALTERNATE_PRICE);
+  }
+
+  private static Column sum(String id, String name, Formula formula, String means) {
+    return Column.calculated(ESTIMATE, id, name, QuantityKind.MONEY, formula.roundedTo(Units.CENT))
+        .band(COST)
+        .means(means)
+        .source("By definition; the sum of whole cents.");
+  }
+
+  private static Column part(String id, String name, Column share, Formula of) {
+    return Column.calculated(
+            ESTIMATE, id, name, QuantityKind.MONEY, of.times(share.cell()).roundedTo(Units.CENT))
+        .band(COST)
+        .means(share.meaning())
+        .source("By definition, to the cent; half a cent goes up.");
+  }
+}

@@ -1,0 +1,258 @@
+package zonewright.estimate;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.COUNTED;
+import static zonewright.trade.Sheets.COUNTS;
+import static zonewright.trade.Sheets.PARTS;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Comparator;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
+import zonewright.formula.Matching;
+import zonewright.formula.Reference;
+import zonewright.retrofit.AsFound;
+import zonewright.retrofit.Difference;
+import zonewright.retrofit.Takeoff;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+
+/** Columns of the takeoff added up over all zones: a row for each thing that can be counted. */
+public final class Counts {
+  public static final Column WHAT =
+      Column.choice(COUNTS, "what", "What", Counted.WORD_LIST)
+          .band(COUNTED)
+          .means("What is counted.");
+
+  public static final Column NUMBER_NEEDED =
+      numbers("number-needed", "Number needed", "In the finished job.", needed());
+
+  public static final Column NUMBER_KEPT =
+      numbers("number-kept", "Number kept", "There already, and stays.", kept());
+
+  public static final Column NUMBER_NEW =
+      difference(
+          "number-new", "Number new", NUMBER_NEEDED, NUMBER_KEPT, "To be bought and fitted.");
+
+  public static final Column NUMBER_FOUND =
+      numbers("number-found", "Number as found", "Before the job.", found());
+
+  public static final Column NUMBER_REMOVED =
+      difference(
+          "number-removed", "Number removed", NUMBER_FOUND, NUMBER_KEPT, "Taken out of use.");
+
+  public static final Column LENGTH_NEEDED =
+      lengths("length-needed", "Length needed", "In the finished job.", lengthNeeded());
+
+  public static final Column LENGTH_NEW =
+      lengths("length-new", "Length new", "To be bought and laid.", lengthNew());
+
+  public static final Column LENGTH_KEPT =
+      difference(
+          "length-kept", "Length kept", LENGTH_NEEDED, LENGTH_NEW, "There already, and stays.");
+
+  public static final Column LENGTH_REMOVED =
+      lengths(
+          "length-removed",
+          "Length removed",
+          "Taken out of use. Buried pipe and wire out of use are taken to stay where they are.",
+          Map.of(
+              Counted.DRIP_LINE,
+              AsFound.sum(AsFound.of(Takeoff.DRIP_LENGTH))
+                  .minus(sum(Difference.DRIP_KEPT.reference()))));
+
+  public static final Column AREA_NEEDED =
+      of(
+          "area-needed",
+          "Area needed",
+          QuantityKind.AREA,
+          "Irrigated in the finished job.",
+          Map.of(Counted.AREA, sum(Emitters.AREA.reference())));
+
+  public static final Column AREA_FOUND =
+      of(
+          "area-found",
+          "Area as found",
+          QuantityKind.AREA,
+          "Irrigated before the job.",
+          Map.of(Counted.AREA, AsFound.sum(AsFound.of(Emitters.AREA))));
+
+  public static final Column ANY_NEW =
+      Column.calculated(
+              COUNTS,
+              "any-new",
+              "Something new",
+              QuantityKind.COUNT,
+              Formula.when(lengths())
+                  .then(oneWhere(LENGTH_NEW.cell().above(Formula.zero(QuantityKind.LENGTH))))
+                  .otherwise(
+                      Formula.when(
+                              Counted.is(
+                                  WHAT.reference(), Counted.AREA, Counted.STATIONS, Counted.JOB))
+                          .then(number(0))
+                          .otherwise(oneWhere(NUMBER_NEW.cell().above(number(0))))))
+          .band(COUNTED)
+          .means("1 where something new is needed of it, else 0.")
+          .source("By definition.");
+
+  public static final Column ITEMS =
+      Column.calculated(
+              COUNTS,
+              "items",
+              "Items counted by it",
+              QuantityKind.COUNT,
+              Matching.rows(
+                      new Reference(PARTS, "counted-by", "Counted by", QuantityKind.CHOICE),
+                      WHAT.reference())
+                  .count())
+          .band(COUNTED)
+          .means("How many items of the price book are counted by it.")
+          .source("By counting.");
+
+  /** Columns of the sheet, in their order. */
+  public static List<Column> columns() {
+    return List.of(
+        WHAT,
+        NUMBER_NEEDED,
+        NUMBER_KEPT,
+        NUMBER_NEW,
+        NUMBER_FOUND,
+        NUMBER_REMOVED,
+        LENGTH_NEEDED,
+        LENGTH_KEPT,
+        LENGTH_NEW,
+        LENGTH_REMOVED,
+        AREA_NEEDED,
+        AREA_FOUND,
+        ANY_NEW,
+        ITEMS);
+  }
+
+  private Counts() {}
+
+  private static Condition lengths() {
+    return Counted.is(
+        WHAT.reference(), Counted.DRIP_LINE, Counted.LATERAL, Counted.MAIN, Counted.WIRE);
+  }
+
+  private static Formula oneWhere(Condition condition) {
+    return Formula.when(condition).then(number(1)).otherwise(number(0));
+  }
+
+  private static Formula sum(Reference column) {
+    return new Formula.Gather(Gathering.SUM, column);
+  }
+
+  private static Map<String, Formula> needed() {
+    Map<String, Formula> rows = new LinkedHashMap<>();
+    rows.put(Counted.EMITTERS, sum(Takeoff.HEADS.reference()));
+    rows.put(Counted.VALVES, sum(Takeoff.VALVES.reference()));
+    rows.put(Counted.BOXES, sum(Takeoff.BOXES.reference()));
+    rows.put(Counted.DRIP_ZONES, sum(Takeoff.LOW_FLOW_ZONE.reference()));
+    rows.put(Counted.ZONES, allRows(Difference.ZONES_FOUND.reference(), 0));
+    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS.cell());
+    rows.put(Counted.STATIONS, sum(Takeoff.VALVES.reference()));
+    rows.put(Counted.SENSORS, JobFacts.SENSORS.cell());
+    rows.put(Counted.JOB, number(1));
+    return rows;
+  }
+
+  private static Map<String, Formula> kept() {
+    Map<String, Formula> rows = new LinkedHashMap<>();
+    rows.put(Counted.EMITTERS, sum(Difference.HEADS_KEPT.reference()));
+    rows.put(Counted.VALVES, sum(Difference.VALVES_KEPT.reference()));
+    rows.put(Counted.BOXES, sum(Difference.BOXES_KEPT.reference()));
+    rows.put(Counted.DRIP_ZONES, sum(Difference.LOW_FLOW_KEPT.reference()));
+    rows.put(Counted.ZONES, allRows(Difference.ZONES_FOUND.reference(), 1));
+    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS_KEPT.cell());
+    rows.put(
+        Counted.STATIONS,
+        Formula.when(JobFacts.CONTROLLERS.cell().atMost(JobFacts.CONTROLLERS_KEPT.cell()))
+            .then(sum(Difference.VALVES_KEPT.reference()))
+            .otherwise(number(0)));
+    rows.put(Counted.SENSORS, JobFacts.SENSORS_KEPT.cell());
+    rows.put(
+        Counted.JOB,
+        Formula.when(AsFound.sum(AsFound.of(Takeoff.VALVES)).above(number(0)))
+            .then(number(1))
+            .otherwise(number(0)));
+    return rows;
+  }
+
+  private static Map<String, Formula> found() {
+    Map<String, Formula> rows = new LinkedHashMap<>();
+    rows.put(Counted.EMITTERS, AsFound.sum(AsFound.of(Takeoff.HEADS)));
+    rows.put(Counted.VALVES, AsFound.sum(AsFound.of(Takeoff.VALVES)));
+    rows.put(Counted.BOXES, AsFound.sum(AsFound.of(Takeoff.VALVES)));
+    rows.put(Counted.DRIP_ZONES, AsFound.sum(AsFound.of(Takeoff.LOW_FLOW_ZONE)));
+    rows.put(Counted.ZONES, allRows(AsFound.of(Takeoff.VALVES), 0));
+    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS_KEPT.cell());
+    rows.put(Counted.STATIONS, AsFound.sum(AsFound.of(Takeoff.VALVES)));
+    rows.put(Counted.SENSORS, JobFacts.SENSORS_KEPT.cell());
+    rows.put(Counted.JOB, number(0));
+    return rows;
+  }
+
+  private static Map<String, Formula> lengthNeeded() {
+    Map<String, Formula> rows = new LinkedHashMap<>();
+    rows.put(Counted.DRIP_LINE, sum(Takeoff.DRIP_LENGTH.reference()));
+    rows.put(Counted.LATERAL, sum(Takeoff.LATERAL.reference()));
+    rows.put(Counted.WIRE, sum(Takeoff.WIRE.reference()));
+    return rows;
+  }
+
+  private static Map<String, Formula> lengthNew() {
+    Map<String, Formula> rows = new LinkedHashMap<>();
+    rows.put(Counted.DRIP_LINE, sum(Difference.DRIP_NEW.reference()));
+    rows.put(Counted.LATERAL, sum(Difference.LATERAL_NEW.reference()));
+    rows.put(Counted.WIRE, sum(Difference.WIRE_NEW.reference()));
+    return rows;
+  }
+
+  /** How many rows hold at least so many. */
+  private static Formula allRows(Reference column, int least) {
+    return Matching.rowsWith(column, Comparator.AT_LEAST, number(least)).count();
+  }
+
+  private static Column numbers(String id, String name, String means, Map<String, Formula> rows) {
+    return of(id, name, QuantityKind.COUNT, means, rows);
+  }
+
+  private static Column lengths(String id, String name, String means, Map<String, Formula> rows) {
+    return of(id, name, QuantityKind.LENGTH, means, rows);
+  }
+
+  private static Column of(
+      String id, String name, QuantityKind kind, String means, Map<String, Formula> rows) {
+    Formula formula =
+        Formula.doesNotApply("–", "This is not counted so: see the other columns of the row.");
+    for (Map.Entry<String, Formula> row : rows.entrySet()) {
+      formula =
+          Formula.when(Counted.is(WHAT.reference(), row.getKey()))
+              .then(row.getValue())
+              .otherwise(formula);
+    }
+    return Column.calculated(COUNTS, id, name, kind, formula)
+        .band(COUNTED)
+        .means(means)
+        .source(
+            "Added up over the sheets Takeoff and Found, and the numbers on the sheet Estimate.");
+  }
+
+  private static Column difference(
+      String id, String name, Column whole, Column part, String means) {
+    return Column.calculated(
+            COUNTS,
+            id,
+            name,
+            whole.kind(),
+            Formula.larger(Formula.zero(whole.kind()), whole.cell().minus(part.cell())))
+        .band(COUNTED)
+        .means(means)
+        .source("By definition.");
+  }
+}

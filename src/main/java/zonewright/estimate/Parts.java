@@ -1,0 +1,245 @@
+package zonewright.estimate;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.COST;
+import static zonewright.trade.Sheets.ITEM;
+import static zonewright.trade.Sheets.PARTS;
+import static zonewright.trade.Sheets.QUANTITY;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Formula;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/**
+ * Columns of the price book: items with their price and hours, what each is counted by, and what
+ * that comes to for this job.
+ */
+public final class Parts {
+  public static final Column ITEM_NAME =
+      Column.words(PARTS, "item", "Item").band(ITEM).means("What is bought or done.");
+
+  public static final Column SECTION =
+      Column.choice(PARTS, "section", "Section", Counted.SECTION_LIST, Counted.OTHER)
+          .band(ITEM)
+          .means("The part of the estimate the item belongs to.");
+
+  public static final Column UNIT =
+      Column.words(PARTS, "unit", "Sold by")
+          .band(ITEM)
+          .optional()
+          .means("What the price is for, such as each, ft, roll; it is only printed.");
+
+  public static final Column PRICE =
+      Column.input(PARTS, "price", "Price", QuantityKind.MONEY)
+          .band(ITEM)
+          .within(Bounds.from(0, 10_000_000, Units.MONEY))
+          .optional()
+          .means("What one of it costs, without tax. Leave it blank until you know it.");
+
+  public static final Column HOURS_EACH =
+      Column.defaulted(PARTS, "hours-each", "Labour hours each", QuantityKind.HOURS, noHours())
+          .band(ITEM)
+          .within(Bounds.from(0, 10_000, Units.HOUR))
+          .decimals(3, 3)
+          .means("Hours of one worker to fit one of it.")
+          .source("None unless typed.");
+
+  public static final Column NOTE =
+      Column.words(PARTS, "note", "Supplier note")
+          .band(ITEM)
+          .optional()
+          .means("Where it comes from, how long it takes, from when the price is.");
+
+  public static final Column COUNTED_BY =
+      Column.choice(PARTS, "counted-by", "Counted by", Counted.WORD_LIST)
+          .band(QUANTITY)
+          .optional()
+          .means(
+              "What the number needed follows from. Leave it blank where you type the quantity yourself.");
+
+  public static final Column WHICH =
+      Column.choice(PARTS, "which", "Which", Counted.WHICH_LIST, Counted.NEW)
+          .band(QUANTITY)
+          .means(
+              "Which of it counts: what is new, all that is needed, what is kept, or what is taken out of use.");
+
+  public static final Column COUNTED_IN =
+      Column.choice(PARTS, "counted-in", "Counted in", Counted.UNIT_LIST, Counted.EACH)
+          .band(QUANTITY)
+          .means(
+              "The unit of the count: each for things, ft or m for lengths, ft² or m² for areas.");
+
+  public static final Column EMITTER =
+      Column.choice(PARTS, "emitter", "Emitter", new WordList.Published(Emitters.KINDS))
+          .band(QUANTITY)
+          .optional()
+          .means(
+              "Count only this kind of emitter; needed where the item is counted by emitters or drip line.");
+
+  public static final Column AMOUNT =
+      Column.defaulted(PARTS, "amount", "Amount each", QuantityKind.FACTOR, number(1))
+          .band(QUANTITY)
+          .within(Bounds.from(0, 1_000_000, Units.ONE))
+          .decimals(3, 3)
+          .means("How much of the item goes with one of what is counted: 2 connectors a valve.")
+          .source("One unless typed.");
+
+  public static final Column WASTE =
+      Column.defaulted(PARTS, "waste", "Waste", QuantityKind.SHARE, number(0))
+          .band(QUANTITY)
+          .within(Bounds.from(0, 2, Units.ONE))
+          .decimals(1, 1)
+          .means("What is bought beyond what is fitted, as a part of it.")
+          .source("None unless typed.");
+
+  public static final Column PACK =
+      Column.defaulted(PARTS, "pack", "Pack", QuantityKind.FACTOR, number(1))
+          .band(QUANTITY)
+          .within(Bounds.above(0, 1_000_000, Units.ONE))
+          .means(
+              "How many come in a pack, a roll or a length: quantities are rounded up to whole packs.")
+          .source("One unless typed.");
+
+  private static final CountOf COUNT_OF =
+      new CountOf(
+          COUNTED_BY.reference(), WHICH.reference(), COUNTED_IN.reference(), EMITTER.reference());
+
+  public static final Column NEEDED = counted("needed", "Needed", COUNT_OF.needed());
+
+  public static final Column KEPT = counted("kept", "Kept", COUNT_OF.kept());
+
+  public static final Column NEW = counted("new", "New", COUNT_OF.fresh());
+
+  public static final Column REMOVED = counted("removed", "Removed", COUNT_OF.removed());
+
+  public static final Column COUNT =
+      Column.defaulted(
+              PARTS,
+              "count",
+              "Count",
+              QuantityKind.FACTOR,
+              COUNT_OF.chosen(NEEDED.cell(), KEPT.cell(), NEW.cell(), REMOVED.cell()))
+          .band(QUANTITY)
+          .within(Bounds.from(0, 100_000_000, Units.ONE))
+          .decimals(1, 1)
+          .means("How many there are of what the item is counted by, unless you type it.")
+          .source("By definition.");
+
+  public static final Column INSTALLED =
+      Column.calculated(
+              PARTS, "installed", "Fitted", QuantityKind.FACTOR, COUNT.cell().times(AMOUNT.cell()))
+          .band(QUANTITY)
+          .decimals(1, 1)
+          .means("How much of the item is fitted, without waste.")
+          .source("By definition.");
+
+  public static final Column BOUGHT =
+      Column.calculated(
+              PARTS,
+              "bought",
+              "Quantity",
+              QuantityKind.FACTOR,
+              INSTALLED
+                  .cell()
+                  .times(number(1).plus(WASTE.cell()))
+                  .over(PACK.cell())
+                  .roundedUpTo(Units.ONE)
+                  .times(PACK.cell()))
+          .band(QUANTITY)
+          .decimals(1, 1)
+          .means("How much is bought: with waste, in whole packs.")
+          .source("Fitted × (1 + waste), rounded up to whole packs.");
+
+  public static final Column MATERIAL =
+      Column.calculated(
+              PARTS,
+              "material",
+              "Material",
+              QuantityKind.MONEY,
+              BOUGHT.cell().times(PRICE.cell()).roundedTo(Units.CENT))
+          .band(COST)
+          .means("Quantity times price, to the cent.")
+          .source("By definition; half a cent goes up.");
+
+  public static final Column HOURS =
+      Column.calculated(
+              PARTS,
+              "hours",
+              "Hours",
+              QuantityKind.HOURS,
+              INSTALLED.cell().times(HOURS_EACH.cell()))
+          .band(COST)
+          .decimals(2, 2)
+          .means("Labour of what is fitted; waste is not fitted.")
+          .source("By definition.");
+
+  public static final Column LABOUR =
+      Column.calculated(
+              PARTS,
+              "labour",
+              "Labour",
+              QuantityKind.MONEY,
+              Formula.when(HOURS.cell().atMost(noHours()))
+                  .then(Formula.zero(QuantityKind.MONEY))
+                  .otherwise(HOURS.cell().times(JobFacts.LABOUR_RATE.cell()).roundedTo(Units.CENT)))
+          .band(COST)
+          .means("Hours times the labour rate, to the cent.")
+          .source("By definition; half a cent goes up.");
+
+  public static final Column LINE =
+      Column.calculated(
+              PARTS, "line", "Cost", QuantityKind.MONEY, MATERIAL.cell().plus(LABOUR.cell()))
+          .band(COST)
+          .means("Material and labour of the item, before overhead.")
+          .source("By definition.");
+
+  /** Columns of the sheet, in their order. */
+  public static List<Column> columns() {
+    return new ArrayList<>(
+        List.of(
+            ITEM_NAME,
+            SECTION,
+            UNIT,
+            PRICE,
+            HOURS_EACH,
+            NOTE,
+            COUNTED_BY,
+            WHICH,
+            COUNTED_IN,
+            EMITTER,
+            AMOUNT,
+            WASTE,
+            PACK,
+            NEEDED,
+            KEPT,
+            NEW,
+            REMOVED,
+            COUNT,
+            INSTALLED,
+            BOUGHT,
+            MATERIAL,
+            HOURS,
+            LABOUR,
+            LINE));
+  }
+
+  private Parts() {}
+
+  private static Formula noHours() {
+    return Formula.amount(0, Units.HOUR);
+  }
+
+  private static Column counted(String id, String name, Formula formula) {
+    return Column.calculated(PARTS, id, name, QuantityKind.FACTOR, formula)
+        .band(QUANTITY)
+        .decimals(1, 1)
+        .means("Of what the item is counted by: " + name.toLowerCase(java.util.Locale.ROOT) + ".")
+        .source("The sheets Takeoff and Counts.");
+  }
+}

@@ -1,0 +1,219 @@
+package zonewright.estimate;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.COST;
+import static zonewright.trade.Sheets.COUNTS;
+import static zonewright.trade.Sheets.ESTIMATE;
+import static zonewright.trade.Sheets.PARTS;
+import static zonewright.trade.Sheets.TAKEOFF;
+
+import java.util.List;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Formula;
+import zonewright.formula.Matching;
+import zonewright.retrofit.Difference;
+import zonewright.retrofit.Takeoff;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/**
+ * Columns of the cost by zone: each item's cost is allotted to the zones by how much of what it is
+ * counted by each of them has.
+ */
+public final class ZoneCosts {
+  private static final Formula NOTHING = Formula.zero(QuantityKind.MONEY);
+
+  public static final Column OF_NEW = ofWhich("of-new", "Cost of new", Counted.NEW);
+
+  public static final Column OF_NEEDED = ofWhich("of-needed", "Cost of needed", Counted.NEEDED);
+
+  public static final Column OF_KEPT = ofWhich("of-kept", "Cost of kept", Counted.KEPT);
+
+  public static final Column COST_NEW = byThing("cost-new", "Cost of new", OF_NEW);
+
+  public static final Column COST_NEEDED = byThing("cost-needed", "Cost of needed", OF_NEEDED);
+
+  public static final Column EMITTERS =
+      zone(
+          "cost-emitters",
+          "Emitters and drip line",
+          kind(OF_NEW, Difference.HEADS_NEW, Difference.DRIP_NEW)
+              .plus(kind(OF_NEEDED, Takeoff.HEADS, Takeoff.DRIP_LENGTH))
+              .plus(kind(OF_KEPT, Difference.HEADS_KEPT, Difference.DRIP_KEPT)),
+          "Items counted by emitters or drip line of the zone's kind, by the zone's part of them.");
+
+  public static final Column VALVES =
+      zone(
+          "cost-valves",
+          "Valves and boxes",
+          fresh(Counted.VALVES, Difference.VALVES_NEW)
+              .plus(needed(Counted.VALVES, Takeoff.VALVES))
+              .plus(fresh(Counted.BOXES, Difference.BOXES_NEW))
+              .plus(needed(Counted.BOXES, Takeoff.BOXES))
+              .plus(fresh(Counted.DRIP_ZONES, Difference.LOW_FLOW_NEW))
+              .plus(needed(Counted.DRIP_ZONES, Takeoff.LOW_FLOW_ZONE)),
+          "Items counted by valves, valve boxes or drip zones, by the zone's part of them.");
+
+  public static final Column PIPE =
+      zone(
+          "cost-pipe",
+          "Pipe and wire",
+          length(Counted.LATERAL, Difference.LATERAL_NEW)
+              .plus(length(Counted.WIRE, Difference.WIRE_NEW)),
+          "Items counted by new lateral pipe or new wire, by the zone's part of them.");
+
+  public static final Column EACH_ZONE =
+      zone(
+          "cost-each-zone",
+          "For each zone",
+          needed(Counted.ZONES, one()).plus(fresh(Counted.STATIONS, Takeoff.VALVES)),
+          "Items counted by zones or stations, in equal parts.");
+
+  public static final Column COST_OF_ZONE =
+      Column.calculated(
+              TAKEOFF,
+              "cost",
+              "Cost",
+              QuantityKind.MONEY,
+              EMITTERS
+                  .cell()
+                  .plus(VALVES.cell())
+                  .plus(PIPE.cell())
+                  .plus(EACH_ZONE.cell())
+                  .roundedTo(Units.CENT))
+          .band(COST)
+          .means("What the zone itself costs, before overhead, to the cent.")
+          .source("By definition; half a cent goes up.");
+
+  public static final Column PRICE_OF_ZONE =
+      Column.calculated(
+              TAKEOFF,
+              "zone-price",
+              "Price before tax",
+              QuantityKind.MONEY,
+              Formula.when(BuildUp.DIRECT.cell().atMost(NOTHING))
+                  .then(NOTHING)
+                  .otherwise(
+                      COST_OF_ZONE
+                          .cell()
+                          .times(BuildUp.NET_PRICE.cell())
+                          .over(BuildUp.DIRECT.cell())
+                          .roundedTo(Units.CENT)))
+          .band(COST)
+          .means("Its cost with its part of overhead, profit and contingency, to the cent.")
+          .source("By definition; half a cent goes up.");
+
+  public static final Column NOT_ALLOTTED =
+      Column.calculated(
+              ESTIMATE,
+              "not-allotted",
+              "Not allotted to zones",
+              QuantityKind.MONEY,
+              BuildUp.DIRECT.cell().minus(Extras.sum(COST_OF_ZONE)).roundedTo(Units.CENT))
+          .band(COST)
+          .means(
+              "Direct cost that belongs to no single zone: controllers, main line, removal, extras, items counted by hand, and the"
+                  + " cents that rounding leaves. Zones and this add up to the direct cost.")
+          .source("By definition.");
+
+  private ZoneCosts() {}
+
+  /** Columns to stand on the sheet Takeoff, in their order. */
+  public static List<Column> takeoffColumns() {
+    return List.of(EMITTERS, VALVES, PIPE, EACH_ZONE, COST_OF_ZONE, PRICE_OF_ZONE);
+  }
+
+  /** Columns to print of each zone, its name first. */
+  public static List<Column> printed() {
+    return List.of(
+        Takeoff.ZONE_NAME,
+        Difference.STATE,
+        EMITTERS,
+        VALVES,
+        PIPE,
+        EACH_ZONE,
+        COST_OF_ZONE,
+        PRICE_OF_ZONE);
+  }
+
+  private static Column ofWhich(String id, String name, String which) {
+    return Column.calculated(
+            PARTS,
+            id,
+            name,
+            QuantityKind.MONEY,
+            Formula.when(Counted.is(Parts.WHICH.reference(), which))
+                .then(Parts.LINE.cell())
+                .otherwise(NOTHING))
+        .band(COST)
+        .means("The cost, if the item counts " + which + " things; else nothing.")
+        .source("By definition.");
+  }
+
+  private static Column byThing(String id, String name, Column part) {
+    return Column.calculated(
+            COUNTS,
+            id,
+            name,
+            QuantityKind.MONEY,
+            Matching.rows(Parts.COUNTED_BY.reference(), Counts.WHAT.reference())
+                .sum(part.reference()))
+        .band(COST)
+        .means("Cost of all items counted by it so.")
+        .source("By definition.");
+  }
+
+  private static Column zone(String id, String name, Formula formula, String means) {
+    return Column.calculated(TAKEOFF, id, name, QuantityKind.MONEY, formula)
+        .band(COST)
+        .means(means)
+        .source("By definition; rounded only in the zone's cost.");
+  }
+
+  /** The zone's part of the items of its own kind of emitter, by number or by length. */
+  private static Formula kind(Column cost, Column heads, Column drip) {
+    Formula items =
+        Matching.rows(Parts.EMITTER.reference(), Emitters.EMITTER.reference())
+            .sum(cost.reference());
+    Matching same = Matching.rows(Takeoff.KIND.reference(), Takeoff.KIND.reference());
+    Formula byLength = part(items, drip.cell(), same.sum(drip.reference()), QuantityKind.LENGTH);
+    return Formula.when(drip.cell().above(Formula.zero(QuantityKind.LENGTH)))
+        .then(byLength)
+        .otherwise(part(items, heads.cell(), same.sum(heads.reference()), QuantityKind.COUNT));
+  }
+
+  private static Formula part(Formula cost, Formula own, Formula all, QuantityKind kind) {
+    return Formula.when(own.atMost(Formula.zero(kind)))
+        .then(NOTHING)
+        .otherwise(cost.times(own).over(all));
+  }
+
+  private static Formula one() {
+    return number(1);
+  }
+
+  private static Formula needed(String word, Column own) {
+    return needed(word, own.cell());
+  }
+
+  private static Formula needed(String word, Formula own) {
+    return part(row(COST_NEEDED, word), own, row(Counts.NUMBER_NEEDED, word), QuantityKind.COUNT);
+  }
+
+  private static Formula fresh(String word, Column own) {
+    return Formula.when(row(Counts.NUMBER_NEW, word).atMost(number(0)))
+        .then(NOTHING)
+        .otherwise(
+            part(
+                row(COST_NEW, word), own.cell(), row(Counts.NUMBER_NEW, word), QuantityKind.COUNT));
+  }
+
+  private static Formula length(String word, Column own) {
+    return part(row(COST_NEW, word), own.cell(), row(Counts.LENGTH_NEW, word), QuantityKind.LENGTH);
+  }
+
+  private static Formula row(Column column, String word) {
+    return new Formula.Pick(column.reference(), number(Counted.row(word)));
+  }
+}

@@ -1,0 +1,128 @@
+package zonewright.retrofit;
+
+import static zonewright.trade.Sheets.FOUND;
+import static zonewright.trade.Sheets.PRESENT_USE;
+import static zonewright.trade.Sheets.TAKEOFF;
+import static zonewright.trade.Sheets.ZONE;
+import static zonewright.trade.Sheets.ZONES;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import zonewright.budget.ZoneBudget;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Dependencies;
+import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
+import zonewright.formula.Reference;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+import zonewright.water.CycleAndSoak;
+
+/**
+ * The columns of the sheet of zones as found. Most are the zones' own columns moved there, so that
+ * both are calculated alike and nothing is declared twice.
+ */
+public final class AsFound {
+  /** What a zone as found must come to: all else follows from how these are calculated. */
+  private static final List<Column> RESULTS =
+      List.of(ZoneBudget.VOLUME_PER_WEEK, ZoneBudget.VOLUME_PER_YEAR, CycleAndSoak.SOAK);
+
+  private static final Set<String> FROM = Set.of(ZONES, TAKEOFF);
+
+  public static final Column BECOMES =
+      Column.choice(FOUND, "becomes", "Becomes", new WordList.RowsOf(ZONES))
+          .band(ZONE)
+          .optional()
+          .means(
+              "The proposed zone that takes this one's place. Leave it blank where the zone is taken out of use. Two zones as"
+                  + " found may become one.");
+
+  public static final Column PRESENT_MINUTES =
+      Column.input(FOUND, "present-minutes", "Minutes a week at present", QuantityKind.MINUTES)
+          .band(PRESENT_USE)
+          .within(Bounds.from(0, 10_080, Units.MINUTE))
+          .optional()
+          .means(
+              "What the controller really runs the zone in a week while its seasonal setting is at 100 %: all starts of all days"
+                  + " added up, as read from the controller.");
+
+  public static final Column PRESENT_VOLUME =
+      Column.calculated(
+              FOUND,
+              "present-volume",
+              "Present volume a week",
+              QuantityKind.VOLUME,
+              new Formula.Cell(of(Emitters.ZONE_FLOW)).times(PRESENT_MINUTES.cell()))
+          .band(PRESENT_USE)
+          .means("Water of a week as the controller runs now, at a seasonal setting of 100 %.")
+          .source("Flow × time.");
+
+  private AsFound() {}
+
+  /** Returns a column of the zones or their takeoff as it stands on the sheet of zones as found. */
+  public static Reference of(Column column) {
+    Reference own = column.reference();
+    return new Reference(FOUND, own.column(), own.name(), own.kind());
+  }
+
+  /** Returns the sum over all zones as found of a column. */
+  public static Formula sum(Reference found) {
+    return new Formula.Gather(Gathering.SUM, found);
+  }
+
+  /**
+   * Returns the columns of the sheet: those of the zones that the results need, in the zones'
+   * order, and the sheet's own.
+   *
+   * @param zoneColumns all columns of the zones, the one that names them first
+   * @param facts columns to keep although nothing follows from them, such as where the zone is
+   */
+  public static List<Column> columns(List<Column> zoneColumns, List<Column> facts) {
+    Set<Reference> wanted = wanted(zoneColumns, facts);
+    List<Column> columns = new ArrayList<>();
+    for (Column column : zoneColumns) {
+      if (wanted.contains(column.reference())) {
+        columns.add(column.movedTo(FOUND, FROM));
+      }
+      if (columns.size() == 1 && !columns.contains(BECOMES)) {
+        columns.add(BECOMES);
+      }
+    }
+    columns.addAll(Beside.columns());
+    columns.add(PRESENT_MINUTES);
+    columns.add(PRESENT_VOLUME);
+    Takeoff.COMMON.forEach(column -> columns.add(column.movedTo(FOUND, FROM)));
+    return List.copyOf(columns);
+  }
+
+  private static Set<Reference> wanted(List<Column> zoneColumns, List<Column> facts) {
+    Map<Reference, Column> known = new LinkedHashMap<>();
+    zoneColumns.forEach(column -> known.put(column.reference(), column));
+    Deque<Reference> open = new ArrayDeque<>();
+    open.add(zoneColumns.get(0).reference());
+    facts.forEach(column -> open.add(column.reference()));
+    RESULTS.forEach(column -> open.add(column.reference()));
+    Takeoff.COMMON.forEach(column -> open.addAll(needs(column)));
+    Set<Reference> wanted = new LinkedHashSet<>();
+    while (!open.isEmpty()) {
+      Reference next = open.poll();
+      if (known.containsKey(next) && wanted.add(next)) {
+        open.addAll(needs(known.get(next)));
+      }
+    }
+    return wanted;
+  }
+
+  private static Set<Reference> needs(Column column) {
+    return column.formula().map(formula -> Dependencies.of(formula).cells()).orElse(Set.of());
+  }
+}

@@ -1,0 +1,110 @@
+package zonewright.savings;
+
+import static zonewright.trade.Sheets.BILL;
+import static zonewright.trade.Sheets.ITEM;
+import static zonewright.trade.Sheets.QUANTITY;
+import static zonewright.trade.Sheets.REBATES;
+
+import java.util.List;
+import zonewright.emitters.Emitters;
+import zonewright.estimate.CountOf;
+import zonewright.estimate.Counted;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of what a water supplier pays towards the job: so much for each thing, up to a cap. */
+public final class Rebates {
+  public static final Column LABEL =
+      Column.words(REBATES, "label", "Rebate").band(ITEM).means("What it is for.");
+
+  public static final Column COUNTED_BY =
+      Column.choice(REBATES, "counted-by", "Counted by", new WordList.Fixed(Counted.WORDS))
+          .band(QUANTITY)
+          .optional()
+          .means(
+              "What the rebate is paid for. Leave it blank where you type the count yourself: by job for a fixed sum.");
+
+  public static final Column WHICH =
+      Column.choice(REBATES, "which", "Which", new WordList.Fixed(Counted.WHICH), Counted.NEW)
+          .band(QUANTITY)
+          .means("Which of it counts: new, needed, kept or taken out of use.");
+
+  public static final Column COUNTED_IN =
+      Column.choice(
+              REBATES, "counted-in", "Counted in", new WordList.Fixed(Counted.UNITS), Counted.EACH)
+          .band(QUANTITY)
+          .means("The unit the rule pays by: each, ft or m, ft² or m².");
+
+  public static final Column EMITTER =
+      Column.choice(REBATES, "emitter", "Emitter", new WordList.Published(Emitters.KINDS))
+          .band(QUANTITY)
+          .optional()
+          .means("Count only this kind; needed where the rule pays by emitters or drip line.");
+
+  private static final CountOf COUNT_OF =
+      new CountOf(
+          COUNTED_BY.reference(), WHICH.reference(), COUNTED_IN.reference(), EMITTER.reference());
+
+  public static final Column COUNT =
+      Column.defaulted(
+              REBATES,
+              "count",
+              "Count",
+              QuantityKind.FACTOR,
+              COUNT_OF.chosen(
+                  COUNT_OF.needed(), COUNT_OF.kept(), COUNT_OF.fresh(), COUNT_OF.removed()))
+          .band(QUANTITY)
+          .within(Bounds.from(0, 1e9, Units.ONE))
+          .decimals(1, 1)
+          .means("How many the rebate is paid for, unless you type it.")
+          .source("The sheets Takeoff and Counts.");
+
+  public static final Column EACH =
+      Column.input(REBATES, "each", "Paid for each", QuantityKind.MONEY)
+          .band(BILL)
+          .within(Bounds.from(0, 1e8, Units.MONEY))
+          .means("What the rule pays for one.");
+
+  public static final Column CAP =
+      Column.input(REBATES, "cap", "At most", QuantityKind.MONEY)
+          .band(BILL)
+          .within(Bounds.from(0, 1e9, Units.MONEY))
+          .optional()
+          .means("The most the rule pays. Leave it blank where there is no cap.");
+
+  public static final Column AMOUNT =
+      Column.calculated(
+              REBATES,
+              "amount",
+              "Amount",
+              QuantityKind.MONEY,
+              Formula.when(new Condition.Given(CAP.reference()))
+                  .then(Formula.smaller(CAP.cell(), uncapped()))
+                  .otherwise(uncapped()))
+          .band(BILL)
+          .means("What is paid, to the cent, and no more than the cap.")
+          .source("By definition; half a cent goes up.");
+
+  public static final Column NOTE =
+      Column.words(REBATES, "note", "Note")
+          .band(ITEM)
+          .optional()
+          .means(
+              "The program, its conditions, when it ends: most want to agree before work begins.");
+
+  /** Columns of the sheet, in their order. */
+  public static List<Column> columns() {
+    return List.of(LABEL, NOTE, COUNTED_BY, WHICH, COUNTED_IN, EMITTER, COUNT, EACH, CAP, AMOUNT);
+  }
+
+  private Rebates() {}
+
+  private static Formula uncapped() {
+    return COUNT.cell().times(EACH.cell()).roundedTo(Units.CENT);
+  }
+}

@@ -1,0 +1,93 @@
+package zonewright.savings;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.CASES;
+import static zonewright.trade.Sheets.SAVINGS;
+
+import java.util.List;
+import zonewright.formula.Formula;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.units.QuantityKind;
+
+/** What an owner should be told before believing that a job pays. */
+public final class SavingsRules {
+  private static final Formula NOTHING = Formula.zero(QuantityKind.MONEY);
+
+  /** More is paid back than the job costs. */
+  public static final Rule REBATE_OVER_COST =
+      new Rule(
+          "rebate-over-cost",
+          Severity.CHECK,
+          SAVINGS,
+          Savings.REBATE.cell().above(Savings.COST.cell()),
+          Savings.REBATE.reference(),
+          "rebates of {0} are more than the job costs ({1})",
+          "look at caps and counts: programs pay no more than the cost",
+          List.of(Savings.REBATE.reference(), Savings.COST.reference()));
+
+  /** The equipment is worn before it is paid. */
+  public static final Rule PAYBACK_OVER_LIFE =
+      new Rule(
+          "payback-over-life",
+          Severity.CHECK,
+          CASES,
+          Worth.PAYBACK.cell().above(Savings.LIFE.cell()),
+          Worth.PAYBACK.reference(),
+          "pays back in {0} years, beyond its life of {1}",
+          "leave out what saves little, look for rebates, or say what else speaks for it",
+          List.of(Worth.PAYBACK.reference(), Savings.LIFE.reference()));
+
+  /** A retrofit that takes more water than before. */
+  public static final Rule USES_MORE =
+      new Rule(
+          "uses-more",
+          Severity.CHECK,
+          SAVINGS,
+          Savings.YEAR_BEFORE
+              .cell()
+              .above(Formula.zero(QuantityKind.VOLUME))
+              .and(Savings.SAVED_VOLUME.cell().below(Formula.zero(QuantityKind.VOLUME))),
+          Savings.SAVED_VOLUME.reference(),
+          "the proposed zones need more water than before: {0} against {1} a year",
+          "see on the sheet Takeoff which zones do; a present schedule may be giving too little",
+          List.of(Savings.YEAR_AFTER.reference(), Savings.YEAR_BEFORE.reference()));
+
+  /** Present watering far beyond what the plants need. */
+  public static final Rule OVERWATERED =
+      new Rule(
+          "overwatered",
+          Severity.NOTE,
+          SAVINGS,
+          Savings.OVERWATERED.cell().above(number(0.1).times(Savings.YEAR_FOUND.cell())),
+          Savings.YEAR_PRESENT.reference(),
+          "the present schedule gives {0} a year, {1} more than the zones as found need",
+          "a new schedule saves that without any new equipment; do not count it for the equipment",
+          List.of(Savings.YEAR_PRESENT.reference(), Savings.OVERWATERED.reference()));
+
+  private SavingsRules() {}
+
+  /** Returns the rules in the order in which they should be read. */
+  public static List<Rule> all() {
+    return List.of(
+        Rates.ORDER,
+        Rates.WITHOUT_PRICE,
+        REBATE_OVER_COST,
+        PAYBACK_OVER_LIFE,
+        USES_MORE,
+        OVERWATERED,
+        NOT_PAID);
+  }
+
+  /** Savings that never come. */
+  public static final Rule NOT_PAID =
+      new Rule(
+          "saves-nothing",
+          Severity.CHECK,
+          CASES,
+          Savings.NET_COST.cell().above(NOTHING).and(Worth.FIRST_YEAR.cell().atMost(NOTHING)),
+          Worth.FIRST_YEAR.reference(),
+          "saves nothing in the first year and costs {0}",
+          "check the rates, and what the savings are held against",
+          List.of(Savings.NET_COST.reference()));
+}

@@ -1,0 +1,217 @@
+package zonewright.savings;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.BILL;
+import static zonewright.trade.Sheets.PRESENT_USE;
+import static zonewright.trade.Sheets.SAVINGS;
+import static zonewright.trade.Sheets.USE;
+import static zonewright.trade.Sheets.WATER;
+
+import java.util.List;
+import zonewright.budget.SiteBudget;
+import zonewright.budget.ZoneBudget;
+import zonewright.climate.Climate;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.formula.Reference;
+import zonewright.retrofit.AsFound;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the water of each month: as found and proposed, as it should be and as it is. */
+public final class Use {
+  public static final String BY_DESIGN = "as found, well scheduled";
+  public static final String BY_SCHEDULE = "the present schedule";
+  public static final String BY_METER = "the meter";
+
+  public static final Column BASIS =
+      Column.choice(
+              SAVINGS,
+              "basis",
+              "Saved against",
+              new WordList.Fixed(List.of(BY_DESIGN, BY_SCHEDULE, BY_METER)),
+              BY_DESIGN)
+          .band(BILL)
+          .means(
+              "What the proposed water is held against: what the zones as found would need, well scheduled (only what better"
+                  + " equipment and plants save); what the controller runs now; or what the meter shows. The last two also count"
+                  + " what better scheduling saves.");
+
+  public static final Column MONTH =
+      Column.words(USE, "month", "Month").band(WATER).means("The month.");
+
+  public static final Column POSITION =
+      Column.input(USE, "number", "Number", QuantityKind.COUNT)
+          .band(WATER)
+          .within(Bounds.from(1, 12, Units.ONE).wholeNumbers())
+          .optional()
+          .means("The month's place in the year.");
+
+  public static final Column SETTING =
+      Column.defaulted(USE, "setting", "Seasonal setting", QuantityKind.SHARE, number(1))
+          .band(PRESENT_USE)
+          .within(Bounds.from(0, 5, Units.ONE))
+          .means(
+              "Seasonal setting of the controller in the month as it is run now; 0 % where it is off.")
+          .source("100 % all year unless typed: many controllers are never touched.");
+
+  public static final Column METERED =
+      Column.input(USE, "metered", "Metered", QuantityKind.VOLUME)
+          .band(PRESENT_USE)
+          .within(Bounds.from(0, 1e10, Units.GALLON))
+          .optional()
+          .means("Water of the month by the meter or the bill; the mean of several years is best.");
+
+  public static final Column OTHER =
+      Column.defaulted(
+              USE,
+              "other",
+              "Of it other use",
+              QuantityKind.VOLUME,
+              Formula.zero(QuantityKind.VOLUME))
+          .band(PRESENT_USE)
+          .within(Bounds.from(0, 1e10, Units.GALLON))
+          .means(
+              "What the same meter gives to buildings and all but irrigation. A winter month without irrigation tells it.")
+          .source("None unless typed: a meter for irrigation alone.");
+
+  public static final Column FOUND =
+      volume(
+          "found",
+          "As found, well scheduled",
+          AsFound.sum(AsFound.of(ZoneBudget.VOLUME_PER_WEEK))
+              .over(Formula.amount(7, Units.DAY))
+              .times(month(SiteBudget.PEAK_DAYS_WORTH)),
+          "What the zones as found would need in the month at their own uniformity and rate.",
+          "A week of the peak month for each 7 of the month's peak days' worth.");
+
+  public static final Column PRESENT =
+      volume(
+          "present",
+          "Present schedule",
+          AsFound.sum(AsFound.PRESENT_VOLUME.reference())
+              .over(Formula.amount(7, Units.DAY))
+              .times(month(Climate.DAYS))
+              .times(SETTING.cell()),
+          "What the controller runs in the month as it is set now.",
+          "Flow × minutes a week × weeks of the month × seasonal setting.");
+
+  public static final Column METERED_IRRIGATION =
+      volume(
+          "metered-irrigation",
+          "Metered irrigation",
+          Formula.larger(Formula.zero(QuantityKind.VOLUME), METERED.cell().minus(OTHER.cell())),
+          "Metered water less other use.",
+          "By definition.");
+
+  public static final Column BEFORE =
+      volume(
+          "before",
+          "Before",
+          Formula.when(basis(BY_DESIGN))
+              .then(FOUND.cell())
+              .otherwise(
+                  Formula.when(basis(BY_SCHEDULE))
+                      .then(PRESENT.cell())
+                      .otherwise(METERED_IRRIGATION.cell())),
+          "What the proposed water is held against, as chosen on the sheet Savings.",
+          "By definition.");
+
+  public static final Column AFTER =
+      volume(
+          "after",
+          "Proposed",
+          month(SiteBudget.MONTH_VOLUME),
+          "What the zones as proposed need in the month.",
+          "The sheet Months.");
+
+  public static final Column UNITS_OTHER =
+      units("units-other", "Other use billed", OTHER.cell(), "Other use in the unit billed by.");
+
+  public static final Column UNITS_BEFORE =
+      units(
+          "units-before",
+          "Billed before",
+          BEFORE.cell().plus(OTHER.cell()),
+          "All water of the month before, in the unit billed by.");
+
+  public static final Column UNITS_AFTER =
+      units(
+          "units-after",
+          "Billed proposed",
+          AFTER.cell().plus(OTHER.cell()),
+          "All water of the month as proposed, in the unit billed by.");
+
+  public static final Column COST_OTHER =
+      cost("cost-other", "Cost of other use", UNITS_OTHER, "What other use alone would cost.");
+
+  public static final Column COST_BEFORE =
+      cost("cost-before", "Cost before", UNITS_BEFORE, "What all water of the month costs before.");
+
+  public static final Column COST_AFTER =
+      cost(
+          "cost-after",
+          "Cost proposed",
+          UNITS_AFTER,
+          "What all water of the month costs as proposed.");
+
+  /** Columns of the sheet, in their order. */
+  public static List<Column> columns() {
+    return List.of(
+        MONTH,
+        POSITION,
+        SETTING,
+        METERED,
+        OTHER,
+        FOUND,
+        PRESENT,
+        METERED_IRRIGATION,
+        BEFORE,
+        AFTER,
+        UNITS_OTHER,
+        UNITS_BEFORE,
+        UNITS_AFTER,
+        COST_OTHER,
+        COST_BEFORE,
+        COST_AFTER);
+  }
+
+  private Use() {}
+
+  private static Formula month(Column column) {
+    Reference there = column.reference();
+    return new Formula.Pick(there, POSITION.cell());
+  }
+
+  private static Condition basis(String word) {
+    return new Condition.WordIs(BASIS.reference(), List.of(word));
+  }
+
+  private static Column volume(
+      String id, String name, Formula formula, String means, String source) {
+    return Column.calculated(USE, id, name, QuantityKind.VOLUME, formula)
+        .band(WATER)
+        .means(means)
+        .source(source);
+  }
+
+  private static Column units(String id, String name, Formula volume, String means) {
+    return Column.calculated(USE, id, name, QuantityKind.FACTOR, Rates.billed(volume))
+        .band(BILL)
+        .means(means)
+        .source("By definition.");
+  }
+
+  private static Column cost(String id, String name, Column units, String means) {
+    return Column.calculated(
+            USE, id, name, QuantityKind.MONEY, Rates.cost(units.cell()).roundedTo(Units.CENT))
+        .band(BILL)
+        .means(
+            means
+                + " Irrigation stands on top of other use and fills the dearer tiers: its own cost is the difference.")
+        .source("By the tiers of the sheet Rates, month by month, to the cent.");
+  }
+}

@@ -1,0 +1,82 @@
+package zonewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A retrofit from as found to the printed proposal, by commands alone. */
+class RetrofitCommandsTest {
+  @TempDir Path folder;
+
+  private String path(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  @Test
+  void fromAsFoundToTheProposal() throws IOException {
+    CommandRun prices = CommandRun.of("prices", "--sample", "campus-retrofit");
+    assertThat(prices.code()).isZero();
+    Files.writeString(
+        folder.resolve("book.csv"), prices.out().replace("Rotating nozzle,", "Nozzle that turns,"));
+
+    CommandRun found =
+        CommandRun.of(
+            "retrofit", "--as-proposed", path("start.xlsx"), "--sample", "campus-retrofit");
+    assertThat(found.code()).isZero();
+    CommandRun nothing =
+        CommandRun.of(
+            "calculate", path("start.xlsx"), "--sheet", "Found", "--columns", "Zone,What changes");
+    assertThat(nothing.out().lines().filter(line -> line.endsWith("nothing"))).hasSize(24);
+
+    CommandRun priced =
+        CommandRun.of(
+            "prices",
+            "--from",
+            path("start.xlsx"),
+            "--book",
+            path("book.csv"),
+            "--into",
+            path("priced.xlsx"));
+    assertThat(priced.code()).isZero();
+    CommandRun parts =
+        CommandRun.of(
+            "calculate", path("priced.xlsx"), "--sheet", "Parts", "--columns", "Item,Price");
+    assertThat(parts.out()).contains("Nozzle that turns").contains("Rotating nozzle");
+
+    CommandRun pack =
+        CommandRun.of(
+            "pack",
+            path("proposal.xlsx"),
+            "--from",
+            path("priced.xlsx"),
+            "--client",
+            "--sheets",
+            "proposal,retrofit");
+    assertThat(pack.code()).as(pack.err()).isZero();
+    assertThat(folder.resolve("proposal.xlsx")).exists();
+  }
+
+  @Test
+  void whatIsWrongWithAPriceBookIsSaid() throws IOException {
+    Files.writeString(folder.resolve("bad.csv"), "Item,Prize\nValve,2\n");
+    CommandRun run =
+        CommandRun.of(
+            "prices",
+            "--sample",
+            "campus-retrofit",
+            "--book",
+            path("bad.csv"),
+            "--into",
+            path("out.xlsx"));
+    assertThat(run.code()).isEqualTo(ExitCode.FILE);
+    assertThat(run.err()).contains("did you mean “Price”?");
+    assertThat(folder.resolve("out.xlsx")).doesNotExist();
+    assertThat(CommandRun.of("prices", "--book", path("bad.csv")).err())
+        .contains("--book CSV and --into PATH");
+    assertThat(CommandRun.of("retrofit", path("x.xlsx")).err()).contains("holds no zones to copy");
+  }
+}

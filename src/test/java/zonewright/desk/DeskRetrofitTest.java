@@ -1,0 +1,76 @@
+package zonewright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import zonewright.design.Sample;
+import zonewright.emitters.Emitters;
+import zonewright.estimate.BuildUp;
+import zonewright.estimate.Parts;
+import zonewright.retrofit.Difference;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+import zonewright.workbook.DesignFile;
+import zonewright.workbook.DesignFileException;
+
+/** A retrofit in the window: from the zones as found to the proposal that is handed over. */
+@Tag("window")
+@CacioTest
+class DeskRetrofitTest {
+  private final DeskDriver desk = new DeskDriver();
+  @TempDir Path folder;
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private double number(zonewright.sheet.Column column, int row) {
+    return desk.ask(() -> desk.book().number(column.reference(), row));
+  }
+
+  @Test
+  void fromAsFoundToTheProposal() throws DesignFileException, IOException {
+    Path campus = folder.resolve("campus.xlsx");
+    DesignFile.write(Sample.CAMPUS_RETROFIT.design(UnitSystem.US), campus);
+    desk.act(() -> desk.window().keeper().open(campus));
+    desk.waitUntil("it is open", () -> desk.window().openDesign().name().equals("campus.xlsx"));
+    double price = number(BuildUp.TOTAL, 0);
+
+    desk.act(() -> desk.window().pricing().proposeAsFound());
+    assertThat(number(Difference.HEADS_NEW, 0)).isZero();
+    assertThat(number(BuildUp.TOTAL, 0)).isLessThan(price);
+
+    desk.goTo(Emitters.EMITTER, 0);
+    desk.type("rotor");
+    assertThat(number(Difference.HEADS_NEW, 0)).isEqualTo(24);
+
+    desk.questions.file = Optional.of(folder.resolve("prices.csv"));
+    desk.act(() -> desk.window().pricing().writePrices());
+    desk.waitUntil("it is written", () -> Files.exists(folder.resolve("prices.csv")));
+    desk.goTo(Parts.PRICE, 0);
+    desk.type("999");
+    desk.act(() -> desk.window().pricing().readPrices());
+    desk.waitUntil("the price is back", () -> number(Parts.PRICE, 0) == 180);
+
+    Path proposal = folder.resolve("proposal.xlsx");
+    desk.questions.file = Optional.of(proposal);
+    desk.act(() -> desk.window().handOver().forClient());
+    desk.waitUntil("it is handed over", () -> Files.exists(proposal));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(proposal))) {
+      assertThat(workbook.getSheet("Proposal")).isNotNull();
+      assertThat(workbook.getSheet("Retrofit")).isNotNull();
+      assertThat(workbook.getSheet("Estimate details")).as("for the office only").isNull();
+    }
+    assertThat(desk.ask(() -> desk.book().rows(Sheets.FOUND))).isEqualTo(24);
+  }
+}

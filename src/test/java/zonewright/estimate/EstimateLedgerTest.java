@@ -1,0 +1,116 @@
+package zonewright.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static zonewright.trade.Sheets.EXTRAS;
+import static zonewright.trade.Sheets.PARTS;
+import static zonewright.trade.Sheets.SECTIONS;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import zonewright.design.Design;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.units.UnitSystem;
+
+/** The estimate comes to the same cents as a ledger kept in decimal money. */
+class EstimateLedgerTest {
+  /** The typed estimate of a ledger. */
+  static Design typed(Ledger ledger, UnitSystem system) {
+    Design design = Design.blank(system);
+    Edits edits = design.edits();
+    design.book().perform(edits.inserted(PARTS, 0, ledger.items.size()));
+    if (!ledger.extras.isEmpty()) {
+      design.book().perform(edits.inserted(EXTRAS, 0, ledger.extras.size()));
+    }
+    List<Edit> parts = new ArrayList<>();
+    for (int row = 0; row < ledger.items.size(); row++) {
+      Ledger.Item item = ledger.items.get(row);
+      parts.add(edits.typed(Parts.COUNT.reference(), row, item.count().toPlainString()));
+      parts.add(edits.typed(Parts.AMOUNT.reference(), row, item.amount().toPlainString()));
+      parts.add(edits.typed(Parts.WASTE.reference(), row, item.wastePercent() + " %"));
+      parts.add(edits.typed(Parts.PACK.reference(), row, item.pack().toPlainString()));
+      parts.add(edits.typed(Parts.PRICE.reference(), row, item.price().toPlainString()));
+      parts.add(edits.typed(Parts.HOURS_EACH.reference(), row, item.hoursEach() + " h"));
+      String section = Counted.SECTIONS.get(row % Counted.SECTIONS.size());
+      parts.add(edits.typed(Parts.SECTION.reference(), row, section));
+    }
+    for (int row = 0; row < ledger.extras.size(); row++) {
+      Ledger.Extra extra = ledger.extras.get(row);
+      parts.add(edits.typed(Extras.KIND.reference(), row, extra.kind()));
+      parts.add(edits.typed(Extras.AMOUNT.reference(), row, extra.amount().toPlainString()));
+      parts.add(edits.typed(Extras.INCLUDED.reference(), row, extra.included()));
+    }
+    parts.add(edits.typed(JobFacts.LABOUR_RATE.reference(), 0, ledger.rate.toPlainString()));
+    parts.add(edits.typed(JobFacts.OVERHEAD_SHARE.reference(), 0, ledger.overhead + " %"));
+    parts.add(edits.typed(JobFacts.PROFIT_SHARE.reference(), 0, ledger.profit + " %"));
+    parts.add(edits.typed(JobFacts.CONTINGENCY_SHARE.reference(), 0, ledger.contingency + " %"));
+    parts.add(edits.typed(JobFacts.TAX_SHARE.reference(), 0, ledger.tax + " %"));
+    parts.add(
+        edits.typed(
+            JobFacts.TAX_ON.reference(),
+            0,
+            ledger.taxOnMaterial ? JobFacts.ON_MATERIAL : JobFacts.ON_PRICE));
+    design.book().perform(new Edit.Several("ledger", parts));
+    return design;
+  }
+
+  private static BigDecimal cents(Book book, Column column, int row) {
+    double number = book.number(column.reference(), row);
+    BigDecimal cents = BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP);
+    assertThat(number)
+        .as("%s is whole cents", column)
+        .isCloseTo(cents.doubleValue(), org.assertj.core.data.Offset.offset(1e-6));
+    return cents;
+  }
+
+  @Property(tries = 300)
+  void everyAmountIsTheLedgersToTheCent(@ForAll long seed) {
+    Ledger ledger = new Ledger(seed);
+    Book book = typed(ledger, UnitSystem.US).book();
+    for (int row = 0; row < ledger.items.size(); row++) {
+      Ledger.Item item = ledger.items.get(row);
+      assertThat(cents(book, Parts.MATERIAL, row)).isEqualByComparingTo(item.material());
+      assertThat(cents(book, Parts.LABOUR, row)).isEqualByComparingTo(item.labour(ledger.rate));
+    }
+    assertThat(cents(book, BuildUp.MATERIAL, 0)).isEqualByComparingTo(ledger.material());
+    assertThat(cents(book, BuildUp.LABOUR, 0)).isEqualByComparingTo(ledger.labour());
+    assertThat(cents(book, BuildUp.DIRECT, 0)).isEqualByComparingTo(ledger.direct());
+    assertThat(cents(book, BuildUp.OVERHEAD, 0)).isEqualByComparingTo(ledger.overheadAmount());
+    assertThat(cents(book, BuildUp.PROFIT, 0)).isEqualByComparingTo(ledger.profitAmount());
+    assertThat(cents(book, BuildUp.CONTINGENCY, 0))
+        .isEqualByComparingTo(ledger.contingencyAmount());
+    assertThat(cents(book, BuildUp.NET_PRICE, 0)).isEqualByComparingTo(ledger.netPrice());
+    assertThat(cents(book, BuildUp.TAX, 0)).isEqualByComparingTo(ledger.taxAmount());
+    assertThat(cents(book, BuildUp.TOTAL, 0)).isEqualByComparingTo(ledger.total());
+  }
+
+  @Property(tries = 100)
+  void totalsAreTheSumOfTheirPartsToTheCent(@ForAll long seed) {
+    Ledger ledger = new Ledger(seed);
+    Book book = typed(ledger, UnitSystem.SI).book();
+    BigDecimal sections = BigDecimal.ZERO;
+    for (int row = 0; row < book.rows(SECTIONS); row++) {
+      sections = sections.add(cents(book, Sections.COST_OF_SECTION, row));
+    }
+    BigDecimal lines = BigDecimal.ZERO;
+    for (int row = 0; row < book.rows(PARTS); row++) {
+      lines = lines.add(cents(book, Parts.LINE, row));
+    }
+    BigDecimal items = cents(book, BuildUp.MATERIAL, 0).add(cents(book, BuildUp.LABOUR, 0));
+    assertThat(lines).isEqualByComparingTo(items);
+    assertThat(sections).isEqualByComparingTo(items);
+    assertThat(
+            cents(book, BuildUp.DIRECT, 0)
+                .add(cents(book, BuildUp.OVERHEAD, 0))
+                .add(cents(book, BuildUp.PROFIT, 0))
+                .add(cents(book, BuildUp.CONTINGENCY, 0))
+                .add(cents(book, BuildUp.TAX, 0)))
+        .isEqualByComparingTo(cents(book, BuildUp.TOTAL, 0));
+  }
+}

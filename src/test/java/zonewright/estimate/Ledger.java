@@ -1,0 +1,150 @@
+package zonewright.estimate;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * An estimate kept by hand in decimal money: random items and extras, and what they come to with
+ * every amount rounded to the cent, halves up.
+ */
+final class Ledger {
+  private static final String[] KINDS = {
+    Extras.EQUIPMENT, Extras.SUBCONTRACT, Extras.ALLOWANCE, Extras.ALTERNATE
+  };
+
+  /** One item: all numbers as they are typed. */
+  record Item(
+      BigDecimal count,
+      BigDecimal amount,
+      BigDecimal wastePercent,
+      BigDecimal pack,
+      BigDecimal price,
+      BigDecimal hoursEach) {
+    BigDecimal installed() {
+      return count.multiply(amount);
+    }
+
+    BigDecimal bought() {
+      BigDecimal wanted = installed().multiply(withPercent(wastePercent));
+      return wanted
+          .divide(pack, 30, RoundingMode.HALF_EVEN)
+          .setScale(0, RoundingMode.CEILING)
+          .multiply(pack);
+    }
+
+    BigDecimal material() {
+      return cents(bought().multiply(price));
+    }
+
+    BigDecimal labour(BigDecimal rate) {
+      return cents(installed().multiply(hoursEach).multiply(rate));
+    }
+  }
+
+  /** One extra. */
+  record Extra(String kind, BigDecimal amount, String included) {
+    BigDecimal counts() {
+      boolean out =
+          included.equals(Extras.OUT)
+              || (included.equals(Extras.USUAL) && kind.equals(Extras.ALTERNATE));
+      return out ? BigDecimal.ZERO : cents(amount);
+    }
+  }
+
+  final List<Item> items = new ArrayList<>();
+  final List<Extra> extras = new ArrayList<>();
+  final BigDecimal rate;
+  final BigDecimal overhead;
+  final BigDecimal profit;
+  final BigDecimal contingency;
+  final BigDecimal tax;
+  final boolean taxOnMaterial;
+
+  Ledger(long seed) {
+    Random random = new Random(seed);
+    for (int i = random.nextInt(12); i >= 0; i--) {
+      items.add(
+          new Item(
+              any(random, 5000, random.nextInt(2)),
+              any(random, 4000, 3),
+              any(random, 300, 1),
+              any(random, 500, random.nextInt(2)).max(BigDecimal.ONE),
+              any(random, 20_000, 2),
+              any(random, 4000, 3)));
+    }
+    for (int i = random.nextInt(6); i > 0; i--) {
+      BigDecimal amount = any(random, 500_000, 2);
+      extras.add(
+          new Extra(
+              KINDS[random.nextInt(KINDS.length)],
+              random.nextInt(4) == 0 ? amount.negate() : amount,
+              List.of(Extras.USUAL, Extras.IN, Extras.OUT).get(random.nextInt(3))));
+    }
+    rate = any(random, 12_000, 2);
+    overhead = any(random, 3000, 2);
+    profit = any(random, 3000, 2);
+    contingency = any(random, 1500, 2);
+    tax = any(random, 2500, 2);
+    taxOnMaterial = random.nextBoolean();
+  }
+
+  private static BigDecimal any(Random random, int most, int decimals) {
+    return BigDecimal.valueOf(random.nextInt(most), decimals);
+  }
+
+  /** To the cent; half a cent, and what is less by a millionth of a cent at most, goes up. */
+  static BigDecimal cents(BigDecimal amount) {
+    return amount
+        .movePointRight(2)
+        .add(new BigDecimal("0.500001"))
+        .setScale(0, RoundingMode.FLOOR)
+        .movePointLeft(2);
+  }
+
+  private static BigDecimal withPercent(BigDecimal percent) {
+    return BigDecimal.ONE.add(percent.movePointLeft(2));
+  }
+
+  private static BigDecimal part(BigDecimal amount, BigDecimal percent) {
+    return cents(amount.multiply(percent.movePointLeft(2)));
+  }
+
+  BigDecimal material() {
+    return items.stream().map(Item::material).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  BigDecimal labour() {
+    return items.stream().map(item -> item.labour(rate)).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  BigDecimal direct() {
+    return extras.stream().map(Extra::counts).reduce(material().add(labour()), BigDecimal::add);
+  }
+
+  BigDecimal overheadAmount() {
+    return part(direct(), overhead);
+  }
+
+  BigDecimal profitAmount() {
+    return part(direct().add(overheadAmount()), profit);
+  }
+
+  BigDecimal contingencyAmount() {
+    return part(direct().add(overheadAmount()).add(profitAmount()), contingency);
+  }
+
+  BigDecimal netPrice() {
+    return direct().add(overheadAmount()).add(profitAmount()).add(contingencyAmount());
+  }
+
+  BigDecimal taxAmount() {
+    return part(taxOnMaterial ? material() : netPrice(), tax);
+  }
+
+  BigDecimal total() {
+    return netPrice().add(taxAmount());
+  }
+}

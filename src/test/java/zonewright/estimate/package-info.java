@@ -1,0 +1,2 @@
+/** The estimate against a ledger kept in decimal money, and its laws. */
+package zonewright.estimate;

@@ -1,0 +1,122 @@
+package zonewright.savings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import zonewright.climate.Climate;
+import zonewright.design.Design;
+import zonewright.formula.Outcome;
+import zonewright.formula.RateOfReturn;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.units.UnitSystem;
+
+/** What a job is worth, against printed tables and examples. */
+class WorthTest {
+  private static final int EXPECTED = 1;
+
+  /** A job whose only saving is upkeep: the same sum each year, as in textbooks. */
+  private static Book levelSavings(String cost, String yearly, String discount, String life) {
+    Design design = Design.blank(UnitSystem.US);
+    type(design, Climate.PLACE, "CIMIS zone 8");
+    type(design, Rates.BILLED_BY, Rates.CUBIC_METRE);
+    type(design, Savings.COST, cost);
+    type(design, Savings.UPKEEP, yearly);
+    type(design, Savings.DISCOUNT, discount);
+    type(design, Savings.LIFE, life);
+    return design.book();
+  }
+
+  private static void type(Design design, Column column, String text) {
+    design.book().perform(design.edits().typed(column.reference(), 0, text));
+  }
+
+  private static double expected(Book book, Column column) {
+    return book.number(column.reference(), EXPECTED);
+  }
+
+  /**
+   * A printed table of compound interest factors (discrete cash flow, 0.25 %, found in a public
+   * document store; worth: a table of a textbook, read in a copy): 20 payments of 1 are worth
+   * 19.4845 at the start, and 1 at the start is 20 payments of 0.05132.
+   */
+  @Test
+  void aPrintedTableOfCompoundInterestGivesTheSamePresentValue() {
+    Book book = levelSavings("0", "100", "0.25 %", "20");
+    assertThat(expected(book, Worth.NET_PRESENT_VALUE)).isCloseTo(1948.45, offset(0.01));
+    Book paid = levelSavings("1948.45", "100", "3 %", "20");
+    assertThat(expected(paid, Worth.RATE_OF_RETURN)).isCloseTo(0.0025, offset(1e-6));
+  }
+
+  /**
+   * Two machines of 9,000, of a public page of questions and answers (worth: an example, checked
+   * here by hand): at 15 % they are worth −312.57 and 614.53. The rate of return is where that is
+   * nothing.
+   */
+  @Test
+  void aPublishedExampleOfUnevenCashHasTheSamePresentValue() {
+    assertThat(presentValue(0.15, List.of(-9000.0, 5000.0, 4000.0, 2000.0)))
+        .isCloseTo(-312.57, offset(0.01));
+    assertThat(presentValue(0.15, List.of(-9000.0, 1000.0, 2000.0, 11000.0)))
+        .isCloseTo(614.531, offset(0.001));
+    double first = rate(List.of(-9000.0, 5000.0, 4000.0, 2000.0));
+    assertThat(first).as("below 15 %, since it is worth less than nothing there").isLessThan(0.15);
+    assertThat(presentValue(first, List.of(-9000.0, 5000.0, 4000.0, 2000.0)))
+        .isCloseTo(0, offset(0.01));
+  }
+
+  @Test
+  void paybackIsCostOverWhatAYearSaves() {
+    Book book = levelSavings("4500", "900", "3 %", "15");
+    assertThat(expected(book, Worth.PAYBACK))
+        .as("project cost ÷ yearly savings: U.S. EPA, WaterSense at Work (2012), equation 1-1")
+        .isEqualTo(5);
+    assertThat(expected(book, Worth.PAID_BACK)).isEqualTo(5);
+    Book never = levelSavings("4500", "0", "3 %", "15");
+    assertThat(never.outcome(Worth.PAYBACK.reference(), EXPECTED))
+        .isInstanceOf(Outcome.NotApplicable.class);
+    assertThat(never.outcome(Worth.RATE_OF_RETURN.reference(), EXPECTED))
+        .isInstanceOf(Outcome.NotApplicable.class);
+  }
+
+  @Property(tries = 200)
+  void atTheRateOfReturnTheCashIsWorthNothing(
+      @ForAll @DoubleRange(min = 1, max = 1e6) double cost,
+      @ForAll @DoubleRange(min = 0.5, max = 1e5) double yearly,
+      @ForAll @IntRange(min = 1, max = 30) int life) {
+    List<Double> cash = new java.util.ArrayList<>(List.of(-cost));
+    for (int year = 1; year <= life; year++) {
+      cash.add(yearly);
+    }
+    double rate = rate(cash);
+    if (!Double.isNaN(rate)) {
+      assertThat(presentValue(rate, cash)).isCloseTo(0, offset(1e-6 * cost + 1e-6));
+      assertThat(rate).isLessThan(yearly / cost + 1e-9);
+    }
+  }
+
+  @Test
+  void cashThatTurnsMoreThanOnceOrNeverHasNoRate() {
+    assertThat(rate(List.of(-100.0, 230.0, -132.0))).isNaN();
+    assertThat(rate(List.of(100.0, 20.0))).isNaN();
+    assertThat(rate(List.of(-100.0, 0.0))).isNaN();
+  }
+
+  private static double rate(List<Double> cash) {
+    return RateOfReturn.of(cash.size(), cash::get);
+  }
+
+  private static double presentValue(double rate, List<Double> cash) {
+    double value = 0;
+    for (int year = 0; year < cash.size(); year++) {
+      value += cash.get(year) / Math.pow(1 + rate, year);
+    }
+    return value;
+  }
+}
