@@ -37,6 +37,7 @@ public final class Program {
             .addSubcommand(new FindingsCommand())
             .addSubcommand(new WriteCommand())
             .addSubcommand(new PackCommand())
+            .addSubcommand(new ImportCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new GuideCommand())

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
+import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
@@ -177,6 +178,10 @@ public final class Demo {
     },
   };
 
+  /** Inches a month, invented like the garden. */
+  private static final List<String> RAIN =
+      List.of("3.1", "2.8", "2.3", "1.1", "0.5", "0.2", "0", "0.1", "0.3", "0.9", "1.7", "2.6");
+
   private Demo() {}
 
   /** Returns the demo garden, freshly made. */
@@ -188,6 +193,6 @@ public final class Demo {
     site.put(Climate.PLACE, "CIMIS zone 8");
     site.put(SiteRules.DAYS_ALLOWED, "5");
     site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
-    return SampleText.design(system, site, COLUMNS, ZONES);
+    return SampleText.design(system, site, Map.of(Rain.MONTH_RAIN, RAIN), COLUMNS, ZONES);
   }
 }

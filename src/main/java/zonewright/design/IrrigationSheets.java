@@ -111,7 +111,9 @@ public final class IrrigationSheets {
           SiteBudget.PERCENT,
           SiteBudget.PEAK_DAYS_WORTH,
           SiteBudget.MONTH_VOLUME,
-          WaterSense.MONTH_RANKING);
+          SiteBudget.RAIN_ON_AREA,
+          WaterSense.MONTH_RANKING,
+          WaterSense.MONTH_ALLOWANCE);
 
   private static final List<Column> WEATHER_COLUMNS =
       List.of(

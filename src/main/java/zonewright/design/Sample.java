@@ -11,7 +11,9 @@ public enum Sample {
   /** An invented garden. */
   LIBRARY_GARDEN("library-garden", Demo::libraryGarden),
   /** Three zones of a published test protocol, from memory. */
-  CONTROLLER_TEST_ZONES("controller-test-zones", ControllerTestZones::design);
+  CONTROLLER_TEST_ZONES("controller-test-zones", ControllerTestZones::design),
+  /** A student's problem with one zone, invented. */
+  HOMEWORK("homework", Homework::oneZone);
 
   private final String word;
 

@@ -24,10 +24,33 @@ final class SampleText {
    */
   static Design design(
       UnitSystem system, Map<Column, String> site, List<Column> columns, String[][] zones) {
+    return design(system, site, Map.of(), columns, zones);
+  }
+
+  /**
+   * Returns the design.
+   *
+   * @param site what to type on the site sheet
+   * @param months what to type in columns of the months, a text for each month
+   * @param columns the zones' columns, in the order of the texts
+   * @param zones the texts, a row a zone
+   */
+  static Design design(
+      UnitSystem system,
+      Map<Column, String> site,
+      Map<Column, List<String>> months,
+      List<Column> columns,
+      String[][] zones) {
     Design design = Design.blank(UnitSystem.US);
     Edits edits = design.edits();
     List<Edit> parts = new ArrayList<>();
     site.forEach((column, text) -> parts.add(edits.typed(column.reference(), 0, text)));
+    months.forEach(
+        (column, texts) -> {
+          for (int month = 0; month < texts.size(); month++) {
+            parts.add(edits.typed(column.reference(), month, texts.get(month)));
+          }
+        });
     List<List<Entry>> rows = new ArrayList<>();
     for (String[] zone : zones) {
       rows.add(row(design, columns, zone));

@@ -22,9 +22,11 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import zonewright.design.Facts;
 import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
 import zonewright.formula.Reference;
+import zonewright.sheet.Entry;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
@@ -66,7 +68,7 @@ final class DeskWindow {
     findings = new FindingsPane(this::followToFinding);
     panels = new Panels(deck, working, findings, picture, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
-    handOver = new HandOver(open, shelf, errands, questions, messages);
+    handOver = new HandOver(open, shelf, errands, questions, messages, this::picturedZone);
     keeper =
         new FileKeeper(
             open, shelf, errands, questions, messages, memory, new Curtain(frame.getRootPane()));
@@ -154,6 +156,13 @@ final class DeskWindow {
     foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList());
     working.setMayGoBack(!trail.isEmpty());
     refreshState();
+  }
+
+  private Optional<String> picturedZone() {
+    return pictured < open.book().rows(Sheets.ZONES)
+            && open.book().entry(Facts.ZONE_NAME.reference(), pictured) instanceof Entry.Words name
+        ? Optional.of(name.text())
+        : Optional.empty();
   }
 
   private void refreshPicture() {

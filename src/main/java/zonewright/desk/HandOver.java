@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import zonewright.design.Design;
 import zonewright.sheet.BookSnapshot;
 import zonewright.workbook.KeptFile;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
@@ -19,14 +21,26 @@ final class HandOver {
   private final Errands errands;
   private final Questions questions;
   private final MessageBar messages;
+  private final Supplier<Optional<String>> zone;
 
+  /**
+   * Prepares.
+   *
+   * @param zone the name of the zone whose derivation is shown
+   */
   HandOver(
-      OpenDesign open, Shelf shelf, Errands errands, Questions questions, MessageBar messages) {
+      OpenDesign open,
+      Shelf shelf,
+      Errands errands,
+      Questions questions,
+      MessageBar messages,
+      Supplier<Optional<String>> zone) {
     this.open = open;
     this.shelf = shelf;
     this.errands = errands;
     this.questions = questions;
     this.messages = messages;
+    this.zone = zone;
   }
 
   /** Writes the whole pack. */
@@ -59,12 +73,15 @@ final class HandOver {
       return;
     }
     BookSnapshot snapshot = open.book().snapshot();
+    Optional<String> derived = zone.get();
     String name = file.getFileName().toString();
     errands.run(
         "Writing " + name + " …",
         () -> {
           Design design = Design.of(snapshot);
-          List<String> left = new ArrayList<>(shelf.handOver(design, file, sheets, kept).notes());
+          List<String> left =
+              new ArrayList<>(
+                  shelf.handOver(design, file, new PackOrder(sheets, derived), kept).notes());
           sheets.forEach(
               sheet ->
                   sheet

@@ -25,6 +25,7 @@ class FloorsTest {
     "zonewright.design..",
     "zonewright.audit..",
     "zonewright.help..",
+    "zonewright.exchange..",
     "zonewright.workbook..",
     "zonewright.desk..",
     "zonewright.command.."
@@ -95,6 +96,7 @@ class FloorsTest {
         .resideInAnyPackage(
             "zonewright.audit..",
             "zonewright.help..",
+            "zonewright.exchange..",
             "zonewright.workbook..",
             "zonewright.desk..",
             "zonewright.command..")

@@ -109,7 +109,11 @@ public final class Styles {
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
       style.setFillForegroundColor(colour(look.fill));
     }
-    if (look.typed() || look == Look.CALCULATED || look == Look.TABLE || look == Look.NAME) {
+    if (look.typed()
+        || look == Look.CALCULATED
+        || look == Look.TOTAL
+        || look == Look.TABLE
+        || look == Look.NAME) {
       XSSFColor line = colour(LINE);
       style.setBorderBottom(BorderStyle.THIN);
       style.setBottomBorderColor(line);

@@ -7,7 +7,14 @@ import java.util.Optional;
 
 /** Which sheets there are to hand over: the one list of them, in the order of the pack. */
 public final class PackSheets {
-  private static final List<PackSheet> ALL = List.of(new CoverSheet(), new AboutSheet());
+  private static final List<PackSheet> ALL =
+      List.of(
+          new CoverSheet(),
+          new YearSheet(),
+          new BudgetSheet(),
+          new WorkingSheet(),
+          new SourcesSheet(),
+          new AboutSheet());
 
   private PackSheets() {}
 

@@ -119,7 +119,7 @@ public final class Page {
       width += widths[i];
       cellAt(i).setCellStyle(styles.of(look));
     }
-    words(from, words, look);
+    put(from, words, look);
     if (from < widths.length - 1) {
       sheet.addMergedRegion(new CellRangeAddress(row, row, from, widths.length - 1));
     }
@@ -129,14 +129,29 @@ public final class Page {
 
   /** Writes words into a column; never a formula. */
   public Page words(int column, String words, Look look) {
+    put(column, words, look);
+    if (look.wrapped() && column < widths.length && !look.heading()) {
+      fit(words, widths[column], look);
+    }
+    return this;
+  }
+
+  private void put(int column, String words, Look look) {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(CellText.looksLikeFormula(words) ? styles.literal(look) : styles.of(look));
     if (!words.isEmpty()) {
       cell.setCellValue(CellText.encoded(words));
     }
-    if (look.wrapped() && column < widths.length && !look.heading()) {
-      fit(words, widths[column], look);
+  }
+
+  /** Lets a cell of words reach to the right edge, as high as it needs. */
+  public Page reaching(int from, String words, Look look) {
+    int width = 0;
+    for (int i = from; i < widths.length; i++) {
+      width += widths[i];
     }
+    sheet.addMergedRegion(new CellRangeAddress(row, row, from, widths.length - 1));
+    fit(words, width, look);
     return this;
   }
 
@@ -193,7 +208,10 @@ public final class Page {
     cell.setCellStyle(styles.of(look, Styles.format(shown, system())));
     // A reference to an empty cell counts as 0 elsewhere; as words it stays empty.
     cell.setCellFormula(
-        number ? "IF(%s=\"\",\"\",%s)".formatted(reference, reference) : reference + "&\"\"");
+        number
+            ? "IF(ISNUMBER(%1$s),%1$s,IF(LEFT(%1$s,6)=\"needs \",\"–\",%1$s&\"\"))"
+                .formatted(reference)
+            : reference + "&\"\"");
     if (Double.isNaN(result.number())) {
       cell.setCellValue(CellText.encoded(result.words()));
     } else {
@@ -208,6 +226,12 @@ public final class Page {
     if (present.getHeightInPoints() < points || !present.getCTRow().isSetHt()) {
       present.setHeightInPoints(points);
     }
+    return this;
+  }
+
+  /** Makes all of it fit on one page of paper. */
+  public Page onOnePage() {
+    sheet.getPrintSetup().setFitHeight((short) 1);
     return this;
   }
 
