@@ -36,7 +36,6 @@ final class DesignWorkbook {
 
   private static final int FORMAT = 1;
 
-  private final Design design;
   private final List<PackSheet> selection;
   private final PackBook pack;
   private final Book book;
@@ -54,7 +53,6 @@ final class DesignWorkbook {
       ColumnFormulas formulas,
       PackOrder order) {
     this.workbook = workbook;
-    this.design = design;
     this.styles = styles;
     this.formulas = formulas;
     this.selection =

@@ -17,6 +17,7 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.Quiet;
 import zonewright.workbook.pack.PackOrder;
 
 /** Writes a design into a copy of the file it came from, or into a new one. */
@@ -26,6 +27,10 @@ final class DesignWriting {
   private static final String MADE_ANEW =
       "Sheets and columns of your own could not be carried over into the new file; they are in the last version, which stands"
           + " beside it.";
+
+  static {
+    Quiet.please();
+  }
 
   private DesignWriting() {}
 
