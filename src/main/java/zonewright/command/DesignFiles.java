@@ -4,14 +4,13 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.KeptFile;
-import zonewright.workbook.pack.PackSheet;
+import zonewright.workbook.pack.PackOrder;
 
 /** Design files, with complaints in place of exceptions. */
 final class DesignFiles {
@@ -83,9 +82,9 @@ final class DesignFiles {
    * @param kept the file it came from, for what is a person's own in it
    * @throws Complaint when that fails
    */
-  static void write(Design design, Path path, List<PackSheet> sheets, Optional<KeptFile> kept) {
+  static void write(Design design, Path path, PackOrder order, Optional<KeptFile> kept) {
     try {
-      DesignFile.write(design, path, sheets, kept);
+      DesignFile.write(design, path, order, kept);
     } catch (DesignFileException problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
     }

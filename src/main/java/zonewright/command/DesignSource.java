@@ -24,8 +24,8 @@ final class DesignSource {
       names = "--sample",
       paramLabel = "NAME",
       description =
-          "A design that comes with the program, where no file is named: library-garden (the demo), or"
-              + " controller-test-zones (from memory).")
+          "A design that comes with the program, where no file is named: library-garden (the demo),"
+              + " controller-test-zones (from memory), or homework (one zone, invented).")
   private Optional<String> sample = Optional.empty();
 
   private Optional<KeptFile> kept = Optional.empty();
@@ -59,6 +59,17 @@ final class DesignSource {
       design.book().start(design.edits().switched(units.get()));
     }
     return design;
+  }
+
+  /**
+   * Returns the design of a file or a sample, or a blank one where none is named.
+   *
+   * @throws Complaint when the file cannot be read
+   */
+  Design designOrBlank(Optional<Path> file, PrintWriter err) {
+    return file.isEmpty() && sample.isEmpty()
+        ? Design.blank(units.orElse(UnitSystem.US))
+        : design(file, err);
   }
 
   private static Sample named(String word) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.sheet.Nearest;
 import zonewright.workbook.pack.Audience;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
@@ -55,6 +56,12 @@ final class PackCommand extends Task {
   @Option(names = "--client", description = "Leave out the sheets for your own office.")
   private boolean client;
 
+  @Option(
+      names = "--zone",
+      paramLabel = "NAME",
+      description = "The zone whose derivation is shown; the first unless given.")
+  private Optional<String> zone = Optional.empty();
+
   @Option(names = "--list", description = "List the sheets there are, and write nothing.")
   private boolean list;
 
@@ -86,7 +93,12 @@ final class PackCommand extends Task {
                 err.println(sentence);
               });
     }
-    DesignFiles.write(design, target, wanted, client ? Optional.empty() : source.kept());
+    PackOrder order = new PackOrder(wanted, zone);
+    if (order.zoneIn(design).isEmpty()) {
+      throw new Complaint(
+          ExitCode.USAGE, "There is no zone “%s” in the design.".formatted(zone.orElse("")));
+    }
+    DesignFiles.write(design, target, order, client ? Optional.empty() : source.kept());
     out().println("Written: " + target);
     return ExitCode.FINE;
   }

@@ -40,6 +40,7 @@ public final class Program {
             .addSubcommand(new HandoverCommand())
             .addSubcommand(new SplitCommand())
             .addSubcommand(new PackCommand())
+            .addSubcommand(new ImportCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new RetrofitCommand())

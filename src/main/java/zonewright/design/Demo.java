@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
+import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
 import zonewright.nights.NightSheet;
 import zonewright.nights.SiteNights;
@@ -187,6 +188,10 @@ public final class Demo {
     },
   };
 
+  /** Inches a month, invented like the garden. */
+  private static final List<String> RAIN =
+      List.of("3.1", "2.8", "2.3", "1.1", "0.5", "0.2", "0", "0.1", "0.3", "0.9", "1.7", "2.6");
+
   private Demo() {}
 
   /** Returns the demo garden, freshly made. */
@@ -204,6 +209,7 @@ public final class Demo {
     site.putAll(DemoPipes.supply());
     List<SampleText.Rows> sheets = new ArrayList<>();
     sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, ZONES));
+    sheets.add(SampleText.months(Map.of(Rain.MONTH_RAIN, RAIN)));
     sheets.add(new SampleText.Rows(Sheets.PIPES, DemoPipes.COLUMNS, DemoPipes.ZONES));
     sheets.addAll(DemoField.rows());
     Design design = SampleText.design(UnitSystem.US, site, sheets);

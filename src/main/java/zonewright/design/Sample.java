@@ -13,7 +13,9 @@ public enum Sample {
   /** Three zones of a published test protocol, from memory. */
   CONTROLLER_TEST_ZONES("controller-test-zones", ControllerTestZones::design),
   /** An invented school campus: its zones as found, as proposed, and what that costs and saves. */
-  CAMPUS_RETROFIT("campus-retrofit", CampusRetrofit::design);
+  CAMPUS_RETROFIT("campus-retrofit", CampusRetrofit::design),
+  /** A student's problem with one zone, invented. */
+  HOMEWORK("homework", Homework::oneZone);
 
   private final String word;
 

@@ -3,11 +3,13 @@ package zonewright.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import zonewright.climate.Climate;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -46,7 +48,7 @@ final class SampleText {
     List<Edit> parts = new ArrayList<>();
     site.forEach((column, text) -> parts.add(edits.typed(column.reference(), 0, text)));
     for (Rows sheet : sheets) {
-      if (design.book().blueprint().table(sheet.table()).other().isPresent()) {
+      if (standing(design, sheet)) {
         continue;
       }
       List<List<Entry>> rows = new ArrayList<>();
@@ -57,7 +59,7 @@ final class SampleText {
     }
     design.book().start(new Edit.Several("sample", parts));
     for (Rows sheet : sheets) {
-      if (design.book().blueprint().table(sheet.table()).other().isPresent()) {
+      if (standing(design, sheet)) {
         design.book().start(new Edit.Several("sample", typed(edits, sheet)));
       }
     }
@@ -67,7 +69,25 @@ final class SampleText {
     return design;
   }
 
-  /** What stands alongside rows that are there already; empty texts are left blank. */
+  /** Returns what is typed in columns of the months, a text for each month. */
+  static Rows months(Map<Column, List<String>> columns) {
+    List<Column> which = List.copyOf(columns.keySet());
+    String[][] texts = new String[Climate.MONTH_NAMES.size()][which.size()];
+    for (int month = 0; month < texts.length; month++) {
+      for (int i = 0; i < which.size(); i++) {
+        texts[month][i] = columns.get(which.get(i)).get(month);
+      }
+    }
+    return new Rows(Sheets.MONTHS, which, texts);
+  }
+
+  /** Whether the rows are there before anything is typed, or come with those of another sheet. */
+  private static boolean standing(Design design, Rows sheet) {
+    return !(design.book().blueprint().table(sheet.table()).rows()
+        instanceof TableDefinition.Rows.Free);
+  }
+
+  /** What is typed in rows that are there already; empty texts are left blank. */
   private static List<Edit> typed(Edits edits, Rows sheet) {
     List<Edit> typed = new ArrayList<>();
     for (int row = 0; row < sheet.texts().length; row++) {

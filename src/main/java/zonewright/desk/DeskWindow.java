@@ -22,6 +22,7 @@ import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
 import zonewright.formula.Reference;
+import zonewright.sheet.Entry;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
@@ -77,7 +78,7 @@ final class DeskWindow {
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
-    handOver = new HandOver(open, shelf, errands, questions, messages);
+    handOver = new HandOver(open, shelf, errands, questions, messages, pictures::zone);
     pricing = new PricingDesk(open, errands, questions, messages);
     work = new UnsavedWork(open, messages, spare);
     keeper =

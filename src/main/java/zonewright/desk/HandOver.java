@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import zonewright.design.Design;
 import zonewright.handover.HandoverPages;
 import zonewright.sheet.BookSnapshot;
 import zonewright.trade.Sheets;
 import zonewright.workbook.KeptFile;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
@@ -22,14 +24,26 @@ final class HandOver {
   private final Errands errands;
   private final Questions questions;
   private final MessageBar messages;
+  private final Supplier<Optional<String>> zone;
 
+  /**
+   * Prepares.
+   *
+   * @param zone the name of the zone whose derivation is shown
+   */
   HandOver(
-      OpenDesign open, Shelf shelf, Errands errands, Questions questions, MessageBar messages) {
+      OpenDesign open,
+      Shelf shelf,
+      Errands errands,
+      Questions questions,
+      MessageBar messages,
+      Supplier<Optional<String>> zone) {
     this.open = open;
     this.shelf = shelf;
     this.errands = errands;
     this.questions = questions;
     this.messages = messages;
+    this.zone = zone;
   }
 
   /** Writes the whole pack. */
@@ -84,6 +98,7 @@ final class HandOver {
     }
     BookSnapshot snapshot = open.book().snapshot();
     var known = open.design().nights().known();
+    Optional<String> derived = zone.get();
     String name = file.getFileName().toString();
     errands.run(
         "Writing " + name + " …",
@@ -91,7 +106,9 @@ final class HandOver {
           Design design = Design.of(snapshot);
           known.ifPresent(design.nights()::learn);
           design.nights().plan();
-          List<String> left = new ArrayList<>(shelf.handOver(design, file, sheets, kept).notes());
+          List<String> left =
+              new ArrayList<>(
+                  shelf.handOver(design, file, new PackOrder(sheets, derived), kept).notes());
           sheets.forEach(
               sheet ->
                   sheet

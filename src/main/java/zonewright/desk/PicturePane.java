@@ -1,5 +1,9 @@
 package zonewright.desk;
 
+import zonewright.trade.Sheets;
+import zonewright.sheet.Entry;
+import zonewright.design.Facts;
+import java.util.Optional;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.awt.Component;
@@ -83,6 +87,18 @@ final class PicturePane extends JPanel {
     rows.put(place.column().table(), place.row());
   }
 
+  /** Returns the name of the zone a person was at last, or of the first. */
+  Optional<String> zone() {
+    Entry name = design.book().rows(Sheets.ZONES) == 0
+        ? Entry.BLANK
+        : design.book().entry(Facts.ZONE_NAME.reference(), rowIn(Sheets.ZONES));
+    return name instanceof Entry.Words words ? Optional.of(words.text()) : Optional.empty();
+  }
+
+  private int rowIn(String table) {
+    return Math.min(rows.getOrDefault(table, 0), design.book().rows(table) - 1);
+  }
+
   /** Shows the picture chosen for a sheet, of a design as it is now. */
   void show(Design of, String frontSheet) {
     design = of;
@@ -122,7 +138,7 @@ final class PicturePane extends JPanel {
       String word = design.book().blueprint().table(table).rowWord();
       return Drawing.saying(picture.name(), "There is no " + word + " yet.");
     }
-    return picture.of(design, Math.min(rows.getOrDefault(table, 0), count - 1));
+    return picture.of(design, rowIn(table));
   }
 
   private JPopupMenu menu() {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.KeptFile;
-import zonewright.workbook.pack.PackSheet;
+import zonewright.workbook.pack.PackOrder;
 
 /** Where designs are kept; called away from the window's thread. */
 interface Shelf {
@@ -41,8 +41,8 @@ interface Shelf {
    *
    * @param kept the file it came from; none where nothing of a person's own is to go along
    */
-  DesignFile.Written handOver(
-      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept) throws Refused;
+  DesignFile.Written handOver(Design design, Path file, PackOrder order, Optional<KeptFile> kept)
+      throws Refused;
 
   /** Reads a design. */
   Taken take(Path file) throws Refused;

@@ -1,14 +1,13 @@
 package zonewright.desk;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.KeptFile;
 import zonewright.workbook.ReadingReport;
-import zonewright.workbook.pack.PackSheet;
+import zonewright.workbook.pack.PackOrder;
 
 /** Keeps designs as workbooks. */
 final class WorkbookShelf implements Shelf {
@@ -23,9 +22,9 @@ final class WorkbookShelf implements Shelf {
 
   @Override
   public DesignFile.Written handOver(
-      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept) throws Refused {
+      Design design, Path file, PackOrder order, Optional<KeptFile> kept) throws Refused {
     try {
-      return DesignFile.write(design, file, sheets, kept);
+      return DesignFile.write(design, file, order, kept);
     } catch (DesignFileException problem) {
       throw new Refused(problem.getMessage(), problem);
     }

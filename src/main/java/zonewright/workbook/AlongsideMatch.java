@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import zonewright.sheet.Headings;
 import zonewright.sheet.Entry;
 
 /**

@@ -5,10 +5,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import zonewright.design.Design;
 import zonewright.workbook.kit.CellText;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
-import zonewright.workbook.pack.PackSheets;
 
 /** The design file: an .xlsx workbook, written and read. */
 public final class DesignFile {
@@ -58,8 +59,8 @@ public final class DesignFile {
    */
   public static Written save(Design design, Path file, Optional<KeptFile> kept)
       throws DesignFileException {
-    List<PackSheet> sheets = PackSheets.chosen(kept.map(KeptFile::sheets).orElse(List.of()));
-    return write(design, file, sheets, kept);
+    PackOrder order = PackOrder.again(design, kept.map(KeptFile::made).orElse(Set.of()));
+    return write(design, file, order, kept);
   }
 
   /**
@@ -67,22 +68,25 @@ public final class DesignFile {
    * nothing. It is a design file like any other, and those sheets are not read back. A sheet that
    * cannot be made of this design is left out; {@link PackSheet#lacks} says why.
    *
-   * @param sheets which sheets, such as {@link PackSheets#all} or {@link PackSheets#forClient}
+   * @param order which sheets
    * @param kept the file the design came from: what is a person's own in it goes into the new one;
    *     none for a new workbook
    * @throws DesignFileException with a sentence that says what to do, when the file is none that
    *     can be written now
    */
-  public static Written write(
-      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept)
+  public static Written write(Design design, Path file, PackOrder order, Optional<KeptFile> kept)
       throws DesignFileException {
+    if (order.zoneIn(design).isEmpty()) {
+      throw new DesignFileException(
+          "%s was not saved: there is no zone “%s”.".formatted(file, order.zone().orElse("")));
+    }
     Path name = file.getFileName();
     if (name == null || !name.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw new DesignFileException(
           "A design is saved as an .xlsx workbook; %s has another ending.".formatted(file));
     }
     try {
-      return DesignWriting.write(design, file, sheets, kept);
+      return DesignWriting.write(design, file, order, kept);
     } catch (CellText.TooLong problem) {
       throw new DesignFileException(
           "%s was not saved: %s".formatted(file, problem.getMessage()), problem);

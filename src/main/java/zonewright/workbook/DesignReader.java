@@ -20,12 +20,12 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Headings;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.ColumnFormulas;
-import zonewright.workbook.pack.PackSheets;
 
 /** Makes a design from a workbook: takes what was typed, calculates anew, and tells the rest. */
 final class DesignReader {
@@ -51,8 +51,7 @@ final class DesignReader {
     return new DesignFile.Opened(
         reader.design,
         new ReadingReport(reader.taken, reader.notes.all()),
-        new KeptFile(
-            content, reader.system, reader.rows, PackSheets.ofTitles(MadeSheets.in(workbook))));
+        new KeptFile(content, reader.system, reader.rows, MadeSheets.in(workbook)));
   }
 
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {

@@ -23,6 +23,7 @@ import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.Protection;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.pack.PackBook;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
 
 /** Makes the workbook of a design, in memory. */
@@ -35,7 +36,6 @@ final class DesignWorkbook {
 
   private static final int FORMAT = 1;
 
-  private final Design design;
   private final List<PackSheet> selection;
   private final PackBook pack;
   private final Book book;
@@ -51,15 +51,15 @@ final class DesignWorkbook {
       Design design,
       Styles styles,
       ColumnFormulas formulas,
-      List<PackSheet> selection) {
+      PackOrder order) {
     this.workbook = workbook;
-    this.design = design;
     this.styles = styles;
     this.formulas = formulas;
-    this.selection = selection.stream().filter(sheet -> sheet.lacks(design).isEmpty()).toList();
+    this.selection =
+        order.sheets().stream().filter(sheet -> sheet.lacks(design).isEmpty()).toList();
     this.book = design.book();
     this.blueprint = book.blueprint();
-    this.pack = new PackBook(design, styles, formulas, this::sheet);
+    this.pack = new PackBook(design, styles, formulas, order.zoneIn(design).orElse(0), this::sheet);
     this.project = pack.project();
     workbook.forEach(
         sheet ->
@@ -71,13 +71,13 @@ final class DesignWorkbook {
   /**
    * Returns the workbook of a design; whoever asks for it closes it.
    *
-   * @param selection the sheets beside the design's own, in their order
+   * @param order the sheets beside the design's own, in their order
    */
-  static XSSFWorkbook of(Design design, List<PackSheet> selection) {
+  static XSSFWorkbook of(Design design, PackOrder order) {
     XSSFWorkbook workbook = new XSSFWorkbook();
     ColumnFormulas formulas = new ColumnFormulas(design.book().blueprint(), design.book().system());
     DesignWorkbook made =
-        new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, selection);
+        new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, order);
     made.add(new Validations(design.book().system(), made.lists()), Set.of());
     workbook.setActiveSheet(0);
     return workbook;
@@ -89,8 +89,8 @@ final class DesignWorkbook {
       Design design,
       Styles styles,
       ColumnFormulas formulas,
-      List<PackSheet> selection) {
-    return new DesignWorkbook(workbook, design, styles, formulas, selection);
+      PackOrder order) {
+    return new DesignWorkbook(workbook, design, styles, formulas, order);
   }
 
   /** Returns a number that no table of the workbook has. */

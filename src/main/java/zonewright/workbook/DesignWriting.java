@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -16,7 +17,8 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.pack.PackSheet;
+import zonewright.workbook.kit.Quiet;
+import zonewright.workbook.pack.PackOrder;
 
 /** Writes a design into a copy of the file it came from, or into a new one. */
 final class DesignWriting {
@@ -26,20 +28,26 @@ final class DesignWriting {
       "Sheets and columns of your own could not be carried over into the new file; they are in the last version, which stands"
           + " beside it.";
 
+  static {
+    Quiet.please();
+  }
+
   private DesignWriting() {}
 
   static DesignFile.Written write(
-      Design design, Path file, List<PackSheet> sheets, Optional<KeptFile> kept)
+      Design design, Path file, PackOrder order, Optional<KeptFile> kept)
       throws IOException, DesignFileException {
     if (kept.isPresent()) {
-      Optional<KeptFile> made = inPlace(design, kept.get(), sheets);
+      Optional<KeptFile> made = inPlace(design, kept.get(), order);
       if (made.isPresent()) {
         SafeSave.replace(file, stream -> stream.write(made.get().content()));
         return new DesignFile.Written(made.get(), List.of());
       }
     }
     ByteArrayOutputStream content = new ByteArrayOutputStream();
-    try (XSSFWorkbook workbook = DesignWorkbook.of(design, sheets)) {
+    Set<String> titles;
+    try (XSSFWorkbook workbook = DesignWorkbook.of(design, order)) {
+      titles = MadeSheets.in(workbook);
       workbook.write(content);
     }
     SafeSave.replace(file, content::writeTo);
@@ -48,17 +56,19 @@ final class DesignWriting {
       rows.put(table.id(), KeptRows.fresh(design.book(), table));
     }
     return new DesignFile.Written(
-        new KeptFile(content.toByteArray(), design.book().system(), rows, sheets),
+        new KeptFile(content.toByteArray(), design.book().system(), rows, titles),
         kept.isPresent() ? List.of(MADE_ANEW) : List.of());
   }
 
   /** Returns the copy, read back and found to hold the design; nothing where that fails. */
-  private static Optional<KeptFile> inPlace(Design design, KeptFile kept, List<PackSheet> sheets) {
+  private static Optional<KeptFile> inPlace(Design design, KeptFile kept, PackOrder order) {
     ByteArrayOutputStream content = new ByteArrayOutputStream();
     Map<String, Map<Long, Integer>> rows;
+    Set<String> titles;
     try {
-      InPlace.Made made = InPlace.of(design, kept, sheets);
+      InPlace.Made made = InPlace.of(design, kept, order);
       try (XSSFWorkbook workbook = made.workbook()) {
+        titles = MadeSheets.in(workbook);
         workbook.write(content);
         rows = made.rows();
       }
@@ -69,7 +79,7 @@ final class DesignWriting {
           return Optional.empty();
         }
       }
-      return Optional.of(new KeptFile(content.toByteArray(), design.book().system(), rows, sheets));
+      return Optional.of(new KeptFile(content.toByteArray(), design.book().system(), rows, titles));
     } catch (CellText.TooLong sentence) {
       throw sentence;
     } catch (IOException | DesignFileException | RuntimeException problem) {

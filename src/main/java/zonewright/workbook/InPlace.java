@@ -24,7 +24,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.Styles;
-import zonewright.workbook.pack.PackSheet;
+import zonewright.workbook.pack.PackOrder;
 
 /**
  * Writes a design into a copy of the file it came from: what is ours is brought up to date where it
@@ -52,11 +52,11 @@ final class InPlace {
   record Made(XSSFWorkbook workbook, Map<String, Map<Long, Integer>> rows) {}
 
   /** Returns the copy with the design in it. */
-  static Made of(Design design, KeptFile kept, List<PackSheet> selection) throws IOException {
+  static Made of(Design design, KeptFile kept, PackOrder order) throws IOException {
     XSSFWorkbook workbook = opened(kept.content());
     try {
       InPlace update = new InPlace(design, kept, workbook);
-      update.all(selection);
+      update.all(order);
       return new Made(workbook, update.rows);
     } catch (RuntimeException | Error problem) {
       workbook.close();
@@ -90,7 +90,7 @@ final class InPlace {
     return all;
   }
 
-  private void all(List<PackSheet> selection) {
+  private void all(PackOrder order) {
     workbook.setWorkbookType(XSSFWorkbookType.XLSX);
     workbook.setCellFormulaValidation(false);
     String front = workbook.getSheetName(workbook.getActiveSheetIndex());
@@ -119,7 +119,7 @@ final class InPlace {
     singles.values().forEach(SingleUpdate::clearOurs);
     found.values().forEach(TableUpdate::clearOurs);
     found.forEach((id, update) -> rows.put(id, update.write(kept.rows(id))));
-    DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, formulas, selection);
+    DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, formulas, order);
     Map<String, String> lists = whole.lists();
     found.forEach((id, update) -> lists.put(id, update.nameCells()));
     Validations validations = new Validations(book.system(), lists);
@@ -129,7 +129,7 @@ final class InPlace {
     Set<String> there = new LinkedHashSet<>(found.keySet());
     there.addAll(singles.keySet());
     whole.add(validations, there);
-    back(gone, selection);
+    back(gone, order);
     for (TableDefinition table : book.blueprint().tables()) {
       rows.computeIfAbsent(table.id(), any -> KeptRows.fresh(book, table));
     }
@@ -138,10 +138,10 @@ final class InPlace {
   }
 
   /** Puts sheets made anew where they stood, and new ones that lead to the front. */
-  private void back(Map<String, Integer> gone, List<PackSheet> selection) {
+  private void back(Map<String, Integer> gone, PackOrder order) {
     for (String title : MadeSheets.in(workbook)) {
       boolean leads =
-          selection.stream().anyMatch(sheet -> sheet.leads() && sheet.title().equals(title));
+          order.sheets().stream().anyMatch(sheet -> sheet.leads() && sheet.title().equals(title));
       if (leads && !gone.containsKey(title)) {
         workbook.setSheetOrder(title, 0);
       }

@@ -1,9 +1,8 @@
 package zonewright.workbook;
 
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import zonewright.units.UnitSystem;
-import zonewright.workbook.pack.PackSheet;
 
 /**
  * The file a design came from, kept beside the design: what is a person's own in it goes into the
@@ -13,7 +12,7 @@ public final class KeptFile {
   private final byte[] content;
   private final UnitSystem system;
   private final Map<String, Map<Long, Integer>> rows;
-  private final List<PackSheet> sheets;
+  private final Set<String> made;
 
   /**
    * Keeps a file.
@@ -22,17 +21,14 @@ public final class KeptFile {
    * @param system the unit system it is in
    * @param rows by the identifier of a table, in which row of its sheet each row of the design
    *     stands
-   * @param sheets the sheets that stand in it beside the design's own
+   * @param made the titles of the sheets that were made beside the design's own
    */
   KeptFile(
-      byte[] content,
-      UnitSystem system,
-      Map<String, Map<Long, Integer>> rows,
-      List<PackSheet> sheets) {
+      byte[] content, UnitSystem system, Map<String, Map<Long, Integer>> rows, Set<String> made) {
     this.content = content;
     this.system = system;
     this.rows = Map.copyOf(rows);
-    this.sheets = List.copyOf(sheets);
+    this.made = Set.copyOf(made);
   }
 
   byte[] content() {
@@ -43,9 +39,9 @@ public final class KeptFile {
     return system;
   }
 
-  /** Returns the sheets that stand in it beside the design's own. */
-  List<PackSheet> sheets() {
-    return sheets;
+  /** Returns the titles of the sheets that were made beside the design's own. */
+  Set<String> made() {
+    return made;
   }
 
   /** Returns the rows of a table's sheet by the identity of the design's rows. */

@@ -5,8 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -29,13 +27,6 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableFormula;
 final class RowArrangement {
   /** Where comments wait while rows move; no table reaches so far down. */
   private static final int ASIDE = 900_000;
-
-  /** The library warns of each function newer than itself, and then leaves it as it stands. */
-  private static final Logger PARSER = Logger.getLogger("org.apache.poi.ss.formula.FormulaParser");
-
-  static {
-    PARSER.setLevel(Level.SEVERE);
-  }
 
   private final XSSFSheet sheet;
   private final int first;

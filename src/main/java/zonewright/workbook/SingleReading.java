@@ -10,6 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Headings;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;

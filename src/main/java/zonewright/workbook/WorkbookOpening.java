@@ -2,22 +2,24 @@ package zonewright.workbook;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Enumeration;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
-import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.workbook.kit.Quiet;
 
 /** Opens a workbook with care: right kind, whole, of bearable size; nothing in it is run. */
 final class WorkbookOpening {
@@ -27,7 +29,17 @@ final class WorkbookOpening {
   /** No file is opened that unpacks to more: 2 GB. */
   private static final long LARGEST_UNPACKED = 2L << 30;
 
+  /** No workbook of more cells is opened: thrice what 10,000 zones take, about 1 GB in memory. */
+  static final long MOST_CELLS = 2_000_000;
+
+  /** No workbook of more rows is opened. */
+  static final long MOST_ROWS = 300_000;
+
+  private static final byte[] ROW = "<row".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] CELL = "<c ".getBytes(StandardCharsets.US_ASCII);
+
   static {
+    Quiet.please();
     // A column of like formulas packs a hundredfold and more, so the ratio tells nothing here; the
     // sizes do.
     ZipSecureFile.setMinInflateRatio(0);
@@ -49,13 +61,8 @@ final class WorkbookOpening {
       byte[] content = Files.readAllBytes(path);
       opened = OPCPackage.open(path.toFile(), PackageAccess.READ);
       return use.of(new XSSFWorkbook(opened), macros, content);
-    } catch (POIXMLException
-        | OpenXML4JException
-        | OpenXML4JRuntimeException
-        | IOException
-        | IllegalArgumentException
-        | IllegalStateException
-        | IndexOutOfBoundsException problem) {
+    } catch (OpenXML4JException | IOException | RuntimeException | StackOverflowError problem) {
+      // A damaged part can fail in any way; whatever it is, the file is not read.
       String said = String.valueOf(problem.getMessage());
       throw new DesignFileException(
           said.contains("Strict")
@@ -110,6 +117,44 @@ final class WorkbookOpening {
     }
   }
 
+  /** Refuses a workbook of too many rows or cells, empty ones with a format among them. */
+  private static void counted(Path path, ZipFile zip) throws IOException, DesignFileException {
+    long rows = 0;
+    long cells = 0;
+    for (ZipEntry part : Collections.list(zip.entries())) {
+      if (!part.getName().startsWith("xl/worksheets/") || part.getName().contains("_rels")) {
+        continue;
+      }
+      try (InputStream stream = zip.getInputStream(part)) {
+        byte[] block = new byte[1 << 16];
+        long read = 0;
+        for (int length; (length = stream.read(block)) >= 0; ) {
+          read += length;
+          rows += count(block, length, ROW);
+          cells += count(block, length, CELL);
+          if (read > LARGEST_UNPACKED || rows > MOST_ROWS || cells > MOST_CELLS) {
+            throw new DesignFileException(
+                "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
+                    .formatted(path, MOST_ROWS, MOST_CELLS));
+          }
+        }
+      }
+    }
+  }
+
+  /** How often a word stands in a block; the few cut in two by its end do not matter. */
+  private static long count(byte[] block, int length, byte[] word) {
+    long count = 0;
+    for (int i = 0; i + word.length <= length; i++) {
+      int j = 0;
+      while (j < word.length && block[i + j] == word[j]) {
+        j++;
+      }
+      count += j == word.length ? 1 : 0;
+    }
+    return count;
+  }
+
   private static String older(Path path) throws IOException {
     try (POIFSFileSystem files = new POIFSFileSystem(path.toFile(), true)) {
       if (files.getRoot().hasEntryCaseInsensitive("EncryptedPackage")) {
@@ -151,8 +196,9 @@ final class WorkbookOpening {
       if (zip.getEntry("[Content_Types].xml") == null || zip.getEntry("xl/workbook.xml") == null) {
         throw new DesignFileException("%s is not an .xlsx workbook.".formatted(path));
       }
+      counted(path, zip);
       return macros;
-    } catch (ZipException problem) {
+    } catch (ZipException | IllegalArgumentException problem) {
       throw new DesignFileException(damaged(path), problem);
     }
   }

@@ -26,6 +26,7 @@ class FloorsTest {
     "zonewright.audit..",
     "zonewright.help..",
     "zonewright.handover..",
+    "zonewright.exchange..",
     "zonewright.workbook..",
     "zonewright.recovery..",
     "zonewright.desk..",
@@ -121,6 +122,7 @@ class FloorsTest {
         .resideInAnyPackage(
             "zonewright.audit..",
             "zonewright.help..",
+            "zonewright.exchange..",
             "zonewright.workbook..",
             "zonewright.desk..",
             "zonewright.command..")

@@ -156,6 +156,71 @@ class BadFilesTest {
   }
 
   @Test
+  void aMillionEmptyRowsAreNotOpened() throws IOException, DesignFileException {
+    String rows = "<row r=\"1\"><c r=\"A1\" s=\"1\"/></row>".repeat(1000);
+    Path file = folder.resolve("rows.xlsx");
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      for (String part : new String[] {"[Content_Types].xml", "xl/workbook.xml"}) {
+        zip.putNextEntry(new ZipEntry(part));
+        zip.closeEntry();
+      }
+      zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
+      for (int i = 0; i < 1000; i++) {
+        zip.write(rows.getBytes(StandardCharsets.UTF_8));
+      }
+      zip.closeEntry();
+    }
+    refused(file, "rows", "delete what is not needed");
+  }
+
+  @Test
+  void seventeenSheetsOfAPersonsOwnAndAnExternalLinkAreLeftAlone() throws Exception {
+    Path file = folder.resolve("many.xlsx");
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(demo()));
+        OutputStream stream = Files.newOutputStream(file)) {
+      workbook.setCellFormulaValidation(false);
+      for (int i = 1; i <= 17; i++) {
+        workbook.createSheet("Mine " + i).createRow(0).createCell(0).setCellFormula("A1+1");
+      }
+      workbook
+          .getSheet("Mine 1")
+          .createRow(1)
+          .createCell(0)
+          .setCellFormula("WEBSERVICE(\"http://localhost:1/x\")");
+      workbook.getSheet("Mine 1").createRow(2).createCell(0).setCellFormula("cmd|'/c x'!A0");
+      workbook.write(stream);
+    }
+    DesignFile.Opened opened = DesignFile.read(file);
+    assertThat(Designs.zones(opened.design())).isEqualTo(12);
+    assertThat(opened.report().notes()).hasSize(17);
+  }
+
+  @Test
+  void entitiesInXmlAreNotFetched() throws Exception {
+    Path secret = Files.writeString(folder.resolve("secret.txt"), "the secret");
+    Path file = folder.resolve("entity.xlsx");
+    try (java.util.zip.ZipFile whole = new java.util.zip.ZipFile(demo().toFile());
+        ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      for (ZipEntry part : java.util.Collections.list(whole.entries())) {
+        zip.putNextEntry(new ZipEntry(part.getName()));
+        byte[] content = whole.getInputStream(part).readAllBytes();
+        if (part.getName().equals("xl/sharedStrings.xml")) {
+          String text = new String(content, StandardCharsets.UTF_8);
+          int start = text.indexOf("<sst");
+          String entity = "<!DOCTYPE x [<!ENTITY e SYSTEM \"" + secret.toUri() + "\">]>";
+          content =
+              (text.substring(0, start) + entity + text.substring(start))
+                  .replaceFirst("Library garden", "&e;")
+                  .getBytes(StandardCharsets.UTF_8);
+        }
+        zip.write(content);
+        zip.closeEntry();
+      }
+    }
+    refused(file, "damaged");
+  }
+
+  @Test
   void macrosAreNeitherRunNorTaken() throws DesignFileException, IOException {
     Path file = demo();
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));

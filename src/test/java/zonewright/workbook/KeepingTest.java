@@ -191,7 +191,7 @@ class KeepingTest {
                   .getSheetConditionalFormatting()
                   .getNumConditionalFormattings(),
               workbook.getPackage().getParts().size(),
-              workbook.getNumCellStyles() / 5);
+              workbook.getNumCellStyles());
     } catch (org.apache.poi.openxml4j.exceptions.InvalidFormatException problem) {
       throw new IOException(problem);
     }

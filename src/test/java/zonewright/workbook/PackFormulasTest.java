@@ -21,6 +21,7 @@ import zonewright.design.Design;
 import zonewright.spreadsheet.CachedResults;
 import zonewright.spreadsheet.SpreadsheetProgram;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheets;
 
 /** An independent spreadsheet program gets from the pack's formulas what the pack shows. */
@@ -43,7 +44,7 @@ class PackFormulasTest {
     SpreadsheetProgram.require();
     Path file = folder.resolve("pack.xlsx");
     Path stripped = folder.resolve("stripped.xlsx");
-    DesignFile.write(design, file, PackSheets.all(), Optional.empty());
+    DesignFile.write(design, file, PackOrder.of(PackSheets.all()), Optional.empty());
     CachedResults.strip(file, stripped);
     Path answer = SpreadsheetProgram.recalculate(stripped, folder);
     List<String> wrong = new ArrayList<>();

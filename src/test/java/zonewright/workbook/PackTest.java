@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import zonewright.design.Design;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.pack.Audience;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
@@ -31,7 +32,7 @@ class PackTest {
 
   private Path written(Design design, List<PackSheet> sheets) throws DesignFileException {
     Path file = folder.resolve("pack.xlsx");
-    DesignFile.write(design, file, sheets, Optional.empty());
+    DesignFile.write(design, file, PackOrder.of(sheets), Optional.empty());
     return file;
   }
 

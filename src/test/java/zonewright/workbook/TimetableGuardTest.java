@@ -29,7 +29,7 @@ class TimetableGuardTest {
     Path file = folder.resolve("pack.xlsx");
     List<PackSheet> sheets =
         PackSheets.all().stream().filter(sheet -> sheet.word().equals("timetable")).toList();
-    DesignFile.write(Designs.demo(UnitSystem.US), file, sheets);
+    DesignFile.write(Designs.demo(UnitSystem.US), file, sheets, java.util.Optional.empty());
     return file;
   }
 

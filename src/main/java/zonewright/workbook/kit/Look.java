@@ -15,6 +15,8 @@ public enum Look {
   /** A formula that may be typed over. */
   DEFAULT("FFFAEB", "5B5337", 10, false, true, false),
   CALCULATED(null, "1F2A26", 10, false, false, false),
+  /** A result that counts: a sum, the outcome of a step. */
+  TOTAL("E8EFEA", "24443C", 10, true, false, false),
   TABLE(null, "1F2A26", 9, false, false, false),
   SMALL(null, "6B746F", 8, false, false, true),
   PLAIN(null, "1F2A26", 10, false, false, true),

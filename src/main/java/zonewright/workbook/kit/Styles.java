@@ -19,6 +19,10 @@ import zonewright.units.UnitSystem;
 /** Cell styles, each made once. */
 public final class Styles {
   private static final String TYPEFACE = "Arial";
+
+  /** An indention no cell of ours has. */
+  private static final short MARK = 13;
+
   private static final String LINE = "D9DEDA";
 
   private final XSSFWorkbook workbook;
@@ -44,7 +48,13 @@ public final class Styles {
       usual.setFontName(TYPEFACE);
       usual.setFontHeightInPoints((short) Look.CALCULATED.points);
     }
-    return new Styles(workbook);
+    Styles styles = new Styles(workbook);
+    for (int i = 1; i < workbook.getNumCellStyles(); i++) {
+      if (marked(workbook.getCellStyleAt(i))) {
+        styles.spare = workbook.getCellStyleAt(i);
+      }
+    }
+    return styles;
   }
 
   /** Returns a style for words. */
@@ -78,10 +88,22 @@ public final class Styles {
     for (int i = 0; i < workbook.getNumCellStyles(); i++) {
       if (i != made.getIndex() && looks(workbook.getCellStyleAt(i)).equals(looks)) {
         spare = made;
+        mark(spare);
         return workbook.getCellStyleAt(i);
       }
     }
     return made;
+  }
+
+  /** The spare is left so that the next writing of the same file knows it. */
+  private void mark(XSSFCellStyle style) {
+    style.cloneStyleFrom(workbook.getCellStyleAt(0));
+    style.setHidden(true);
+    style.setIndention(MARK);
+  }
+
+  private static boolean marked(XSSFCellStyle style) {
+    return style.getHidden() && style.getIndention() == MARK;
   }
 
   private static String looks(XSSFCellStyle style) {
@@ -109,7 +131,11 @@ public final class Styles {
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
       style.setFillForegroundColor(colour(look.fill));
     }
-    if (look.typed() || look == Look.CALCULATED || look == Look.TABLE || look == Look.NAME) {
+    if (look.typed()
+        || look == Look.CALCULATED
+        || look == Look.TOTAL
+        || look == Look.TABLE
+        || look == Look.NAME) {
       XSSFColor line = colour(LINE);
       style.setBorderBottom(BorderStyle.THIN);
       style.setBottomBorderColor(line);

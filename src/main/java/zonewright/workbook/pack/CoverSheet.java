@@ -74,14 +74,17 @@ final class CoverSheet implements PackSheet {
     page.title(book.project(), "Landscape irrigation, zone by zone, in " + system.words() + ".");
     page.band("The project");
     for (Column fact : FACTS) {
-      page.words(0, fact.name(), Look.NAME).live(1, fact, 0, Look.PLAIN).next();
+      page.words(0, fact.name(), Look.NAME)
+          .live(1, fact, 0, Look.PLAIN)
+          .reaching(1, book.live().result(fact, 0).words(), Look.PLAIN)
+          .next();
     }
     page.words(0, "Zones", Look.NAME)
         .formula(
             1,
             "COUNTA(" + book.live().all(Facts.ZONE_NAME) + ")",
             design.book().rows(Sheets.ZONES),
-            "0",
+            "General",
             Look.PLAIN)
         .next();
     page.next().band("What it comes to");
@@ -107,7 +110,7 @@ final class CoverSheet implements PackSheet {
     for (Finding finding : findings.subList(0, Math.min(MOST_FINDINGS, findings.size()))) {
       Look look = finding.severity() == Severity.NOTE ? Look.PLAIN : Look.CAUTION;
       String cure = finding.cure().isEmpty() ? "" : ". To do: " + finding.cure();
-      page.words(0, finding.severity().word() + ": " + where(finding), look)
+      page.words(0, where(finding), look)
           .across(1, CellText.shortened(finding.sentence() + cure, 600), look);
     }
     if (findings.size() > MOST_FINDINGS) {
@@ -118,7 +121,8 @@ final class CoverSheet implements PackSheet {
   }
 
   private static String where(Finding finding) {
-    return CellText.shortened(
-        finding.where().isEmpty() ? finding.column().name() : finding.where(), 60);
+    String place = finding.where().isEmpty() ? finding.column().name() : finding.where();
+    String plain = place.endsWith(":") ? place.substring(0, place.length() - 1) : place;
+    return CellText.shortened(plain, 40) + " (" + finding.severity().word() + ")";
   }
 }

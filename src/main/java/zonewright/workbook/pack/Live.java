@@ -60,7 +60,7 @@ public final class Live {
             ? text.text()
             : outcome instanceof Outcome.NotApplicable not
                 ? not.shown()
-                : outcome instanceof Outcome.Blank ? "" : "not known yet";
+                : outcome instanceof Outcome.Blank ? "" : "–";
     return new Result(Double.NaN, words);
   }
 

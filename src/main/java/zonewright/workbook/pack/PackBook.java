@@ -16,24 +16,36 @@ public final class PackBook {
   private final Styles styles;
   private final ColumnFormulas formulas;
   private final Function<String, XSSFSheet> maker;
+  private final int zone;
   private final List<XSSFSheet> made = new ArrayList<>();
 
   /**
    * Prepares for one workbook.
    *
+   * @param zone the zone whose derivation is shown, counted from 0
    * @param maker makes a sheet of a title that is free
    */
   public PackBook(
-      Design design, Styles styles, ColumnFormulas formulas, Function<String, XSSFSheet> maker) {
+      Design design,
+      Styles styles,
+      ColumnFormulas formulas,
+      int zone,
+      Function<String, XSSFSheet> maker) {
     this.design = design;
     this.styles = styles;
     this.formulas = formulas;
+    this.zone = zone;
     this.maker = maker;
   }
 
   /** Returns the design. */
   public Design design() {
     return design;
+  }
+
+  /** Returns the zone whose derivation is shown, counted from 0. */
+  public int zone() {
+    return zone;
   }
 
   /** Returns what the project is called, or words that say it has no name. */

@@ -18,6 +18,10 @@ public final class PackSheets {
           new ProposalSheet(),
           new RetrofitSheet(),
           new EstimateSheet(),
+          new YearSheet(),
+          new BudgetSheet(),
+          new WorkingSheet(),
+          new SourcesSheet(),
           new AboutSheet());
 
   private PackSheets() {}

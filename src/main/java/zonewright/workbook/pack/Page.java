@@ -144,6 +144,17 @@ public final class Page {
     }
   }
 
+  /** Lets a cell of words reach to the right edge, as high as it needs. */
+  public Page reaching(int from, String words, Look look) {
+    int width = 0;
+    for (int i = from; i < widths.length; i++) {
+      width += widths[i];
+    }
+    sheet.addMergedRegion(new CellRangeAddress(row, row, from, widths.length - 1));
+    fit(words, width, look);
+    return this;
+  }
+
   /** Writes a number in a format such as {@link Styles#format}. */
   public Page number(int column, double value, String format, Look look) {
     XSSFCell cell = cellAt(column);
@@ -197,7 +208,10 @@ public final class Page {
     cell.setCellStyle(styles.of(look, Styles.format(shown, system())));
     // A reference to an empty cell counts as 0 elsewhere; as words it stays empty.
     cell.setCellFormula(
-        number ? "IF(%s=\"\",\"\",%s)".formatted(reference, reference) : reference + "&\"\"");
+        number
+            ? "IF(ISNUMBER(%1$s),%1$s,IF(LEFT(%1$s,6)=\"needs \",\"–\",%1$s&\"\"))"
+                .formatted(reference)
+            : reference + "&\"\"");
     if (Double.isNaN(result.number())) {
       cell.setCellValue(CellText.encoded(result.words()));
     } else {
@@ -212,6 +226,12 @@ public final class Page {
     if (present.getHeightInPoints() < points || !present.getCTRow().isSetHt()) {
       present.setHeightInPoints(points);
     }
+    return this;
+  }
+
+  /** Makes all of it fit on one page of paper. */
+  public Page onOnePage() {
+    sheet.getPrintSetup().setFitHeight((short) 1);
     return this;
   }
 

@@ -1,4 +1,4 @@
-package zonewright.workbook;
+package zonewright.sheet;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,31 +8,30 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import zonewright.sheet.Column;
-import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
 /** Finds the columns of a table in a row of headings, in any order and either unit system. */
-final class Headings {
+public final class Headings {
   private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*\\(([^()]*)\\)");
 
   /** Where a column stands in the sheet and which unit its heading names. */
-  record Found(int position, Unit unit, boolean unitKnown) {}
+  public record Found(int position, Unit unit, boolean unitKnown) {}
 
   private final TableDefinition table;
   private final UnitSystem system;
   private final Map<Column, Found> found = new LinkedHashMap<>();
   private final List<Integer> unknown = new ArrayList<>();
 
-  Headings(TableDefinition table, UnitSystem system) {
+  /** Prepares for one table; headings without a unit are taken in the unit system given. */
+  public Headings(TableDefinition table, UnitSystem system) {
     this.table = table;
     this.system = system;
   }
 
   /** Takes a heading; returns the column it means. */
-  Optional<Column> take(int position, String heading) {
+  public Optional<Column> take(int position, String heading) {
     String plain = plain(heading);
     for (Column column : table.columns()) {
       if (found.containsKey(column)) {
@@ -77,17 +76,17 @@ final class Headings {
   }
 
   /** Returns the columns found. */
-  Map<Column, Found> found() {
+  public Map<Column, Found> found() {
     return found;
   }
 
   /** Returns the positions of headings that mean no column. */
-  List<Integer> unknown() {
+  public List<Integer> unknown() {
     return unknown;
   }
 
   /** Returns a heading so that capitals and spaces do not matter. */
-  static String plain(String heading) {
+  public static String plain(String heading) {
     return heading.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
   }
 }

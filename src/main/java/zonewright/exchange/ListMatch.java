@@ -1,0 +1,198 @@
+package zonewright.exchange;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entries;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Headings;
+import zonewright.sheet.Nearest;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.QuantityKind;
+import zonewright.units.Unit;
+import zonewright.units.Units;
+
+/** Which column of a list goes into which column of a table, and the rows that come of it. */
+public final class ListMatch {
+  private final Book book;
+  private final TableDefinition table;
+  private final ForeignList list;
+  private final Map<Integer, Column> columns = new LinkedHashMap<>();
+  private final Map<Integer, Headings.Found> found = new LinkedHashMap<>();
+
+  /**
+   * Matches by name: capitals, spaces and the unit in parentheses do not matter.
+   *
+   * @param table identifier of a table that may have any number of rows
+   */
+  public ListMatch(Book book, String table, ForeignList list) {
+    this.book = book;
+    this.table = book.blueprint().table(table);
+    this.list = list;
+    Headings headings = new Headings(this.table, book.system());
+    for (int i = 0; i < list.headings().size(); i++) {
+      int at = i;
+      headings
+          .take(i, list.headings().get(i))
+          .filter(Column::takesEntries)
+          .ifPresent(
+              column -> {
+                columns.put(at, column);
+                found.put(at, headings.found().get(column));
+              });
+    }
+  }
+
+  /** Returns the column a column of the list goes into; nothing where it goes nowhere yet. */
+  public Optional<Column> target(int position) {
+    return Optional.ofNullable(columns.get(position));
+  }
+
+  /** Lets a column of the list go into a column of the table, in place of what went there. */
+  public void set(int position, Column column) {
+    columns.values().removeIf(column::equals);
+    columns.put(position, column);
+    found.remove(position);
+  }
+
+  /** Lets a column of the list go nowhere. */
+  public void leave(int position) {
+    columns.remove(position);
+  }
+
+  /** Returns the position of a heading of the list; capitals and spaces do not matter. */
+  public OptionalInt position(String heading) {
+    for (int i = 0; i < list.headings().size(); i++) {
+      if (Headings.plain(list.headings().get(i)).equals(Headings.plain(heading))) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** Returns the columns a person types into, to choose from. */
+  public List<Column> choices() {
+    return table.inputs();
+  }
+
+  /** Returns the columns of the table that are most like a heading, the likeliest first. */
+  public List<Column> suggestions(int position) {
+    String plain = list.headings().get(position).replaceAll("\\s*\\([^()]*\\)\\s*$", "");
+    List<String> names = table.inputs().stream().map(Column::name).toList();
+    return Nearest.to(plain, names, 3).stream()
+        .map(name -> table.inputs().get(names.indexOf(name)))
+        .toList();
+  }
+
+  /** Returns the positions of columns that hold something and go nowhere. */
+  public List<Integer> unmatched() {
+    List<Integer> unmatched = new ArrayList<>();
+    for (int i = 0; i < list.headings().size(); i++) {
+      int at = i;
+      boolean holds = list.rows().stream().anyMatch(row -> !row.get(at).isBlank());
+      if (!columns.containsKey(i) && holds) {
+        unmatched.add(i);
+      }
+    }
+    return unmatched;
+  }
+
+  /**
+   * What comes of a list.
+   *
+   * @param edit the edit that puts its rows below those that are there
+   * @param rows how many rows it adds
+   * @param notes what was read in another way than it stands, or cannot be read, each a sentence
+   */
+  public record Taken(Edit edit, int rows, List<String> notes) {
+    public Taken {
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /** Returns what comes of the list as it is matched now. */
+  public Taken taken() {
+    List<String> notes = new ArrayList<>(list.notes());
+    List<List<Entry>> rows = new ArrayList<>();
+    for (int i = 0; i < list.rows().size(); i++) {
+      List<String> cells = list.rows().get(i);
+      List<Entry> entries = new ArrayList<>();
+      for (Column column : table.columns()) {
+        entries.add(Entry.BLANK);
+        for (Map.Entry<Integer, Column> each : columns.entrySet()) {
+          if (each.getValue().equals(column)) {
+            entries.set(
+                entries.size() - 1,
+                entry(column, each.getKey(), cells.get(each.getKey()), i + 2, notes));
+          }
+        }
+      }
+      rows.add(entries);
+    }
+    Edit edit =
+        new Edit.Several(
+            "list of %s rows".formatted(rows.size()),
+            List.of(new Edits(book).appended(table.id(), rows)));
+    return new Taken(edit, rows.size(), notes);
+  }
+
+  private Entry entry(Column column, int position, String text, int line, List<String> notes) {
+    if (column.content() != Column.Content.NUMBER) {
+      return Entries.read(column, unguarded(text), book.system());
+    }
+    String number = list.decimalComma() ? withPoint(text.strip()) : text.strip();
+    Entry entry = Entries.read(column, inUnit(column, position, number), book.system());
+    if (entry instanceof Entry.Unreadable unreadable) {
+      notes.add(
+          "Line %s, %s: %s; kept as it stands."
+              .formatted(line, list.headings().get(position), unreadable.problem()));
+    }
+    return entry;
+  }
+
+  /** A plain number has the unit its heading names. */
+  private String inUnit(Column column, int position, String number) {
+    Optional<Unit> unit = unit(column, position);
+    return unit.isPresent() && number.matches("-?[\\d.,]+")
+        ? number + " " + unit.get().symbol()
+        : number;
+  }
+
+  private Optional<Unit> unit(Column column, int position) {
+    Headings.Found known = found.get(position);
+    if (known != null && known.unitKnown()) {
+      boolean percent = list.headings().get(position).contains("%");
+      return column.kind().percent() && percent
+          ? Optional.of(Units.PERCENT)
+          : Optional.of(known.unit()).filter(unit -> !unit.symbol().isEmpty());
+    }
+    String heading = list.headings().get(position);
+    int open = heading.lastIndexOf('(');
+    int close = heading.lastIndexOf(')');
+    QuantityKind kind = column.kind();
+    return open < 0 || close < open
+        ? Optional.empty()
+        : Units.named(heading.substring(open + 1, close))
+            .filter(unit -> unit.dimension().equals(kind.unit(book.system()).dimension()));
+  }
+
+  private static String withPoint(String text) {
+    return text.matches("-?[\\d.]*,?\\d+\\D*")
+        ? text.replaceAll("\\.(?=\\d{3})", "").replace(',', '.')
+        : text;
+  }
+
+  /** Takes off the apostrophe that keeps spreadsheet programs from calculating words. */
+  private static String unguarded(String text) {
+    return text.length() > 1 && text.charAt(0) == '\'' && "=+-@".indexOf(text.charAt(1)) >= 0
+        ? text.substring(1)
+        : text;
+  }
+}

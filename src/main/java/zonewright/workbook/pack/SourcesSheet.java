@@ -1,0 +1,87 @@
+package zonewright.workbook.pack;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import zonewright.design.IrrigationSheets;
+import zonewright.formula.ReferenceTable;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.Look;
+
+/** Where equations and figures come from, and what each source is worth. */
+final class SourcesSheet implements PackSheet {
+  @Override
+  public String word() {
+    return "sources";
+  }
+
+  @Override
+  public String title() {
+    return "Sources";
+  }
+
+  @Override
+  public String about() {
+    return "Where equations and figures come from, and what each source is worth.";
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.CLIENT;
+  }
+
+  @Override
+  public void write(PackBook book) {
+    Page page = book.page(title(), true, 62, 68);
+    page.title(
+        "Sources",
+        "“Verified” was read in the source itself, “secondary” in a work that quotes it; “from memory” and “common practice” have"
+            + " to be checked before anything rests on them.");
+    page.band("Equations and defaults");
+    page.headings("Source", "What rests on it");
+    equations().forEach((source, columns) -> line(page, source, String.join(", ", columns)));
+    page.next().band("Tables of the trade");
+    page.headings("Source", "Rows, and what they are worth");
+    for (ReferenceTable table : IrrigationSheets.referenceTables()) {
+      rows(table).forEach((source, rows) -> line(page, table.name() + ": " + source, rows));
+    }
+  }
+
+  private static void line(Page page, String source, String what) {
+    page.words(0, source, Look.PLAIN).words(1, what, Look.SMALL).next();
+  }
+
+  private static Map<String, List<String>> equations() {
+    Map<String, List<String>> sources = new LinkedHashMap<>();
+    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+      for (Column column : table.columns()) {
+        if (!column.source().isEmpty()) {
+          sources
+              .computeIfAbsent(column.source(), any -> new ArrayList<>())
+              .add(column.name() + " (" + table.title() + ")");
+        }
+      }
+    }
+    return sources;
+  }
+
+  private static Map<String, String> rows(ReferenceTable table) {
+    Map<String, Map<String, List<String>>> sources = new LinkedHashMap<>();
+    for (int row = 0; row < table.size(); row++) {
+      sources
+          .computeIfAbsent(table.text(row, "Source"), any -> new LinkedHashMap<>())
+          .computeIfAbsent(table.text(row, "Status"), any -> new ArrayList<>())
+          .add(table.text(row, table.keyHeading()));
+    }
+    Map<String, String> lines = new LinkedHashMap<>();
+    sources.forEach(
+        (source, worth) -> {
+          List<String> parts = new ArrayList<>();
+          worth.forEach((status, keys) -> parts.add(String.join(", ", keys) + ": " + status));
+          lines.put(source, String.join("\n", parts));
+        });
+    return lines;
+  }
+}

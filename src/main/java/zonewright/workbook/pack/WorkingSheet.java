@@ -1,0 +1,136 @@
+package zonewright.workbook.pack;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.util.WorkbookUtil;
+import zonewright.budget.ZoneBudget;
+import zonewright.design.Design;
+import zonewright.design.Facts;
+import zonewright.formula.Outcome;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Working;
+import zonewright.trade.Sheets;
+import zonewright.water.CycleAndSoak;
+import zonewright.water.Demand;
+import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.Look;
+
+/** The derivation of one zone, step by step, in symbols and in numbers. */
+final class WorkingSheet implements PackSheet {
+  private static final int LONGEST_NAME = 20;
+
+  private static final List<Column> RESULTS =
+      List.of(
+          Demand.RUN_TIME,
+          CycleAndSoak.CYCLES,
+          CycleAndSoak.CYCLE_MINUTES,
+          CycleAndSoak.SOAK,
+          ZoneBudget.VOLUME_PER_WEEK,
+          ZoneBudget.VOLUME_PER_YEAR);
+
+  @Override
+  public String word() {
+    return "working";
+  }
+
+  @Override
+  public String title() {
+    return "Working";
+  }
+
+  @Override
+  public String about() {
+    return "How one zone's run time, cycles and volumes come about, in symbols and in numbers.";
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.CLIENT;
+  }
+
+  @Override
+  public Optional<String> lacks(Design design) {
+    return design.book().rows(Sheets.ZONES) == 0
+        ? Optional.of("The design has no zones yet.")
+        : Optional.empty();
+  }
+
+  /** Returns the title of the page for a zone, which tells the zone when the file is read again. */
+  static String titleFor(Book book, int zone) {
+    String name =
+        book.entry(Facts.ZONE_NAME.reference(), zone) instanceof Entry.Words words
+            ? words.text()
+            : "row " + (zone + 1);
+    String safe = WorkbookUtil.createSafeSheetName("Working " + name, '-');
+    return safe.substring(0, Math.min(safe.length(), "Working ".length() + LONGEST_NAME)).strip();
+  }
+
+  @Override
+  public void write(PackBook book) {
+    Book sheets = book.design().book();
+    int zone = book.zone();
+    Map<Column, Working> known = new LinkedHashMap<>();
+    RESULTS.forEach(column -> follow(sheets, column, zone, known));
+    List<Working> start = new ArrayList<>();
+    List<Working> steps = new ArrayList<>();
+    known.values().forEach(each -> (each.symbols().isEmpty() ? start : steps).add(each));
+    Page page = book.page(titleFor(sheets, zone), false, 5, 34, 20, 46);
+    page.title(
+        "How " + sheets.cellName(Facts.ZONE_NAME.reference(), zone).row() + " comes about",
+        "Each step in symbols, then with its numbers, as they were when this was written; the sheets Site, Months and Zones hold"
+            + " the same as live formulas.");
+    page.band("What it starts from");
+    for (Working each : start) {
+      if (!(each.outcome() instanceof Outcome.Blank)) {
+        page.words(1, each.column().name(), Look.NAME)
+            .words(2, each.shown(), Look.PLAIN)
+            .words(3, each.column().meaning(), Look.SMALL)
+            .next();
+      }
+    }
+    page.next().band("Step by step");
+    for (int i = 0; i < steps.size(); i++) {
+      step(page, i + 1, steps.get(i));
+    }
+  }
+
+  /** Collects a column after all it is made from, each once; sums over other rows stand alone. */
+  private static void follow(Book book, Column column, int row, Map<Column, Working> known) {
+    if (known.containsKey(column)) {
+      return;
+    }
+    Working working = book.working(column.reference(), row);
+    for (Working.Input input : working.inputs()) {
+      if (input.used() && input.row() >= 0 && !input.column().equals(column)) {
+        boolean same = input.column().reference().table().equals(column.reference().table());
+        if (!same || input.row() == row) {
+          follow(book, input.column(), input.row(), known);
+        }
+      }
+    }
+    known.putIfAbsent(column, working);
+  }
+
+  private static void step(Page page, int number, Working step) {
+    page.words(0, number + ".", Look.NAME)
+        .words(1, step.column().name(), Look.NAME)
+        .words(2, CellText.shortened(step.shown(), 400), Look.TOTAL)
+        .words(3, step.origin(), Look.SMALL)
+        .next();
+    page.across(1, "= " + CellText.shortened(step.symbols(), 2000), Look.PLAIN);
+    if (!step.numbers().equals(step.symbols()) && !step.numbers().equals(step.shown())) {
+      page.across(1, "= " + CellText.shortened(step.numbers(), 2000), Look.PLAIN);
+    }
+    for (String note : step.notes()) {
+      page.across(1, note, Look.SMALL);
+    }
+    if (!step.column().source().isEmpty()) {
+      page.across(1, "Source: " + step.column().source(), Look.SMALL);
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Checks that other people's lists are read as they were meant. */
+package zonewright.exchange;
