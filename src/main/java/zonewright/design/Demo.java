@@ -202,7 +202,7 @@ public final class Demo {
     site.put(SiteNights.GAP, "1 min");
     site.put(SiteNights.FIRST_NIGHT, "2026-06-01");
     List<SampleText.Rows> sheets = new ArrayList<>();
-    sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, ZONES));
+    sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, List.of(ZONES)));
     sheets.addAll(DemoField.rows());
     Design design = SampleText.design(UnitSystem.US, site, sheets);
     Edits edits = design.edits();

@@ -24,7 +24,7 @@ final class SampleText {
    */
   static Design design(
       UnitSystem system, Map<Column, String> site, List<Column> columns, String[][] zones) {
-    return design(system, site, List.of(new Rows(Sheets.ZONES, columns, zones)));
+    return design(system, site, List.of(new Rows(Sheets.ZONES, columns, List.of(zones))));
   }
 
   /**
@@ -32,7 +32,7 @@ final class SampleText {
    *
    * @param columns in the order of the texts
    */
-  record Rows(String table, List<Column> columns, String[][] texts) {}
+  record Rows(String table, List<Column> columns, List<String[]> texts) {}
 
   /**
    * Returns the design.
