@@ -2,9 +2,11 @@ package zonewright.budget;
 
 import static zonewright.trade.Sheets.ALLOWANCES;
 import static zonewright.trade.Sheets.SITE;
+import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
 import zonewright.climate.Climate;
+import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
@@ -66,16 +68,53 @@ public final class LocalRule {
           .means("Local limit less the water of a year by this schedule: 0 or more passes.")
           .source("By definition.");
 
+  private static final Condition TOO_MUCH = SiteBudget.SITE_YEAR.cell().above(LIMIT.cell());
+
+  public static final Column ABOVE_SHARE =
+      Column.calculated(
+              ZONES,
+              "local-above-share",
+              "Above its share of the local limit",
+              QuantityKind.VOLUME,
+              ZoneBudget.VOLUME_PER_YEAR
+                  .cell()
+                  .minus(
+                      LIMIT.cell().times(Emitters.AREA.cell().over(SiteBudget.TOTAL_AREA.cell()))))
+          .band(ALLOWANCES)
+          .means(
+              "Water of a year by this schedule above (or, below 0, under) the zone's share by area of the local limit.")
+          .source("By definition.");
+
+  public static final Column LEAST_CUT =
+      LeastCut.column(
+          "local-cut",
+          "Cut for the local limit",
+          ABOVE_SHARE,
+          SiteBudget.SITE_YEAR.cell().minus(LIMIT.cell()),
+          TOO_MUCH);
+
+  /** Zones whose change is enough for the site to keep to the limit. */
+  public static final Rule CHANGE =
+      new Rule(
+          "local-limit-change",
+          Severity.CHECK,
+          ZONES,
+          LEAST_CUT.cell().above(Formula.zero(QuantityKind.VOLUME)),
+          LEAST_CUT.reference(),
+          "is one of the fewest zones whose change meets the local limit: {0} less of {1} a year",
+          "give it plants that need less, or emitters that water more evenly",
+          List.of(LEAST_CUT.reference(), ZoneBudget.VOLUME_PER_YEAR.reference()));
+
   /** The schedule takes more than the local limit. */
   public static final Rule EXCEEDED =
       new Rule(
           "local-limit-exceeded",
           Severity.CHECK,
           SITE,
-          SiteBudget.SITE_YEAR.cell().above(LIMIT.cell()),
+          TOO_MUCH,
           LEFT_OVER.reference(),
           "takes {0} a year by this schedule; the local limit is {1}",
-          "look at the zones with the greatest share of the site's water first",
+          "the findings of the zones name the fewest that need to change, and by how much",
           List.of(SiteBudget.SITE_YEAR.reference(), LIMIT.reference()));
 
   private LocalRule() {}

@@ -243,17 +243,54 @@ public final class Ordinance {
               Formula.when(IS_SPECIAL)
                   .then(Formula.zero(QuantityKind.VOLUME))
                   .otherwise(
-                      prescribed(
-                          Climate.YEAR_REFERENCE_ET.cell(),
-                          ZONE_FACTOR
-                              .cell()
-                              .minus(ADJUSTMENT_FACTOR.cell())
-                              .times(Emitters.AREA.cell()))))
+                      ESTIMATED_USE
+                          .cell()
+                          .minus(
+                              prescribed(
+                                  YEAR_ET.cell(),
+                                  ADJUSTMENT_FACTOR.cell().times(Emitters.AREA.cell())))))
           .band(ALLOWANCES)
           .means(
               "What the zone is expected to use above (or, below 0, under) its share of the yearly allowance. Where the site fails,"
                   + " start with the zones that stand highest.")
           .source("Derived from the ordinance's two equations.");
+
+  private static final Condition TOO_MUCH =
+      IN_FORCE.and(SITE_ESTIMATED_USE.cell().above(MAXIMUM.cell()));
+
+  public static final Column LEAST_CUT =
+      LeastCut.column(
+          "yearly-cut",
+          "Cut for the yearly allowance",
+          ABOVE_SHARE,
+          SITE_ESTIMATED_USE.cell().minus(MAXIMUM.cell()),
+          TOO_MUCH);
+
+  public static final Column FACTOR_WANTED =
+      Column.calculated(
+              ZONES,
+              "factor-wanted",
+              "Zone factor that meets it",
+              QuantityKind.FACTOR,
+              ZONE_FACTOR
+                  .cell()
+                  .times(number(1).minus(LEAST_CUT.cell().over(ESTIMATED_USE.cell()))))
+          .band(ALLOWANCES)
+          .means(
+              "Plant factor over irrigation efficiency that the zone may have after its cut for the yearly allowance.")
+          .source("Derived: use is in proportion to the factor.");
+
+  /** Zones whose change is enough for the site to keep to the allowance. */
+  public static final Rule CHANGE =
+      new Rule(
+          "yearly-allowance-change",
+          Severity.CHECK,
+          ZONES,
+          LEAST_CUT.cell().above(Formula.zero(QuantityKind.VOLUME)),
+          LEAST_CUT.reference(),
+          "is one of the fewest zones whose change meets the yearly allowance: {0} less",
+          "bring plant factor ÷ irrigation efficiency from {1} to {2}",
+          List.of(LEAST_CUT.reference(), ZONE_FACTOR.reference(), FACTOR_WANTED.reference()));
 
   /** The expected use is above the allowance. */
   public static final Rule EXCEEDED =
@@ -261,10 +298,10 @@ public final class Ordinance {
           "yearly-allowance-exceeded",
           Severity.CHECK,
           SITE,
-          IN_FORCE.and(SITE_ESTIMATED_USE.cell().above(MAXIMUM.cell())),
+          TOO_MUCH,
           LEFT_OVER.reference(),
           "is expected to use {0} a year; the model ordinance allows {1}",
-          "change the zones that stand highest in “Above its share of the allowance” first",
+          "the findings of the zones name the fewest that need to change, and to what",
           List.of(SITE_ESTIMATED_USE.reference(), MAXIMUM.reference()));
 
   /** The mean factor of the regular areas is above the limit. */

@@ -114,7 +114,8 @@ public final class SiteBudget {
                   .otherwise(PERCENT_WITH_RAIN))
           .band(WATER)
           .means(
-              "What the month asks of the baseline. A weather-based controller should come near it once it is left to itself.")
+              "What the month asks of the baseline, from the climate and the mean landscape coefficient alone. A weather-based"
+                  + " controller should come near it once it is left to itself.")
           .source(
               "Reference ET of the month over that of the peak month: Washington State University Extension (Grant County), Monthly"
                   + " Sprinkler Runtime Adjustment (verified). Where rain counts: net demand over that of the peak month, at the site's"
@@ -138,9 +139,37 @@ public final class SiteBudget {
               "volume",
               "Site volume",
               QuantityKind.VOLUME,
-              SITE_WEEK.cell().over(Formula.amount(7, Units.DAY)).times(PEAK_DAYS_WORTH.cell()))
+              new Formula.Nth(
+                  Climate.NUMBER.cell(),
+                  MonthlyVolume.volumes().stream()
+                      .<Formula>map(volume -> new Formula.Gather(Gathering.SUM, volume))
+                      .toList()))
           .band(WATER)
-          .means("Water of the whole site in the month when the baseline is scaled by its percent.")
+          .means(
+              "Water of the whole site in the month when the baseline of each zone is scaled by its own percent.")
+          .source("Sum over the zones of the sheet Monthly.");
+
+  public static final Column PERCENT_BY_VOLUME =
+      Column.calculated(
+              MONTHS,
+              "percent-by-volume",
+              "Percent by volume",
+              QuantityKind.SHARE,
+              Formula.when(SITE_WEEK.cell().atMost(Formula.zero(QuantityKind.VOLUME)))
+                  .then(Formula.doesNotApply("no water", "No zone takes water yet."))
+                  .otherwise(
+                      MONTH_VOLUME
+                          .cell()
+                          .over(
+                              SITE_WEEK
+                                  .cell()
+                                  .over(Formula.amount(7, Units.DAY))
+                                  .times(Climate.DAYS.cell()))))
+          .band(WATER)
+          .means(
+              "What the month asks of the baseline of the whole site: the percents of the zones, weighted by the water each takes."
+                  + " Where rain counts or a zone has coefficients by month this, not the percent from the climate alone, is what one"
+                  + " setting for all should come near.")
           .source("By definition.");
 
   private static Formula sumOver(Reference column) {

@@ -10,6 +10,7 @@ import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
@@ -125,16 +126,50 @@ public final class WaterSense {
           .means("Allowance less requirement: 0 or more passes, below 0 fails by that much.")
           .source("By definition.");
 
+  public static final Column ABOVE_SHARE =
+      Column.calculated(
+              ZONES,
+              "allowance-above-share",
+              "Above its share of the peak month",
+              QuantityKind.VOLUME,
+              REQUIRED.cell().minus(number(0.7).times(MONTH_ET.cell().times(Emitters.AREA.cell()))))
+          .band(ALLOWANCES)
+          .means(
+              "What the zone requires above (or, below 0, under) its share by area of the peak-month allowance.")
+          .source("Derived from the two equations of the allowance.");
+
+  private static final Condition TOO_MUCH = SITE_REQUIRED.cell().above(ALLOWANCE.cell());
+
+  public static final Column LEAST_CUT =
+      LeastCut.column(
+          "allowance-cut",
+          "Cut for the peak-month allowance",
+          ABOVE_SHARE,
+          SITE_REQUIRED.cell().minus(ALLOWANCE.cell()),
+          TOO_MUCH);
+
+  /** Zones whose change is enough for the site to keep to the allowance. */
+  public static final Rule CHANGE =
+      new Rule(
+          "allowance-change",
+          Severity.CHECK,
+          ZONES,
+          LEAST_CUT.cell().above(Formula.zero(QuantityKind.VOLUME)),
+          LEAST_CUT.reference(),
+          "is one of the fewest zones whose change meets the peak-month allowance: {0} less of {1}",
+          "give it plants that need less, or emitters that water more evenly",
+          List.of(LEAST_CUT.reference(), REQUIRED.reference()));
+
   /** The requirement is above the allowance. */
   public static final Rule EXCEEDED =
       new Rule(
           "allowance-exceeded",
           Severity.CHECK,
           SITE,
-          SITE_REQUIRED.cell().above(ALLOWANCE.cell()),
+          TOO_MUCH,
           LEFT_OVER.reference(),
           "requires {0} in the peak watering month; the WaterSense allowance is {1}",
-          "give the thirstiest or least even zones plants that need less or emitters that water more evenly",
+          "the findings of the zones name the fewest that need to change, and by how much",
           List.of(SITE_REQUIRED.reference(), ALLOWANCE.reference()));
 
   private static Formula total(Reference column) {

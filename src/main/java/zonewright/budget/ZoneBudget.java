@@ -1,6 +1,5 @@
 package zonewright.budget;
 
-import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.WATER;
 import static zonewright.trade.Sheets.ZONES;
 
@@ -8,7 +7,6 @@ import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
-import zonewright.formula.Reference;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -19,10 +17,6 @@ import zonewright.water.Demand;
 /** Columns of the water a zone takes at 100 percent. */
 public final class ZoneBudget {
   private static final Formula WEEK = Formula.amount(7, Units.DAY);
-
-  /** Declared with the months, which are made from the zones. */
-  private static final Reference PEAK_DAYS_WORTH =
-      new Reference(MONTHS, "peak-days-worth", "Peak days' worth", QuantityKind.DAYS);
 
   public static final Column WEIGHTED_AREA =
       Column.calculated(
@@ -63,7 +57,7 @@ public final class ZoneBudget {
               "volume-per-week",
               "Volume a week",
               QuantityKind.VOLUME,
-              VOLUME_PER_WATERING_DAY.cell().times(Demand.WATERING_DAYS.cell()))
+              VOLUME_PER_WATERING_DAY.cell().times(Demand.WATERINGS_A_WEEK.cell()))
           .band(WATER)
           .means("Water of a week of the peak month at 100 percent.")
           .source("By definition.");
@@ -85,13 +79,14 @@ public final class ZoneBudget {
               "volume-per-year",
               "Volume a year",
               QuantityKind.VOLUME,
-              VOLUME_PER_WEEK
-                  .cell()
-                  .over(WEEK)
-                  .times(new Formula.Gather(Gathering.SUM, PEAK_DAYS_WORTH)))
+              MonthlyVolume.volumes().stream()
+                  .<Formula>map(Formula.Cell::new)
+                  .reduce(Formula::plus)
+                  .orElseThrow())
           .band(WATER)
-          .means("Water of a year when the baseline is scaled each month by its percent.")
-          .source("A week's volume for each 7 of the year's peak days' worth.");
+          .means(
+              "Water of a year when the zone's baseline is scaled each month by its percent of that month.")
+          .source("Sum of the twelve months of the sheet Monthly.");
 
   public static final Column SHARE =
       Column.calculated(

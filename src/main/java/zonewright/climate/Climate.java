@@ -5,11 +5,14 @@ import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.SITE;
 
 import java.util.List;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
@@ -109,6 +112,61 @@ public final class Climate {
           .band(CLIMATE)
           .means("Reference evapotranspiration of all twelve months.")
           .source("By definition.");
+
+  private static final Condition NOT_READ =
+      new Formula.Lookup(PLACE.reference(), PLACES.numbers("Months read", QuantityKind.COUNT))
+          .below(Formula.number(1));
+
+  private static final List<String> ORIGINS =
+      List.of(
+          "typed by month",
+          "published for the place; read in the source",
+          "published for the place; figures from memory",
+          "calculated by Penman-Monteith from the weather sheet",
+          "calculated by Hargreaves from the weather sheet",
+          "a general description of the climate only");
+
+  public static final Column ORIGIN =
+      Column.calculatedWord(
+              SITE,
+              "et-origin",
+              "Origin of reference ET",
+              new WordList.Fixed(ORIGINS),
+              Formula.when(WeatherSite.comesBy(WeatherSite.PENMAN_MONTEITH))
+                  .then(Formula.number(3))
+                  .otherwise(
+                      Formula.when(WeatherSite.comesBy(WeatherSite.HARGREAVES))
+                          .then(Formula.number(4))
+                          .otherwise(
+                              Formula.when(WeatherSite.comesBy(WeatherSite.DESCRIPTION))
+                                  .then(Formula.number(5))
+                                  .otherwise(
+                                      Formula.when(new Condition.Given(PLACE.reference()))
+                                          .then(
+                                              Formula.when(NOT_READ)
+                                                  .then(Formula.number(2))
+                                                  .otherwise(Formula.number(1)))
+                                          .otherwise(Formula.number(0))))))
+          .band(CLIMATE)
+          .means(
+              "Where the reference ET of this design comes from and what that is worth; all water, times and budgets rest on it."
+                  + " Months typed over those of a place are your own.")
+          .source(
+              "From the choices above; the table Places says row by row what its figures are worth.");
+
+  /** Published figures that nobody read in their publication. */
+  public static final Rule FROM_MEMORY =
+      new Rule(
+          "place-from-memory",
+          Severity.CHECK,
+          SITE,
+          WeatherSite.comesBy(WeatherSite.PUBLISHED)
+              .and(new Condition.Given(PLACE.reference()))
+              .and(NOT_READ),
+          PLACE.reference(),
+          "takes the months of {0} from figures that were written down from memory",
+          "hold them against the publication the table Places names, or type months you have read",
+          List.of(PLACE.reference()));
 
   private static Formula calculated(Column daily) {
     return new Formula.Pick(daily.reference(), NUMBER.cell()).times(DAYS.cell());

@@ -38,6 +38,7 @@ public final class Program {
             .addSubcommand(new TimetableCommand())
             .addSubcommand(new WriteCommand())
             .addSubcommand(new HandoverCommand())
+            .addSubcommand(new SplitCommand())
             .addSubcommand(new PackCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -115,7 +116,7 @@ final class TimetableCommand extends Task {
 
   /** The clock that stamps files; its own method so that it stands in one place. */
   private static Clock now() {
-    return Clock.systemDefaultZone();
+    return Clock.system(ZoneId.systemDefault());
   }
 
   private static String project(Design design) {

@@ -42,34 +42,11 @@ final class TimetableText {
   }
 
   private static String head(NightPlan night) {
-    String hours =
-        night.windows().stream()
-            .map(
-                window ->
-                    NightWords.time(window.startMinute())
-                        + " to "
-                        + NightWords.time(window.endMinute()))
-            .reduce((one, other) -> one + " and " + other)
-            .orElse("");
-    String start = night.night().label() + ", " + hours + ": ";
-    if (night.runs().isEmpty()) {
-      return start + "nothing waters.";
-    }
-    String over =
-        night.overrunMinutes() > 0
-            ? "; " + night.overrunMinutes() + " min more than there are"
-            : "";
-    String least =
-        night.lengthMinutes() == night.boundMinutes()
-            ? ", which no arrangement beats"
-            : ", proven to take at least " + NightWords.length(night.boundMinutes());
-    return start
-        + "done at "
-        + NightWords.time(night.finishMinute())
-        + " after "
-        + NightWords.length(night.lengthMinutes())
-        + least
-        + over
+    return night.night().label()
+        + ", "
+        + NightWords.hours(night)
+        + ": "
+        + (night.runs().isEmpty() ? "nothing waters" : NightWords.result(night))
         + ".";
   }
 

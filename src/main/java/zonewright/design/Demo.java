@@ -201,8 +201,10 @@ public final class Demo {
     site.put(SiteNights.MOST_VALVES, "2");
     site.put(SiteNights.GAP, "1 min");
     site.put(SiteNights.FIRST_NIGHT, "2026-06-01");
+    site.putAll(DemoPipes.supply());
     List<SampleText.Rows> sheets = new ArrayList<>();
     sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, List.of(ZONES)));
+    sheets.add(new SampleText.Rows(Sheets.PIPES, DemoPipes.COLUMNS, List.of(DemoPipes.ZONES)));
     sheets.addAll(DemoField.rows());
     Design design = SampleText.design(UnitSystem.US, site, sheets);
     Edits edits = design.edits();

@@ -6,6 +6,7 @@ import zonewright.climate.Climate;
 import zonewright.climate.Weather;
 import zonewright.nights.NightSheet;
 import zonewright.nights.Nights;
+import zonewright.pipes.ValveLosses;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -31,7 +32,7 @@ public final class Design {
     this.findings = new Findings(book);
   }
 
-  /** Returns a design with its months and two programs, and no zones yet. */
+  /** Returns a design with its months and two programs, some usual valves, and no zones yet. */
   public static Design blank(UnitSystem system) {
     return new Design(blankBook(IrrigationSheets.blueprint(), system));
   }
@@ -54,6 +55,7 @@ public final class Design {
         edits.appended(
             Sheets.PROGRAMS,
             List.of(List.of(new Entry.Words("A")), List.of(new Entry.Words("B")))));
+    parts.add(edits.appended(Sheets.VALVES, ValveLosses.usual(system)));
     book.start(new Edit.Several("new design", parts));
     return book;
   }

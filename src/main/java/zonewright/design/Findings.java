@@ -31,6 +31,7 @@ import zonewright.units.UnitSystem;
 final class Findings {
   private final Book book;
   private final List<Ready> ready = new ArrayList<>();
+  private final Map<Reference, ColumnProgram> lacking = new HashMap<>();
   private UnitSystem readyFor;
 
   /** A rule made ready for the unit system in force. */
@@ -48,6 +49,7 @@ final class Findings {
   /** Returns all findings, those of the nights too, the worst first and then row by row. */
   List<Finding> all(List<NightFinding> nights) {
     List<Finding> found = new ArrayList<>();
+    prepare();
     for (TableDefinition table : book.blueprint().tables()) {
       List<Row> rows = book.contents().rows(table.id());
       names(table, rows, found);
@@ -55,7 +57,6 @@ final class Findings {
         entries(table, column, rows, found);
       }
     }
-    prepare();
     for (Ready each : ready) {
       rule(each, found);
     }
@@ -83,6 +84,7 @@ final class Findings {
     }
     readyFor = book.system();
     ready.clear();
+    lacking.clear();
     for (Rule rule : IrrigationSheets.rules()) {
       Condition plain = Expressed.in(rule.when(), readyFor);
       ready.add(
@@ -125,8 +127,23 @@ final class Findings {
     BlockColumn numbers = book.calculation().column(reference);
     Set<Reference> needs =
         column.formula().map(formula -> Dependencies.alwaysOf(formula).cells()).orElse(Set.of());
+    double[] lacking = new double[BlockColumn.BLOCK];
+    int looked = -1;
     for (int row = 0; row < rows.size(); row++) {
+      if (!Double.isNaN(numbers.at(row))) {
+        continue;
+      }
       boolean blank = rows.get(row).entry(position) instanceof Entry.Blank;
+      if (blank && column.formula().isPresent()) {
+        int block = row / BlockColumn.BLOCK;
+        if (looked != block) {
+          looked = block;
+          lacking(column).run(block, numbers.rowsIn(block), lacking);
+        }
+        if (!Double.isNaN(lacking[row % BlockColumn.BLOCK])) {
+          continue;
+        }
+      }
       if (table.takesEntries(column) && blank && !column.isOptional()) {
         if (words || !rows.get(row).isBlank()) {
           add(
@@ -139,7 +156,6 @@ final class Findings {
               Optional.empty());
         }
       } else if (!words
-          && Double.isNaN(numbers.at(row))
           && !(blank && carriedOn(table, needs, row))
           && book.outcome(reference, row) instanceof Outcome.Refused refused
           && refused.where().column().equals(reference)) {
@@ -153,6 +169,20 @@ final class Findings {
             Remedies.ofRefused(book, column, row));
       }
     }
+  }
+
+  /** Returns what tells cells that lack something from those whose question does not arise. */
+  private ColumnProgram lacking(Column column) {
+    ColumnProgram program =
+        lacking.computeIfAbsent(
+            column.reference(),
+            any ->
+                ColumnProgram.lacking(
+                    Expressed.in(
+                        column.formula().orElseThrow(), readyFor, column.kind().unit(readyFor)),
+                    book.calculation()));
+    program.prepare();
+    return program;
   }
 
   /**

@@ -3,6 +3,7 @@ package zonewright.design;
 import static zonewright.trade.Sheets.CANS;
 import static zonewright.trade.Sheets.CONTROLLER;
 import static zonewright.trade.Sheets.INSPECTION;
+import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
@@ -11,10 +12,12 @@ import static zonewright.trade.Sheets.TESTS;
 import static zonewright.trade.Sheets.VERDICTS;
 import static zonewright.trade.Sheets.WEATHER;
 import static zonewright.trade.Sheets.ZONES;
+import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.budget.LocalRule;
+import zonewright.budget.MonthlyVolume;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.WaterSense;
@@ -38,6 +41,9 @@ import zonewright.fieldwork.Watching;
 import zonewright.formula.ReferenceTable;
 import zonewright.nights.NightSheet;
 import zonewright.nights.SiteNights;
+import zonewright.pipes.PipeRules;
+import zonewright.pipes.PipeSheets;
+import zonewright.pipes.PipeTables;
 import zonewright.plants.Plants;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -46,9 +52,11 @@ import zonewright.sheet.TableDefinition;
 import zonewright.soil.Soils;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.MonthlySchedule;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
 import zonewright.water.TuningPercents;
+import zonewright.water.WateringPattern;
 
 /** The sheets of an irrigation design: which columns stand where, in which order. */
 public final class IrrigationSheets {
@@ -60,6 +68,7 @@ public final class IrrigationSheets {
           WeatherSite.ET_METHOD,
           Climate.PLACE,
           WeatherSite.DESCRIBED_CLIMATE,
+          Climate.ORIGIN,
           Peak.CHOICE,
           Peak.MONTH,
           Peak.REFERENCE_ET,
@@ -72,6 +81,7 @@ public final class IrrigationSheets {
           WeatherSite.RADIATION_COEFFICIENT,
           WeatherSite.AIR_PRESSURE,
           WeatherSite.PSYCHROMETRIC_CONSTANT,
+          Plants.BASIS,
           Rain.METHOD,
           Rain.COUNTED_SHARE,
           Rain.USABLE_STORAGE,
@@ -136,6 +146,7 @@ public final class IrrigationSheets {
           SiteBudget.PERCENT,
           SiteBudget.PEAK_DAYS_WORTH,
           SiteBudget.MONTH_VOLUME,
+          SiteBudget.PERCENT_BY_VOLUME,
           YearBalance.NEED,
           YearBalance.FROM_RAIN,
           YearBalance.ALLOWED,
@@ -221,6 +232,7 @@ public final class IrrigationSheets {
           FieldTested.TESTED_UNIFORMITY,
           Soils.SOIL_TYPE,
           Soils.SLOPE,
+          Soils.COMPACTION,
           Soils.INTAKE_RATE,
           Soils.SURFACE_STORAGE,
           Soils.AVAILABLE_WATER,
@@ -248,12 +260,29 @@ public final class IrrigationSheets {
           ZoneBudget.VOLUME_PER_YEAR,
           ZoneBudget.SHARE,
           WaterSense.REQUIRED,
+          WaterSense.ABOVE_SHARE,
+          WaterSense.LEAST_CUT,
           Ordinance.SPECIAL,
           Ordinance.SPECIAL_AREA,
           Ordinance.ZONE_FACTOR,
           Ordinance.REGULAR_WEIGHTED,
           Ordinance.ESTIMATED_USE,
-          Ordinance.ABOVE_SHARE);
+          Ordinance.ABOVE_SHARE,
+          Ordinance.LEAST_CUT,
+          Ordinance.FACTOR_WANTED,
+          LocalRule.ABOVE_SHARE,
+          LocalRule.LEAST_CUT);
+
+  private static final List<Column> ZONE_NIGHT_COLUMNS =
+      List.of(
+          WateringPattern.ZONE,
+          WateringPattern.ORDER,
+          WateringPattern.PATTERN,
+          WateringPattern.OWN_DAYS,
+          WateringPattern.EVERY,
+          WateringPattern.PATTERN_A_WEEK,
+          WateringPattern.PATTERN_GAP,
+          Demand.WATERINGS_A_WEEK);
 
   private static final Blueprint BLUEPRINT =
       new Blueprint(
@@ -278,6 +307,9 @@ public final class IrrigationSheets {
                   "program",
                   new TableDefinition.Rows.Free(),
                   PROGRAM_COLUMNS),
+              PipeSheets.supply(),
+              PipeSheets.valves(),
+              PipeSheets.materials(),
               new TableDefinition(
                   NIGHTS,
                   "Nights",
@@ -286,11 +318,30 @@ public final class IrrigationSheets {
                   NightSheet.columns()),
               new TableDefinition(
                   ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+              PipeSheets.pipes(),
+              new TableDefinition(
+                  ZONE_NIGHTS,
+                  "ZoneNights",
+                  "zone",
+                  new TableDefinition.Rows.Alongside(ZONES),
+                  ZONE_NIGHT_COLUMNS),
+              new TableDefinition(
+                  MONTHLY,
+                  "Monthly",
+                  "zone",
+                  new TableDefinition.Rows.Alongside(ZONES),
+                  monthlyColumns()),
               field(TESTS, "Tests", "test", CatchTests.ALL),
               field(CANS, "Cans", "can", Cans.ALL),
               field(INSPECTION, "Inspection", "item", Inspection.ALL),
               field(CONTROLLER, "Controller", "reading", Watching.ALL),
               field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
+
+  private static List<Column> monthlyColumns() {
+    List<Column> columns = new ArrayList<>(MonthlySchedule.all());
+    columns.addAll(MonthlyVolume.VOLUMES);
+    return columns;
+  }
 
   private IrrigationSheets() {}
 
@@ -307,23 +358,35 @@ public final class IrrigationSheets {
 
   /** Returns the reference tables that formulas look things up in. */
   public static List<ReferenceTable> referenceTables() {
-    return List.of(
-        Climate.PLACES,
-        WeatherSite.DESCRIPTIONS,
-        Plants.TYPES,
-        Emitters.KINDS,
-        Soils.TEXTURES,
-        SiteRules.WEEKDAY_SETS);
+    List<ReferenceTable> tables =
+        new ArrayList<>(
+            List.of(
+                Climate.PLACES,
+                WeatherSite.DESCRIPTIONS,
+                Plants.TYPES,
+                Emitters.KINDS,
+                Soils.TEXTURES,
+                SiteRules.WEEKDAY_SETS));
+    tables.addAll(PipeTables.all());
+    return List.copyOf(tables);
   }
 
   /** Returns what to tell a designer, in the order in which it should be read. */
   public static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(ScheduleRules.all());
+    rules.replaceAll(
+        rule ->
+            rule.id().equals("flow-too-great")
+                ? rule.curedBy("Split it evenly", EvenSplit.REMEDY)
+                : rule);
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
+    rules.add(Climate.FROM_MEMORY);
     rules.add(WaterSense.EXCEEDED);
+    rules.add(WaterSense.CHANGE);
     rules.add(Ordinance.EXCEEDED);
+    rules.add(Ordinance.CHANGE);
     rules.add(Ordinance.MEAN_TOO_HIGH);
     rules.add(LocalRule.EXCEEDED);
     rules.addAll(TestRules.all());
@@ -333,6 +396,8 @@ public final class IrrigationSheets {
     rules.add(Watching.TOO_MUCH);
     rules.add(Watching.TOO_LITTLE);
     rules.add(Watching.SHUT_OFF);
+    rules.add(LocalRule.CHANGE);
+    rules.addAll(PipeRules.all());
     return List.copyOf(rules);
   }
 }

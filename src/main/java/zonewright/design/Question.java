@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
@@ -67,10 +68,16 @@ public final class Question {
 
   private void join(TableDefinition table) {
     for (Column column : table.inputs()) {
-      if (column.words().orElse(null) instanceof WordList.RowsOf other) {
+      if (column.words().orElse(null) instanceof WordList.RowsOf other && spokenOf(other.table())) {
         firstRowOf(column, other.table());
       }
     }
+  }
+
+  /** Says whether the question or something given is of a sheet; if not, its row is not meant. */
+  private boolean spokenOf(String table) {
+    return Stream.concat(given.keySet().stream(), Stream.of(asked))
+        .anyMatch(column -> column.reference().table().equals(table));
   }
 
   private Optional<Column> sameAs(Column column) {

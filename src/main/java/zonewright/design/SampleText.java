@@ -46,6 +46,9 @@ final class SampleText {
     List<Edit> parts = new ArrayList<>();
     site.forEach((column, text) -> parts.add(edits.typed(column.reference(), 0, text)));
     for (Rows sheet : sheets) {
+      if (design.book().blueprint().table(sheet.table()).other().isPresent()) {
+        continue;
+      }
       List<List<Entry>> rows = new ArrayList<>();
       for (String[] texts : sheet.texts()) {
         rows.add(row(design, sheet, texts));
@@ -53,10 +56,29 @@ final class SampleText {
       parts.add(edits.appended(sheet.table(), rows));
     }
     design.book().start(new Edit.Several("sample", parts));
+    for (Rows sheet : sheets) {
+      if (design.book().blueprint().table(sheet.table()).other().isPresent()) {
+        design.book().start(new Edit.Several("sample", typed(edits, sheet)));
+      }
+    }
     if (system != UnitSystem.US) {
       design.book().start(design.edits().switched(system));
     }
     return design;
+  }
+
+  /** What stands alongside rows that are there already; empty texts are left blank. */
+  private static List<Edit> typed(Edits edits, Rows sheet) {
+    List<Edit> typed = new ArrayList<>();
+    for (int row = 0; row < sheet.texts().length; row++) {
+      for (int i = 0; i < sheet.columns().size(); i++) {
+        String text = sheet.texts()[row][i];
+        if (!text.isEmpty()) {
+          typed.add(edits.typed(sheet.columns().get(i).reference(), row, text));
+        }
+      }
+    }
+    return typed;
   }
 
   private static List<Entry> row(Design design, Rows sheet, String[] texts) {

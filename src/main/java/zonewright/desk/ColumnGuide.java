@@ -1,14 +1,19 @@
 package zonewright.desk;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.FlowLayout;
 import java.awt.Window;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JList;
@@ -18,48 +23,84 @@ import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
-import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
+import zonewright.help.HelpBook;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
-import zonewright.units.UnitSystem;
 
-/** A page for each column: what it means, its equation, what may be typed, and its source. */
+/** The help inside the program: a page for each column, and all other pages, with their links. */
 final class ColumnGuide {
   private final Blueprint blueprint;
   private final JDialog dialog;
+  private final List<Entry> all = new ArrayList<>();
   private final DefaultListModel<Entry> found = new DefaultListModel<>();
   private final JList<Entry> list = new JList<>(found);
   private final JTextField search = new JTextField();
-  private final StackPanel page = new StackPanel();
-  private UnitSystem system;
+  private final HelpView page = new HelpView(this::follow);
+  private final JButton back = new JButton("Back");
+  private final Deque<Entry> trail = new ArrayDeque<>();
+  private Entry shown;
 
-  /** A column in the list, with the sheet it stands in. */
-  private record Entry(TableDefinition table, Column column) {
+  /**
+   * Something to read about.
+   *
+   * @param words what stands in the list
+   * @param file the page of help
+   * @param column the column, where it is about one
+   */
+  private record Entry(String words, String file, Optional<Column> column) {
     @Override
     public String toString() {
-      return table.title() + "  ·  " + column.name();
+      return words;
     }
 
-    boolean mentions(String words) {
-      String text =
-          table.title() + " " + column.name() + " " + column.band() + " " + column.meaning();
-      return text.toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT));
+    boolean mentions(String sought) {
+      String more = column.map(each -> " " + each.band() + " " + each.meaning()).orElse("");
+      return (words + more).toLowerCase(Locale.ROOT).contains(sought.toLowerCase(Locale.ROOT));
     }
   }
 
-  ColumnGuide(Window owner, Blueprint blueprint, UnitSystem system) {
+  ColumnGuide(Window owner, Blueprint blueprint) {
     this.blueprint = blueprint;
-    this.system = system;
-    dialog = new JDialog(owner, "What the columns mean");
+    collect();
+    dialog = new JDialog(owner, "Help");
     dialog.setName("column guide");
     dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
-    search.putClientProperty("JTextField.placeholderText", "Find a column");
+    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, finder(), reader());
+    split.setDividerLocation(UIScale.scale(330));
+    dialog.add(split);
+    key("ESCAPE", () -> dialog.setVisible(false));
+    key("alt LEFT", this::goBack);
+    fill();
+    dialog.setSize(UIScale.scale(new Dimension(960, 620)));
+    dialog.setLocationRelativeTo(owner);
+  }
+
+  private void collect() {
+    for (TableDefinition table : blueprint.tables()) {
+      for (Column column : table.columns()) {
+        String words = table.title() + "  ·  " + column.name();
+        all.add(new Entry(words, HelpBook.fileOf(table.id()), Optional.of(column)));
+      }
+    }
+    HelpBook.titles().forEach((file, title) -> all.add(new Entry(title, file, Optional.empty())));
+  }
+
+  private void key(String keys, Runnable deed) {
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event -> deed.run(), KeyStroke.getKeyStroke(keys), JComponent.WHEN_IN_FOCUSED_WINDOW);
+  }
+
+  private JComponent finder() {
+    search.putClientProperty("JTextField.placeholderText", "Find a column or a page");
     search.putClientProperty("JTextField.showClearButton", true);
-    search.getAccessibleContext().setAccessibleName("Find a column");
+    search.getAccessibleContext().setAccessibleName("Find a column or a page");
     search
         .getDocument()
         .addDocumentListener(
@@ -81,119 +122,132 @@ final class ColumnGuide {
             });
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setName("columns");
-    list.addListSelectionListener(event -> showSelected());
-    page.setBorder(BorderFactory.createEmptyBorder(14, 20, 20, 20));
+    list.addListSelectionListener(
+        event -> Optional.ofNullable(list.getSelectedValue()).ifPresent(entry -> go(entry, "")));
     JPanel left = new JPanel(new BorderLayout(0, 6));
     left.setBorder(BorderFactory.createEmptyBorder(10, 10, 10, 4));
     left.add(search, BorderLayout.PAGE_START);
     left.add(new JScrollPane(list), BorderLayout.CENTER);
-    JScrollPane right = new JScrollPane(page);
-    right.setBorder(BorderFactory.createEmptyBorder());
-    right.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, right);
-    split.setDividerLocation(com.formdev.flatlaf.util.UIScale.scale(330));
-    dialog.add(split);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.setVisible(false),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
-    fill();
-    dialog.setSize(com.formdev.flatlaf.util.UIScale.scale(new Dimension(900, 580)));
-    dialog.setLocationRelativeTo(owner);
+    return left;
+  }
+
+  private JComponent reader() {
+    back.setName("back");
+    back.setToolTipText("Back to what was read before (Alt+Left)");
+    back.addActionListener(event -> goBack());
+    JButton contents = new JButton("All pages");
+    contents.addActionListener(event -> follow(HelpBook.CONTENTS));
+    JPanel top = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 0));
+    top.setBorder(BorderFactory.createEmptyBorder(10, 10, 0, 10));
+    top.add(back);
+    top.add(contents);
+    JScrollPane scroll = new JScrollPane(page);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    JPanel right = new JPanel(new BorderLayout());
+    right.add(top, BorderLayout.PAGE_START);
+    right.add(scroll, BorderLayout.CENTER);
+    return right;
   }
 
   private void fill() {
-    Optional<Entry> before = Optional.ofNullable(list.getSelectedValue());
+    Entry before = shown;
+    List<Entry> kept =
+        all.stream().filter(entry -> entry.mentions(search.getText().strip())).toList();
     found.clear();
-    List<Entry> kept = new ArrayList<>();
-    for (TableDefinition table : blueprint.tables()) {
-      for (Column column : table.columns()) {
-        Entry entry = new Entry(table, column);
-        if (entry.mentions(search.getText().strip())) {
-          kept.add(entry);
-        }
-      }
-    }
-    kept.forEach(found::addElement);
-    before.filter(kept::contains).ifPresent(entry -> list.setSelectedValue(entry, true));
-    if (list.getSelectedIndex() < 0 && !kept.isEmpty()) {
+    found.addAll(kept);
+    if (before != null && kept.contains(before)) {
+      list.setSelectedValue(before, true);
+    } else if (!kept.isEmpty()) {
       list.setSelectedIndex(0);
     }
   }
 
-  /** Shows the guide, at the page of a column where one is given. */
-  void open(Optional<Reference> column, UnitSystem inSystem) {
-    system = inSystem;
+  /** Shows the help, at the page of a column where one is given. */
+  void open(Optional<Reference> column) {
     column.ifPresent(
         reference -> {
           search.setText("");
-          list.setSelectedValue(
-              new Entry(blueprint.table(reference.table()), blueprint.column(reference)), true);
+          choose(blueprint.column(reference));
         });
-    showSelected();
     dialog.setVisible(true);
     list.requestFocusInWindow();
   }
 
   /** Takes the look over after it changed. */
   void restyle() {
-    javax.swing.SwingUtilities.updateComponentTreeUI(dialog);
+    SwingUtilities.updateComponentTreeUI(dialog);
+    page.dress();
   }
 
-  private void showSelected() {
-    Entry entry = list.getSelectedValue();
-    page.removeAll();
-    if (entry != null) {
-      describe(entry);
+  private void choose(Column column) {
+    all.stream()
+        .filter(entry -> entry.column().filter(column::equals).isPresent())
+        .findFirst()
+        .ifPresent(entry -> list.setSelectedValue(entry, true));
+  }
+
+  /** Goes where a link of the page leads. */
+  private void follow(String link) {
+    String whole = link.startsWith("#") && shown != null ? shown.file() + link : link;
+    int sign = whole.indexOf('#');
+    String file = sign < 0 ? whole : whole.substring(0, sign);
+    String part = sign < 0 ? "" : whole.substring(sign + 1);
+    Optional<Column> column = HelpBook.linked(whole);
+    all.stream()
+        .filter(entry -> entry.file().equals(file) && same(entry, column))
+        .findFirst()
+        .ifPresent(
+            entry -> {
+              go(entry, part);
+              if (found.contains(entry)) {
+                list.setSelectedValue(entry, true);
+              } else {
+                list.clearSelection();
+              }
+            });
+  }
+
+  private static boolean same(Entry entry, Optional<Column> column) {
+    return entry.column().map(Column::reference).equals(column.map(Column::reference));
+  }
+
+  private void goBack() {
+    if (!trail.isEmpty()) {
+      Entry entry = trail.pop();
+      shown = null;
+      go(entry, "");
+      if (found.contains(entry)) {
+        list.setSelectedValue(entry, true);
+      }
     }
-    page.revalidate();
-    page.repaint();
   }
 
-  private void describe(Entry entry) {
-    Column column = entry.column();
+  private void go(Entry entry, String part) {
+    if (entry.equals(shown)) {
+      return;
+    }
+    if (shown != null) {
+      trail.push(shown);
+    }
+    shown = entry;
+    back.setEnabled(!trail.isEmpty());
+    page.show(html(entry), entry.column().isPresent() ? "" : part);
+  }
+
+  private String html(Entry entry) {
+    if (entry.column().isEmpty()) {
+      return "<h1>" + entry.words() + "</h1>" + HelpBook.page(entry.file()).orElseThrow().body();
+    }
+    Column column = entry.column().get();
+    String table = blueprint.table(column.reference().table()).title();
     String band = column.band().isEmpty() ? "" : "  ·  " + column.band();
-    page.stack(new Prose(entry.table().title() + band).coloured("Zonewright.muted"), 0);
-    page.stack(new Prose(column.heading(system)).styled("h2"), 0);
-    page.stack(new Prose(column.meaning()), 10);
-    column
-        .formula()
-        .filter(formula -> column.usualWord().isEmpty())
-        .ifPresent(formula -> part("Equation", column.name() + " = " + PrintedText.of(formula)));
-    part("What stands in it", holds(column));
-    part("Source", column.source());
-  }
-
-  private void part(String title, String text) {
-    if (!text.isEmpty()) {
-      page.stack(new Prose(title).styled("small").coloured("Zonewright.muted"), 16);
-      page.stack(new Prose(text), 3);
-    }
-  }
-
-  private String holds(Column column) {
-    String from =
-        switch (column.role()) {
-          case INPUT -> "Typed";
-          case DEFAULTED -> "Follows by itself unless something is typed over it";
-          case CALCULATED -> "Calculated; nothing can be typed";
-        };
-    String what =
-        switch (column.content()) {
-          case NUMBER -> ". A " + column.kind().words() + ", such as " + column.kind().example();
-          case CHOICE -> ". A word from a list";
-          case WORDS -> ". Any words";
-        };
-    String usual = column.usualWord().map(word -> ", usually “" + word + "”").orElse("");
-    String range =
-        column
-            .bounds()
-            .filter(bounds -> column.takesEntries())
-            .map(bounds -> "; " + bounds.inWords(column.kind(), system))
-            .orElse("");
-    String blank = column.takesEntries() && column.isOptional() ? ". May stay blank" : "";
-    return from + what + usual + range + blank + ".";
+    return "<p class=\"quiet\"><a href=\""
+        + entry.file()
+        + "\">"
+        + table
+        + "</a>"
+        + band
+        + "</p>"
+        + HelpBook.section(column);
   }
 }

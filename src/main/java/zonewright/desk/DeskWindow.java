@@ -46,9 +46,12 @@ final class DeskWindow {
   private final UnsavedWork work;
   private final FileKeeper keeper;
   private final HandOver handOver;
+  private final NightsWatch nightsWatch;
+  private final NightsWindow nights;
   private final Menus menus;
   private final ColumnGuide guide;
   private final FindingsWatch watch;
+  private boolean pending;
 
   /**
    * Makes the window; {@link #show} shows it.
@@ -72,8 +75,6 @@ final class DeskWindow {
     findings = new FindingsPane(ways::goTo, this::mend);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
-    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
-    handOver = new HandOver(open, shelf, errands, questions, messages);
     work = new UnsavedWork(open, messages, spare);
     keeper =
         new FileKeeper(
@@ -85,7 +86,9 @@ final class DeskWindow {
             memory,
             new Curtain(frame.getRootPane()),
             work);
-    guide = new ColumnGuide(frame, open.book().blueprint(), open.book().system());
+    nightsWatch = new NightsWatch(open, words -> foot.busy(words, Optional.empty()));
+    nights = new NightsWindow(frame, open, keeper::export);
+    guide = new ColumnGuide(frame, open.book().blueprint());
     watch = new FindingsWatch(open, findings, deck);
     menus = new Menus(this);
     assemble();
@@ -122,8 +125,9 @@ final class DeskWindow {
         });
     deck.onSelected(this::selected);
     open.onReplaced(this::replaced);
-    open.onChanged(changes -> selected());
+    open.onChanged(changes -> selectedLater());
     open.onNamed(this::named);
+    nightsWatch.onPlanned(this::planned);
   }
 
   private void replaced() {
@@ -133,8 +137,24 @@ final class DeskWindow {
     watch.refresh();
     selected();
     named();
+    nightsWatch.begin();
     deck.focusTarget().requestFocusInWindow();
     EventQueue.invokeLater(deck::goToFirstResult);
+  }
+
+  /** The timetable is there: what it found, and its pictures. */
+  private void planned() {
+    watch.refresh();
+    pictures.show(open.design(), deck.frontTable());
+    if (nights.isShowing()) {
+      nights.refresh();
+    }
+  }
+
+  /** Shows the nights in a window of their own. */
+  void showNights() {
+    deck.front().finishTyping();
+    nights.open();
   }
 
   private void named() {
@@ -148,6 +168,20 @@ final class DeskWindow {
     foot.state(open);
     deck.tools().refresh();
     menus.refresh();
+  }
+
+  /** Shows what follows from an edit once the cells themselves are painted. */
+  private void selectedLater() {
+    if (!pending) {
+      pending = true;
+      EventQueue.invokeLater(
+          () ->
+              EventQueue.invokeLater(
+                  () -> {
+                    pending = false;
+                    selected();
+                  }));
+    }
   }
 
   private void selected() {
@@ -253,8 +287,7 @@ final class DeskWindow {
   void begin(UnitSystem system) {
     deck.front().finishTyping();
     keeper.whenSafe(
-        () ->
-            StartForm.fillIn(frame, system).ifPresent(design -> keeper.lay(design, "New design")));
+        () -> StartForm.open(frame, system, design -> keeper.lay(design, "New design")));
   }
 
   /** Asks for a file and opens it. */
@@ -306,6 +339,8 @@ final class DeskWindow {
       memory.keep("height", frame.getHeight());
     }
     panels.keep();
+    nightsWatch.close();
+    nights.close();
     errands.close();
     work.close();
     watch.close();
@@ -379,7 +414,7 @@ final class DeskWindow {
 
   /** Shows what the column of the selected cell means. */
   void explainColumn() {
-    guide.open(deck.current().map(Place::column), open.book().system());
+    guide.open(deck.current().map(Place::column));
   }
 
   void cautions() {
@@ -404,6 +439,7 @@ final class DeskWindow {
 
   private void restyle() {
     guide.restyle();
+    nights.restyle();
     selected();
   }
 

@@ -11,6 +11,7 @@ import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureFile;
+import zonewright.nights.NightsPlan;
 import zonewright.recovery.UnsavedFile;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
@@ -247,6 +248,7 @@ final class FileKeeper {
   /** Writes; where {@code expected} is given, only over a file that still has that stamp. */
   private void write(Path file, Optional<FileStamp> expected, Runnable next) {
     BookSnapshot snapshot = open.book().snapshot();
+    Optional<NightsPlan> known = open.design().nights().known();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
     Optional<KeptFile> kept = open.kept();
@@ -258,7 +260,9 @@ final class FileKeeper {
           if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
             throw new ChangedMeanwhile();
           }
-          DesignFile.Written put = shelf.put(Design.of(snapshot), file, kept);
+          Design copy = Design.of(snapshot);
+          known.ifPresent(copy.nights()::learn);
+          DesignFile.Written put = shelf.put(copy, file, kept);
           return new Stored(put, FileStamp.of(file));
         },
         stored -> {

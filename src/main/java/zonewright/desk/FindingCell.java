@@ -119,6 +119,9 @@ final class FindingCell extends JPanel implements TableCellRenderer {
       int y = UIScale.scale(ABOVE) + (metrics.getHeight() - mark.getIconHeight()) / 2;
       mark.paintIcon(this, pen, x, y);
       x += mark.getIconWidth() + UIScale.scale(7);
+      if (getWidth() < UIScale.scale(60)) {
+        return;
+      }
     }
     int y = UIScale.scale(ABOVE) + metrics.getAscent();
     for (Line line : lines) {

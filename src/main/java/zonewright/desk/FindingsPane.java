@@ -58,7 +58,7 @@ final class FindingsPane extends JPanel {
     for (Severity severity : Severity.values()) {
       JToggleButton filter = filter(severity);
       filters.put(severity, filter);
-      head.add(filter);
+      head.add(filter, "wmin 36");
     }
     setUpList();
     JScrollPane scroll = new JScrollPane(list);
@@ -95,6 +95,7 @@ final class FindingsPane extends JPanel {
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent event) {
+            widths();
             heights();
           }
         });
@@ -169,11 +170,13 @@ final class FindingsPane extends JPanel {
   }
 
   private void widths() {
-    int[] widths = {110, 150};
+    boolean narrow = list.getWidth() > 0 && list.getWidth() < UIScale.scale(560);
+    int[] widths = narrow ? new int[] {34, 84} : new int[] {110, 150};
     for (int at = 0; at < widths.length; at++) {
       int width = UIScale.scale(widths[at]);
-      list.getColumnModel().getColumn(at).setMinWidth(width);
+      list.getColumnModel().getColumn(at).setMinWidth(0);
       list.getColumnModel().getColumn(at).setMaxWidth(width);
+      list.getColumnModel().getColumn(at).setMinWidth(width);
     }
   }
 

@@ -1,6 +1,7 @@
 package zonewright.desk;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
@@ -8,6 +9,7 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import zonewright.design.Design;
 import zonewright.design.Finding;
+import zonewright.nights.NightsPlan;
 import zonewright.sheet.BookSnapshot;
 
 /** Looks for findings away from the window's thread; only the last that was asked for is told. */
@@ -18,23 +20,25 @@ final class FindingsSeeker {
           work -> {
             Thread thread = new Thread(work, "findings");
             thread.setDaemon(true);
-            thread.setPriority(Thread.MIN_PRIORITY);
             return thread;
           });
 
   /**
    * Seeks the findings of a design.
    *
+   * @param nights its timetable, where it is known
    * @param found is told on the window's thread, unless something else was asked for meanwhile
    */
-  void seek(BookSnapshot snapshot, Consumer<List<Finding>> found) {
+  void seek(BookSnapshot snapshot, Optional<NightsPlan> nights, Consumer<List<Finding>> found) {
     long number = asked.incrementAndGet();
     worker.execute(
         () -> {
           if (number != asked.get()) {
             return;
           }
-          List<Finding> all = Design.of(snapshot).findings();
+          Design copy = Design.of(snapshot);
+          nights.ifPresent(copy.nights()::learn);
+          List<Finding> all = copy.findings();
           SwingUtilities.invokeLater(
               () -> {
                 if (number == asked.get()) {

@@ -41,7 +41,7 @@ final class FindingsWatch {
       seeker.forget();
       show(design.findings());
     } else {
-      seeker.seek(design.book().snapshot(), this::show);
+      seeker.seek(design.book().snapshot(), design.nights().known(), this::show);
     }
   }
 

@@ -83,11 +83,14 @@ final class HandOver {
       return;
     }
     BookSnapshot snapshot = open.book().snapshot();
+    var known = open.design().nights().known();
     String name = file.getFileName().toString();
     errands.run(
         "Writing " + name + " …",
         () -> {
           Design design = Design.of(snapshot);
+          known.ifPresent(design.nights()::learn);
+          design.nights().plan();
           List<String> left = new ArrayList<>(shelf.handOver(design, file, sheets, kept).notes());
           sheets.forEach(
               sheet ->

@@ -60,6 +60,7 @@ final class Menus {
   private final Deed units;
   private final Deed back;
   private final Deed newRow;
+  private final Deed split;
   private final Map<GridAction, Deed> deeds = new EnumMap<>(GridAction.class);
 
   Menus(DeskWindow window) {
@@ -70,6 +71,9 @@ final class Menus {
     units = new Deed("Switch units", window::switchUnits).drawn(Pictogram.UNITS);
     back = new Deed("Back", window::back).keys("alt LEFT").drawn(Pictogram.BACK);
     newRow = new Deed("New row", window::newRow).drawn(Pictogram.ADD_ROW);
+    split =
+        new Deed(ZoneSplit.NAME, () -> ZoneSplit.perform(window))
+            .tip("Part a zone that draws too much over as many valves as it needs");
     bar.add(file());
     bar.add(edit());
     bar.add(view());
@@ -188,6 +192,8 @@ final class Menus {
     menu.add(item(units));
     menu.add(item(nextFinding()));
     menu.add(item(new Deed("Put the finding right", window::mendFinding).keys("F9")));
+    menu.add(item(new Deed("The nights", window::showNights).keys("ctrl T")));
+    menu.add(item(split));
     return menu;
   }
 
@@ -245,7 +251,7 @@ final class Menus {
                 .tip("What the column means, its equation and its source (F1)"),
             "What is this?"),
         "pushx");
-    panel.add(button(units, ""));
+    panel.add(button(units, ""), "wmin 40");
     panel.setBorder(BorderFactory.createEmptyBorder());
     return panel;
   }
@@ -278,6 +284,7 @@ final class Menus {
     units.rename("Switch to " + other.words());
     units.tip("Keep the whole design in " + other.words() + "; can be undone");
     back.setEnabled(window.mayGoBack());
+    split.setEnabled(ZoneSplit.possible(window));
     String word = window.frontRowWord();
     newRow.rename("New " + word);
     newRow.tip("Put a new " + word + " below the one selected");

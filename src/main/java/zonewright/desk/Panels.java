@@ -81,7 +81,7 @@ final class Panels extends JPanel {
     int working = UIScale.scale(memory.number("working-width", WORKING_WIDTH));
     int findings = UIScale.scale(memory.number("findings-height", FINDINGS_HEIGHT));
     whole.setSize(getSize());
-    int across = Math.max(getWidth() / 3, getWidth() - working);
+    int across = Math.max(getWidth() * 6 / 10, getWidth() - working);
     top.setDividerLocation(across);
     bottom.setDividerLocation(across);
     whole.setDividerLocation(Math.max(getHeight() / 3, getHeight() - findings));

@@ -29,9 +29,10 @@ final class PrintPreview {
   private int page;
 
   /** A page of paper, as large as there is room. */
-  private final class Sheet extends JComponent {
+  private final class Sheet extends JPanel {
     @Override
     protected void paintComponent(Graphics graphics) {
+      super.paintComponent(graphics);
       Graphics2D pen = (Graphics2D) graphics.create();
       PageFormat format = pages.getPageFormat(page);
       double scale =

@@ -4,9 +4,11 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.Window;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -64,13 +66,22 @@ final class StartForm {
   private final RecordGrid site;
   private final SheetGrid zones;
   private final JButton begin = new JButton("Begin");
-  private Optional<Design> begun = Optional.empty();
+  private final Consumer<Design> begun;
 
-  private StartForm(Window owner, UnitSystem system) {
+  private StartForm(Window owner, UnitSystem system, Consumer<Design> begun) {
+    this.begun = begun;
     design = Design.blank(system);
     dialog = new JDialog(owner, "A new design", JDialog.ModalityType.DOCUMENT_MODAL);
     dialog.setName("start form");
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
+    dialog.addWindowFocusListener(
+        new WindowAdapter() {
+          @Override
+          public void windowGainedFocus(WindowEvent event) {
+            dialog.removeWindowFocusListener(this);
+            site.table().requestFocusInWindow();
+          }
+        });
     site = new RecordGrid(design.book(), Sheets.SITE, SITE::contains);
     zones = new SheetGrid(design.book(), Sheets.ZONES);
     site.table().setName("start site");
@@ -151,7 +162,7 @@ final class StartForm {
     JButton not = new JButton("Not now");
     not.setName("begin nothing");
     not.setMnemonic('N');
-    not.addActionListener(event -> dialog.dispose());
+    not.addActionListener(event -> putAway());
     JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
     panel.add(not);
     panel.add(begin);
@@ -165,17 +176,22 @@ final class StartForm {
 
   private void begin() {
     finishTyping();
-    begun = Optional.of(design);
-    dialog.dispose();
+    putAway();
+    begun.accept(design);
   }
 
-  /** Shows the form; returns the design begun, or none where the person thinks better of it. */
-  static Optional<Design> fillIn(Frame owner, UnitSystem system) {
-    StartForm form = new StartForm(owner, system);
-    javax.swing.SwingUtilities.invokeLater(form.site.table()::requestFocusInWindow);
-    form.dialog.setVisible(true);
-    form.site.close();
-    form.zones.close();
-    return form.begun;
+  private void putAway() {
+    dialog.dispose();
+    site.close();
+    zones.close();
+  }
+
+  /**
+   * Shows the form.
+   *
+   * @param begun is given the design when the person begins it; else nothing happens
+   */
+  static void open(Frame owner, UnitSystem system, Consumer<Design> begun) {
+    new StartForm(owner, system, begun).dialog.setVisible(true);
   }
 }

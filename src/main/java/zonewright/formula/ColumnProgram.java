@@ -17,6 +17,14 @@ public final class ColumnProgram {
   }
 
   /**
+   * Makes a formula of plain numbers ready that gives 0 where the question just does not arise, so
+   * that no number is left only where something lacks or is wrong.
+   */
+  public static ColumnProgram lacking(Formula plain, Workspace workspace) {
+    return new ColumnProgram(plain.read(new Kernels(workspace, 0)));
+  }
+
+  /**
    * Makes a condition of plain numbers ready: 1 where it is so, 0 where not, no number where that
    * cannot be said.
    */

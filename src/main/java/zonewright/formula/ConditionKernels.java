@@ -134,8 +134,13 @@ final class ConditionKernels {
     @Override
     void prepare() {
       condition.prepare();
-      then.prepare();
-      otherwise.prepare();
+      Single whole = condition instanceof Single single ? single : null;
+      if (whole == null || whole.value() == 1) {
+        then.prepare();
+      }
+      if (whole == null || whole.value() == 0) {
+        otherwise.prepare();
+      }
     }
 
     @Override

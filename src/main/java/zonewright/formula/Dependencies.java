@@ -124,6 +124,15 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   }
 
   @Override
+  public Void nth(Formula.Nth nth) {
+    nth.position().read(this);
+    if (!always) {
+      nth.options().forEach(option -> option.read(this));
+    }
+    return null;
+  }
+
+  @Override
   public Void nothing(Formula.Nothing nothing) {
     return null;
   }

@@ -118,6 +118,16 @@ final class DimensionCheck implements Reading<DimensionCheck.Found>, ConditionRe
   }
 
   @Override
+  public Found nth(Formula.Nth nth) {
+    pure(nth.position(), "a position");
+    Found found = ANY;
+    for (Formula option : nth.options()) {
+      found = alike(nth.options().get(0), option, "choose between");
+    }
+    return found;
+  }
+
+  @Override
   public Found nothing(Formula.Nothing nothing) {
     return ANY;
   }

@@ -39,7 +39,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
    */
   public record Explanation(Outcome outcome, String numbers, List<String> notes) {
     public Explanation {
-      notes = List.copyOf(notes);
+      notes = notes.stream().distinct().toList();
     }
   }
 
@@ -212,6 +212,21 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     }
     notes.subList(told, notes.size()).clear();
     return all;
+  }
+
+  @Override
+  public Part nth(Formula.Nth nth) {
+    Part position = nth.position().read(this);
+    if (!(position.outcome() instanceof Outcome.Amount amount)) {
+      return position;
+    }
+    if (!(amount.value() >= 1 && amount.value() < nth.options().size() + 1)) {
+      String none = "there are %s to choose from, not %s";
+      return new Part(
+          new Outcome.Refused(cell, none.formatted(nth.options().size(), position.text().words())),
+          position.text());
+    }
+    return nth.options().get((int) amount.value() - 1).read(this);
   }
 
   @Override

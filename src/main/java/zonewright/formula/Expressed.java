@@ -3,6 +3,7 @@ package zonewright.formula;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import zonewright.formula.Condition.ConditionReading;
 import zonewright.units.Scale;
 import zonewright.units.Unit;
@@ -56,6 +57,9 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
           multiplied(choose.then(), factor),
           multiplied(choose.otherwise(), factor));
     }
+    if (plain instanceof Formula.Nth nth) {
+      return each(nth, option -> multiplied(option, factor));
+    }
     if (plain instanceof Formula.Arithmetic product && product.operator().rank() == 2) {
       return new Formula.Arithmetic(
           product.operator(), multiplied(product.left(), factor), product.right());
@@ -65,6 +69,10 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
     return Double.toString(over).length() < Double.toString(times).length()
         ? plain.over(Formula.number(over))
         : Formula.number(times).times(plain);
+  }
+
+  private static Formula each(Formula.Nth nth, UnaryOperator<Formula> change) {
+    return new Formula.Nth(nth.position(), nth.options().stream().map(change).toList());
   }
 
   private static double exactly(double value, Scale factor) {
@@ -167,6 +175,19 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
     Pair pair = together(choose.then(), choose.otherwise());
     Condition condition = choose.condition().read(this);
     return new Scaled(new Formula.Choose(condition, pair.left(), pair.right()), pair.scale());
+  }
+
+  @Override
+  public Scaled nth(Formula.Nth nth) {
+    Scale scale =
+        nth.options().stream()
+            .map(option -> option.read(this))
+            .filter(option -> !free(option.plain()))
+            .findFirst()
+            .orElseGet(() -> nth.options().get(0).read(this))
+            .scale();
+    Formula.Nth plain = new Formula.Nth(pure(nth.position()), nth.options());
+    return new Scaled(each(plain, option -> brought(option.read(this), scale)), scale);
   }
 
   @Override

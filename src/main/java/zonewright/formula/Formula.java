@@ -103,6 +103,18 @@ public sealed interface Formula {
     }
   }
 
+  /** The {@code position}-th of several, counted from 1. The others do not count. */
+  record Nth(Formula position, List<Formula> options) implements Formula {
+    public Nth {
+      options = List.copyOf(options);
+    }
+
+    @Override
+    public <R> R read(Reading<R> reading) {
+      return reading.nth(this);
+    }
+  }
+
   /**
    * No number, on purpose.
    *

@@ -8,8 +8,16 @@ import zonewright.formula.Condition.ConditionReading;
 final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   private final Workspace workspace;
 
+  /** What stands where a question does not arise. */
+  private final double none;
+
   Kernels(Workspace workspace) {
+    this(workspace, Double.NaN);
+  }
+
+  Kernels(Workspace workspace, double none) {
     this.workspace = workspace;
+    this.none = none;
   }
 
   private static Kernel same(Kernel whole, Kernel... parts) {
@@ -86,8 +94,17 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   }
 
   @Override
+  public Kernel nth(Formula.Nth nth) {
+    Kernel position = nth.position().read(this);
+    List<Kernel> options = nth.options().stream().map(option -> option.read(this)).toList();
+    List<Kernel> parts = new ArrayList<>(options);
+    parts.add(position);
+    return same(new NthKernel(position, options), parts.toArray(Kernel[]::new));
+  }
+
+  @Override
   public Kernel nothing(Formula.Nothing nothing) {
-    return new WholeColumnKernels.Constant(Double.NaN);
+    return new WholeColumnKernels.Constant(nothing.fault() ? Double.NaN : none);
   }
 
   @Override

@@ -89,6 +89,16 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
   }
 
   @Override
+  public Text nth(Formula.Nth nth) {
+    List<String> options = nth.options().stream().map(each -> each.read(this).words()).toList();
+    int last = options.size() - 1;
+    List<String> told =
+        last < 3 ? options : List.of(options.get(0), options.get(1), "…", options.get(last));
+    return new Text(
+        "by %s: %s".formatted(nth.position().read(this).words(), String.join("; ", told)), 0);
+  }
+
+  @Override
   public Text nothing(Formula.Nothing nothing) {
     return Text.closed("“" + nothing.shown() + "”");
   }

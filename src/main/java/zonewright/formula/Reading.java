@@ -20,6 +20,8 @@ public interface Reading<R> {
 
   R choose(Formula.Choose choose);
 
+  R nth(Formula.Nth nth);
+
   R nothing(Formula.Nothing nothing);
 
   R lookup(Formula.Lookup lookup);

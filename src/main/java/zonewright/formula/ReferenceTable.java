@@ -70,6 +70,19 @@ public final class ReferenceTable {
     }
   }
 
+  /**
+   * Returns a table with values that stand in other bundled tables, arranged as formulas look them
+   * up.
+   *
+   * @param name what the table is called in workbooks and messages, one word
+   * @param headings the key's heading first, {@code Source} and {@code Status} last
+   * @param rows as many texts a row as there are headings
+   */
+  public static ReferenceTable arranged(
+      String name, List<String> headings, List<List<String>> rows) {
+    return new ReferenceTable(name, headings, rows);
+  }
+
   /** Returns what the table is called. */
   public String name() {
     return name;

@@ -173,6 +173,20 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
   }
 
   @Override
+  public Set<Need> nth(Formula.Nth nth) {
+    Set<Need> all = new LinkedHashSet<>(nth.options().get(0).read(this));
+    nth.options().forEach(option -> all.retainAll(option.read(this)));
+    Set<Need> needs = union(nth.position().read(this), all);
+    String position = SpreadsheetText.inside(nth.position(), names);
+    Set<Reference> of = Dependencies.of(nth.position()).cells();
+    if (!of.isEmpty()) {
+      List<String> within = List.of(position + ">=1", position + "<" + (nth.options().size() + 1));
+      needs.add(new Need(of.iterator().next(), List.of(), within, 1));
+    }
+    return needs;
+  }
+
+  @Override
   public Set<Need> nothing(Formula.Nothing nothing) {
     return Set.of();
   }

@@ -222,6 +222,16 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   }
 
   @Override
+  public Text nth(Formula.Nth nth) {
+    List<String> options =
+        nth.options().stream()
+            .map(option -> knowing(Set.of(), inside).guarded(option).words())
+            .toList();
+    return Text.closed(
+        "CHOOSE(%s,%s)".formatted(inside(nth.position(), names), String.join(",", options)));
+  }
+
+  @Override
   public Text nothing(Formula.Nothing nothing) {
     return Text.closed(inside ? "NA()" : quoted(nothing.shown()));
   }
@@ -256,7 +266,8 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
     return Text.closed(
         switch (where.kind()) {
           case COUNT -> "SUMPRODUCT(%s)".formatted(rows);
-          case SUM -> "SUMPRODUCT(%s,%s)".formatted(rows, column);
+          // Of a table of one row some programs take its one cell for a word, not for a list.
+          case SUM -> "IF(SUMPRODUCT(%s)=0,0,SUMPRODUCT(%s,%s))".formatted(rows, rows, column);
           case LARGEST ->
               "IF(SUMPRODUCT(%s)=0,%s,_xlfn.AGGREGATE(14,6,%s/(%s),1))"
                   .formatted(rows, none, column, rows);

@@ -1,8 +1,5 @@
 package zonewright.formula;
 
-import java.util.Comparator;
-import java.util.List;
-
 /** The rows of a table that have one key, and what comes of the first so many of them. */
 final class WhereGroup {
   /** The limited numbers in the order in which rows come in; empty without a limit. */
@@ -22,34 +19,31 @@ final class WhereGroup {
   }
 
   /** Makes a group all of whose rows count. */
-  static WhereGroup of(WhereKind kind, BlockColumn column, List<Integer> rows) {
+  static WhereGroup of(WhereKind kind, BlockColumn column, int[] rows) {
     double[] running = running(kind, column, rows);
     return new WhereGroup(new double[0], new double[] {running[running.length - 1]}, null, false);
   }
 
   /** Makes a group whose rows count as far as a number of theirs keeps to a limit. */
   static WhereGroup of(
-      WhereKind kind,
-      BlockColumn column,
-      List<Integer> rows,
-      BlockColumn limited,
-      Matching.Limit limit) {
-    Comparator<Integer> rising = Comparator.comparingDouble(limited::at);
-    List<Integer> order =
-        rows.stream().sorted(limit.fromBelow() ? rising : rising.reversed()).toList();
-    double[] numbers = order.stream().mapToDouble(limited::at).toArray();
+      WhereKind kind, BlockColumn column, int[] rows, BlockColumn limited, Matching.Limit limit) {
+    int[] order = StableOrder.of(rows.length, i -> limited.at(rows[i]), limit.fromBelow());
+    int[] sorted = new int[order.length];
+    double[] numbers = new double[order.length];
     boolean broken = false;
-    for (double number : numbers) {
-      broken |= Double.isNaN(number);
+    for (int i = 0; i < order.length; i++) {
+      sorted[i] = rows[order[i]];
+      numbers[i] = limited.at(sorted[i]);
+      broken |= Double.isNaN(numbers[i]);
     }
-    return new WhereGroup(numbers, running(kind, column, order), limit, broken);
+    return new WhereGroup(numbers, running(kind, column, sorted), limit, broken);
   }
 
-  private static double[] running(WhereKind kind, BlockColumn column, List<Integer> order) {
-    double[] running = new double[order.size() + 1];
+  private static double[] running(WhereKind kind, BlockColumn column, int[] order) {
+    double[] running = new double[order.length + 1];
     running[0] = kind.ofNone();
-    for (int i = 0; i < order.size(); i++) {
-      double value = kind == WhereKind.COUNT ? 1 : column.at(order.get(i));
+    for (int i = 0; i < order.length; i++) {
+      double value = kind == WhereKind.COUNT ? 1 : column.at(order[i]);
       running[i + 1] = kind.with(running[i], value, i == 0);
     }
     return running;

@@ -1,9 +1,9 @@
 package zonewright.formula;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * For each row of this table, one number from the rows of another that match it. Sorts the other
@@ -47,24 +47,24 @@ final class WhereKernel extends Kernel {
     if (limited != null) {
       limited.than().prepare();
     }
-    Map<Long, List<Integer>> rows = new HashMap<>();
+    Map<Long, IntStream.Builder> rows = new HashMap<>();
     for (int row = 0; row < counted.rows(); row++) {
       long key = 0;
       for (BlockColumn word : words) {
         key = joined(key, word.at(row));
       }
       if (counted.at(row) != 0 && key >= 0) {
-        rows.computeIfAbsent(key, any -> new ArrayList<>()).add(row);
+        rows.computeIfAbsent(key, any -> IntStream.builder()).add(row);
       }
     }
     groups.clear();
-    rows.forEach(
-        (key, list) ->
-            groups.put(
-                key,
-                limited == null
-                    ? WhereGroup.of(kind, column, list)
-                    : WhereGroup.of(kind, column, list, limited.column(), limited.limit())));
+    rows.forEach((key, found) -> groups.put(key, group(found.build().toArray())));
+  }
+
+  private WhereGroup group(int[] rows) {
+    return limited == null
+        ? WhereGroup.of(kind, column, rows)
+        : WhereGroup.of(kind, column, rows, limited.column(), limited.limit());
   }
 
   /** Returns a key with one more word, or -1 where a word is none of its list. */

@@ -45,15 +45,16 @@ final class ColumnPages {
     return needs;
   }
 
-  List<HelpPage> pages() {
-    return blueprint.tables().stream().map(this::page).toList();
-  }
-
   static String file(String table) {
     return "columns-" + table + ".html";
   }
 
-  private HelpPage page(TableDefinition table) {
+  static String title(TableDefinition table) {
+    return "Columns of the sheet " + table.title();
+  }
+
+  /** Returns the whole page of a sheet. */
+  String body(TableDefinition table) {
     StringBuilder body = new StringBuilder();
     String band = "";
     for (Column column : table.columns()) {
@@ -63,10 +64,11 @@ final class ColumnPages {
       }
       body.append(section(column));
     }
-    return new HelpPage(file(table.id()), "Columns of the sheet " + table.title(), body.toString());
+    return body.toString();
   }
 
-  private String section(Column column) {
+  /** Returns the part of a page on one column. */
+  String section(Column column) {
     StringBuilder text = new StringBuilder();
     text.append("<h3 id=\"")
         .append(column.reference().column())

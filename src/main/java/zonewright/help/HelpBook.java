@@ -8,19 +8,26 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import zonewright.design.IrrigationSheets;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
 
 /** All help pages: written ones, and those made from the declarations. */
 public final class HelpBook {
+  /** The file of the table of contents. */
+  public static final String CONTENTS = "index.html";
+
   private static final Map<String, String> WRITTEN = new LinkedHashMap<>();
 
   static {
     WRITTEN.put("size-a-zone", "How to size a zone");
+    WRITTEN.put("flow-pipes-pressure", "Flow, pipes and pressure");
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
+    WRITTEN.put("nights", "The nights");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
     WRITTEN.put("in-the-field", "In the field: testing, handing over, tuning");
     WRITTEN.put("budget", "Reading the budget");
@@ -31,13 +38,69 @@ public final class HelpBook {
 
   /** Returns the pages, the table of contents first. */
   public static List<HelpPage> pages() {
-    List<HelpPage> pages = new ArrayList<>();
-    WRITTEN.forEach((name, title) -> pages.add(new HelpPage(name + ".html", title, written(name))));
-    pages.addAll(new ColumnPages(IrrigationSheets.blueprint()).pages());
-    pages.add(TablePages.published());
-    pages.add(TablePages.checks());
-    pages.add(0, contents(pages));
-    return List.copyOf(pages);
+    return titles().keySet().stream().map(file -> page(file).orElseThrow()).toList();
+  }
+
+  /** Returns the titles of all pages by their files, the table of contents first. */
+  public static Map<String, String> titles() {
+    Map<String, String> titles = new LinkedHashMap<>();
+    titles.put(CONTENTS, "Zonewright help");
+    WRITTEN.forEach((name, title) -> titles.put(name + ".html", title));
+    IrrigationSheets.blueprint()
+        .tables()
+        .forEach(table -> titles.put(ColumnPages.file(table.id()), ColumnPages.title(table)));
+    titles.put(TablePages.PUBLISHED, "Published tables");
+    titles.put(TablePages.CHECKS, "Reference checks");
+    return titles;
+  }
+
+  /** Returns the page of a file, made anew from the declarations; none where there is none. */
+  public static Optional<HelpPage> page(String file) {
+    String title = titles().get(file);
+    if (title == null) {
+      return Optional.empty();
+    }
+    return Optional.of(new HelpPage(file, title, body(file)));
+  }
+
+  private static String body(String file) {
+    if (file.equals(CONTENTS)) {
+      return contents();
+    }
+    if (file.equals(TablePages.PUBLISHED)) {
+      return TablePages.published();
+    }
+    if (file.equals(TablePages.CHECKS)) {
+      return TablePages.checks();
+    }
+    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+      if (file.equals(ColumnPages.file(table.id()))) {
+        return new ColumnPages(IrrigationSheets.blueprint()).body(table);
+      }
+    }
+    return written(file.replace(".html", ""));
+  }
+
+  /** Returns what the help says of one column, a part of the page of its sheet. */
+  public static String section(Column column) {
+    return new ColumnPages(IrrigationSheets.blueprint()).section(column);
+  }
+
+  /** Returns where a link of a page leads, if it leads to a column. */
+  public static Optional<Column> linked(String link) {
+    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+      for (Column column : table.columns()) {
+        if (link.equals(ColumnPages.file(table.id()) + "#" + column.reference().column())) {
+          return Optional.of(column);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the file of the page on the columns of a sheet. */
+  public static String fileOf(String table) {
+    return ColumnPages.file(table);
   }
 
   /** Writes all pages into a folder, which is made if need be. */
@@ -48,16 +111,20 @@ public final class HelpBook {
     }
   }
 
-  private static HelpPage contents(List<HelpPage> pages) {
+  private static String contents() {
     StringBuilder body = new StringBuilder("<ul>\n");
-    for (HelpPage page : pages) {
-      body.append("<li><a href=\"")
-          .append(page.file())
-          .append("\">")
-          .append(escaped(page.title()))
-          .append("</a></li>\n");
-    }
-    return new HelpPage("index.html", "Zonewright help", body.append("</ul>").toString());
+    titles()
+        .forEach(
+            (file, title) -> {
+              if (!file.equals(CONTENTS)) {
+                body.append("<li><a href=\"")
+                    .append(file)
+                    .append("\">")
+                    .append(escaped(title))
+                    .append("</a></li>\n");
+              }
+            });
+    return body.append("</ul>").toString();
   }
 
   private static String written(String name) {

@@ -15,9 +15,12 @@ import zonewright.units.UnitSystem;
  * against.
  */
 final class TablePages {
+  static final String PUBLISHED = "tables.html";
+  static final String CHECKS = "reference-checks.html";
+
   private TablePages() {}
 
-  static HelpPage published() {
+  static String published() {
     StringBuilder body = new StringBuilder();
     body.append(
         "<p>Values the program looks up, each row with its source and how far it was checked. “From memory” and “common practice”"
@@ -40,10 +43,10 @@ final class TablePages {
       }
       body.append("</table>\n");
     }
-    return new HelpPage("tables.html", "Published tables", body.toString());
+    return body.toString();
   }
 
-  static HelpPage checks() {
+  static String checks() {
     List<ReferenceCheck> checks = ReferenceChecks.all();
     StringBuilder body = new StringBuilder();
     body.append("<p>Published values, what the program gives for them, and what each is worth. ")
@@ -66,7 +69,7 @@ final class TablePages {
       line(body, check, check.in(UnitSystem.US));
     }
     body.append("</table>\n");
-    return new HelpPage("reference-checks.html", "Reference checks", body.toString());
+    return body.toString();
   }
 
   private static void line(StringBuilder body, ReferenceCheck check, ReferenceCheck.Result result) {

@@ -28,7 +28,8 @@ import zonewright.timetable.WateringWindow;
  * floating local times (3.3.5, form 1): the controller's clock is the clock on the wall.
  */
 public final class CalendarFile {
-  private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss");
+  private static final DateTimeFormatter LOCAL =
+      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
   private static final int MOST_OCTETS = 75;
 
   private final NightsPlan plan;

@@ -108,7 +108,7 @@ final class NightFindings {
           case ONE_MORE_VALVE -> "Let one more valve run at once";
           case WIDER_WINDOW -> "Widen the hours by as much";
           case SPLIT_DAYS -> "Share the zones out over the nights";
-          case NO_SOAK -> "";
+          case NO_SOAK, ANOTHER_CONTROLLER -> "";
         };
     return cure.change() instanceof Cure.Change.Hardware
         ? Optional.empty()

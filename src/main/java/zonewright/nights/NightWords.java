@@ -7,7 +7,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import zonewright.timetable.Night;
+import zonewright.timetable.NightPlan;
 import zonewright.units.CalendarText;
 
 /** Nights and minutes of nights in words. */
@@ -55,6 +57,36 @@ public final class NightWords {
   /** Returns some minutes as times, such as {@code 22:00, 23:10}. */
   public static String times(List<Integer> minutes) {
     return String.join(", ", minutes.stream().map(NightWords::time).toList());
+  }
+
+  /** Returns a sentence with a capital in front. */
+  public static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+  }
+
+  /** Returns the hours of a night, such as {@code 22:00 to 06:00}. */
+  public static String hours(NightPlan night) {
+    return night.windows().stream()
+        .map(window -> time(window.startMinute()) + " to " + time(window.endMinute()))
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** Returns when a night with runs is done, and how near that is to the least there can be. */
+  public static String result(NightPlan night) {
+    String over =
+        night.overrunMinutes() > 0
+            ? "; " + length(night.overrunMinutes()) + " more than there is"
+            : "";
+    String least =
+        night.lengthMinutes() == night.boundMinutes()
+            ? ", which no arrangement beats"
+            : ", proven to take at least " + length(night.boundMinutes());
+    return "done at "
+        + time(night.finishMinute())
+        + " after "
+        + length(night.lengthMinutes())
+        + least
+        + over;
   }
 
   /** Returns minutes as hours and minutes, such as {@code 5 h 12 min}. */

@@ -13,7 +13,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -153,7 +152,8 @@ final class NightsReading {
   }
 
   private String word(Column column, int row) {
-    return book.outcome(column.reference(), row) instanceof Outcome.Words words ? words.text() : "";
+    double position = book.number(column.reference(), row);
+    return Double.isNaN(position) ? "" : book.choices(column).get((int) position);
   }
 
   private List<NightsInput.Station> stations(NightRules rules) {
@@ -188,7 +188,6 @@ final class NightsReading {
                   .formatted(lacking - 1),
           "fill what they need");
     }
-    findings.addAll(patterns.findings());
     return stations;
   }
 
@@ -215,7 +214,10 @@ final class NightsReading {
     String program = word(SiteBudget.ZONE_PROGRAM, row);
     double interval = book.number(Demand.LONGEST_INTERVAL.reference(), row);
     int apart = Double.isNaN(interval) ? 7 : (int) Math.max(1, Math.min(31, interval));
-    WateringDays days = patterns.days(row, apart);
+    Optional<WateringDays> days = patterns.days(row, apart);
+    if (days.isEmpty()) {
+      return Optional.empty();
+    }
     WateredZone zone =
         new WateredZone(
             "zone " + own,
@@ -225,7 +227,7 @@ final class NightsReading {
             minutes,
             rest,
             flow,
-            days,
+            days.get(),
             wishes.getOrDefault(program, OptionalInt.empty()));
     return Optional.of(new NightsInput.Station(zone, row, own, text(place, row), apart));
   }

@@ -1,6 +1,7 @@
 package zonewright.nights;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,7 @@ public final class ScheduleCards {
       List<String> starts = card.startMinutes().stream().map(NightWords::time).toList();
       cards.add(new ScheduleCard(card.program(), nights, starts, lines));
     }
+    cards.sort(Comparator.comparing(ScheduleCard::program));
     return cards;
   }
 

@@ -1,30 +1,55 @@
 package zonewright.nights;
 
 import java.time.DayOfWeek;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import zonewright.sheet.Book;
+import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
 import zonewright.timetable.NightRules;
 import zonewright.timetable.WateringDays;
 import zonewright.water.Demand;
+import zonewright.water.WateringPattern;
 
 /** The days on which zones water, and their places in the order wished for. */
 final class ZonePatterns {
   private final Book book;
   private final NightRules rules;
-  private final List<NightFinding> findings = new ArrayList<>();
 
   ZonePatterns(Book book, NightRules rules) {
     this.book = book;
     this.rules = rules;
   }
 
-  /** Returns when a zone waters that can go {@code apart} days without. */
-  WateringDays days(int row, int apart) {
+  /**
+   * Returns when a zone waters that can go {@code apart} days without; empty where its pattern
+   * lacks something.
+   */
+  Optional<WateringDays> days(int row, int apart) {
+    String pattern = word(WateringPattern.PATTERN, row);
+    return switch (pattern) {
+      case WateringPattern.OWN ->
+          weekdays(word(WateringPattern.OWN_DAYS, row)).map(WateringDays.OnWeekdays::new);
+      case WateringPattern.INTERVAL -> {
+        double every = book.number(WateringPattern.EVERY.reference(), row);
+        yield Double.isNaN(every)
+            ? Optional.empty()
+            : Optional.of(new WateringDays.EveryFewDays((int) every));
+      }
+      case WateringPattern.ODD -> Optional.of(new WateringDays.OddDates());
+      case WateringPattern.EVEN -> Optional.of(new WateringDays.EvenDates());
+      case WateringPattern.SITE -> Optional.of(onSiteNights(row, apart));
+      default -> Optional.empty();
+    };
+  }
+
+  private WateringDays onSiteNights(int row, int apart) {
     int needed = (int) book.number(Demand.WATERING_DAYS.reference(), row);
     double real = book.number(Demand.LONGEST_GAP.reference(), row);
     // A gap that the watering days themselves leave too long is told with the zone.
@@ -32,17 +57,39 @@ final class ZonePatterns {
     return new WateringDays.ChooseWeekdays(needed, Math.min(7, gap), rules.openDays());
   }
 
+  private static Optional<Set<DayOfWeek>> weekdays(String set) {
+    Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
+    for (DayOfWeek day : DayOfWeek.values()) {
+      if (List.of(set.split(" ", -1)).contains(NightWords.shortName(day))) {
+        days.add(day);
+      }
+    }
+    return days.isEmpty() ? Optional.empty() : Optional.of(days);
+  }
+
+  private String word(Column column, int row) {
+    double position = book.number(column.reference(), row);
+    return Double.isNaN(position) ? "" : book.choices(column).get((int) position);
+  }
+
   /** Returns the place a zone should have in the order, where that costs no time. */
   OptionalInt order(int row) {
-    return OptionalInt.empty();
+    double place = book.number(WateringPattern.ORDER.reference(), row);
+    return Double.isNaN(place) ? OptionalInt.empty() : OptionalInt.of((int) place);
   }
 
   /** Adds the edits that let zones water on other weekdays, by their names in the timetable. */
   static void move(
-      Book book, NightsInput from, Map<String, Set<DayOfWeek>> days, List<Edit> parts) {}
-
-  /** Returns what was noticed. */
-  List<NightFinding> findings() {
-    return List.copyOf(findings);
+      Book book, NightsInput from, Map<String, Set<DayOfWeek>> days, List<Edit> parts) {
+    Edits edits = new Edits(book);
+    for (NightsInput.Station station : from.stations()) {
+      Set<DayOfWeek> then = days.get(station.zone().name());
+      if (then != null) {
+        Entry own = new Entry.Words(WateringPattern.OWN);
+        Entry set = new Entry.Words(NightWords.weekdays(then));
+        parts.add(edits.set(WateringPattern.PATTERN.reference(), station.row(), own));
+        parts.add(edits.set(WateringPattern.OWN_DAYS.reference(), station.row(), set));
+      }
+    }
   }
 }

@@ -1,9 +1,13 @@
 package zonewright.plants;
 
 import static zonewright.trade.Sheets.PLANTS;
+import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
@@ -27,6 +31,38 @@ public final class Plants {
           .source(
               "Kjelgren, Beeson, Pittenger and Montague, Simplified Landscape Irrigation Demand Estimation (SLIDE), Applied"
                   + " Engineering in Agriculture 32(4), 2016 (abstract verified).");
+
+  public static final String OWN_BASIS = "each plant's own";
+
+  /**
+   * Bases of plant factors, each with its column in the table, which has a number for every plant.
+   */
+  private static final Map<String, String> BASES =
+      Map.of(
+          "ASABE S623", "By ASABE S623 or own",
+          "FAO-56 Kc", "By FAO-56 or own",
+          "WUCOLS", "By WUCOLS or own",
+          "MWELO", "By MWELO or own",
+          "WaterSense", "By WaterSense or own");
+
+  private static final List<String> BASIS_NAMES = List.copyOf(new TreeSet<>(BASES.keySet()));
+
+  public static final Column BASIS =
+      Column.choice(
+              SITE,
+              "plant-basis",
+              "Plant factors by",
+              new WordList.Fixed(
+                  Stream.concat(Stream.of(OWN_BASIS), BASIS_NAMES.stream()).toList()),
+              OWN_BASIS)
+          .band(PLANTS)
+          .means(
+              "Whose plant factors the zones take by default: the basis the table Plants names for each plant, or one basis for all"
+                  + " the plants it covers; a plant it does not cover keeps its own. The bases differ: cool-season turf is 0.8 by one"
+                  + " and 0.95 by another. A rule may prescribe one.")
+          .source(
+              "Table Plants, which says row by row what each figure is worth. By MWELO the top of each range stands, the safe"
+                  + " side.");
 
   public static final String THIRSTIEST = "thirstiest";
   public static final String BY_AREA = "by area";
@@ -78,8 +114,8 @@ public final class Plants {
           .band(PLANTS)
           .within(Bounds.above(0, 2, Units.ONE))
           .means(
-              "Share of the reference evapotranspiration that the plants need to look well. Follows from the plant type unless"
-                  + " typed; of two plants the thirstier counts, or their mean by area.")
+              "Share of the reference evapotranspiration that the plants need to look well. Follows from the plant type and"
+                  + " the basis the site goes by unless typed; of two plants the thirstier counts, or their mean by area.")
           .source(
               "Table Plants, by row; published bases differ, so each row names its own. Of mixed plants the thirstiest sets the valve's"
                   + " demand: SLIDE (2016, abstract verified).");
@@ -142,8 +178,18 @@ public final class Plants {
           .source("Table Plants, by row.");
 
   private static Formula factorOf(Column plant) {
-    return new Formula.Lookup(
-        plant.reference(), TYPES.numbers("Plant factor", QuantityKind.FACTOR));
+    Formula factor = factor(plant, "Plant factor");
+    for (String basis : BASIS_NAMES) {
+      factor =
+          Formula.when(new Condition.WordIs(BASIS.reference(), List.of(basis)))
+              .then(factor(plant, BASES.get(basis)))
+              .otherwise(factor);
+    }
+    return factor;
+  }
+
+  private static Formula factor(Column plant, String heading) {
+    return new Formula.Lookup(plant.reference(), TYPES.numbers(heading, QuantityKind.FACTOR));
   }
 
   private static Column factor(String id, String name, String meaning) {

@@ -238,6 +238,19 @@ public final class Edits {
   }
 
   /**
+   * Returns the edit of putting several rows in the place of one, each like it but for some cells.
+   *
+   * <p>What stands alongside the row goes with each part. Where the row is chosen by its name, the
+   * first part is chosen from then on.
+   *
+   * @param parts for each row its own entries, by column, of this table or one alongside it; the
+   *     name among them
+   */
+  public Edit divided(String table, int row, List<Map<Reference, Entry>> parts) {
+    return new RowDivision(book, table, row, parts).edit();
+  }
+
+  /**
    * Returns the edit of putting copies of a row just below it, each with some entries of its own.
    *
    * @param own for each copy the entries that differ

@@ -38,7 +38,16 @@ public final class Nearest {
     if (written.length() < 3) {
       return 2;
     }
-    return name.startsWith(written) ? 0 : name.contains(written) ? 1 : 2;
+    return name.startsWith(written) ? 0 : beginsAWord(written, name) ? 1 : 2;
+  }
+
+  private static boolean beginsAWord(String written, String name) {
+    for (int at = name.indexOf(written); at > 0; at = name.indexOf(written, at + 1)) {
+      if (!Character.isLetterOrDigit(name.charAt(at - 1))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Letters to insert, drop or change to get from one word to the other (Levenshtein 1965). */

@@ -57,7 +57,9 @@ public record Cure(
     /** The zones are shared out anew over all open days. */
     SPLIT_DAYS,
     /** Zones that need no soak: emitters whose rate the soil can take. */
-    NO_SOAK
+    NO_SOAK,
+    /** A controller that can start each zone by itself. */
+    ANOTHER_CONTROLLER
   }
 
   /**
@@ -67,7 +69,7 @@ public record Cure(
    */
   static final Comparator<Cure> SMALLEST_CHANGE_FIRST =
       Comparator.comparingInt(Cure::minutesStillMissing)
-          .thenComparing(cure -> cure.kind() == Kind.NO_SOAK)
+          .thenComparing(cure -> cure.change() instanceof Change.Hardware)
           .thenComparingInt(Cure::changes)
           .thenComparing(Cure::kind);
 

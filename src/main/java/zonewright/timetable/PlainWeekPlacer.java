@@ -125,18 +125,18 @@ final class PlainWeekPlacer {
     return new Trial(starts, cost);
   }
 
-  private static int[] starts(Program program, BitSet taken) {
+  private int[] starts(Program program, BitSet taken) {
     Chain chain = program.chain();
     int[] starts = new int[chain.cycles()];
     int ready = program.windows().get(0).startMinute() + chain.release();
     for (int pass = 0; pass < starts.length; pass++) {
       starts[pass] = firstFree(ready, chain.minutes(pass), program.windows(), taken);
-      ready = starts[pass] + chain.minutes(pass) + chain.pause(pass);
+      ready = starts[pass] + chain.minutes(pass) + Math.max(gap, chain.pause(pass));
     }
     return starts;
   }
 
-  /** The first minute at which a block fits into a window, or after the last one. */
+  /** The first minute at which a block fits into a window. */
   private static int firstFree(int ready, int minutes, List<WateringWindow> windows, BitSet taken) {
     int minute = ready;
     while (minute < LAST_MINUTE) {
@@ -150,14 +150,18 @@ final class PlainWeekPlacer {
     return minute;
   }
 
-  /** The first minute from which so many minutes lie in one window, or all after the last. */
+  /**
+   * The first minute from which so many minutes lie in one window; the last has no end here, so
+   * that what does not fit can be measured.
+   */
   private static int opening(int from, int minutes, List<WateringWindow> windows) {
-    for (WateringWindow window : windows) {
-      int at = Math.max(from, window.startMinute());
-      if (at + minutes <= window.endMinute()) {
+    int last = windows.size() - 1;
+    for (int i = 0; i < last; i++) {
+      int at = Math.max(from, windows.get(i).startMinute());
+      if (at + minutes <= windows.get(i).endMinute()) {
         return at;
       }
     }
-    return Math.max(from, windows.get(windows.size() - 1).endMinute());
+    return Math.max(from, windows.get(last).startMinute());
   }
 }

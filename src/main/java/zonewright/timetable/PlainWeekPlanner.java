@@ -41,7 +41,20 @@ public final class PlainWeekPlanner {
    */
   public static PlainTimetable plan(
       List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
-    return new PlainWeekPlanner(rules, startRuns).run(zones, firstDay);
+    PlainTimetable plan = new PlainWeekPlanner(rules, startRuns).run(zones, firstDay);
+    Timetable made = plan.timetable();
+    if (made.fits()) {
+      return plan;
+    }
+    List<Cure> cures = new PlainCures(zones, rules, firstDay, startRuns, made.nights()).find();
+    return new PlainTimetable(
+        new Timetable(made.nights(), made.zones(), made.findings(), cures), plan.programs());
+  }
+
+  /** Plans the site, and leaves it to the caller to seek cures. */
+  static Timetable withoutCures(
+      List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
+    return new PlainWeekPlanner(rules, startRuns).run(zones, firstDay).timetable();
   }
 
   private PlainTimetable run(List<WateredZone> zones, LocalDate firstDay) {

@@ -12,6 +12,12 @@ public final class Sheets {
   public static final String INSPECTION = "inspection";
   public static final String CONTROLLER = "controller";
   public static final String VERDICTS = "verdicts";
+  public static final String MONTHLY = "monthly";
+  public static final String ZONE_NIGHTS = "zone-nights";
+  public static final String SUPPLY = "supply";
+  public static final String VALVES = "valves";
+  public static final String MATERIALS = "materials";
+  public static final String PIPES = "pipes";
   public static final String NIGHTS = "nights";
 
   public static final String PROJECT = "Project";
@@ -35,6 +41,19 @@ public final class Sheets {
   public static final String SEEN = "Seen";
   public static final String READINGS = "Readings";
   public static final String TUNING = "Tuning";
+  public static final String CONNECTION = "Connection";
+  public static final String METER = "Meter";
+  public static final String SERVICE_LINE = "Service line";
+  public static final String FLOW_TEST = "Flow test";
+  public static final String FLOW = "Flow";
+  public static final String VALVE = "Valve";
+  public static final String MAIN_LINE = "Main line";
+  public static final String LATERAL = "Lateral";
+  public static final String PRESSURE = "Pressure";
+  public static final String WIRE = "Wire";
+  public static final String PIPE = "Pipe";
+  public static final String ALL_ZONES = "All zones";
+  public static final String LIMITS = "Limits for pipes and wires";
   public static final String NIGHT_RULES = "Nights";
   public static final String WINDOWS = "Windows";
 

@@ -3,24 +3,27 @@ package zonewright.units;
 import com.google.errorprone.annotations.Immutable;
 
 /**
- * What a quantity is made of: powers of length, mass, time, temperature and money.
+ * What a quantity is made of: powers of length, mass, time, temperature, money and electric
+ * current.
  *
  * @param length power of length
  * @param mass power of mass
  * @param time power of time
  * @param temperature power of temperature
  * @param money power of money
+ * @param current power of electric current
  */
 @Immutable
-public record Dimension(int length, int mass, int time, int temperature, int money) {
+public record Dimension(int length, int mass, int time, int temperature, int money, int current) {
   /** A pure number. */
-  public static final Dimension NONE = new Dimension(0, 0, 0, 0, 0);
+  public static final Dimension NONE = new Dimension(0, 0, 0, 0, 0, 0);
 
-  public static final Dimension LENGTH = new Dimension(1, 0, 0, 0, 0);
-  public static final Dimension MASS = new Dimension(0, 1, 0, 0, 0);
-  public static final Dimension TIME = new Dimension(0, 0, 1, 0, 0);
-  public static final Dimension TEMPERATURE = new Dimension(0, 0, 0, 1, 0);
-  public static final Dimension MONEY = new Dimension(0, 0, 0, 0, 1);
+  public static final Dimension LENGTH = new Dimension(1, 0, 0, 0, 0, 0);
+  public static final Dimension MASS = new Dimension(0, 1, 0, 0, 0, 0);
+  public static final Dimension TIME = new Dimension(0, 0, 1, 0, 0, 0);
+  public static final Dimension TEMPERATURE = new Dimension(0, 0, 0, 1, 0, 0);
+  public static final Dimension MONEY = new Dimension(0, 0, 0, 0, 1, 0);
+  public static final Dimension CURRENT = new Dimension(0, 0, 0, 0, 0, 1);
 
   /** Returns the dimension of a product. */
   public Dimension times(Dimension other) {
@@ -29,7 +32,8 @@ public record Dimension(int length, int mass, int time, int temperature, int mon
         mass + other.mass,
         time + other.time,
         temperature + other.temperature,
-        money + other.money);
+        money + other.money,
+        current + other.current);
   }
 
   /** Returns the dimension of a quotient. */
@@ -39,7 +43,8 @@ public record Dimension(int length, int mass, int time, int temperature, int mon
         mass - other.mass,
         time - other.time,
         temperature - other.temperature,
-        money - other.money);
+        money - other.money,
+        current - other.current);
   }
 
   /** Returns the dimension in words a message can use, such as {@code length³/time}. */
@@ -51,6 +56,7 @@ public record Dimension(int length, int mass, int time, int temperature, int mon
     append(above, below, "time", time);
     append(above, below, "temperature", temperature);
     append(above, below, "money", money);
+    append(above, below, "electric current", current);
     if (above.isEmpty() && below.isEmpty()) {
       return "a pure number";
     }

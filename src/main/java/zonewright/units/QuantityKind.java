@@ -29,6 +29,16 @@ public enum QuantityKind {
   VOLUME("volume", Units.GALLON, 0, Units.LITRE, 0, "500 gal or 1900 L"),
   PRESSURE("pressure", Units.POUND_PER_SQUARE_INCH, 1, Units.KILOPASCAL, 0, "60 psi or 410 kPa"),
   SPEED("speed", Units.FOOT_PER_SECOND, 2, Units.METRE_PER_SECOND, 2, "5 ft/s or 1.5 m/s"),
+  CURRENT("electric current", Units.AMPERE, 2, Units.AMPERE, 2, "0.35 A"),
+  VOLTAGE("voltage", Units.VOLT, 1, Units.VOLT, 1, "24 V"),
+  /** Resistance of a length of wire. */
+  RESISTANCE(
+      "resistance of a length",
+      Units.OHM_PER_THOUSAND_FEET,
+      2,
+      Units.OHM_PER_KILOMETRE,
+      2,
+      "4.89 ohm/1000 ft or 16.0 ohm/km"),
   TEMPERATURE("temperature", Units.FAHRENHEIT, 1, Units.CELSIUS, 1, "86 °F or 30 °C"),
   WIND("wind speed", Units.MILE_PER_HOUR, 1, Units.METRE_PER_SECOND, 2, "4.5 mph or 2 m/s"),
   HOURS("number of hours", Units.HOUR, 1, Units.HOUR, 1, "8.5 h"),

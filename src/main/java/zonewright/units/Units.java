@@ -98,6 +98,13 @@ public final class Units {
           .per(SQUARE_METRE, "")
           .per(DAY, "MJ/m²/day");
 
+  public static final Unit AMPERE = new Unit("A", Dimension.CURRENT, Scale.ONE);
+  public static final Unit VOLT = NEWTON.times(METRE, "J").per(AMPERE.times(SECOND, "C"), "V");
+  public static final Unit OHM = VOLT.per(AMPERE, "ohm");
+  public static final Unit OHM_PER_THOUSAND_FEET =
+      OHM.per(FOOT.multiple("1000", ""), "ohm/1000 ft");
+  public static final Unit OHM_PER_KILOMETRE = OHM.per(METRE.multiple("1000", ""), "ohm/km");
+
   public static final Unit KILOWATT_HOUR = NEWTON.times(METRE, "J").multiple("3600000", "kWh");
 
   /** Money of whatever currency the design names; never converted. */
@@ -181,6 +188,11 @@ public final class Units {
     name(CELSIUS, "°c", "c", "degc");
     name(FAHRENHEIT, "°f", "f", "degf");
     name(MEGAJOULE_PER_SQUARE_METRE_A_DAY, "mj/m2/day", "mj/m²/day", "mj/m2/d");
+    name(AMPERE, "a", "amp", "amps", "ampere");
+    name(VOLT, "v", "volt", "volts");
+    name(OHM, "ohm", "ohms");
+    name(OHM_PER_THOUSAND_FEET, "ohm/1000 ft", "ohm/kft");
+    name(OHM_PER_KILOMETRE, "ohm/km");
     name(DEGREE, "°", "deg", "degrees");
   }
 

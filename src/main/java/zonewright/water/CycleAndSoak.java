@@ -39,23 +39,7 @@ public final class CycleAndSoak {
 
   public static final Column CYCLES =
       Column.calculated(
-              ZONES,
-              "cycles",
-              "Cycles",
-              QuantityKind.COUNT,
-              Formula.when(TAKEN_IN_AT_ONCE)
-                  .then(Formula.number(1))
-                  .otherwise(
-                      Formula.when(LONGEST_CYCLE.cell().below(Formula.amount(1, Units.MINUTE)))
-                          .then(
-                              Formula.refused(
-                                  "runs off",
-                                  "water runs off within a minute; use emitters with a lower precipitation rate"))
-                          .otherwise(
-                              Demand.RUN_TIME
-                                  .cell()
-                                  .over(LONGEST_CYCLE.cell())
-                                  .roundedUpTo(Units.ONE))))
+              ZONES, "cycles", "Cycles", QuantityKind.COUNT, cyclesOf(Demand.RUN_TIME.cell()))
           .band(SCHEDULE)
           .means("In how many parts the run of a watering day is given.")
           .source("Run time ÷ longest cycle, rounded up: general practice, from memory.");
@@ -78,13 +62,7 @@ public final class CycleAndSoak {
               "soak",
               "Shortest soak",
               QuantityKind.MINUTES,
-              Formula.when(CYCLES.cell().atMost(Formula.number(1)))
-                  .then(Formula.doesNotApply("none", "One cycle needs no soak."))
-                  .otherwise(
-                      EXCESS
-                          .times(CYCLE_MINUTES.cell())
-                          .over(Soils.INTAKE_RATE.cell())
-                          .roundedUpTo(Units.MINUTE)))
+              soakAfter(CYCLES.cell(), CYCLE_MINUTES.cell()))
           .band(SCHEDULE)
           .means(
               "Shortest pause after a cycle, until what stands on the surface has gone in. The 30 to 60 minutes of common practice"
@@ -92,6 +70,26 @@ public final class CycleAndSoak {
           .source(
               "(Precipitation rate − intake rate) × cycle ÷ intake rate, rounded up: derived from the definition. Common practice:"
                   + " Texas A&M Water University, Irrigation Cycle and Soak, 30 to 60 min (verified).");
+
+  /** Returns in how many cycles a run of a watering day is given. */
+  static Formula cyclesOf(Formula run) {
+    return Formula.when(TAKEN_IN_AT_ONCE)
+        .then(Formula.number(1))
+        .otherwise(
+            Formula.when(LONGEST_CYCLE.cell().below(Formula.amount(1, Units.MINUTE)))
+                .then(
+                    Formula.refused(
+                        "runs off",
+                        "water runs off within a minute; use emitters with a lower precipitation rate"))
+                .otherwise(run.over(LONGEST_CYCLE.cell()).roundedUpTo(Units.ONE)));
+  }
+
+  /** Returns the shortest pause after one of several cycles. */
+  static Formula soakAfter(Formula cycles, Formula minutes) {
+    return Formula.when(cycles.atMost(Formula.number(1)))
+        .then(Formula.doesNotApply("none", "One cycle needs no soak."))
+        .otherwise(EXCESS.times(minutes).over(Soils.INTAKE_RATE.cell()).roundedUpTo(Units.MINUTE));
+  }
 
   private CycleAndSoak() {}
 }

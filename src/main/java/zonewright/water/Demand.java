@@ -1,7 +1,9 @@
 package zonewright.water;
 
+import static zonewright.trade.Sheets.NIGHT_RULES;
 import static zonewright.trade.Sheets.SCHEDULE;
 import static zonewright.trade.Sheets.ZONES;
+import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
 import java.util.List;
 import zonewright.climate.Peak;
@@ -162,17 +164,42 @@ public final class Demand {
               "watering-days",
               "Watering days",
               QuantityKind.COUNT,
-              Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED.cell()))
+              Formula.when(WateringPattern.ON_SITE_NIGHTS)
+                  .then(Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED.cell()))
+                  .otherwise(WateringPattern.PATTERN_A_WEEK.cell().roundedUpTo(Units.ONE)))
           .band(SCHEDULE)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
           .means(
               "Days a week the zone is watered: the fewest whose longest gap keeps to the longest interval, and no more than allowed,"
-                  + " unless typed.")
+                  + " unless typed. For a zone with days of its own as many as those, in the fullest week.")
           .source(
               "By counting gaps of the weekdays allowed; a finding tells where they do not suffice.");
 
+  public static final Column WATERINGS_A_WEEK =
+      Column.calculated(
+              ZONE_NIGHTS,
+              "waterings-a-week",
+              "Waterings a week",
+              QuantityKind.FACTOR,
+              Formula.when(WateringPattern.ON_SITE_NIGHTS)
+                  .then(WATERING_DAYS.cell())
+                  .otherwise(WateringPattern.PATTERN_A_WEEK.cell()))
+          .band(NIGHT_RULES)
+          .decimals(1, 1)
+          .means("How often a week it really waters, on average.")
+          .source("Its watering days, or what its own pattern comes to.");
+
   public static final Column LONGEST_GAP =
-      Column.calculated(ZONES, "longest-gap", "Longest gap", QuantityKind.DAYS, gapOfDays(1))
+      Column.calculated(
+              ZONES,
+              "longest-gap",
+              "Longest gap",
+              QuantityKind.DAYS,
+              Formula.when(WateringPattern.ON_SITE_NIGHTS)
+                  .then(new Formula.Nth(
+                          WATERING_DAYS.cell(),
+                          SiteRules.LONGEST_GAPS.stream().map(Column::cell).toList()))
+                  .otherwise(WateringPattern.PATTERN_GAP.cell()))
           .band(SCHEDULE)
           .means("Days from one watering to the next at the widest place of the week.")
           .source("From the weekdays allowed, or evenly spread; the week goes round.");
@@ -183,7 +210,7 @@ public final class Demand {
               "run-time",
               "Run time a watering day",
               QuantityKind.MINUTES,
-              RUN_TIME_PER_WEEK.cell().over(WATERING_DAYS.cell()).roundedUpTo(Units.MINUTE))
+              RUN_TIME_PER_WEEK.cell().over(WATERINGS_A_WEEK.cell()).roundedUpTo(Units.MINUTE))
           .band(SCHEDULE)
           .means(
               "Whole minutes of watering on each watering day: the week's demand over the days it really has.")
@@ -210,16 +237,6 @@ public final class Demand {
     return Formula.when(SiteRules.LONGEST_GAPS.get(days - 1).cell().atMost(LONGEST_INTERVAL.cell()))
         .then(Formula.number(days))
         .otherwise(fewestDays(days + 1));
-  }
-
-  /** The longest gap that belongs to the zone's watering days, from {@code days} on. */
-  private static Formula gapOfDays(int days) {
-    Formula gap = SiteRules.LONGEST_GAPS.get(days - 1).cell();
-    return days == 7
-        ? gap
-        : Formula.when(WATERING_DAYS.cell().atMost(Formula.number(days)))
-            .then(gap)
-            .otherwise(gapOfDays(days + 1));
   }
 
   private Demand() {}

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
+import zonewright.pipes.Supply;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -96,13 +97,8 @@ public final class SiteRules {
           .means("How many times a day the controller can start one program.")
           .source("Common practice, no source: see what your controller offers.");
 
-  public static final Column AVAILABLE_FLOW =
-      Column.input(SITE, "available-flow", "Available flow", QuantityKind.FLOW)
-          .band(RULES)
-          .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
-          .decimals(1, 1)
-          .optional()
-          .means("Flow the supply can give at working pressure, by a flow test.");
+  /** What the supply gives; declared with the supply it follows from. */
+  public static final Column AVAILABLE_FLOW = Supply.AVAILABLE_FLOW;
 
   public static final Column DEPLETION_METHOD =
       Column.choice(

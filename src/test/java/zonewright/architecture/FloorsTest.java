@@ -88,6 +88,30 @@ class FloorsTest {
   }
 
   @Test
+  void theTimetableKnowsNobody() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.timetable..")
+        .should()
+        .dependOnClassesThat(programBut("zonewright.timetable.."))
+        .because("placing cycles in nights is a problem of minutes and flows, whatever they are of")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void theTradeKnowsNothingOfTheNights() {
+    noClasses()
+        .that(
+            programBut(ABOVE_THE_TRADE)
+                .and(not(resideInAnyPackage("zonewright", "zonewright.nights.."))))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("zonewright.nights..")
+        .because("run times, cycles and soaks are what they are, whenever they are given")
+        .check(PROGRAM);
+  }
+
+  @Test
   void designsKnowNothingOfFilesAndScreens() {
     noClasses()
         .that()

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Level;
@@ -109,7 +110,8 @@ public class Bench {
     Collection<RunResult> results = new Runner(options).run();
     Design design = ManyZones.design(1);
     long columns =
-        design.book().blueprint().table(Sheets.ZONES).columns().stream()
+        Stream.of(Sheets.ZONES, Sheets.MONTHLY)
+            .flatMap(table -> design.book().blueprint().table(table).columns().stream())
             .filter(column -> column.formula().isPresent())
             .count();
     PlainLoop loop = new PlainLoop(design);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import zonewright.budget.LocalRule;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
@@ -43,6 +44,8 @@ final class ManyZones {
     Design design = Design.blank(UnitSystem.US);
     Edits edits = design.edits();
     design.book().start(edits.typed(Climate.PLACE.reference(), 0, "CIMIS zone 8"));
+    design.book().start(edits.typed(Ordinance.APPLIES.reference(), 0, Ordinance.YES));
+    design.book().start(edits.typed(LocalRule.SHARE.reference(), 0, "10 %"));
     for (int month = 0; month < design.book().rows(Sheets.MONTHS); month++) {
       String rain = Double.toString(month % 6 / 2.0);
       design.book().start(edits.typed(Rain.MONTH_RAIN.reference(), month, rain));
@@ -93,6 +96,9 @@ final class ManyZones {
     }
     if (random.nextInt(6) == 0) {
       zone.put(Ordinance.SPECIAL, Ordinance.YES);
+    }
+    if (random.nextInt(6) == 0) {
+      zone.put(Soils.COMPACTION, Soils.COMPACTED);
     }
     if (random.nextInt(10) == 0) {
       zone.put(Demand.WATERING_DAYS, Integer.toString(1 + random.nextInt(7)));

@@ -3,7 +3,6 @@ package zonewright.benchmark;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import zonewright.budget.Ordinance;
-import zonewright.budget.SiteBudget;
 import zonewright.budget.WaterSense;
 import zonewright.budget.ZoneBudget;
 import zonewright.climate.Climate;
@@ -56,7 +55,6 @@ final class PlainLoop {
 
   private final double peak;
   private final double rain;
-  private final double peakDaysWorth;
   private final double[] gaps;
   private final double[] fewestDays = new double[8];
   private final double peakDays;
@@ -70,17 +68,14 @@ final class PlainLoop {
   private final boolean[] named;
   private final Map<Column, double[]> typed = new LinkedHashMap<>();
   final Map<Column, double[]> results = new LinkedHashMap<>();
+  private final PlainMonths months;
+  private final PlainCuts cuts;
 
   PlainLoop(Design design) {
     Book book = design.book();
     count = book.rows(Sheets.ZONES);
     peak = book.number(Peak.REFERENCE_ET.reference(), 0);
     rain = book.number(Peak.EFFECTIVE_RAIN.reference(), 0);
-    double worth = 0;
-    for (int month = 0; month < 12; month++) {
-      worth += book.number(SiteBudget.PEAK_DAYS_WORTH.reference(), month);
-    }
-    peakDaysWorth = worth;
     gaps =
         SiteRules.LONGEST_GAPS.stream()
             .mapToDouble(column -> book.number(column.reference(), 0))
@@ -100,10 +95,12 @@ final class PlainLoop {
     allowanceRain = book.number(WaterSense.MONTH_RAIN.reference(), 0);
     yearEt = book.number(Climate.YEAR_REFERENCE_ET.reference(), 0);
     adjustment = book.number(Ordinance.ADJUSTMENT_FACTOR.reference(), 0);
+    months = new PlainMonths(book, results);
     named = new boolean[count];
     for (int row = 0; row < count; row++) {
       named[row] = !(book.entry(Facts.ZONE_NAME.reference(), row) instanceof Entry.Blank);
     }
+    cuts = new PlainCuts(book, named, results);
     for (Column column : book.blueprint().table(Sheets.ZONES).columns()) {
       if (column.takesEntries()) {
         double[] numbers = new double[count];
@@ -133,11 +130,11 @@ final class PlainLoop {
     return (long) results.size() * count;
   }
 
-  private static double or(double typed, double usual) {
+  static double or(double typed, double usual) {
     return Double.isNaN(typed) ? usual : typed;
   }
 
-  private static double up(double value) {
+  static double up(double value) {
     return Math.ceil(Math.max(0, value - 1e-9));
   }
 
@@ -145,11 +142,11 @@ final class PlainLoop {
     return Math.floor(value + 1e-9);
   }
 
-  private static boolean atMost(double left, double right) {
+  static boolean atMost(double left, double right) {
     return left - right <= 0x1p-48 * Math.abs(right);
   }
 
-  private static double over(double above, double below) {
+  static double over(double above, double below) {
     return below == 0 ? NONE : above / below;
   }
 
@@ -166,8 +163,10 @@ final class PlainLoop {
     days();
     cycles();
     volumes();
+    months.run();
     shares();
     allowances();
+    cuts.run(in(Emitters.AREA));
   }
 
   private void plants() {
@@ -251,11 +250,15 @@ final class PlainLoop {
     double[] typedIntake = in(Soils.INTAKE_RATE);
     double[] typedStorage = in(Soils.SURFACE_STORAGE);
     double[] typedAvailable = in(Soils.AVAILABLE_WATER);
+    double[] typedCompaction = in(Soils.COMPACTION);
+    double[] compaction = out(Soils.COMPACTION);
     double[] intake = out(Soils.INTAKE_RATE);
     double[] storage = out(Soils.SURFACE_STORAGE);
     double[] available = out(Soils.AVAILABLE_WATER);
     for (int i = 0; i < count; i++) {
-      intake[i] = or(typedIntake[i], at(intakeRates, soil[i]));
+      compaction[i] = or(typedCompaction[i], 0);
+      double left = compaction[i] == 0 ? 1 : compaction[i] == 1 ? 0.5 : 0.2;
+      intake[i] = or(typedIntake[i], at(intakeRates, soil[i]) * left);
       int group =
           atMost(slope[i], 0.03) ? 0 : atMost(slope[i], 0.06) ? 1 : atMost(slope[i], 0.12) ? 2 : 3;
       double usual = Double.isNaN(slope[i]) ? NONE : at(storages[group], soil[i]);
@@ -339,12 +342,10 @@ final class PlainLoop {
     double[] perDay = out(ZoneBudget.VOLUME_PER_WATERING_DAY);
     double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
     double[] perPeakMonth = out(ZoneBudget.VOLUME_PEAK_MONTH);
-    double[] perYear = out(ZoneBudget.VOLUME_PER_YEAR);
     for (int i = 0; i < count; i++) {
       perDay[i] = flow[i] * given[i];
       perWeek[i] = perDay[i] * days[i];
       perPeakMonth[i] = perWeek[i] * peakDays / 7;
-      perYear[i] = perWeek[i] / 7 * peakDaysWorth;
     }
   }
 
@@ -387,7 +388,7 @@ final class PlainLoop {
       factor[i] = isSpecial ? 1 : over(plantFactor[i], efficiency[i]);
       regular[i] = isSpecial ? 0 : factor[i] * area[i];
       estimated[i] = yearEt * 0.62 * (factor[i] * area[i]);
-      above[i] = isSpecial ? 0 : yearEt * 0.62 * ((factor[i] - adjustment) * area[i]);
+      above[i] = isSpecial ? 0 : estimated[i] - yearEt * 0.62 * (adjustment * area[i]);
     }
   }
 }

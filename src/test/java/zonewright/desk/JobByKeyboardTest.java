@@ -71,6 +71,13 @@ class JobByKeyboardTest {
         .anyMatch(window -> "start form".equals(window.getName()) && window.isShowing());
   }
 
+  /** Returns the name of what has the keyboard. */
+  private static String owner() {
+    java.awt.Component owner =
+        java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return owner == null ? "" : String.valueOf(owner.getName());
+  }
+
   private List<Finding> findings() {
     return desk.ask(() -> desk.window().openDesign().design().findings());
   }
@@ -84,6 +91,7 @@ class JobByKeyboardTest {
   void aNewGardenIsDesignedSavedAndExportedWithoutAMouse() throws Exception {
     desk.press("ctrl N");
     desk.waitUntil("the form is open", this::formIsOpen);
+    desk.waitUntil("the keyboard is in the form", () -> owner().equals("start site"));
     enter("Square garden");
     enter("An invented square");
     enter("CIMIS zone 8");
@@ -91,6 +99,7 @@ class JobByKeyboardTest {
     enter("");
     enter("25");
     desk.press("F6");
+    desk.waitUntil("the keyboard is in the zones", () -> owner().equals("start zones"));
     for (List<String> zone : ZONES) {
       for (int at = 0; at < zone.size(); at++) {
         desk.write(zone.get(at));
@@ -99,6 +108,8 @@ class JobByKeyboardTest {
     }
     desk.press("ctrl ENTER");
     desk.waitUntil("the form is closed", () -> !formIsOpen());
+    desk.waitUntil(
+        "the new design is there", () -> desk.window().openDesign().name().equals("New design"));
 
     assertThat(
             desk.ask(

@@ -31,6 +31,7 @@ final class ScriptedQuestions implements Questions {
 
   @Override
   public Optional<Path> fileToSave(Path suggestion) {
+    suggested = suggestion;
     return file;
   }
 

@@ -21,8 +21,9 @@ import zonewright.workbook.DesignFileException;
  * Kills a process that types and saves, at a random moment, again and again, and looks at what it
  * left.
  *
- * <p>{@code java -cp … zonewright.recovery.KillRounds 1000} runs as many rounds and prints what was
- * lost.
+ * <pre>mvn -q -Pbench test-compile exec:exec -Dbench.main=zonewright.recovery.KillRounds</pre>
+ *
+ * <p>runs a thousand rounds, or as many as the first argument says, and prints what was lost.
  */
 final class KillRounds {
   private final Path file;
@@ -49,7 +50,7 @@ final class KillRounds {
 
   /** Runs rounds, as many as the first argument says. */
   public static void main(String[] arguments) throws Exception {
-    int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 20;
+    int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1000;
     long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
     Path folder = Files.createTempDirectory("kill-rounds");
     KillRounds killing = new KillRounds(folder, seed);
@@ -64,7 +65,7 @@ final class KillRounds {
         wrong++;
         System.out.println("round " + i + " of seed " + seed + ": " + round);
       }
-      if (i % 25 == 0 || i == rounds) {
+      if (i % 10 == 0 || i == rounds) {
         System.out.println(
             i + " rounds, " + typed + " edits, most lost " + most + " ms, not exact " + wrong);
       }

@@ -41,7 +41,8 @@ final class TypingProcess {
     TypingSteps steps = new TypingSteps(design, seed);
     Random pace = new Random(seed + 1);
     System.out.println("0 " + System.currentTimeMillis());
-    while (true) {
+    // nobody listens any more where the one who wanted to kill it is gone
+    while (!System.out.checkError()) {
       int number = hands.submit(steps::next).get();
       System.out.println(number + " " + System.currentTimeMillis());
       if (pace.nextInt(25) == 0) {
@@ -49,6 +50,7 @@ final class TypingProcess {
       }
       Thread.sleep(pace.nextInt(30));
     }
+    System.exit(0);
   }
 
   /** Returns the design as the window would after “bring them back”. */

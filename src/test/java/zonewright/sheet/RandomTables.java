@@ -93,7 +93,10 @@ final class RandomTables {
       return leaf(table);
     }
     int less = depth - 1;
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(13)) {
+      case 12 ->
+          new Formula.Nth(
+              cell(table), List.of(formula(table, 0), formula(table, less), Formula.number(3)));
       case 0 -> formula(table, less).plus(formula(table, less));
       case 1 -> formula(table, less).minus(formula(table, less));
       case 2 -> formula(table, less).times(formula(table, less));

@@ -153,7 +153,7 @@ class SoilAndHardwareTablesTest {
     List<CSVRecord> walled =
         pipes.rows().stream().filter(row -> !row.get("Least wall (in)").isEmpty()).toList();
     assertThat(walled)
-        .hasSize(24)
+        .hasSize(51)
         .allSatisfy(
             row -> {
               BigDecimal outside = new BigDecimal(row.get("Outside diameter (in)"));

@@ -31,7 +31,10 @@ record TradeTable(String path, List<String> headings, List<CSVRecord> rows) {
           "pipes/pipes.csv",
           "pipes/meters.csv",
           "pipes/meter-losses.csv",
-          "pipes/fittings.csv");
+          "pipes/fittings.csv",
+          "pipes/backflow.csv",
+          "pipes/valve-losses.csv",
+          "pipes/wires.csv");
 
   /** Reads a table; refuses bytes that are not UTF-8 and lines that RFC 4180 would not allow. */
   static TradeTable read(String path) {

@@ -14,7 +14,7 @@ import zonewright.units.QuantityText;
 /** How the cells of a book appear; each is asked for once between two changes. */
 final class CellLooks {
   private final Book book;
-  private final Map<Reference, CellLook[]> known = new HashMap<>();
+  private final Map<Reference, Map<Integer, CellLook>> known = new HashMap<>();
 
   CellLooks(Book book) {
     this.book = book;
@@ -31,15 +31,11 @@ final class CellLooks {
     if (row < 0 || row >= rows) {
       return CellLook.NOTHING;
     }
-    CellLook[] looks = known.get(reference);
-    if (looks == null || looks.length != rows) {
-      looks = new CellLook[rows];
-      known.put(reference, looks);
-    }
-    CellLook look = looks[row];
+    Map<Integer, CellLook> looks = known.computeIfAbsent(reference, any -> new HashMap<>());
+    CellLook look = looks.get(row);
     if (look == null) {
       look = make(column, row);
-      looks[row] = look;
+      looks.put(row, look);
     }
     return look;
   }

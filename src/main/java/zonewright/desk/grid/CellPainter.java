@@ -68,7 +68,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics;
-    Marks.smooth(g);
+    Marks.plain(g);
     Palette palette = Palette.current();
     int width = getWidth();
     int height = getHeight();
@@ -79,6 +79,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     g.fillRect(0, height - 1, width, 1);
     g.setColor(lastOfGroup ? palette.strongLine() : palette.line());
     g.fillRect(width - 1, 0, 1, height);
+    Marks.smooth(g);
     Rectangle inside = new Rectangle(padding(), 0, width - 2 * padding() - 1, height - 1);
     int right = width;
     if (lead && chooses) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.swing.event.ChangeEvent;
 import javax.swing.event.ListSelectionEvent;
 import javax.swing.event.TableColumnModelEvent;
@@ -198,12 +199,12 @@ public final class ColumnArranger {
     size(at, width);
   }
 
-  /** Makes room for what stands in a column since, unless a person has chosen its width. */
-  void widen(int at) {
+  /** Makes room for what stands in some rows since, unless a person has chosen the width. */
+  void widen(int at, IntStream rows) {
     Column column = table.columnAt(at);
     int now = table.getColumnModel().getColumn(at).getWidth();
     if (isFitted(column.reference(), now)) {
-      int wanted = ColumnWidths.usual(table, column, (SheetHeader) table.getTableHeader());
+      int wanted = ColumnWidths.content(table, column, rows);
       if (wanted > now) {
         together(
             () -> {

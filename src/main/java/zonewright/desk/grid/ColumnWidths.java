@@ -32,11 +32,28 @@ final class ColumnWidths {
         header.leastWidth(column), content + 2 * CellPainter.padding() + marks + UIScale.scale(2));
   }
 
+  /** Returns the width that the content of some rows of the book asks for. */
+  static int content(SheetTable table, Column column, IntStream rows) {
+    FontMetrics metrics = table.getFontMetrics(table.getFont());
+    int most =
+        column.content() == Column.Content.NUMBER
+            ? Integer.MAX_VALUE
+            : (column.content() == Column.Content.CHOICE ? 30 : 34) * metrics.charWidth('0');
+    int marks = column.takesEntries() ? UIScale.scale(8) : 0;
+    return Math.min(most, widest(table, column, metrics, rows))
+        + 2 * CellPainter.padding()
+        + marks
+        + UIScale.scale(2);
+  }
+
   private static int sample(SheetTable table, Column column, FontMetrics metrics) {
     Book book = table.book();
     int rows = Math.min(SAMPLE, book.rows(column.reference().table()));
-    return IntStream.range(0, rows)
-        .mapToObj(row -> table.looks().look(column, row))
+    return widest(table, column, metrics, IntStream.range(0, rows));
+  }
+
+  private static int widest(SheetTable table, Column column, FontMetrics metrics, IntStream rows) {
+    return rows.mapToObj(row -> table.looks().look(column, row))
         .filter(look -> !look.standing().reason())
         .mapToInt(look -> metrics.stringWidth(look.text()))
         .max()

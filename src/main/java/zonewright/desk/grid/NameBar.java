@@ -15,6 +15,7 @@ final class NameBar extends GridBar {
     super(table);
     field.setName("name");
     question.setLabelFor(field);
+    field.getAccessibleContext().setAccessibleName("Name");
     add(question);
     add(field);
     add(button("Keep", this::take));

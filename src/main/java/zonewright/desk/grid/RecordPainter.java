@@ -43,7 +43,7 @@ final class RecordPainter extends JLabel implements TableCellRenderer {
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics;
-    Marks.smooth(g);
+    Marks.plain(g);
     Palette palette = Palette.current();
     Color ground = heading ? palette.band(band) : palette.paper();
     boolean tinted = selected && column == RecordModel.NAME;
@@ -51,6 +51,7 @@ final class RecordPainter extends JLabel implements TableCellRenderer {
     g.fillRect(0, 0, getWidth(), getHeight());
     g.setColor(heading ? palette.strongLine() : palette.line());
     g.fillRect(0, getHeight() - 1, getWidth(), 1);
+    Marks.smooth(g);
     boolean quiet = column == RecordModel.UNIT || column == RecordModel.MEANING;
     g.setColor(quiet ? palette.muted() : palette.ink());
     g.setFont(getFont());

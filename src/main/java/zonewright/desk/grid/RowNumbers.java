@@ -94,7 +94,7 @@ final class RowNumbers extends JPanel {
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics;
-    Marks.smooth(g);
+    Marks.plain(g);
     Palette palette = Palette.current();
     Rectangle clip = g.getClipBounds();
     g.setColor(palette.headingGround());
@@ -116,7 +116,9 @@ final class RowNumbers extends JPanel {
       String number = table.sheet().isNew(row) ? "+" : Integer.toString(table.bookRow(row) + 1);
       g.setColor(selected ? palette.ink() : palette.muted());
       int x = getWidth() - UIScale.scale(8) - metrics.stringWidth(number);
+      Marks.smooth(g);
       g.drawString(number, x, y + (height - 1 - metrics.getHeight()) / 2 + metrics.getAscent());
+      Marks.plain(g);
     }
     g.setColor(palette.strongLine());
     g.fillRect(getWidth() - 1, clip.y, 1, clip.height);

@@ -1,12 +1,14 @@
 package zonewright.desk.grid;
 
 import java.awt.BorderLayout;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
@@ -28,6 +30,9 @@ import zonewright.units.UnitSystem;
  * thread only.
  */
 public final class SheetGrid extends JPanel {
+  /** How many cells are looked at one by one after an edit. */
+  private static final int FEW = 30;
+
   private final transient Book book;
   private final transient CellLooks looks;
   private final SheetTable table;
@@ -144,16 +149,54 @@ public final class SheetGrid extends JPanel {
     } else {
       widen(changes);
     }
-    table.repaint();
-    numbers.repaint();
+    repaintWhatChanged(changes);
+    if (changes.everything()) {
+      numbers.repaint();
+    }
   }
 
-  /** Makes room for what stands in the columns since. */
+  /** Makes room for what stands in the columns since, as far as a frame allows. */
   private void widen(Changes changes) {
+    int rows = book.rows(table.sheet().table().id());
     for (int at = 0; at < table.getColumnCount(); at++) {
-      BitSet rows = changes.cells().get(table.columnAt(at).reference());
-      if (changes.everything() || (rows != null && rows.nextSetBit(0) >= 0)) {
-        arranger.widen(at);
+      BitSet changed = changes.cells().get(table.columnAt(at).reference());
+      if (changes.everything()) {
+        arranger.widen(at, IntStream.range(0, Math.min(FEW, rows)));
+      } else if (changed != null) {
+        arranger.widen(at, changed.stream().limit(FEW));
+      }
+    }
+  }
+
+  /**
+   * Paints the rows typed into and the columns in which many cells changed. Reasons that changed
+   * elsewhere without a number changing are painted with the findings, a moment later.
+   */
+  private void repaintWhatChanged(Changes changes) {
+    BitSet rows = new BitSet();
+    boolean few = !changes.everything() && !table.sheet().shown().filtered();
+    for (Column column : table.sheet().table().columns()) {
+      BitSet changed = changes.cells().get(column.reference());
+      if (changed != null && column.takesEntries()) {
+        rows.or(changed);
+      }
+    }
+    if (!few || rows.isEmpty() || rows.cardinality() > FEW) {
+      table.repaint();
+      return;
+    }
+    Rectangle seen = table.getVisibleRect();
+    rows.stream()
+        .forEach(
+            row -> {
+              Rectangle cell = table.getCellRect(row, 0, true);
+              table.repaint(seen.x, cell.y, seen.width, cell.height);
+            });
+    for (int at = 0; at < table.getColumnCount(); at++) {
+      BitSet changed = changes.cells().get(table.columnAt(at).reference());
+      Rectangle cell = table.getCellRect(0, at, true);
+      if (changed != null && changed.cardinality() > rows.cardinality()) {
+        table.repaint(cell.x, seen.y, cell.width, seen.height);
       }
     }
   }

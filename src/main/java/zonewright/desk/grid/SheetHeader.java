@@ -73,7 +73,7 @@ final class SheetHeader extends JXTableHeader {
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
-    Marks.smooth(g);
+    Marks.plain(g);
     Palette palette = Palette.current();
     g.setColor(palette.headingGround());
     g.fillRect(0, 0, getWidth(), getHeight());
@@ -135,6 +135,7 @@ final class SheetHeader extends JXTableHeader {
     int start = scrolls ? Math.max(place.x, seen.x + clear) : place.x;
     int x = Math.min(start + pad, Math.max(place.x + pad, place.x + place.width - words - pad));
     Graphics2D inside = (Graphics2D) g.create();
+    Marks.smooth(inside);
     inside.clipRect(place.x, 0, place.width - 1, height);
     inside.drawString(band, x, (height - 1 - metrics.getHeight()) / 2 + metrics.getAscent());
     inside.dispose();
@@ -159,6 +160,7 @@ final class SheetHeader extends JXTableHeader {
     }
     int pad = CellPainter.padding();
     Graphics2D inside = (Graphics2D) g.create();
+    Marks.smooth(inside);
     inside.clipRect(place.x, place.y, place.width - 1, height);
     boolean right = column.content() == Column.Content.NUMBER;
     inside.setFont(nameFont(getFont()));

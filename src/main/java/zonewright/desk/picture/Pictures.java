@@ -10,6 +10,8 @@ public final class Pictures {
           new StandingWaterPicture(),
           new SharePicture(),
           new YearPicture(),
+          new PressureLinePicture(),
+          new NightPicture(),
           new CatchPicture(false),
           new CatchPicture(true),
           new WatchPicture());

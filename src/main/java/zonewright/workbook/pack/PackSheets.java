@@ -10,6 +10,8 @@ public final class PackSheets {
   private static final List<PackSheet> ALL =
       List.of(
           new CoverSheet(),
+          new TimetableSheet(),
+          new ScheduleCardSheet(),
           new ControllerFactsSheet(),
           new MonthPercentsSheet(),
           new CommissioningSheet(),

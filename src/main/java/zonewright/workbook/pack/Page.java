@@ -119,7 +119,7 @@ public final class Page {
       width += widths[i];
       cellAt(i).setCellStyle(styles.of(look));
     }
-    words(from, words, look);
+    put(from, words, look);
     if (from < widths.length - 1) {
       sheet.addMergedRegion(new CellRangeAddress(row, row, from, widths.length - 1));
     }
@@ -129,15 +129,19 @@ public final class Page {
 
   /** Writes words into a column; never a formula. */
   public Page words(int column, String words, Look look) {
+    put(column, words, look);
+    if (look.wrapped() && column < widths.length && !look.heading()) {
+      fit(words, widths[column], look);
+    }
+    return this;
+  }
+
+  private void put(int column, String words, Look look) {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(CellText.looksLikeFormula(words) ? styles.literal(look) : styles.of(look));
     if (!words.isEmpty()) {
       cell.setCellValue(CellText.encoded(words));
     }
-    if (look.wrapped() && column < widths.length && !look.heading()) {
-      fit(words, widths[column], look);
-    }
-    return this;
   }
 
   /** Writes a number in a format such as {@link Styles#format}. */

@@ -1,0 +1,55 @@
+package zonewright.budget;
+
+import static zonewright.trade.Sheets.MONTHLY;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import zonewright.climate.Climate;
+import zonewright.formula.Formula;
+import zonewright.formula.Reference;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+import zonewright.water.MonthlySchedule;
+
+/** Columns of the water each zone takes month by month, from one declaration. */
+public final class MonthlyVolume {
+  /** Volumes, January first. */
+  public static final List<Column> VOLUMES =
+      MonthlySchedule.each(
+          month ->
+              Column.calculated(
+                      MONTHLY,
+                      volume(month).column(),
+                      volume(month).name(),
+                      QuantityKind.VOLUME,
+                      ZoneBudget.VOLUME_PER_WEEK
+                          .cell()
+                          .over(Formula.amount(7, Units.DAY))
+                          .times(new Formula.Pick(Climate.DAYS.reference(), Formula.number(month)))
+                          .times(MonthlySchedule.PERCENTS.get(month - 1).cell()))
+                  .band("Volume")
+                  .means(
+                      MonthlySchedule.said(
+                          "Water the zone takes%s when its baseline is scaled by its percent of the month.",
+                          month))
+                  .source("By definition."));
+
+  /** Returns the name of the volume in a month; the zones add theirs up by it. */
+  static Reference volume(int month) {
+    return new Reference(
+        MONTHLY,
+        MonthlySchedule.id("volume", month),
+        MonthlySchedule.name("Volume", month),
+        QuantityKind.VOLUME);
+  }
+
+  /** Returns the names of all twelve. */
+  static List<Reference> volumes() {
+    return IntStream.rangeClosed(1, Climate.MONTH_NAMES.size())
+        .mapToObj(MonthlyVolume::volume)
+        .toList();
+  }
+
+  private MonthlyVolume() {}
+}

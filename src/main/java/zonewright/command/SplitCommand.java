@@ -1,0 +1,90 @@
+package zonewright.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import zonewright.design.Design;
+import zonewright.design.EvenSplit;
+import zonewright.design.Facts;
+import zonewright.emitters.Emitters;
+import zonewright.sheet.Book;
+import zonewright.trade.Sheets;
+
+/** Splits zones that draw too much, and writes the design. */
+@Command(
+    name = "split",
+    header = "Split zones that draw too much over as many valves as they need.",
+    description = {
+      "",
+      "Every zone that needs more than one valve for the available flow becomes that many zones, with"
+          + " heads, area and plants shared out evenly. The design is written to PATH.",
+      ""
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  zonewright split garden-split.xlsx --from garden.xlsx",
+      "  zonewright split garden.xlsx --from garden.xlsx --replace"
+    })
+final class SplitCommand extends Task {
+  @Mixin private DesignSource source;
+
+  @Parameters(paramLabel = "PATH", description = "Where to write the workbook; ends in .xlsx.")
+  private Path path;
+
+  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
+  private Optional<Path> from = Optional.empty();
+
+  @Option(names = "--replace", description = "Replace the file if there is one already.")
+  private boolean replace;
+
+  @Override
+  public Integer call() {
+    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+      throw new Complaint(
+          ExitCode.USAGE, "A workbook's name ends in .xlsx; write for example " + path + ".xlsx.");
+    }
+    if (Files.exists(path) && !replace) {
+      throw new Complaint(
+          ExitCode.FILE,
+          "%s is there already; add --replace to write over it, or choose another name."
+              .formatted(path));
+    }
+    Design design = source.design(from, err());
+    Book book = design.book();
+    List<String> before = names(book);
+    EvenSplit.ofAll(book)
+        .ifPresentOrElse(
+            book::perform, () -> out().println("No zone is known to need more than one valve."));
+    for (int row = 0; row < book.rows(Sheets.ZONES); row++) {
+      String name = book.cellName(Facts.ZONE_NAME.reference(), row).row();
+      if (!before.contains(name)) {
+        out()
+            .println(
+                name
+                    + ": "
+                    + book.shown(
+                        Emitters.ZONE_FLOW.reference(),
+                        book.outcome(Emitters.ZONE_FLOW.reference(), row)));
+      }
+    }
+    DesignFiles.write(design, path);
+    out().println("Written: " + path);
+    return ExitCode.FINE;
+  }
+
+  private static List<String> names(Book book) {
+    List<String> names = new ArrayList<>();
+    for (int row = 0; row < book.rows(Sheets.ZONES); row++) {
+      names.add(book.cellName(Facts.ZONE_NAME.reference(), row).row());
+    }
+    return names;
+  }
+}

@@ -1,0 +1,117 @@
+package zonewright.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import zonewright.design.Design;
+import zonewright.nights.NightsInput;
+import zonewright.nights.NightsPlan;
+import zonewright.nights.NightsPlanner;
+
+/**
+ * Keeps the timetable of the design on the desk up to date, away from the window's thread: an edit
+ * gives up the plan in the making and starts another.
+ */
+final class NightsWatch {
+  private static final Logger LOG = Logger.getLogger(NightsWatch.class.getName());
+  private static final int DELAY_MILLIS = 30;
+  private static final int NOTICEABLE_MILLIS = 700;
+
+  private final OpenDesign open;
+  private final Consumer<String> progress;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "nights");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private final Timer later = new Timer(DELAY_MILLIS, event -> begin());
+  private final Timer notice;
+  private Optional<NightsInput> inTheMaking = Optional.empty();
+  private Future<?> job;
+
+  /** Tells {@code progress} where a plan lasts, and an empty text when it is over. */
+  NightsWatch(OpenDesign open, Consumer<String> progress) {
+    this.open = open;
+    this.progress = progress;
+    this.notice = new Timer(NOTICEABLE_MILLIS, event -> progress.accept("Placing the nights …"));
+    later.setRepeats(false);
+    notice.setRepeats(false);
+    open.onChanged(changes -> later.restart());
+    open.onReplaced(this::begin);
+  }
+
+  /** Hears when the plan is there, or there is none to make. */
+  void onPlanned(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** Makes the plan of the design as it is, unless it is known or in the making. */
+  void begin() {
+    Design design = open.design();
+    Optional<NightsInput> asked = design.nights().asked();
+    if (asked.isEmpty() || design.nights().known().isPresent()) {
+      giveUp();
+      listeners.forEach(Runnable::run);
+      return;
+    }
+    if (asked.equals(inTheMaking)) {
+      return;
+    }
+    giveUp();
+    inTheMaking = asked;
+    notice.restart();
+    Optional<NightsPlan> before = design.nights().before();
+    job =
+        worker.submit(
+            () -> {
+              try {
+                NightsPlan plan = NightsPlanner.plan(asked.get(), before);
+                SwingUtilities.invokeLater(() -> done(design, plan));
+              } catch (CancellationException noLongerWanted) {
+                LOG.log(Level.FINE, "given up", noLongerWanted);
+              } catch (RuntimeException fault) {
+                LOG.log(Level.WARNING, "the nights could not be placed", fault);
+                SwingUtilities.invokeLater(this::giveUp);
+              }
+            });
+  }
+
+  private void giveUp() {
+    if (job != null) {
+      job.cancel(true);
+      job = null;
+    }
+    inTheMaking = Optional.empty();
+    notice.stop();
+    progress.accept("");
+  }
+
+  private void done(Design design, NightsPlan plan) {
+    design.nights().learn(plan);
+    if (inTheMaking.equals(Optional.of(plan.input()))) {
+      giveUp();
+    }
+    if (design == open.design()) {
+      listeners.forEach(Runnable::run);
+    }
+  }
+
+  /** Makes no more plans. */
+  void close() {
+    later.stop();
+    giveUp();
+    worker.shutdownNow();
+  }
+}

@@ -1,0 +1,175 @@
+package zonewright.pipes;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.LATERAL;
+import static zonewright.trade.Sheets.PIPES;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.emitters.Emitters;
+import zonewright.formula.Formula;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the laterals: pipes that give off their water to heads on the way. */
+public final class Laterals {
+  static final PipeRun RUN =
+      new PipeRun(
+          "lateral", "Lateral", LATERAL, "PVC Class 200", "from the valve to its farthest head");
+
+  public static final Column SIZE = RUN.size;
+  public static final Column KIND = RUN.kind;
+  public static final Column LENGTH = RUN.length;
+  public static final Column RISE = RUN.rise;
+  public static final Column OWN = RUN.own;
+
+  public static final Column NEEDED =
+      Column.defaulted(
+              PIPES,
+              "pressure-needed",
+              "Pressure needed",
+              QuantityKind.PRESSURE,
+              new Formula.Lookup(
+                  Emitters.EMITTER.reference(),
+                  Emitters.KINDS.numbers("Working pressure (psi)", QuantityKind.PRESSURE)))
+          .band(LATERAL)
+          .within(Bounds.above(0, 200, Units.POUND_PER_SQUARE_INCH))
+          .means(
+              "Pressure the emitters are made for. Follows from their kind as a rough guide; type over it what their data sheet says"
+                  + " for the flow you entered.")
+          .source("Table Emitters, by row: common practice, no source.");
+
+  public static final Column COUNT =
+      Column.defaulted(PIPES, "laterals", "Laterals of a valve", QuantityKind.COUNT, number(1))
+          .band(LATERAL)
+          .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
+          .means("Into how many like branches the pipe parts behind the valve.")
+          .source("One, unless typed over.");
+
+  public static final Column OUTLETS =
+      Column.defaulted(
+              PIPES,
+              "outlets",
+              "Lateral outlets",
+              QuantityKind.COUNT,
+              Valves.HEADS.cell().over(COUNT.cell()).roundedUpTo(Units.ONE))
+          .band(LATERAL)
+          .within(Bounds.from(1, 100_000, Units.ONE).wholeNumbers())
+          .means(
+              "Heads or emission points on the longest lateral, evenly spaced, the first a full spacing in.")
+          .source("Heads spread evenly over the laterals, unless typed over.");
+
+  public static final Column FLOW =
+      Column.defaulted(
+              PIPES,
+              "lateral-flow",
+              "Lateral flow",
+              QuantityKind.FLOW,
+              OUTLETS.cell().times(Valves.FLOW_A_HEAD.cell()))
+          .band(LATERAL)
+          .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
+          .decimals(2, 1)
+          .means("Flow at the beginning of the longest lateral.")
+          .source("By definition.");
+
+  public static final Column FITTINGS =
+      RUN.fittings(
+          RUN.fittingsShare(),
+          "Length of straight pipe that loses as much as the fittings. Follows from the fittings allowance; type over it what you"
+              + " counted.",
+          "Fittings allowance of the sheet Supply.");
+
+  public static final Column FACTOR =
+      Column.calculated(
+              PIPES,
+              "outlet-factor",
+              "Outlet factor",
+              QuantityKind.FACTOR,
+              Hydraulics.outletFactor(OUTLETS.cell()))
+          .band(LATERAL)
+          .decimals(3, 3)
+          .means(
+              "Part of the friction that is left because water leaves the lateral all along its way.")
+          .source(Hydraulics.CHRISTIANSEN);
+
+  public static final Column ROOM =
+      Column.calculated(
+              PIPES,
+              "lateral-room",
+              "Pressure to lose in the lateral",
+              QuantityKind.PRESSURE,
+              PipeLimits.VARIATION_SHARE
+                  .cell()
+                  .times(NEEDED.cell())
+                  .minus(
+                      Formula.larger(
+                          Formula.zero(QuantityKind.PRESSURE), Hydraulics.lift(RISE.cell()))))
+          .band(LATERAL)
+          .means(
+              "What friction in the lateral may take if the heads are to work alike: the variation allowed less the rise.")
+          .source("The 20 % rule, from memory.");
+
+  public static final Column LEAST_INSIDE =
+      RUN.leastInside(
+          FLOW.cell(),
+          Formula.when(ROOM.cell().atMost(Formula.zero(QuantityKind.PRESSURE)))
+              .then(
+                  Formula.doesNotApply(
+                      "too steep",
+                      "The rise alone takes more pressure than may vary between the heads."))
+              .otherwise(
+                  Hydraulics.diameterFor(
+                      LENGTH.cell().plus(FITTINGS.cell()),
+                      FLOW.cell(),
+                      PipeTables.coefficient(RUN.kind.reference()),
+                      ROOM.cell().over(FACTOR.cell()))),
+          "The least diameter that keeps the velocity and leaves the heads within the variation allowed.");
+
+  public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
+  public static final Column SMALLEST = RUN.proposed(TOO_SMALL);
+  public static final Column INSIDE = RUN.inside(TOO_SMALL);
+  public static final Column COEFFICIENT = RUN.coefficient();
+  public static final Column VELOCITY = RUN.velocity(FLOW.cell(), INSIDE);
+
+  public static final Column FRICTION =
+      Column.calculated(
+              PIPES,
+              "lateral-friction",
+              "Lateral friction",
+              QuantityKind.PRESSURE,
+              FACTOR
+                  .cell()
+                  .times(
+                      Hydraulics.friction(
+                          LENGTH.cell().plus(FITTINGS.cell()),
+                          FLOW.cell(),
+                          INSIDE.cell(),
+                          COEFFICIENT.cell())))
+          .band(LATERAL)
+          .decimals(2, 1)
+          .means(
+              "Pressure lost by friction from the valve to the last head, with water leaving on the way.")
+          .source(Hydraulics.HAZEN_WILLIAMS + " " + Hydraulics.CHRISTIANSEN);
+
+  private Laterals() {}
+
+  static List<Column> columns() {
+    List<Column> columns = new ArrayList<>(List.of(NEEDED, COUNT, OUTLETS, FLOW));
+    columns.addAll(RUN.chosen());
+    columns.addAll(
+        List.of(
+            FITTINGS,
+            FACTOR,
+            ROOM,
+            LEAST_INSIDE,
+            TOO_SMALL,
+            SMALLEST,
+            INSIDE,
+            COEFFICIENT,
+            VELOCITY,
+            FRICTION));
+    return columns;
+  }
+}

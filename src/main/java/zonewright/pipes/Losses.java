@@ -1,0 +1,148 @@
+package zonewright.pipes;
+
+import static zonewright.trade.Sheets.PIPES;
+import static zonewright.trade.Sheets.VALVES;
+
+import java.util.List;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.trade.Sheets;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of what is lost before the main, in the valve and behind it. */
+public final class Losses {
+  public static final Column FLOWS_BELOW =
+      Column.calculated(
+              PIPES,
+              "meter-flows-below",
+              "Meter flows below",
+              QuantityKind.COUNT,
+              MeterLoss.flowsBelow(Supply.WATER_METER.reference(), Valves.MAIN_FLOW.cell()))
+          .band(Sheets.CONNECTION)
+          .means("How many flows tabulated for the meter lie below the flow in the main.")
+          .source("By counting in the table Meters.");
+
+  public static final Column METER_LOSS =
+      loss(
+          Sheets.CONNECTION,
+          "meter-loss",
+          "Loss in the meter",
+          MeterLoss.at(Supply.WATER_METER.reference(), Valves.MAIN_FLOW.cell(), FLOWS_BELOW.cell()),
+          "Pressure lost in the meter while this zone runs.",
+          MeterLoss.SOURCE);
+
+  public static final Column SERVICE_LOSS =
+      loss(
+          Sheets.CONNECTION,
+          "service-loss",
+          "Loss in the service line",
+          Supply.serviceLoss(Valves.MAIN_FLOW.cell()),
+          "Pressure lost by friction in the service line while this zone runs.",
+          Hydraulics.HAZEN_WILLIAMS);
+
+  public static final Column SUPPLY_DROP =
+      loss(
+          Sheets.CONNECTION,
+          "supply-drop",
+          "Drop of the street main",
+          FlowTest.drop(Valves.MAIN_FLOW.cell()),
+          "How far the supply's own pressure falls while this zone runs.",
+          "The supply curve of the flow test; none where only the static pressure is known.");
+
+  public static final Column INTO_MAIN =
+      loss(
+          Sheets.CONNECTION,
+          "pressure-into-main",
+          "Pressure into the main",
+          Supply.connectionPressure(SUPPLY_DROP.cell(), METER_LOSS.cell(), SERVICE_LOSS.cell()),
+          "What is left at the connection, behind the backflow device.",
+          "By definition: static pressure less all losses and the rise on the way.");
+
+  public static final Column VALVE =
+      Column.choice(PIPES, "valve", "Valve of the zone", new WordList.RowsOf(VALVES))
+          .band(Sheets.VALVE)
+          .optional()
+          .means(
+              "The valve, from the sheet Valves. Left blank, the usual valve of the sheet Supply.");
+
+  public static final Column USUAL_LOSS =
+      loss(
+          Sheets.VALVE,
+          "usual-valve-loss",
+          "Loss of the usual valve",
+          Formula.when(new Condition.Given(VALVE.reference()))
+              .then(Formula.doesNotApply("not used", "The zone has a valve of its own choice."))
+              .otherwise(
+                  ValveLosses.at(PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell())),
+          "Pressure that the usual valve of the sheet Supply would lose at this flow.",
+          ValveLosses.SOURCE);
+
+  public static final Column VALVE_LOSS =
+      Column.defaulted(
+              PIPES,
+              "valve-loss",
+              "Valve loss",
+              QuantityKind.PRESSURE,
+              Formula.when(new Condition.Given(VALVE.reference()))
+                  .then(ValveLosses.at(VALVE.reference(), Valves.VALVE_FLOW.cell()))
+                  .otherwise(USUAL_LOSS.cell()))
+          .band(Sheets.VALVE)
+          .within(Bounds.from(0, 100, Units.POUND_PER_SQUARE_INCH))
+          .means(
+              "Pressure lost in the valve at its flow; a filter or regulator behind it may be added here.")
+          .source(ValveLosses.SOURCE);
+
+  public static final Column REGULATED =
+      Column.input(PIPES, "regulated", "Regulated to", QuantityKind.PRESSURE)
+          .band(Sheets.VALVE)
+          .within(Bounds.above(0, 200, Units.POUND_PER_SQUARE_INCH))
+          .optional()
+          .means("Setting of a pressure regulator behind the valve; blank where there is none.");
+
+  public static final Column FIRST_DROP =
+      loss(
+          Sheets.LATERAL,
+          "first-drop",
+          "Drop to the first head",
+          Laterals.FRICTION
+              .cell()
+              .over(Laterals.FACTOR.cell().times(Laterals.OUTLETS.cell()))
+              .plus(Hydraulics.lift(Laterals.RISE.cell()).over(Laterals.OUTLETS.cell())),
+          "Friction and rise from the valve to its first head, one spacing in.",
+          "By definition: all the lateral's flow over one spacing.");
+
+  public static final Column LAST_DROP =
+      loss(
+          Sheets.LATERAL,
+          "last-drop",
+          "Drop to the last head",
+          Laterals.FRICTION.cell().plus(Hydraulics.lift(Laterals.RISE.cell())),
+          "Friction and rise from the valve to its last head.",
+          "By definition.");
+
+  private Losses() {}
+
+  static Column loss(
+      String band, String id, String name, Formula formula, String means, String source) {
+    return Column.calculated(PIPES, id, name, QuantityKind.PRESSURE, formula)
+        .band(band)
+        .means(means)
+        .source(source);
+  }
+
+  static List<Column> beforeTheMain() {
+    return List.of(FLOWS_BELOW, METER_LOSS, SERVICE_LOSS, SUPPLY_DROP, INTO_MAIN);
+  }
+
+  static List<Column> ofTheValve() {
+    return List.of(VALVE, USUAL_LOSS, VALVE_LOSS, REGULATED);
+  }
+
+  static List<Column> ofTheLateral() {
+    return List.of(FIRST_DROP, LAST_DROP);
+  }
+}

@@ -1,0 +1,116 @@
+package zonewright.pipes;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.MAIN_LINE;
+import static zonewright.trade.Sheets.PIPES;
+
+import java.util.ArrayList;
+import java.util.List;
+import zonewright.formula.Formula;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** Columns of the main line from the connection to the valve, which is always under pressure. */
+public final class Mains {
+  static final PipeRun RUN =
+      new PipeRun("main", "Main", MAIN_LINE, "PVC Schedule 40", "from the connection to the valve");
+
+  public static final Column SIZE = RUN.size;
+  public static final Column KIND = RUN.kind;
+  public static final Column LENGTH = RUN.length;
+  public static final Column RISE = RUN.rise;
+  public static final Column OWN = RUN.own;
+
+  public static final Column ELBOWS = fitting("main-elbows", "Main elbows", "90° elbows");
+  public static final Column TEES =
+      fitting("main-tees", "Main tees", "tees in which the water turns into the side outlet");
+
+  private static Column fitting(String id, String name, String what) {
+    return Column.defaulted(PIPES, id, name, QuantityKind.COUNT, number(0))
+        .band(MAIN_LINE)
+        .within(Bounds.from(0, 10_000, Units.ONE).wholeNumbers())
+        .means("How many " + what + " the water passes. Counted only once a size is chosen.")
+        .source("None counted, unless typed over.");
+  }
+
+  private static final Formula COUNTED =
+      ELBOWS
+          .cell()
+          .times(PipeTables.fitting(SIZE.reference(), "elbow 90 degrees"))
+          .plus(TEES.cell().times(PipeTables.fitting(SIZE.reference(), "tee side outlet")));
+
+  public static final Column FITTINGS =
+      RUN.fittings(
+          Formula.when(PipeRun.given(SIZE))
+              .then(
+                  Formula.when(ELBOWS.cell().plus(TEES.cell()).above(number(0)))
+                      .then(COUNTED)
+                      .otherwise(RUN.fittingsShare()))
+              .otherwise(RUN.fittingsShare()),
+          "Length of straight pipe that loses as much as the fittings: of those counted, or else the fittings allowance.",
+          "Table Fittings, verified (secondary); or the fittings allowance of the sheet Supply.");
+
+  public static final Column ROOM =
+      Losses.loss(
+          MAIN_LINE,
+          "main-room",
+          "Pressure to lose in the main",
+          Losses.INTO_MAIN
+              .cell()
+              .minus(Hydraulics.lift(RISE.cell()))
+              .minus(Losses.VALVE_LOSS.cell())
+              .minus(Formula.larger(Losses.FIRST_DROP.cell(), Losses.LAST_DROP.cell()))
+              .minus(Laterals.NEEDED.cell()),
+          "What friction in the main may take so that the worst head still gets what it needs.",
+          "By definition.");
+
+  public static final Column LEAST_INSIDE =
+      RUN.leastInside(
+          Valves.MAIN_FLOW.cell(),
+          Formula.when(ROOM.cell().atMost(Formula.zero(QuantityKind.PRESSURE)))
+              .then(
+                  Formula.doesNotApply(
+                      "no pressure", "No pressure is left for the main, however wide it is."))
+              .otherwise(
+                  Hydraulics.diameterFor(
+                      LENGTH.cell().plus(FITTINGS.cell()),
+                      Valves.MAIN_FLOW.cell(),
+                      PipeTables.coefficient(RUN.kind.reference()),
+                      ROOM.cell())),
+          "The least diameter that keeps the velocity and leaves the worst head the pressure it needs.");
+
+  public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
+  public static final Column SMALLEST = RUN.proposed(TOO_SMALL);
+  public static final Column INSIDE = RUN.inside(TOO_SMALL);
+  public static final Column COEFFICIENT = RUN.coefficient();
+  public static final Column VELOCITY = RUN.velocity(Valves.MAIN_FLOW.cell(), INSIDE);
+  public static final Column FRICTION =
+      RUN.friction(
+          FITTINGS,
+          Valves.MAIN_FLOW.cell(),
+          INSIDE,
+          COEFFICIENT,
+          "Pressure lost by friction from the connection to the valve.");
+
+  private Mains() {}
+
+  static List<Column> columns() {
+    List<Column> columns = new ArrayList<>(RUN.chosen());
+    columns.addAll(
+        List.of(
+            ELBOWS,
+            TEES,
+            FITTINGS,
+            ROOM,
+            LEAST_INSIDE,
+            TOO_SMALL,
+            SMALLEST,
+            INSIDE,
+            COEFFICIENT,
+            VELOCITY,
+            FRICTION));
+    return columns;
+  }
+}

@@ -1,0 +1,95 @@
+package zonewright.pipes;
+
+import static zonewright.formula.Formula.number;
+
+import java.util.List;
+import zonewright.formula.Formula;
+import zonewright.formula.FunctionKind;
+import zonewright.formula.Reference;
+import zonewright.formula.ReferenceTable;
+import zonewright.units.Units;
+
+/** The loss of a water meter between the flows it is tabulated for. */
+final class MeterLoss {
+  static final String SOURCE =
+      "Between the flows of the table Meters by the square of the flow, as loss goes (common practice); the table is the AWWA"
+          + " standard loss on a public page, verified (secondary).";
+
+  private MeterLoss() {}
+
+  /** Returns how many of the flows tabulated for a meter lie below a flow. */
+  static Formula flowsBelow(Reference meter, Formula flow) {
+    return below(meter, PipeTables.METER_FLOWS, flow);
+  }
+
+  /** Returns how many of the losses tabulated for a meter lie below a pressure. */
+  static Formula lossesBelow(Reference meter, Formula loss) {
+    return below(meter, PipeTables.METER_LOSSES, loss);
+  }
+
+  private static Formula below(
+      Reference meter, List<ReferenceTable.Numbers> points, Formula value) {
+    Formula count = null;
+    for (ReferenceTable.Numbers point : points.subList(1, points.size())) {
+      Formula one =
+          Formula.when(new Formula.Lookup(meter, point).below(value))
+              .then(number(1))
+              .otherwise(number(0));
+      count = count == null ? one : count.plus(one);
+    }
+    return count;
+  }
+
+  /**
+   * Returns the loss at a flow; refused above the safe maximum.
+   *
+   * @param below how many tabulated flows lie below it
+   */
+  static Formula at(Reference meter, Formula flow, Formula below) {
+    Formula flowBefore = flowAt(meter, below.plus(number(1)));
+    Formula flowAfter = flowAt(meter, below.plus(number(2)));
+    Formula lossBefore = lossAt(meter, below.plus(number(1)));
+    Formula lossAfter = lossAt(meter, below.plus(number(2)));
+    Formula share =
+        squared(flow)
+            .minus(squared(flowBefore))
+            .over(squared(flowAfter).minus(squared(flowBefore)));
+    return Formula.when(flow.above(PipeTables.safeFlow(meter)))
+        .then(
+            Formula.refused(
+                "over the meter",
+                "the flow is above the safe maximum of the meter; choose a larger meter or run less at once"))
+        .otherwise(lossBefore.plus(lossAfter.minus(lossBefore).times(share)));
+  }
+
+  /**
+   * Returns the flow at which a meter loses so much, at most its safe maximum.
+   *
+   * @param below how many tabulated losses lie below it
+   */
+  static Formula flowFor(Reference meter, Formula loss, Formula below) {
+    Formula flowBefore = flowAt(meter, below.plus(number(1)));
+    Formula flowAfter = flowAt(meter, below.plus(number(2)));
+    Formula lossBefore = lossAt(meter, below.plus(number(1)));
+    Formula lossAfter = lossAt(meter, below.plus(number(2)));
+    Formula share = loss.minus(lossBefore).over(lossAfter.minus(lossBefore));
+    Formula squares =
+        squared(flowBefore).plus(squared(flowAfter).minus(squared(flowBefore)).times(share));
+    Formula gpm = Formula.amount(1, Units.GALLON_PER_MINUTE);
+    return Formula.when(below.atLeast(number(PipeTables.METER_FLOWS.size() - 1.0)))
+        .then(PipeTables.safeFlow(meter))
+        .otherwise(gpm.times(squares.over(gpm.times(gpm)).apply(FunctionKind.SQUARE_ROOT)));
+  }
+
+  private static Formula squared(Formula flow) {
+    return flow.times(flow);
+  }
+
+  private static Formula flowAt(Reference meter, Formula position) {
+    return new Formula.LookupAcross(meter, PipeTables.METER_FLOWS, position);
+  }
+
+  private static Formula lossAt(Reference meter, Formula position) {
+    return new Formula.LookupAcross(meter, PipeTables.METER_LOSSES, position);
+  }
+}

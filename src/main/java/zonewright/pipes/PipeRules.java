@@ -1,0 +1,249 @@
+package zonewright.pipes;
+
+import static zonewright.trade.Sheets.PIPES;
+import static zonewright.trade.Sheets.SUPPLY;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.formula.Outcome;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Remedy;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** What to tell a designer about supply, pipes, valves and wires. */
+public final class PipeRules {
+  /** Chooses the word that a column proposes; nothing where it proposes none. */
+  private record Choosing(Column choice, Column proposed) implements Remedy.Maker {
+    @Override
+    public Optional<Edit> edit(Book book, Reference cell, int row) {
+      return book.outcome(proposed.reference(), row) instanceof Outcome.Words words
+          ? Optional.of(new Edits(book).set(choice.reference(), row, new Entry.Words(words.text())))
+          : Optional.empty();
+    }
+  }
+
+  private static final Remedy.Maker SMALLEST_MAIN = new Choosing(Mains.SIZE, Mains.SMALLEST);
+  private static final Remedy.Maker SMALLEST_LATERAL =
+      new Choosing(Laterals.SIZE, Laterals.SMALLEST);
+  private static final Remedy.Maker SMALLEST_WIRE =
+      new Choosing(Wiring.WIRE_CHOSEN, Wiring.SMALLEST);
+
+  private static final Rule OVER_THE_METER =
+      new Rule(
+          "meter-over-safe",
+          Severity.CHECK,
+          SUPPLY,
+          Supply.FLOW_AT_ONCE.cell().above(Supply.METER_LIMIT.cell()),
+          Supply.FLOW_AT_ONCE.reference(),
+          "draws {0} through the meter at once, it should carry at most {1} (its safe maximum is {2})",
+          "run fewer valves at once, or ask the supplier for a larger meter",
+          List.of(
+              Supply.FLOW_AT_ONCE.reference(),
+              Supply.METER_LIMIT.reference(),
+              Supply.SAFE_FLOW.reference()));
+
+  private static final Rule SERVICE_TOO_FAST =
+      new Rule(
+          "service-velocity",
+          Severity.CHECK,
+          SUPPLY,
+          Supply.SERVICE_VELOCITY.cell().above(Supply.SERVICE_MOST_VELOCITY.cell()),
+          Supply.SERVICE_VELOCITY.reference(),
+          "moves water at {0} in the service line, {1} is the most it should",
+          "run fewer valves at once, or have a larger service line laid",
+          List.of(Supply.SERVICE_VELOCITY.reference(), Supply.SERVICE_MOST_VELOCITY.reference()));
+
+  private static final Rule MAIN_TOO_FAST =
+      tooFast("main-velocity", "main", Mains.VELOCITY, Mains.SIZE, SMALLEST_MAIN);
+
+  private static final Rule LATERAL_TOO_FAST =
+      tooFast("lateral-velocity", "lateral", Laterals.VELOCITY, Laterals.SIZE, SMALLEST_LATERAL);
+
+  private static Rule tooFast(
+      String id, String pipe, Column velocity, Column size, Remedy.Maker maker) {
+    return new Rule(
+            id,
+            Severity.CHECK,
+            PIPES,
+            velocity.cell().above(PipeLimits.MOST_VELOCITY.cell()),
+            size.reference(),
+            "moves water at {0} in the " + pipe + ", {1} is the most it should",
+            "lay a larger pipe",
+            List.of(velocity.reference(), PipeLimits.MOST_VELOCITY.reference()))
+        .curedBy("Lay the smallest " + pipe + " that will do", maker);
+  }
+
+  private static final Rule NOT_MADE_MAIN = notMade("main-not-made", Mains.RUN);
+  private static final Rule NOT_MADE_LATERAL = notMade("lateral-not-made", Laterals.RUN);
+
+  private static Rule notMade(String id, PipeRun run) {
+    Formula step = PipeTables.step(run.size.reference());
+    return new Rule(
+        id,
+        Severity.WRONG,
+        PIPES,
+        PipeTables.leastStep(run.kind.reference())
+            .above(step)
+            .or(PipeTables.greatestStep(run.kind.reference()).below(step)),
+        run.size.reference(),
+        "has its " + run.inWords() + " in {0}, for which the table gives no {1}",
+        "choose another size or kind, or add the pipe to the sheet Materials",
+        List.of(run.size.reference(), run.kind.reference()));
+  }
+
+  private static final Formula NO_PRESSURE = Formula.zero(QuantityKind.PRESSURE);
+
+  private static final Rule PRESSURE_SHORT =
+      new Rule(
+              "pressure-short",
+              Severity.CHECK,
+              PIPES,
+              Pressures.LEFT_OVER
+                  .cell()
+                  .below(NO_PRESSURE)
+                  .and(Mains.ROOM.cell().above(NO_PRESSURE)),
+              Pressures.WORST_HEAD.reference(),
+              "leaves the worst head {0} of the {1} it needs",
+              "lay a larger main, or see where else the pressure goes",
+              List.of(Pressures.WORST_HEAD.reference(), Laterals.NEEDED.reference()))
+          .curedBy("Lay the smallest main that will do", SMALLEST_MAIN);
+
+  private static final Rule NONE_FOR_THE_MAIN =
+      new Rule(
+          "no-pressure-for-main",
+          Severity.CHECK,
+          PIPES,
+          Mains.ROOM.cell().atMost(NO_PRESSURE),
+          Mains.ROOM.reference(),
+          "leaves the main {0} to lose: no main is wide enough for heads that need {1}",
+          "a larger lateral, valve or service line, heads that need less pressure, or a booster pump may help",
+          List.of(Mains.ROOM.reference(), Laterals.NEEDED.reference()));
+
+  private static final Rule VARIES =
+      new Rule(
+              "pressure-varies",
+              Severity.CHECK,
+              PIPES,
+              Pressures.VARIATION
+                  .cell()
+                  .above(PipeLimits.VARIATION_SHARE.cell())
+                  .and(Laterals.ROOM.cell().above(NO_PRESSURE)),
+              Pressures.VARIATION.reference(),
+              "has pressures that lie {0} apart from first head to last, {1} is the most they should: near heads give more than far ones",
+              "lay a larger lateral, or use heads that regulate pressure",
+              List.of(Pressures.VARIATION.reference(), PipeLimits.VARIATION_SHARE.reference()))
+          .curedBy("Lay the smallest lateral that will do", SMALLEST_LATERAL);
+
+  private static final Rule TOO_STEEP =
+      new Rule(
+          "lateral-too-steep",
+          Severity.CHECK,
+          PIPES,
+          Laterals.ROOM.cell().atMost(NO_PRESSURE),
+          Laterals.RISE.reference(),
+          "has a lateral that climbs {0}, which alone takes more pressure than may vary between heads that need {1}",
+          "run laterals along the slope, use heads that regulate pressure, or more valves",
+          List.of(Laterals.RISE.reference(), Laterals.NEEDED.reference()));
+
+  private static final Rule MISTING =
+      new Rule(
+          "pressure-high",
+          Severity.NOTE,
+          PIPES,
+          Pressures.FIRST_HEAD.cell().above(Formula.number(1.5).times(Laterals.NEEDED.cell())),
+          Pressures.FIRST_HEAD.reference(),
+          "gives its first head {0}, made for {1}: sprays mist and drift, drip may leak",
+          "regulate the pressure at the valve or use heads that do",
+          List.of(Pressures.FIRST_HEAD.reference(), Laterals.NEEDED.reference()));
+
+  private static final Rule WEAK_MAIN = weak("main-rating", Mains.RUN);
+  private static final Rule WEAK_LATERAL = weak("lateral-rating", Laterals.RUN);
+
+  private static Rule weak(String id, PipeRun run) {
+    return new Rule(
+        id,
+        Severity.CHECK,
+        PIPES,
+        FlowTest.STATIC_PRESSURE
+            .cell()
+            .above(new Formula.Find(OwnPipes.RATED.reference(), run.own.reference())),
+        run.own.reference(),
+        "has a " + run.inWords() + " rated for less than the static pressure of {0}",
+        "use pipe of a higher rating, or a pressure regulator before it",
+        List.of(FlowTest.STATIC_PRESSURE.reference()));
+  }
+
+  private static final Rule WIRE_TOO_THIN =
+      new Rule(
+              "wire-too-thin",
+              Severity.CHECK,
+              PIPES,
+              Wiring.DROP.cell().above(PipeLimits.MOST_VOLTAGE_DROP.cell()),
+              Wiring.WIRE_CHOSEN.reference(),
+              "loses {0} on its wires, {1} is the most: the valve may not open",
+              "lay a thicker wire; wiring rules and a licensed electrician decide",
+              List.of(Wiring.DROP.reference(), PipeLimits.MOST_VOLTAGE_DROP.reference()))
+          .curedBy("Lay the smallest wire that will do", SMALLEST_WIRE);
+
+  private static final Rule NO_PROTECTION =
+      new Rule(
+          "no-backflow-device",
+          Severity.CHECK,
+          SUPPLY,
+          new Condition.Given(FlowTest.STATIC_PRESSURE.reference())
+              .and(new Condition.Given(Supply.BACKFLOW_DEVICE.reference()).negated()),
+          Supply.BACKFLOW_DEVICE.reference(),
+          "names no backflow device",
+          "a sprinkler system on drinking water needs one; plumbing code and water supplier say which and who tests it",
+          List.of());
+
+  private static final Rule STATIC_HIGH =
+      new Rule(
+          "static-pressure-high",
+          Severity.NOTE,
+          SUPPLY,
+          FlowTest.STATIC_PRESSURE
+              .cell()
+              .above(Formula.amount(80, Units.POUND_PER_SQUARE_INCH))
+              .and(new Condition.Given(Supply.REGULATED.reference()).negated()),
+          FlowTest.STATIC_PRESSURE.reference(),
+          "has a static pressure of {0}; plumbing codes commonly ask for a regulator above 80 psi",
+          "set a pressure regulator at the connection and type what it is set to",
+          List.of(FlowTest.STATIC_PRESSURE.reference()));
+
+  private PipeRules() {}
+
+  /** Returns the rules in the order in which they should be read. */
+  public static List<Rule> all() {
+    List<Rule> rules = new ArrayList<>();
+    rules.add(ValveLosses.OUT_OF_ORDER);
+    rules.add(NOT_MADE_MAIN);
+    rules.add(NOT_MADE_LATERAL);
+    rules.add(NO_PROTECTION);
+    rules.add(OVER_THE_METER);
+    rules.add(SERVICE_TOO_FAST);
+    rules.add(PRESSURE_SHORT);
+    rules.add(NONE_FOR_THE_MAIN);
+    rules.add(VARIES);
+    rules.add(TOO_STEEP);
+    rules.add(MAIN_TOO_FAST);
+    rules.add(LATERAL_TOO_FAST);
+    rules.add(WEAK_MAIN);
+    rules.add(WEAK_LATERAL);
+    rules.add(WIRE_TOO_THIN);
+    rules.add(STATIC_HIGH);
+    rules.add(MISTING);
+    return List.copyOf(rules);
+  }
+}

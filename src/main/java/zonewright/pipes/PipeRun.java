@@ -1,0 +1,235 @@
+package zonewright.pipes;
+
+import static zonewright.formula.Formula.number;
+import static zonewright.trade.Sheets.MATERIALS;
+import static zonewright.trade.Sheets.PIPES;
+
+import java.util.List;
+import java.util.Locale;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.formula.ReferenceTable;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/** The columns that a main line and a lateral have in common, under their own names. */
+final class PipeRun {
+  private final String id;
+  private final String name;
+  private final String band;
+
+  final Column kind;
+  final Column size;
+  final Column own;
+  final Column length;
+  final Column rise;
+
+  PipeRun(String id, String name, String band, String usualKind, String runs) {
+    this.id = id;
+    this.name = name;
+    this.band = band;
+    kind =
+        Column.choice(
+                PIPES,
+                id + "-pipe",
+                name + " pipe",
+                new WordList.Fixed(PipeTables.KINDS.keys()),
+                usualKind)
+            .band(band)
+            .means("Kind of pipe, with its diameters in the table PipeDiameters.");
+    size =
+        Column.choice(PIPES, id + "-size", name + " size", new WordList.Published(PipeTables.SIZES))
+            .band(band)
+            .optional()
+            .means(
+                "Nominal size. Left blank, the smallest that keeps velocity and pressure counts.");
+    own =
+        Column.choice(
+                PIPES, id + "-own-pipe", name + " of your own", new WordList.RowsOf(MATERIALS))
+            .band(band)
+            .optional()
+            .means("A pipe of the sheet Materials, in place of a tabulated kind and size.");
+    length =
+        Column.input(PIPES, id + "-length", name + " length", QuantityKind.PIPE_LENGTH)
+            .band(band)
+            .within(Bounds.from(0, 20_000, Units.FOOT))
+            .optional()
+            .means("Length of pipe " + runs + ".");
+    rise =
+        Column.defaulted(
+                PIPES,
+                id + "-rise",
+                name + " rise",
+                QuantityKind.LENGTH,
+                Formula.zero(QuantityKind.LENGTH))
+            .band(band)
+            .within(Bounds.from(-1000, 1000, Units.FOOT))
+            .means(
+                "How much higher its end lies than its beginning; where it falls, a negative number.")
+            .source("As level unless typed over.");
+  }
+
+  /** The length added for fittings, as a part of the length. */
+  Formula fittingsShare() {
+    return PipeLimits.FITTINGS_SHARE.cell().times(length.cell());
+  }
+
+  Column fittings(Formula usual, String means, String source) {
+    return Column.defaulted(
+            PIPES, id + "-fittings", name + " fittings", QuantityKind.PIPE_LENGTH, usual)
+        .band(band)
+        .within(Bounds.from(0, 20_000, Units.FOOT))
+        .means(means)
+        .source(source);
+  }
+
+  /** The diameter that keeps the velocity, or the given one if that is larger. */
+  Column leastInside(Formula flow, Formula byPressure, String means) {
+    return Column.calculated(
+            PIPES,
+            id + "-least-inside",
+            name + " least inside diameter",
+            QuantityKind.DIAMETER,
+            Formula.larger(
+                Hydraulics.diameterAt(flow, PipeLimits.MOST_VELOCITY.cell()), byPressure))
+        .band(band)
+        .means(means)
+        .source(
+            "The larger of two: from the greatest velocity, and from Hazen–Williams solved for the diameter.");
+  }
+
+  /** How many sizes of the kind come before the first that is wide enough. */
+  Column tooSmall(Column leastInside) {
+    Formula count = null;
+    for (int step = 1; step <= PipeTables.SIZES.size(); step++) {
+      ReferenceTable.Numbers diameter = PipeTables.DIAMETERS.get(step - 1);
+      Formula one =
+          Formula.when(new Formula.Lookup(kind.reference(), diameter).below(leastInside.cell()))
+              .then(number(1))
+              .otherwise(number(0));
+      Formula guarded = one;
+      if (!diameter.complete()) {
+        guarded =
+            Formula.when(PipeTables.leastStep(kind.reference()).above(number(step)))
+                .then(number(1))
+                .otherwise(
+                    Formula.when(PipeTables.greatestStep(kind.reference()).below(number(step)))
+                        .then(number(0))
+                        .otherwise(one));
+      }
+      count = count == null ? guarded : count.plus(guarded);
+    }
+    return Column.calculated(
+            PIPES, id + "-sizes-too-small", name + " sizes too small", QuantityKind.COUNT, count)
+        .band(band)
+        .means("How many of the nominal sizes are too small, or not made in this kind of pipe.")
+        .source("By counting in the table PipeDiameters.");
+  }
+
+  Column proposed(Column tooSmall) {
+    return Column.calculatedWord(
+            PIPES,
+            id + "-smallest-size",
+            name + " smallest size",
+            new WordList.Published(PipeTables.SIZES),
+            Formula.when(tooSmall.cell().atLeast(PipeTables.greatestStep(kind.reference())))
+                .then(
+                    Formula.refused(
+                        "none",
+                        "no size of this kind of pipe is large enough; see what draws so much"))
+                .otherwise(tooSmall.cell()))
+        .band(band)
+        .means("The smallest size of this kind of pipe that keeps velocity and pressure.")
+        .source("By counting in the table PipeDiameters.");
+  }
+
+  Column inside(Column tooSmall) {
+    return Column.defaulted(
+            PIPES,
+            id + "-inside",
+            name + " inside diameter",
+            QuantityKind.DIAMETER,
+            Formula.when(given(own))
+                .then(new Formula.Find(OwnPipes.INSIDE.reference(), own.reference()))
+                .otherwise(
+                    Formula.when(given(size))
+                        .then(
+                            PipeTables.diameter(
+                                kind.reference(), PipeTables.step(size.reference())))
+                        .otherwise(
+                            Formula.when(
+                                    tooSmall
+                                        .cell()
+                                        .atLeast(PipeTables.greatestStep(kind.reference())))
+                                .then(
+                                    Formula.doesNotApply(
+                                        "none", "No size of this kind of pipe is large enough."))
+                                .otherwise(
+                                    PipeTables.diameter(
+                                        kind.reference(), tooSmall.cell().plus(number(1)))))))
+        .band(band)
+        .within(Bounds.above(0, 48, Units.INCH))
+        .means(
+            "Inside diameter of the pipe of your own, or of the size chosen, or else of the smallest size that will do.")
+        .source(
+            "Table PipeDiameters: outside diameter less twice the least wall, which the published friction tables match.");
+  }
+
+  Column coefficient() {
+    return Column.defaulted(
+            PIPES,
+            id + "-coefficient",
+            name + " C",
+            QuantityKind.FACTOR,
+            Formula.when(given(own))
+                .then(new Formula.Find(OwnPipes.COEFFICIENT.reference(), own.reference()))
+                .otherwise(PipeTables.coefficient(kind.reference())))
+        .band(band)
+        .decimals(0, 0)
+        .within(Bounds.from(40, 165, Units.ONE))
+        .means("Hazen–Williams coefficient: how smooth the pipe is inside.")
+        .source("Table PipeDiameters, by row, or the sheet Materials.");
+  }
+
+  Column velocity(Formula flow, Column inside) {
+    return Column.calculated(
+            PIPES,
+            id + "-velocity",
+            name + " velocity",
+            QuantityKind.SPEED,
+            Hydraulics.velocity(flow, inside.cell()))
+        .band(band)
+        .means("Speed of the water where the pipe carries all its flow.")
+        .source(Hydraulics.VELOCITY);
+  }
+
+  Column friction(Column fittings, Formula flow, Column inside, Column coefficient, String means) {
+    return Column.calculated(
+            PIPES,
+            id + "-friction",
+            name + " friction",
+            QuantityKind.PRESSURE,
+            Hydraulics.friction(
+                length.cell().plus(fittings.cell()), flow, inside.cell(), coefficient.cell()))
+        .band(band)
+        .decimals(2, 1)
+        .means(means)
+        .source(Hydraulics.HAZEN_WILLIAMS);
+  }
+
+  static Condition given(Column column) {
+    return new Condition.Given(column.reference());
+  }
+
+  List<Column> chosen() {
+    return List.of(kind, size, own, length, rise);
+  }
+
+  /** What it is called within a sentence. */
+  String inWords() {
+    return name.toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,71 @@
+package zonewright.pipes;
+
+import static zonewright.trade.Sheets.MATERIALS;
+import static zonewright.trade.Sheets.PIPES;
+import static zonewright.trade.Sheets.SUPPLY;
+import static zonewright.trade.Sheets.VALVES;
+import static zonewright.trade.Sheets.ZONES;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+
+/** The sheets of the way of the water. */
+public final class PipeSheets {
+  private PipeSheets() {}
+
+  /** Returns the sheet of the supply: one row. */
+  public static TableDefinition supply() {
+    List<Column> columns = new ArrayList<>(Supply.columns());
+    columns.addAll(
+        List.of(
+            PipeLimits.MOST_VELOCITY,
+            PipeLimits.FITTINGS_SHARE,
+            PipeLimits.VARIATION_SHARE,
+            PipeLimits.VALVES_AT_ONCE,
+            PipeLimits.USUAL_VALVE,
+            PipeLimits.VALVE_CURRENT,
+            PipeLimits.MOST_VOLTAGE_DROP));
+    columns.addAll(AllZones.columns());
+    return new TableDefinition(SUPPLY, "Supply", "supply", new TableDefinition.Rows.One(), columns);
+  }
+
+  /** Returns the sheet of valves to choose among. */
+  public static TableDefinition valves() {
+    return new TableDefinition(
+        VALVES, "Valves", "valve", new TableDefinition.Rows.Free(), ValveLosses.columns());
+  }
+
+  /** Returns the sheet of pipes the designer adds. */
+  public static TableDefinition materials() {
+    return new TableDefinition(
+        MATERIALS, "Materials", "pipe", new TableDefinition.Rows.Free(), OwnPipes.columns());
+  }
+
+  /** Returns the sheet with a row for each zone; it stands after the zones. */
+  public static TableDefinition pipes() {
+    List<Column> columns =
+        Stream.of(
+                List.of(
+                    Valves.ZONE,
+                    Valves.FLOW_A_HEAD,
+                    Valves.MOST_HEADS,
+                    Valves.VALVES_NEEDED,
+                    Valves.HEADS,
+                    Valves.VALVE_FLOW,
+                    Valves.MAIN_FLOW),
+                Losses.beforeTheMain(),
+                Mains.columns(),
+                Losses.ofTheValve(),
+                Laterals.columns(),
+                Losses.ofTheLateral(),
+                Pressures.columns(),
+                Wiring.columns())
+            .flatMap(List::stream)
+            .toList();
+    return new TableDefinition(
+        PIPES, "Pipes", "zone", new TableDefinition.Rows.Alongside(ZONES), columns);
+  }
+}

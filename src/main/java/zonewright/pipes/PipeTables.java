@@ -1,0 +1,236 @@
+package zonewright.pipes;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import zonewright.formula.Formula;
+import zonewright.formula.Reference;
+import zonewright.formula.ReferenceTable;
+import zonewright.units.QuantityKind;
+
+/**
+ * Published sizes and losses, arranged as formulas look them up: pipe by kind with its sizes
+ * across, meters with their points across, fittings by size.
+ */
+public final class PipeTables {
+  private static final String INSIDE = "Least-wall inside diameter (in)";
+  private static final String STEP = "Step";
+  private static final String LEAST = "Least step";
+  private static final String GREATEST = "Greatest step";
+  private static final String COEFFICIENT = "Hazen-Williams C";
+  private static final String SOURCE = "Source";
+  private static final String STATUS = "Status";
+
+  private static final ReferenceTable EVERY_PIPE =
+      ReferenceTable.read(PipeTables.class, "pipes.csv", "EveryPipe");
+  private static final ReferenceTable EVERY_FITTING =
+      ReferenceTable.read(PipeTables.class, "fittings.csv", "EveryFitting");
+  private static final ReferenceTable METER_LIMITS =
+      ReferenceTable.read(PipeTables.class, "meters.csv", "MeterLimits");
+  private static final ReferenceTable METER_POINTS =
+      ReferenceTable.read(PipeTables.class, "meter-losses.csv", "MeterPoints");
+
+  /**
+   * Nominal sizes, in steps from the smallest, with lengths of pipe that lose what a fitting does.
+   */
+  public static final ReferenceTable SIZES = sizes();
+
+  /** Kinds of pipe with their inside diameter at each size. */
+  public static final ReferenceTable KINDS = kinds();
+
+  /** Water meters with the losses tabulated for them. */
+  public static final ReferenceTable METERS = meters();
+
+  /** Kinds of backflow device with a usual loss. */
+  public static final ReferenceTable BACKFLOW =
+      ReferenceTable.read(PipeTables.class, "backflow.csv", "Backflow");
+
+  /** Wires with the resistance of a length. */
+  public static final ReferenceTable WIRES =
+      ReferenceTable.read(PipeTables.class, "wires.csv", "Wires");
+
+  /** What the sheet of valves starts with. */
+  public static final ReferenceTable VALVES =
+      ReferenceTable.read(PipeTables.class, "valve-losses.csv", "ValveLosses");
+
+  /** Inside diameters, the smallest size first. */
+  static final List<ReferenceTable.Numbers> DIAMETERS =
+      SIZES.keys().stream()
+          .map(size -> KINDS.numbers(diameterHeading(size), QuantityKind.DIAMETER))
+          .toList();
+
+  private static final int METER_COLUMNS = 6;
+
+  /** Flows for which a meter's loss is known, nothing first; the safe maximum again and again. */
+  static final List<ReferenceTable.Numbers> METER_FLOWS =
+      IntStream.rangeClosed(0, METER_COLUMNS)
+          .mapToObj(at -> METERS.numbers(flowHeading(at), QuantityKind.FLOW))
+          .toList();
+
+  /** The losses at {@link #METER_FLOWS}. */
+  static final List<ReferenceTable.Numbers> METER_LOSSES =
+      IntStream.rangeClosed(0, METER_COLUMNS)
+          .mapToObj(at -> METERS.numbers(lossHeading(at), QuantityKind.PRESSURE))
+          .toList();
+
+  private PipeTables() {}
+
+  /** Returns the tables that formulas look things up in. */
+  public static List<ReferenceTable> all() {
+    return List.of(SIZES, KINDS, METERS, BACKFLOW, WIRES);
+  }
+
+  /** Returns how many steps a size is from the smallest, counted from 1. */
+  static Formula step(Reference size) {
+    return new Formula.Lookup(size, SIZES.numbers(STEP, QuantityKind.COUNT));
+  }
+
+  /** Returns the length of straight pipe that loses as much as one fitting of a size. */
+  static Formula fitting(Reference size, String fitting) {
+    return new Formula.Lookup(size, SIZES.numbers(fitting + " (ft)", QuantityKind.LENGTH));
+  }
+
+  /** Returns the inside diameter of a kind of pipe at a size given by its step. */
+  static Formula diameter(Reference kind, Formula step) {
+    return new Formula.LookupAcross(kind, DIAMETERS, step);
+  }
+
+  /** Returns the coefficient of a kind of pipe. */
+  static Formula coefficient(Reference kind) {
+    return new Formula.Lookup(kind, KINDS.numbers(COEFFICIENT, QuantityKind.FACTOR));
+  }
+
+  /** Returns the step of the smallest size a kind of pipe is tabulated in. */
+  static Formula leastStep(Reference kind) {
+    return new Formula.Lookup(kind, KINDS.numbers(LEAST, QuantityKind.COUNT));
+  }
+
+  /** Returns the step of the largest size a kind of pipe is tabulated in. */
+  static Formula greatestStep(Reference kind) {
+    return new Formula.Lookup(kind, KINDS.numbers(GREATEST, QuantityKind.COUNT));
+  }
+
+  /** Returns the most a meter may carry. */
+  static Formula safeFlow(Reference meter) {
+    return new Formula.Lookup(meter, METERS.numbers("Safe maximum flow (gpm)", QuantityKind.FLOW));
+  }
+
+  private static String diameterHeading(String size) {
+    return "Inside diameter at " + size + " (in)";
+  }
+
+  private static String flowHeading(int at) {
+    return "Flow " + at + " (gpm)";
+  }
+
+  private static String lossHeading(int at) {
+    return "Loss " + at + " (psi)";
+  }
+
+  private static ReferenceTable sizes() {
+    List<String> lengths =
+        EVERY_FITTING.headings().stream()
+            .filter(heading -> heading.startsWith("Length at"))
+            .toList();
+    List<String> headings = new ArrayList<>(List.of("Size", STEP));
+    EVERY_FITTING.keys().forEach(fitting -> headings.add(fitting + " (ft)"));
+    headings.addAll(List.of(SOURCE, STATUS));
+    List<List<String>> rows = new ArrayList<>();
+    for (String heading : lengths) {
+      List<String> row = new ArrayList<>();
+      row.add(heading.replaceAll("Length at (.*) size \\(ft\\)", "$1"));
+      row.add(Integer.toString(rows.size() + 1));
+      for (int fitting = 0; fitting < EVERY_FITTING.size(); fitting++) {
+        row.add(EVERY_FITTING.text(fitting, heading));
+      }
+      row.add(EVERY_FITTING.text(0, SOURCE));
+      row.add(EVERY_FITTING.text(0, STATUS));
+      rows.add(row);
+    }
+    return ReferenceTable.arranged("Fittings", headings, rows);
+  }
+
+  private static ReferenceTable kinds() {
+    List<String> sizes = SIZES.keys();
+    List<String> headings = new ArrayList<>(List.of("Pipe", COEFFICIENT, LEAST, GREATEST));
+    sizes.forEach(size -> headings.add(diameterHeading(size)));
+    headings.addAll(List.of(SOURCE, STATUS));
+    Map<String, List<Integer>> byKind = new LinkedHashMap<>();
+    for (int row = 0; row < EVERY_PIPE.size(); row++) {
+      String size = EVERY_PIPE.text(row, "Nominal size");
+      String pipe = EVERY_PIPE.keys().get(row);
+      byKind
+          .computeIfAbsent(
+              pipe.substring(0, pipe.length() - size.length()).strip(), any -> new ArrayList<>())
+          .add(row);
+    }
+    List<List<String>> rows = new ArrayList<>();
+    byKind.forEach((kind, pipes) -> rows.add(kind(kind, pipes, sizes)));
+    return ReferenceTable.arranged("PipeDiameters", headings, rows);
+  }
+
+  private static List<String> kind(String kind, List<Integer> pipes, List<String> sizes) {
+    String[] inside = new String[sizes.size()];
+    TreeSet<Integer> steps = new TreeSet<>();
+    for (int pipe : pipes) {
+      int at = sizes.indexOf(EVERY_PIPE.text(pipe, "Nominal size"));
+      inside[at] = EVERY_PIPE.text(pipe, INSIDE);
+      steps.add(at + 1);
+    }
+    List<String> row = new ArrayList<>();
+    row.add(kind);
+    row.add(EVERY_PIPE.text(pipes.get(0), COEFFICIENT));
+    row.add(Integer.toString(steps.first()));
+    row.add(Integer.toString(steps.last()));
+    Stream.of(inside).map(text -> text == null ? "" : text).forEach(row::add);
+    row.add(distinct(pipes, SOURCE));
+    row.add(distinct(pipes, STATUS));
+    return row;
+  }
+
+  private static String distinct(List<Integer> pipes, String heading) {
+    return String.join(
+        "; or ", pipes.stream().map(row -> EVERY_PIPE.text(row, heading)).distinct().toList());
+  }
+
+  private static ReferenceTable meters() {
+    List<String> headings = new ArrayList<>(List.of("Meter", "Safe maximum flow (gpm)"));
+    IntStream.rangeClosed(0, METER_COLUMNS).forEach(at -> headings.add(flowHeading(at)));
+    IntStream.rangeClosed(0, METER_COLUMNS).forEach(at -> headings.add(lossHeading(at)));
+    headings.addAll(List.of(SOURCE, STATUS));
+    List<List<String>> rows = new ArrayList<>();
+    for (int meter = 0; meter < METER_LIMITS.size(); meter++) {
+      rows.add(meter(meter));
+    }
+    return ReferenceTable.arranged("Meters", headings, rows);
+  }
+
+  /** A meter with fewer points than columns has its last one in all that are left. */
+  private static List<String> meter(int meter) {
+    String size = METER_LIMITS.keys().get(meter);
+    String most = METER_LIMITS.text(meter, "Safe maximum flow (gpm)");
+    List<String> flows = new ArrayList<>(List.of("0"));
+    List<String> losses = new ArrayList<>(List.of("0"));
+    for (int point = 0; point < METER_POINTS.size(); point++) {
+      if (METER_POINTS.text(point, "Meter").equals(size)) {
+        flows.add(METER_POINTS.text(point, "Flow (gpm)"));
+        losses.add(METER_POINTS.text(point, "Pressure loss (psi)"));
+      }
+    }
+    flows.add(most);
+    losses.add(METER_LIMITS.text(meter, "Pressure loss at safe maximum (psi)"));
+    List<String> row = new ArrayList<>(List.of(size, most));
+    for (List<String> points : List.of(flows, losses)) {
+      for (int at = 0; at <= METER_COLUMNS; at++) {
+        row.add(points.get(Math.min(at, points.size() - 1)));
+      }
+    }
+    row.add(METER_LIMITS.text(meter, SOURCE));
+    row.add(METER_LIMITS.text(meter, STATUS));
+    return row;
+  }
+}

@@ -1,0 +1,103 @@
+package zonewright.timetable;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Tries changes that may make the nights of a plain controller fit, each by planning anew. */
+final class PlainCures {
+  private final List<WateredZone> zones;
+  private final NightRules rules;
+  private final LocalDate firstDay;
+  private final StartRuns startRuns;
+  private final int now;
+  private final int most;
+
+  PlainCures(
+      List<WateredZone> zones,
+      NightRules rules,
+      LocalDate firstDay,
+      StartRuns startRuns,
+      List<NightPlan> nights) {
+    this.zones = zones;
+    this.rules = rules;
+    this.firstDay = firstDay;
+    this.startRuns = startRuns;
+    this.now = overrun(nights);
+    this.most = nights.stream().mapToInt(NightPlan::overrunMinutes).max().orElse(0);
+  }
+
+  /** The cures that help, the smallest change first. */
+  List<Cure> find() {
+    List<Cure> cures = new ArrayList<>();
+    widerWindows().ifPresent(cures::add);
+    anotherController().ifPresent(cures::add);
+    cures.sort(Cure.SMALLEST_CHANGE_FIRST);
+    return cures;
+  }
+
+  /** Minutes over of all different nights together. */
+  private static int overrun(List<NightPlan> nights) {
+    return nights.stream().mapToInt(NightPlan::overrunMinutes).sum();
+  }
+
+  /** All nights close later alike, for a program starts at the same times on all of them. */
+  private Optional<Cure> widerWindows() {
+    Map<DayOfWeek, List<WateringWindow>> windows = new EnumMap<>(DayOfWeek.class);
+    windows.putAll(rules.windows());
+    int changes = 0;
+    for (DayOfWeek day : rules.openDays()) {
+      List<WateringWindow> today = new ArrayList<>(windows.get(day));
+      WateringWindow last = today.get(today.size() - 1);
+      int latest = today.get(0).startMinute() + WateringWindow.DAY;
+      List<WateringWindow> next = rules.windowsOn(day.plus(1));
+      if (!next.isEmpty()) {
+        latest = Math.min(latest, next.get(0).startMinute() + WateringWindow.DAY);
+      }
+      int closes = Math.min(last.endMinute() + most, latest);
+      closes = Math.min(closes, last.startMinute() + WateringWindow.DAY);
+      if (closes > last.endMinute()) {
+        today.set(today.size() - 1, new WateringWindow(last.startMinute(), closes));
+        windows.put(day, today);
+        changes++;
+      }
+    }
+    if (changes == 0) {
+      return Optional.empty();
+    }
+    NightRules wider = rules.withWindows(windows);
+    int left = overrun(PlainWeekPlanner.withoutCures(zones, wider, firstDay, startRuns).nights());
+    if (left >= now) {
+      return Optional.empty();
+    }
+    String sentence = "Let every night close " + most + " min later." + Overruns.result(left);
+    return Optional.of(
+        new Cure(
+            Cure.Kind.WIDER_WINDOW,
+            sentence,
+            List.of(),
+            changes,
+            new Cure.Change.Rules(wider),
+            left));
+  }
+
+  private Optional<Cure> anotherController() {
+    int left = overrun(TimetablePlanner.plan(zones, rules, firstDay).nights());
+    if (left >= now) {
+      return Optional.empty();
+    }
+    String sentence = "Use a controller that starts each zone by itself." + Overruns.result(left);
+    return Optional.of(
+        new Cure(
+            Cure.Kind.ANOTHER_CONTROLLER,
+            sentence,
+            List.of(),
+            1,
+            new Cure.Change.Hardware(),
+            left));
+  }
+}

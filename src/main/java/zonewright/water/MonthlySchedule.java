@@ -1,0 +1,198 @@
+package zonewright.water;
+
+import static zonewright.trade.Sheets.MONTHLY;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import zonewright.climate.Climate;
+import zonewright.climate.Rain;
+import zonewright.formula.Condition;
+import zonewright.formula.Formula;
+import zonewright.plants.Plants;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.units.QuantityKind;
+import zonewright.units.Units;
+
+/**
+ * Columns of each zone's schedule month by month, twelve of each quantity from one declaration. The
+ * watering days stay those of the peak month, so that the percent alone carries the change.
+ */
+public final class MonthlySchedule {
+  public static final Column ZONE =
+      Column.words(MONTHLY, "zone", "Zone").band("Zone").means("Number or name of the zone.");
+
+  private static final String OF_THE_MONTH = " in %s";
+
+  /** Landscape coefficients, January first. */
+  public static final List<Column> COEFFICIENTS =
+      each(
+          month ->
+              Column.defaulted(
+                      MONTHLY,
+                      id("landscape-coefficient", month),
+                      name("Coefficient", month),
+                      QuantityKind.FACTOR,
+                      Plants.LANDSCAPE_COEFFICIENT.cell())
+                  .band("Landscape coefficient")
+                  .within(Bounds.from(0, 2, Units.ONE))
+                  .means(
+                      said(
+                          "Landscape coefficient of the zone%s: that of the zone unless typed, for plants that rest or lose"
+                              + " their leaves part of the year.",
+                          month))
+                  .source(
+                      "Coefficients by month as the design gives them; the landscape coefficient method (2000) works month by"
+                          + " month."));
+
+  /** Parts of the baseline that the months ask for, January first. */
+  public static final List<Column> PERCENTS =
+      each(
+          month ->
+              Column.calculated(
+                      MONTHLY,
+                      id("percent", month),
+                      name("Percent", month),
+                      QuantityKind.SHARE,
+                      Formula.when(
+                              Demand.NET_DEMAND
+                                  .cell()
+                                  .atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+                          .then(
+                              Formula.doesNotApply(
+                                  "no baseline",
+                                  "Rain covers what the plants need in the peak month, so there is no baseline to take a part of;"
+                                      + " choose the peak month by deficit."))
+                          .otherwise(netDemand(month).over(Demand.NET_DEMAND.cell())))
+                  .band("Percent of the baseline")
+                  .means(
+                      said(
+                          "What the zone asks of its baseline%s: net demand of the month over that of the peak month. Not to be"
+                              + " used together with other watering days.",
+                          month))
+                  .source(
+                      "The baseline is scaled by the month's demand over that of the peak month: Washington State University Extension"
+                          + " (Grant County), Monthly Sprinkler Runtime Adjustment (verified); by zone and with rain, derived."));
+
+  /** Whole minutes of a watering day, January first. */
+  public static final List<Column> RUN_TIMES =
+      each(
+          month ->
+              Column.calculated(
+                      MONTHLY,
+                      id("run-time", month),
+                      name("Run time", month),
+                      QuantityKind.MINUTES,
+                      Demand.RUN_TIME_PER_WEEK
+                          .cell()
+                          .times(PERCENTS.get(month - 1).cell())
+                          .over(Demand.WATERING_DAYS.cell())
+                          .roundedUpTo(Units.MINUTE))
+                  .band("Run time a watering day")
+                  .means(
+                      said(
+                          "Whole minutes of watering on each watering day%s; the days stay.",
+                          month))
+                  .source("Run time a week × percent ÷ watering days, rounded up once."));
+
+  /** Cycles of a watering day, January first. */
+  public static final List<Column> CYCLES =
+      each(
+          month ->
+              Column.calculated(
+                      MONTHLY,
+                      id("cycles", month),
+                      name("Cycles", month),
+                      QuantityKind.COUNT,
+                      Formula.when(waters(month))
+                          .then(CycleAndSoak.cyclesOf(RUN_TIMES.get(month - 1).cell()))
+                          .otherwise(Formula.number(0)))
+                  .band("Cycles")
+                  .means(said("In how many parts the run is given%s; 0 where none is.", month))
+                  .source("As in the peak month, worked out anew for the month's run time."));
+
+  /** Whole minutes of a cycle, January first. */
+  public static final List<Column> CYCLE_MINUTES =
+      each(
+          month ->
+              Column.calculated(
+                      MONTHLY,
+                      id("cycle-minutes", month),
+                      name("Minutes a cycle", month),
+                      QuantityKind.MINUTES,
+                      Formula.when(waters(month))
+                          .then(
+                              RUN_TIMES
+                                  .get(month - 1)
+                                  .cell()
+                                  .over(CYCLES.get(month - 1).cell())
+                                  .roundedUpTo(Units.MINUTE))
+                          .otherwise(
+                              Formula.doesNotApply("none", "The zone is not watered that month.")))
+                  .band("Minutes a cycle")
+                  .means(said("Whole minutes of each cycle%s.", month))
+                  .source("Run time ÷ cycles, rounded up."));
+
+  /** Shortest soaks, January first. */
+  public static final List<Column> SOAKS =
+      each(
+          month ->
+              Column.calculated(
+                      MONTHLY,
+                      id("soak", month),
+                      name("Soak", month),
+                      QuantityKind.MINUTES,
+                      CycleAndSoak.soakAfter(
+                          CYCLES.get(month - 1).cell(), CYCLE_MINUTES.get(month - 1).cell()))
+                  .band("Shortest soak")
+                  .means(said("Shortest pause after a cycle%s.", month))
+                  .source("As in the peak month, worked out anew for the month's cycle."));
+
+  private static Formula netDemand(int month) {
+    Formula number = Formula.number(month);
+    Formula use =
+        new Formula.Pick(Climate.DAILY_REFERENCE_ET.reference(), number)
+            .times(COEFFICIENTS.get(month - 1).cell());
+    return Formula.larger(
+        Formula.zero(QuantityKind.DAILY_DEPTH),
+        use.minus(new Formula.Pick(Rain.DAILY_EFFECTIVE.reference(), number)));
+  }
+
+  private static Condition waters(int month) {
+    return RUN_TIMES.get(month - 1).cell().above(Formula.amount(0, Units.MINUTE));
+  }
+
+  /** Returns a column for each month, made from the month's number. */
+  public static List<Column> each(IntFunction<Column> made) {
+    List<Column> columns = new ArrayList<>();
+    for (int month = 1; month <= Climate.MONTH_NAMES.size(); month++) {
+      columns.add(made.apply(month));
+    }
+    return List.copyOf(columns);
+  }
+
+  /** Returns the identifier of a quantity in a month. */
+  public static String id(String quantity, int month) {
+    return quantity + "-" + month;
+  }
+
+  /** Returns the name of a quantity in a month. */
+  public static String name(String quantity, int month) {
+    return quantity + " " + Climate.MONTH_NAMES.get(month - 1);
+  }
+
+  /** Returns a sentence with the month put in. */
+  public static String said(String sentence, int month) {
+    return sentence.formatted(OF_THE_MONTH.formatted(Climate.MONTH_NAMES.get(month - 1)));
+  }
+
+  /** Returns all columns in their usual order. */
+  public static List<Column> all() {
+    List<Column> all = new ArrayList<>(List.of(ZONE));
+    List.of(COEFFICIENTS, PERCENTS, RUN_TIMES, CYCLES, CYCLE_MINUTES, SOAKS).forEach(all::addAll);
+    return all;
+  }
+
+  private MonthlySchedule() {}
+}

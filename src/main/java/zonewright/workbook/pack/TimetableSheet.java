@@ -1,0 +1,135 @@
+package zonewright.workbook.pack;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import zonewright.design.Design;
+import zonewright.emitters.Emitters;
+import zonewright.nights.NightWords;
+import zonewright.nights.NightsInput;
+import zonewright.nights.NightsPlan;
+import zonewright.sheet.Book;
+import zonewright.timetable.NightPlan;
+import zonewright.timetable.ValveRun;
+import zonewright.units.CalendarText;
+import zonewright.units.QuantityKind;
+import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.Styles;
+
+/** The nights as they will run, valve by valve, with a cell that tells whether they still hold. */
+final class TimetableSheet implements PackSheet {
+  private static final String STILL_RIGHT =
+      "Yes: it belongs to the zones and nights of this workbook as they stand.";
+  private static final String OLDER =
+      "No: the timetable is older than the zones. Open the workbook in Zonewright and write it anew.";
+
+  @Override
+  public String word() {
+    return "timetable";
+  }
+
+  @Override
+  public String title() {
+    return "Timetable";
+  }
+
+  @Override
+  public String about() {
+    return "When each valve opens and closes, night by night, with the least time each night could take.";
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.CLIENT;
+  }
+
+  @Override
+  public Optional<String> lacks(Design design) {
+    return design.nights().asked().isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            "There is no timetable yet: it takes zones with cycles, minutes and flow, and nights that water.");
+  }
+
+  @Override
+  public void write(PackBook book) {
+    Optional<NightsPlan> plan = book.design().nights().plan();
+    Page page = book.page(title(), false, 12, 10, 12, 34, 15, 10, 10, 15);
+    page.title(
+        "Timetable of the nights",
+        "Worked out by Zonewright from the peak month's run times; these are values, not formulas. "
+            + "Night names are those of the evening on which a night opens.");
+    if (plan.isEmpty()) {
+      page.across("There is no timetable yet.", Look.PLAIN);
+      return;
+    }
+    guard(page, new TimetableDigest(book.design().book(), book.live()).items());
+    for (NightPlan night : plan.get().timetable().nights()) {
+      night(page.next(), book.design().book(), plan.get(), night);
+    }
+    page.next().band("Take care");
+    page.across(
+        "Local rules decide on which days and at which hours water may run. Try every zone by hand once"
+            + " before the controller is left alone, and look for runoff after the first nights.",
+        Look.CAUTION);
+  }
+
+  private static void guard(Page page, List<TimetableDigest.Item> items) {
+    int answer = page.row();
+    int first = answer + 3;
+    int last = first + items.size() - 1;
+    String then = "$E$%s:$E$%s".formatted(first + 1, last + 1);
+    String now = "$H$%s:$H$%s".formatted(first + 1, last + 1);
+    page.words(0, "Still right?", Look.NAME).across(1, STILL_RIGHT, Look.PLAIN);
+    XSSFCell cell = page.sheet().getRow(answer).getCell(1);
+    cell.setCellFormula(
+        "IF(SUMPRODUCT(--(ABS(%s-%s)>0.0000000001*(1+ABS(%s))))=0,\"%s\",\"%s\")"
+            .formatted(then, now, then, STILL_RIGHT, OLDER));
+    cell.setCellValue(STILL_RIGHT);
+    page.band("What it depends on, as check numbers");
+    page.headings("", "", "", "", "When made", "", "", "Now");
+    String format = Styles.format(QuantityKind.FACTOR, 1);
+    for (TimetableDigest.Item item : items) {
+      page.sheet().addMergedRegion(new CellRangeAddress(page.row(), page.row(), 0, 3));
+      page.words(0, item.what(), Look.TABLE)
+          .number(4, item.value(), format, Look.TABLE)
+          .formula(7, item.formula(), item.value(), format, Look.TABLE)
+          .next();
+    }
+  }
+
+  private static void night(Page page, Book book, NightsPlan plan, NightPlan night) {
+    page.band(night.night().label() + ", " + NightWords.hours(night));
+    if (night.runs().isEmpty()) {
+      page.across("Nothing waters.", Look.PLAIN);
+      return;
+    }
+    page.across(
+        NightWords.capital(NightWords.result(night)) + ".",
+        night.overrunMinutes() > 0 ? Look.CAUTION : Look.PLAIN);
+    page.headings(
+        "Opens",
+        "Closes",
+        "Zone",
+        "Where",
+        "Program",
+        "Cycle",
+        "Minutes",
+        Emitters.ZONE_FLOW.heading(book.system()));
+    String time = Styles.format(QuantityKind.TIME_OF_DAY, 0);
+    String flow = Styles.format(Emitters.ZONE_FLOW, book.system());
+    for (ValveRun run : night.runs()) {
+      NightsInput.Station station = plan.stations().get(run.zone().name());
+      page.number(0, CalendarText.timeOfDay(run.startMinute()), time, Look.TABLE)
+          .number(1, CalendarText.timeOfDay(run.endMinute()), time, Look.TABLE)
+          .words(2, station.name(), Look.TABLE)
+          .words(3, station.place(), Look.TABLE)
+          .words(4, run.zone().program(), Look.TABLE)
+          .words(5, run.cycle() + " of " + run.zone().cycles(), Look.TABLE)
+          .number(6, run.endMinute() - run.startMinute(), "0", Look.TABLE)
+          .number(7, run.zone().flow(), flow, Look.TABLE)
+          .next();
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package zonewright.benchmark;
+
+import static zonewright.benchmark.PlainLoop.atMost;
+import static zonewright.benchmark.PlainLoop.or;
+import static zonewright.benchmark.PlainLoop.over;
+import static zonewright.benchmark.PlainLoop.up;
+
+import java.util.Arrays;
+import java.util.Map;
+import zonewright.budget.MonthlyVolume;
+import zonewright.budget.ZoneBudget;
+import zonewright.climate.Climate;
+import zonewright.climate.Rain;
+import zonewright.emitters.Emitters;
+import zonewright.plants.Plants;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.soil.Soils;
+import zonewright.trade.Sheets;
+import zonewright.water.CycleAndSoak;
+import zonewright.water.Demand;
+import zonewright.water.MonthlySchedule;
+
+/** The months of the zones by hand: one loop a month over arrays of doubles. */
+final class PlainMonths {
+  private static final int MONTHS = 12;
+
+  private final int count;
+  private final double[] et = new double[MONTHS];
+  private final double[] rain = new double[MONTHS];
+  private final double[] days = new double[MONTHS];
+  private final double[][] typed;
+  private final Map<Column, double[]> results;
+
+  PlainMonths(Book book, Map<Column, double[]> results) {
+    this.results = results;
+    count = book.rows(Sheets.ZONES);
+    typed = new double[MONTHS][count];
+    for (int month = 0; month < MONTHS; month++) {
+      et[month] = book.number(Climate.DAILY_REFERENCE_ET.reference(), month);
+      rain[month] = book.number(Rain.DAILY_EFFECTIVE.reference(), month);
+      days[month] = book.number(Climate.DAYS.reference(), month);
+      Column coefficient = MonthlySchedule.COEFFICIENTS.get(month);
+      for (int row = 0; row < count; row++) {
+        boolean blank = book.entry(coefficient.reference(), row) instanceof Entry.Blank;
+        typed[month][row] = blank ? Double.NaN : book.number(coefficient.reference(), row);
+      }
+    }
+  }
+
+  private double[] out(Column column) {
+    return results.computeIfAbsent(column, any -> new double[count]);
+  }
+
+  void run() {
+    double[] perYear = out(ZoneBudget.VOLUME_PER_YEAR);
+    Arrays.fill(perYear, 0);
+    for (int month = 0; month < MONTHS; month++) {
+      schedule(month);
+      double[] volume = out(MonthlyVolume.VOLUMES.get(month));
+      for (int i = 0; i < count; i++) {
+        perYear[i] += volume[i];
+      }
+    }
+  }
+
+  private void schedule(int month) {
+    double[] year = out(Plants.LANDSCAPE_COEFFICIENT);
+    double[] net = out(Demand.NET_DEMAND);
+    double[] week = out(Demand.RUN_TIME_PER_WEEK);
+    double[] wateringDays = out(Demand.WATERING_DAYS);
+    double[] rate = out(Emitters.PRECIPITATION_RATE);
+    double[] intake = out(Soils.INTAKE_RATE);
+    double[] longest = out(CycleAndSoak.LONGEST_CYCLE);
+    double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
+    double[] coefficient = out(MonthlySchedule.COEFFICIENTS.get(month));
+    double[] percent = out(MonthlySchedule.PERCENTS.get(month));
+    double[] run = out(MonthlySchedule.RUN_TIMES.get(month));
+    double[] cycles = out(MonthlySchedule.CYCLES.get(month));
+    double[] minutes = out(MonthlySchedule.CYCLE_MINUTES.get(month));
+    double[] soak = out(MonthlySchedule.SOAKS.get(month));
+    double[] volume = out(MonthlyVolume.VOLUMES.get(month));
+    for (int i = 0; i < count; i++) {
+      coefficient[i] = or(typed[month][i], year[i]);
+      double wanted = Math.max(0, et[month] * coefficient[i] - rain[month]);
+      percent[i] = atMost(net[i], 0) ? Double.NaN : over(wanted, net[i]);
+      run[i] = up(over(week[i] * percent[i], wateringDays[i]));
+      boolean atOnce = atMost(rate[i], intake[i]);
+      double parts = atOnce ? 1 : longest[i] < 1 ? Double.NaN : up(run[i] / longest[i]);
+      cycles[i] = Double.isNaN(run[i]) ? Double.NaN : run[i] > 0 ? parts : 0;
+      minutes[i] = run[i] > 0 ? up(over(run[i], cycles[i])) : Double.NaN;
+      soak[i] = cycles[i] > 1 ? up((rate[i] - intake[i]) * minutes[i] / intake[i]) : Double.NaN;
+      volume[i] = perWeek[i] / 7 * days[month] * percent[i];
+    }
+  }
+}

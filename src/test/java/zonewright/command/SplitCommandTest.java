@@ -1,0 +1,62 @@
+package zonewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import zonewright.design.Demo;
+import zonewright.design.Design;
+import zonewright.pipes.Supply;
+import zonewright.units.UnitSystem;
+
+final class SplitCommandTest {
+  @TempDir private Path folder;
+
+  private String gardenWith(String availableFlow) {
+    Design garden = Demo.libraryGarden(UnitSystem.US);
+    garden
+        .book()
+        .perform(garden.edits().typed(Supply.AVAILABLE_FLOW.reference(), 0, availableFlow));
+    Path file = folder.resolve("garden.xlsx");
+    DesignFiles.write(garden, file);
+    return file.toString();
+  }
+
+  @Test
+  void zonesThatDrawTooMuchBecomeAsManyAsTheyNeed() {
+    String file = gardenWith("20 gpm");
+    String target = folder.resolve("split.xlsx").toString();
+
+    CommandRun run = CommandRun.of("split", target, "--from", file);
+
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("zone 1, 1 of 2: 18.6 gpm", "zone 1, 2 of 2: 18.6 gpm", "zone 4, 2 of 2: 15 gpm")
+        .endsWith("Written: " + target + "\n");
+    assertThat(CommandRun.of("findings", target).out()).doesNotContain("the supply gives");
+  }
+
+  @Test
+  void whereNothingDrawsTooMuchItSaysSoAndWritesTheDesignAsItIs() {
+    String file = gardenWith("60 gpm");
+    String target = folder.resolve("split.xlsx").toString();
+
+    CommandRun run = CommandRun.of("split", target, "--from", file);
+
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).startsWith("No zone is known to need more than one valve.");
+    assertThat(CommandRun.of("calculate", target, "--csv").out())
+        .isEqualTo(CommandRun.of("calculate", file, "--csv").out());
+  }
+
+  @Test
+  void aFileIsNotWrittenOverUnlessAsked() {
+    String file = gardenWith("20 gpm");
+
+    CommandRun run = CommandRun.of("split", file, "--from", file);
+
+    assertThat(run.code()).isEqualTo(3);
+    assertThat(run.err()).contains("--replace");
+  }
+}

@@ -1,0 +1,77 @@
+package zonewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The timetable at the command line. */
+class TimetableCommandTest {
+  private static CommandRun run(String... more) {
+    String[] arguments = new String[more.length + 3];
+    List<String> first = List.of("timetable", "--sample", "library-garden");
+    for (int i = 0; i < arguments.length; i++) {
+      arguments[i] = i < 3 ? first.get(i) : more[i - 3];
+    }
+    return CommandRun.of(arguments);
+  }
+
+  @Test
+  void nightsStandOneAfterAnotherWithTheLeastTheyCouldTake() {
+    CommandRun run = run();
+    assertThat(run.code()).isEqualTo(ExitCode.FINE);
+    assertThat(run.firstLine())
+        .startsWith("Monday, 21:00 to 07:00: done at ")
+        .endsWith("which no arrangement beats.");
+    assertThat(run.out()).contains("Reading lawn, north half");
+  }
+
+  @Test
+  void otherProgramsGetALineForEachOpeningOfAValve() {
+    CommandRun run = run("--csv");
+    List<String> lines = run.out().lines().toList();
+    assertThat(lines.get(0))
+        .isEqualTo("Night,Opens,Closes,Zone,Where,Program,Cycle,Minutes,Zone flow (gpm)");
+    assertThat(lines).hasSizeGreaterThan(30);
+    assertThat(lines).allMatch(line -> line.contains(",") && !line.contains("null"));
+  }
+
+  @Test
+  void cardsOfAPlainControllerHaveStartTimes() {
+    CommandRun run = run("--cards", "--plain");
+    assertThat(run.out())
+        .contains("Program A")
+        .contains("Start times: ")
+        .contains("percent at 100");
+  }
+
+  @Test
+  void aMonthShrinksTheNights() {
+    assertThat(run("--month", "January").out())
+        .startsWith("At ")
+        .contains("percent of the peak month");
+    assertThat(run("--month", "50").out()).startsWith("At 50 percent");
+  }
+
+  @Test
+  void whatIsNoMonthIsToldWithTheNearest() {
+    CommandRun run = run("--month", "Juli");
+    assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run.err()).contains("“Juli” is no month; did you mean July?");
+    assertThat(run("--month", "999").err()).contains("no percentage from 0 to 300");
+    assertThat(run("--month", "0").err()).contains("nothing to water at 0 percent");
+  }
+
+  @Test
+  void aCalendarFileComesAsItIs() {
+    CommandRun run = run("--ics");
+    assertThat(run.out()).startsWith("BEGIN:VCALENDAR\nVERSION:2.0\n").endsWith("END:VCALENDAR\n");
+  }
+
+  @Test
+  void onlyOneFormAtATime() {
+    CommandRun run = run("--ics", "--csv");
+    assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run.err()).contains("Choose one of --cards, --csv and --ics.");
+  }
+}
