@@ -70,9 +70,9 @@ final class SampleText {
   /** What stands alongside rows that are there already; empty texts are left blank. */
   private static List<Edit> typed(Edits edits, Rows sheet) {
     List<Edit> typed = new ArrayList<>();
-    for (int row = 0; row < sheet.texts().length; row++) {
+    for (int row = 0; row < sheet.texts().size(); row++) {
       for (int i = 0; i < sheet.columns().size(); i++) {
-        String text = sheet.texts()[row][i];
+        String text = sheet.texts().get(row)[i];
         if (!text.isEmpty()) {
           typed.add(edits.typed(sheet.columns().get(i).reference(), row, text));
         }

@@ -76,6 +76,8 @@ final class DeskWindow {
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
     work = new UnsavedWork(open, messages, spare);
+    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    handOver = new HandOver(open, shelf, errands, questions, messages);
     keeper =
         new FileKeeper(
             open,
