@@ -208,9 +208,9 @@ public final class Demo {
     site.put(SiteNights.FIRST_NIGHT, "2026-06-01");
     site.putAll(DemoPipes.supply());
     List<SampleText.Rows> sheets = new ArrayList<>();
-    sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, ZONES));
+    sheets.add(new SampleText.Rows(Sheets.ZONES, COLUMNS, List.of(ZONES)));
     sheets.add(SampleText.months(Map.of(Rain.MONTH_RAIN, RAIN)));
-    sheets.add(new SampleText.Rows(Sheets.PIPES, DemoPipes.COLUMNS, DemoPipes.ZONES));
+    sheets.add(new SampleText.Rows(Sheets.PIPES, DemoPipes.COLUMNS, List.of(DemoPipes.ZONES)));
     sheets.addAll(DemoField.rows());
     Design design = SampleText.design(UnitSystem.US, site, sheets);
     Edits edits = design.edits();

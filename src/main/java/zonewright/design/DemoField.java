@@ -107,7 +107,7 @@ final class DemoField {
                 CatchTests.SPACING_ACROSS,
                 CatchTests.SPACING_UP,
                 CatchTests.NOTE),
-            TESTS),
+            List.of(TESTS)),
         new SampleText.Rows(
             Sheets.CANS, List.of(Cans.CAN, Cans.TEST, Cans.ACROSS, Cans.UP, Cans.VOLUME), cans()),
         new SampleText.Rows(
@@ -124,11 +124,11 @@ final class DemoField {
                 Inspection.FLOW,
                 Inspection.PRESSURE,
                 Inspection.NOTE),
-            SEEN),
+            List.of(SEEN)),
         new SampleText.Rows(
             Sheets.CONTROLLER,
             List.of(Watching.READING, Watching.DATE, Watching.SHOWN, Watching.NOTE),
-            PERCENTS),
+            List.of(PERCENTS)),
         new SampleText.Rows(
             Sheets.VERDICTS,
             List.of(
@@ -138,10 +138,10 @@ final class DemoField {
                 Verdicts.VERDICT,
                 Verdicts.SHOWN,
                 Verdicts.NOTE),
-            LOOKS));
+            List.of(LOOKS)));
   }
 
-  private static String[][] cans() {
+  private static List<String[]> cans() {
     List<String[]> cans = new ArrayList<>();
     for (int line = 0; line < CATCHES.length; line++) {
       for (int at = 0; at < CATCHES[line].length; at++) {
@@ -155,6 +155,6 @@ final class DemoField {
             });
       }
     }
-    return cans.toArray(String[][]::new);
+    return cans;
   }
 }

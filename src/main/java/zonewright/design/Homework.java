@@ -70,6 +70,6 @@ final class Homework {
         site,
         List.of(
             SampleText.months(Map.of(Climate.REFERENCE_ET, REFERENCE_ET, Rain.MONTH_RAIN, RAIN)),
-            new SampleText.Rows(Sheets.ZONES, COLUMNS, ZONES)));
+            new SampleText.Rows(Sheets.ZONES, COLUMNS, List.of(ZONES))));
   }
 }

@@ -291,56 +291,56 @@ public final class IrrigationSheets {
   private static List<TableDefinition> tables() {
     List<TableDefinition> tables =
         new ArrayList<>(
-          List.of(
-              new TableDefinition(
-                  SITE, "Site", "site", new TableDefinition.Rows.One(), SITE_COLUMNS),
-              new TableDefinition(
-                  MONTHS,
-                  "Months",
-                  "month",
-                  new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
-                  MONTH_COLUMNS),
-              new TableDefinition(
-                  WEATHER,
-                  "Weather",
-                  "month",
-                  new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
-                  WEATHER_COLUMNS),
-              new TableDefinition(
-                  PROGRAMS,
-                  "Programs",
-                  "program",
-                  new TableDefinition.Rows.Free(),
-                  PROGRAM_COLUMNS),
-              PipeSheets.supply(),
-              PipeSheets.valves(),
-              PipeSheets.materials(),
-              new TableDefinition(
-                  NIGHTS,
-                  "Nights",
-                  "night",
-                  new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
-                  NightSheet.columns()),
-              new TableDefinition(
-                  ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
-              PipeSheets.pipes(),
-              new TableDefinition(
-                  ZONE_NIGHTS,
-                  "ZoneNights",
-                  "zone",
-                  new TableDefinition.Rows.Alongside(ZONES),
-                  ZONE_NIGHT_COLUMNS),
-              new TableDefinition(
-                  MONTHLY,
-                  "Monthly",
-                  "zone",
-                  new TableDefinition.Rows.Alongside(ZONES),
-                  monthlyColumns()),
-              field(TESTS, "Tests", "test", CatchTests.ALL),
-              field(CANS, "Cans", "can", Cans.ALL),
-              field(INSPECTION, "Inspection", "item", Inspection.ALL),
-              field(CONTROLLER, "Controller", "reading", Watching.ALL),
-              field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
+            List.of(
+                new TableDefinition(
+                    SITE, "Site", "site", new TableDefinition.Rows.One(), SITE_COLUMNS),
+                new TableDefinition(
+                    MONTHS,
+                    "Months",
+                    "month",
+                    new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
+                    MONTH_COLUMNS),
+                new TableDefinition(
+                    WEATHER,
+                    "Weather",
+                    "month",
+                    new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
+                    WEATHER_COLUMNS),
+                new TableDefinition(
+                    PROGRAMS,
+                    "Programs",
+                    "program",
+                    new TableDefinition.Rows.Free(),
+                    PROGRAM_COLUMNS),
+                PipeSheets.supply(),
+                PipeSheets.valves(),
+                PipeSheets.materials(),
+                new TableDefinition(
+                    NIGHTS,
+                    "Nights",
+                    "night",
+                    new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
+                    NightSheet.columns()),
+                new TableDefinition(
+                    ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
+                PipeSheets.pipes(),
+                new TableDefinition(
+                    ZONE_NIGHTS,
+                    "ZoneNights",
+                    "zone",
+                    new TableDefinition.Rows.Alongside(ZONES),
+                    ZONE_NIGHT_COLUMNS),
+                new TableDefinition(
+                    MONTHLY,
+                    "Monthly",
+                    "zone",
+                    new TableDefinition.Rows.Alongside(ZONES),
+                    monthlyColumns()),
+                field(TESTS, "Tests", "test", CatchTests.ALL),
+                field(CANS, "Cans", "can", Cans.ALL),
+                field(INSPECTION, "Inspection", "item", Inspection.ALL),
+                field(CONTROLLER, "Controller", "reading", Watching.ALL),
+                field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
     tables.addAll(PricingSheets.tables(ZONE_COLUMNS));
     return tables;
   }

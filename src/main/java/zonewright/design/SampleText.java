@@ -26,7 +26,7 @@ final class SampleText {
    */
   static Design design(
       UnitSystem system, Map<Column, String> site, List<Column> columns, String[][] zones) {
-    return design(system, site, List.of(new Rows(Sheets.ZONES, columns, zones)));
+    return design(system, site, List.of(new Rows(Sheets.ZONES, columns, List.of(zones))));
   }
 
   /**
@@ -34,7 +34,7 @@ final class SampleText {
    *
    * @param columns in the order of the texts
    */
-  record Rows(String table, List<Column> columns, String[][] texts) {}
+  record Rows(String table, List<Column> columns, List<String[]> texts) {}
 
   /**
    * Returns the design.
@@ -78,7 +78,7 @@ final class SampleText {
         texts[month][i] = columns.get(which.get(i)).get(month);
       }
     }
-    return new Rows(Sheets.MONTHS, which, texts);
+    return new Rows(Sheets.MONTHS, which, List.of(texts));
   }
 
   /** Whether the rows are there before anything is typed, or come with those of another sheet. */
@@ -90,9 +90,9 @@ final class SampleText {
   /** What is typed in rows that are there already; empty texts are left blank. */
   private static List<Edit> typed(Edits edits, Rows sheet) {
     List<Edit> typed = new ArrayList<>();
-    for (int row = 0; row < sheet.texts().length; row++) {
+    for (int row = 0; row < sheet.texts().size(); row++) {
       for (int i = 0; i < sheet.columns().size(); i++) {
-        String text = sheet.texts()[row][i];
+        String text = sheet.texts().get(row)[i];
         if (!text.isEmpty()) {
           typed.add(edits.typed(sheet.columns().get(i).reference(), row, text));
         }

@@ -22,7 +22,6 @@ import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
 import zonewright.formula.Reference;
-import zonewright.sheet.Entry;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;

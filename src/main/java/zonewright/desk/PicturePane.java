@@ -1,15 +1,12 @@
 package zonewright.desk;
 
-import zonewright.trade.Sheets;
-import zonewright.sheet.Entry;
-import zonewright.design.Facts;
-import java.util.Optional;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -20,11 +17,14 @@ import javax.swing.JRadioButtonMenuItem;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import zonewright.design.Design;
+import zonewright.design.Facts;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.Picture;
 import zonewright.desk.picture.PictureView;
 import zonewright.desk.picture.Pictures;
+import zonewright.sheet.Entry;
 import zonewright.sheet.Place;
+import zonewright.trade.Sheets;
 
 /** Shows one of the pictures that fit the sheet at the front; its title lets one choose another. */
 final class PicturePane extends JPanel {
@@ -89,9 +89,10 @@ final class PicturePane extends JPanel {
 
   /** Returns the name of the zone a person was at last, or of the first. */
   Optional<String> zone() {
-    Entry name = design.book().rows(Sheets.ZONES) == 0
-        ? Entry.BLANK
-        : design.book().entry(Facts.ZONE_NAME.reference(), rowIn(Sheets.ZONES));
+    Entry name =
+        design.book().rows(Sheets.ZONES) == 0
+            ? Entry.BLANK
+            : design.book().entry(Facts.ZONE_NAME.reference(), rowIn(Sheets.ZONES));
     return name instanceof Entry.Words words ? Optional.of(words.text()) : Optional.empty();
   }
 

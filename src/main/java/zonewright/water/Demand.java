@@ -196,7 +196,8 @@ public final class Demand {
               "Longest gap",
               QuantityKind.DAYS,
               Formula.when(WateringPattern.ON_SITE_NIGHTS)
-                  .then(new Formula.Nth(
+                  .then(
+                      new Formula.Nth(
                           WATERING_DAYS.cell(),
                           SiteRules.LONGEST_GAPS.stream().map(Column::cell).toList()))
                   .otherwise(WateringPattern.PATTERN_GAP.cell()))

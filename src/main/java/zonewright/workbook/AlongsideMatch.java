@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import zonewright.sheet.Headings;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Headings;
 
 /**
  * Finds which rows of one table belong to which of another that may have been sorted, renamed,

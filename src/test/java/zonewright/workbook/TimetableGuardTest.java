@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.spreadsheet.SpreadsheetProgram;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
@@ -29,7 +31,7 @@ class TimetableGuardTest {
     Path file = folder.resolve("pack.xlsx");
     List<PackSheet> sheets =
         PackSheets.all().stream().filter(sheet -> sheet.word().equals("timetable")).toList();
-    DesignFile.write(Designs.demo(UnitSystem.US), file, sheets, java.util.Optional.empty());
+    DesignFile.write(Designs.demo(UnitSystem.US), file, PackOrder.of(sheets), Optional.empty());
     return file;
   }
 

@@ -14,11 +14,11 @@ import zonewright.units.CalendarText;
 import zonewright.units.QuantityText;
 
 /** Draws percents by date as dots, the months as steps, and the band that is no matter. */
-record WatchDrawing(String title, List<Point> points, double[] months, double tolerance)
+record WatchDrawing(String title, List<Point> points, List<Double> months, double tolerance)
     implements Drawing {
   WatchDrawing {
     points = List.copyOf(points);
-    months = months.clone();
+    months = List.copyOf(months);
   }
 
   /**
@@ -44,7 +44,7 @@ record WatchDrawing(String title, List<Point> points, double[] months, double to
   }
 
   private double asked(LocalDate day) {
-    return months[day.getMonthValue() - 1];
+    return months.get(day.getMonthValue() - 1);
   }
 
   private boolean outside(Point point) {

@@ -42,9 +42,9 @@ final class WatchPicture implements Picture {
         points.add(new WatchDrawing.Point(day, shown, zone, at == row));
       }
     }
-    double[] months = new double[12];
+    List<Double> months = new ArrayList<>();
     for (int month = 0; month < 12; month++) {
-      months[month] = book.number(SiteBudget.PERCENT.reference(), month);
+      months.add(book.number(SiteBudget.PERCENT.reference(), month));
     }
     if (points.isEmpty()) {
       return Drawing.saying(name(), "No reading has a date and a percent yet.");
