@@ -341,8 +341,15 @@ public final class IrrigationSheets {
                 field(INSPECTION, "Inspection", "item", Inspection.ALL),
                 field(CONTROLLER, "Controller", "reading", Watching.ALL),
                 field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
-    tables.addAll(PricingSheets.tables(ZONE_COLUMNS));
+    tables.addAll(PricingSheets.tables(ofZones()));
     return tables;
+  }
+
+  /** All columns that say something of a zone by itself, wherever they stand. */
+  private static List<Column> ofZones() {
+    List<Column> columns = new ArrayList<>(ZONE_COLUMNS);
+    columns.addAll(ZONE_NIGHT_COLUMNS.subList(1, ZONE_NIGHT_COLUMNS.size()));
+    return columns;
   }
 
   private static List<Column> monthlyColumns() {

@@ -1,5 +1,6 @@
 package zonewright.formula;
 
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import zonewright.formula.Condition.ConditionReading;
 
@@ -9,19 +10,31 @@ import zonewright.formula.Condition.ConditionReading;
  */
 public final class Moved implements Reading<Formula>, ConditionReading<Condition> {
   private final UnaryOperator<Reference> to;
+  private final Map<Reference, Formula> instead;
 
-  private Moved(UnaryOperator<Reference> to) {
+  private Moved(UnaryOperator<Reference> to, Map<Reference, Formula> instead) {
     this.to = to;
+    this.instead = instead;
   }
 
   /** Returns {@code formula} with each column replaced by what {@code to} gives for it. */
   public static Formula formula(Formula formula, UnaryOperator<Reference> to) {
-    return formula.read(new Moved(to));
+    return formula(formula, to, Map.of());
+  }
+
+  /**
+   * Returns {@code formula} with each column replaced by what {@code to} gives for it.
+   *
+   * @param instead what stands in place of cells that have nothing to stand for them there
+   */
+  public static Formula formula(
+      Formula formula, UnaryOperator<Reference> to, Map<Reference, Formula> instead) {
+    return formula.read(new Moved(to, instead));
   }
 
   /** Returns {@code condition} with each column replaced by what {@code to} gives for it. */
   public static Condition condition(Condition condition, UnaryOperator<Reference> to) {
-    return condition.read(new Moved(to));
+    return condition.read(new Moved(to, Map.of()));
   }
 
   @Override
@@ -31,7 +44,8 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   @Override
   public Formula cell(Formula.Cell cell) {
-    return new Formula.Cell(to.apply(cell.reference()));
+    Formula other = instead.get(cell.reference());
+    return other == null ? new Formula.Cell(to.apply(cell.reference())) : other;
   }
 
   @Override

@@ -97,9 +97,12 @@ public final class WorkRecord implements AutoCloseable {
     }
     pending = true;
     Target wanted = target;
-    writer.schedule(() -> owner.execute(() -> gather(wanted)), PAUSE_MILLIS, TimeUnit.MILLISECONDS);
+    var unused =
+        writer.schedule(
+            () -> owner.execute(() -> gather(wanted)), PAUSE_MILLIS, TimeUnit.MILLISECONDS);
   }
 
+  @SuppressWarnings("ReferenceEquality") // this very target, not one that looks like it
   private void gather(Target wanted) {
     if (wanted != target || !pending) {
       return;
@@ -214,16 +217,17 @@ public final class WorkRecord implements AutoCloseable {
 
   /** Deletes another record once this one has had time to be written. */
   public void discardLater(Path other) {
-    writer.schedule(
-        () -> {
-          try {
-            return Files.deleteIfExists(other);
-          } catch (IOException stays) {
-            return false;
-          }
-        },
-        5L * PAUSE_MILLIS,
-        TimeUnit.MILLISECONDS);
+    var unused =
+        writer.schedule(
+            () -> {
+              try {
+                return Files.deleteIfExists(other);
+              } catch (IOException stays) {
+                return false;
+              }
+            },
+            5L * PAUSE_MILLIS,
+            TimeUnit.MILLISECONDS);
   }
 
   /** Throws away what was written: it is saved, or nobody wants it. */

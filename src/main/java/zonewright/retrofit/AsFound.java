@@ -5,6 +5,7 @@ import static zonewright.trade.Sheets.PRESENT_USE;
 import static zonewright.trade.Sheets.TAKEOFF;
 import static zonewright.trade.Sheets.ZONE;
 import static zonewright.trade.Sheets.ZONES;
+import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
+import zonewright.emitters.FieldTested;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
@@ -34,9 +36,20 @@ import zonewright.water.CycleAndSoak;
 public final class AsFound {
   /** What a zone as found must come to: all else follows from how these are calculated. */
   private static final List<Column> RESULTS =
-      List.of(ZoneBudget.VOLUME_PER_WEEK, ZoneBudget.VOLUME_PER_YEAR, CycleAndSoak.SOAK);
+      List.of(ZoneBudget.VOLUME_PER_WEEK, CycleAndSoak.SOAK);
 
-  private static final Set<String> FROM = Set.of(ZONES, TAKEOFF);
+  private static final Set<String> FROM = Set.of(ZONES, ZONE_NIGHTS, TAKEOFF);
+
+  private static final Formula NO_TEST =
+      Formula.doesNotApply(
+          "no test", "Catch-can tests belong to the zones as proposed; type here what was found.");
+
+  /** Tests are held against names of zones, not of zones as found. */
+  private static final Map<Reference, Formula> WITHOUT_TESTS =
+      Map.of(
+          FieldTested.TESTS_IN_USE.reference(), Formula.number(0),
+          FieldTested.RATE_BY_TEST.reference(), NO_TEST,
+          FieldTested.TESTED_UNIFORMITY.reference(), NO_TEST);
 
   public static final Column BECOMES =
       Column.choice(FOUND, "becomes", "Becomes", new WordList.RowsOf(ZONES))
@@ -91,7 +104,7 @@ public final class AsFound {
     List<Column> columns = new ArrayList<>();
     for (Column column : zoneColumns) {
       if (wanted.contains(column.reference())) {
-        columns.add(column.movedTo(FOUND, FROM));
+        columns.add(column.movedTo(FOUND, FROM, WITHOUT_TESTS));
       }
       if (columns.size() == 1 && !columns.contains(BECOMES)) {
         columns.add(BECOMES);
@@ -100,7 +113,7 @@ public final class AsFound {
     columns.addAll(Beside.columns());
     columns.add(PRESENT_MINUTES);
     columns.add(PRESENT_VOLUME);
-    Takeoff.COMMON.forEach(column -> columns.add(column.movedTo(FOUND, FROM)));
+    Takeoff.COMMON.forEach(column -> columns.add(column.movedTo(FOUND, FROM, WITHOUT_TESTS)));
     return List.copyOf(columns);
   }
 
@@ -115,7 +128,7 @@ public final class AsFound {
     Set<Reference> wanted = new LinkedHashSet<>();
     while (!open.isEmpty()) {
       Reference next = open.poll();
-      if (known.containsKey(next) && wanted.add(next)) {
+      if (known.containsKey(next) && !WITHOUT_TESTS.containsKey(next) && wanted.add(next)) {
         open.addAll(needs(known.get(next)));
       }
     }

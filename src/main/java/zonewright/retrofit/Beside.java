@@ -6,7 +6,6 @@ import static zonewright.trade.Sheets.FOUND;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
-import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -57,7 +56,7 @@ public final class Beside {
           Emitters.DISTRIBUTION_UNIFORMITY);
 
   public static final Column VOLUME =
-      beside("proposed-volume", "Volume a year proposed", ZoneBudget.VOLUME_PER_YEAR);
+      beside("proposed-volume", "Volume a year proposed", Takeoff.YEAR_VOLUME);
 
   public static final Column CHANGE =
       Column.calculatedWord(

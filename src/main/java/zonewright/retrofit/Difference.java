@@ -7,7 +7,6 @@ import static zonewright.trade.Sheets.SAVED;
 import static zonewright.trade.Sheets.TAKEOFF;
 
 import java.util.List;
-import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -108,7 +107,7 @@ public final class Difference {
           "volume-found",
           "Volume a year as found",
           QuantityKind.VOLUME,
-          SAME_ZONE.sum(AsFound.of(ZoneBudget.VOLUME_PER_YEAR)),
+          SAME_ZONE.sum(AsFound.of(Takeoff.YEAR_VOLUME)),
           "Water of a year that the zones as found would need, well scheduled, at their own uniformity and rate.");
 
   public static final Column VOLUME_PROPOSED =
@@ -116,7 +115,7 @@ public final class Difference {
           "volume-proposed",
           "Volume a year proposed",
           QuantityKind.VOLUME,
-          ZoneBudget.VOLUME_PER_YEAR.cell(),
+          Takeoff.YEAR_VOLUME.cell(),
           "Water of a year of the zone as proposed.");
 
   public static final Column STATE =
@@ -160,6 +159,7 @@ public final class Difference {
         LOW_FLOW_KEPT,
         LOW_FLOW_NEW,
         Takeoff.VALVES,
+        Takeoff.YEAR_VOLUME,
         VALVES_KEPT,
         VALVES_NEW,
         Takeoff.BOXES,

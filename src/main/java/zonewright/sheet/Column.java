@@ -1,5 +1,6 @@
 package zonewright.sheet;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import zonewright.formula.Formula;
@@ -147,11 +148,13 @@ public final class Column {
    *
    * <p>For a table that holds the same kind of rows a second time, such as zones before and after a
    * change; every column the formula means in those tables must be moved there too.
+   *
+   * @param instead what stands in place of cells that are not moved there
    */
-  public Column movedTo(String table, Set<String> from) {
+  public Column movedTo(String table, Set<String> from, Map<Reference, Formula> instead) {
     Reference there = new Reference(table, reference.column(), reference.name(), kind());
     Formula moved =
-        formula == null ? null : Moved.formula(formula, cell -> moved(cell, table, from));
+        formula == null ? null : Moved.formula(formula, cell -> moved(cell, table, from), instead);
     Column column = new Column(there, role, content, moved);
     column.takeOver(this);
     return column;

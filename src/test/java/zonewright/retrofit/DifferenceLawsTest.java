@@ -9,7 +9,6 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
-import zonewright.budget.ZoneBudget;
 import zonewright.design.Design;
 import zonewright.design.Sample;
 import zonewright.emitters.Emitters;
@@ -79,7 +78,7 @@ class DifferenceLawsTest {
         }
       }
     }
-    assertThat(book.number(AsFound.of(ZoneBudget.VOLUME_PER_YEAR), 0)).isPositive();
+    assertThat(book.number(AsFound.of(Takeoff.YEAR_VOLUME), 0)).isPositive();
   }
 
   @Property(tries = 40)
