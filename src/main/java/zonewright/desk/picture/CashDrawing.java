@@ -11,9 +11,13 @@ import zonewright.units.QuantityText;
 /** Draws sums of cash over years: a line for each case, above and below nothing. */
 record CashDrawing(String title, List<CashDrawing.Line> lines, String result) implements Drawing {
   /** One case: its name, and the cash summed up to each year, the start first. */
-  record Line(String name, double[] values) {
+  record Line(String name, List<Double> values) {
+    Line {
+      values = List.copyOf(values);
+    }
+
     double last() {
-      return values[values.length - 1];
+      return values.get(values.size() - 1);
     }
   }
 
@@ -23,7 +27,7 @@ record CashDrawing(String title, List<CashDrawing.Line> lines, String result) im
     lines.forEach(line -> ends.add(line.name() + " " + number(line.last())));
     return "Cumulative cash at the end of year %s: %s; %s"
         .formatted(
-            Integer.toString(lines.get(0).values().length - 1), String.join(", ", ends), result);
+            Integer.toString(lines.get(0).values().size() - 1), String.join(", ", ends), result);
   }
 
   private static String number(double value) {
@@ -71,7 +75,7 @@ record CashDrawing(String title, List<CashDrawing.Line> lines, String result) im
             Math.max(1, place.x + place.width - right - left),
             Math.max(1, bottom - top));
     double room = (high - low) * 0.04;
-    Frame frame = new Frame(area, lines.get(0).values().length - 1, low - room, high + room);
+    Frame frame = new Frame(area, lines.get(0).values().size() - 1, low - room, high + room);
     axes(canvas, frame, ticks);
     for (int at = 0; at < lines.size(); at++) {
       line(canvas, frame, at);
@@ -120,12 +124,12 @@ record CashDrawing(String title, List<CashDrawing.Line> lines, String result) im
 
   private void line(Canvas canvas, Frame frame, int at) {
     Path2D path = new Path2D.Double();
-    double[] values = lines.get(at).values();
-    for (int year = 0; year < values.length; year++) {
+    List<Double> values = lines.get(at).values();
+    for (int year = 0; year < values.size(); year++) {
       if (year == 0) {
-        path.moveTo(frame.x(year), frame.y(values[year]));
+        path.moveTo(frame.x(year), frame.y(values.get(year)));
       } else {
-        path.lineTo(frame.x(year), frame.y(values[year]));
+        path.lineTo(frame.x(year), frame.y(values.get(year)));
       }
     }
     canvas.pen().setColor(canvas.palette().series(at));

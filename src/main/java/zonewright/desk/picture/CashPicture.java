@@ -37,10 +37,10 @@ final class CashPicture implements Picture {
     double life = book.number(Savings.LIFE.reference(), 0);
     List<CashDrawing.Line> lines = new ArrayList<>();
     for (int at = 0; at < Cases.NAMES.size() && !Double.isNaN(life); at++) {
-      double[] values = new double[(int) life + 1];
-      for (int year = 0; year < values.length; year++) {
-        values[year] = book.number(Years.CUMULATIVE.get(at).reference(), year);
-        if (Double.isNaN(values[year])) {
+      List<Double> values = new ArrayList<>();
+      for (int year = 0; year <= (int) life; year++) {
+        values.add(book.number(Years.CUMULATIVE.get(at).reference(), year));
+        if (Double.isNaN(values.get(year))) {
           return Drawing.saying(
               NAME, reason(book.outcome(Years.CUMULATIVE.get(at).reference(), year)));
         }
