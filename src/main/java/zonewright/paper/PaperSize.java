@@ -4,24 +4,18 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** The paper of the country, upright. */
 public enum PaperSize {
-  LETTER(PDRectangle.LETTER),
-  A4(PDRectangle.A4);
-
-  private final PDRectangle rectangle;
-
-  PaperSize(PDRectangle rectangle) {
-    this.rectangle = rectangle;
-  }
+  LETTER,
+  A4;
 
   float width() {
-    return rectangle.getWidth();
+    return rectangle().getWidth();
   }
 
   float height() {
-    return rectangle.getHeight();
+    return rectangle().getHeight();
   }
 
   PDRectangle rectangle() {
-    return rectangle;
+    return this == LETTER ? PDRectangle.LETTER : PDRectangle.A4;
   }
 }

@@ -68,7 +68,7 @@ final class TableLayout {
     float weights = 0;
     for (int i = 0; i < count; i++) {
       PaperTable.Column column = table.columns().get(i);
-      for (String word : typeface.printable(column.heading()).split(" ")) {
+      for (String word : typeface.printable(column.heading()).split(" ", -1)) {
         least[i] = Math.max(least[i], typeface.width(word, headingSize()) + GAP + 2);
       }
       needed += least[i];

@@ -66,7 +66,7 @@ final class Typeface {
   List<String> lines(String words, float size, float room) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : printable(words).split(" ")) {
+    for (String word : printable(words).split(" ", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (width(longer, size) <= room) {
         line.setLength(0);

@@ -27,24 +27,21 @@ final class EntryText {
    */
   static Entry read(String text) {
     String rest = text.isEmpty() ? "" : text.substring(1);
-    switch (text.isEmpty() ? ' ' : text.charAt(0)) {
-      case '-':
-        return Entry.BLANK;
-      case 'F':
-        return new Entry.Figure(Double.parseDouble(rest));
-      case 'W':
-        return new Entry.Words(plain(rest));
-      case 'X':
-        int split = rest.indexOf("\\;");
-        if (split >= 0) {
-          return new Entry.Unreadable(
-              plain(rest.substring(0, split)), plain(rest.substring(split + 2)));
-        }
-        break;
-      default:
-        break;
+    return switch (text.isEmpty() ? ' ' : text.charAt(0)) {
+      case '-' -> Entry.BLANK;
+      case 'F' -> new Entry.Figure(Double.parseDouble(rest));
+      case 'W' -> new Entry.Words(plain(rest));
+      case 'X' -> unreadable(rest);
+      default -> throw new IllegalArgumentException("no entry: " + text);
+    };
+  }
+
+  private static Entry unreadable(String rest) {
+    int split = rest.indexOf("\\;");
+    if (split < 0) {
+      throw new IllegalArgumentException("no entry: X" + rest);
     }
-    throw new IllegalArgumentException("no entry: " + text);
+    return new Entry.Unreadable(plain(rest.substring(0, split)), plain(rest.substring(split + 2)));
   }
 
   /** Returns a text without tabs, ends of lines and single backslashes. */

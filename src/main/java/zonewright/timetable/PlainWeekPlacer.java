@@ -33,7 +33,23 @@ final class PlainWeekPlacer {
   record Program(Chain chain, List<Integer> nights, List<WateringWindow> windows) {}
 
   /** Starts of each program, and what they are worth; less is better. */
-  private record Trial(int[][] starts, long cost) {}
+  private static final class Trial {
+    private final int[][] starts;
+    private final long cost;
+
+    Trial(int[][] starts, long cost) {
+      this.starts = starts;
+      this.cost = cost;
+    }
+
+    int[][] starts() {
+      return starts;
+    }
+
+    long cost() {
+      return cost;
+    }
+  }
 
   private PlainWeekPlacer(List<Program> programs, int gap) {
     this.programs = programs;

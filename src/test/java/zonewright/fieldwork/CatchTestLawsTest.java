@@ -83,7 +83,7 @@ class CatchTestLawsTest {
         Arrays.stream(sorted)
             .filter(each -> each < first - reach - 1e-9 || each > third + reach + 1e-9)
             .count();
-    assertThat(of(design, CatchTests.OUTLIERS)).isEqualTo(outliers);
+    assertThat(of(design, CatchTests.OUTLIERS)).isEqualTo((double) outliers);
   }
 
   @Property(tries = 12)

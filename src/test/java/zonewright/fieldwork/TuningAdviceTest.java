@@ -149,7 +149,7 @@ class TuningAdviceTest {
     }
     List<TuningState.Look> looks = new ArrayList<>();
     for (int i = 0; i < seen.size(); i++) {
-      Judgement judgement = Judgement.values()[seen.get(i) % 3];
+      Judgement judgement = List.of(Judgement.values()).get(seen.get(i) % 3);
       looks.add(new TuningState.Look(seen.get(i) % zones, 46000 + i, judgement, Double.NaN));
     }
     TuningAdvice advice = TuningAdvice.on(new TuningState(list, site, looks, step, 0.2));

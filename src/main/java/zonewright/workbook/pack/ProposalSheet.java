@@ -90,7 +90,7 @@ final class ProposalSheet implements PackSheet {
       page.words(0, fact.name(), Look.NAME).live(1, fact, 0, Look.PLAIN).height(FACT_LINE).next();
     }
     price(page.next(), book);
-    alternates(page, pack, book);
+    alternates(page, book);
     if (book.rows(Sheets.FOUND) > 0) {
       savings(page.next(), pack);
     }
@@ -117,7 +117,7 @@ final class ProposalSheet implements PackSheet {
     }
   }
 
-  private static void alternates(Page page, PackBook pack, Book book) {
+  private static void alternates(Page page, Book book) {
     boolean some = false;
     for (int row = 0; row < book.rows(Sheets.EXTRAS); row++) {
       boolean alternate =
