@@ -21,9 +21,7 @@ import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
-import zonewright.formula.Reference;
 import zonewright.sheet.Place;
-import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
@@ -49,6 +47,8 @@ final class DeskWindow {
   private final NightsWatch nightsWatch;
   private final NightsWindow nights;
   private final PricingDesk pricing;
+  private final DesignSteps steps;
+  private final Mending mending;
   private final Menus menus;
   private final ColumnGuide guide;
   private final FindingsWatch watch;
@@ -72,8 +72,10 @@ final class DeskWindow {
     this.open = open;
     deck = new SheetDeck(open, new ColumnViews(memory));
     ways = new Wayfinder(open, deck, this::selected);
-    working = new WorkingPane(this::follow, this::backToDefault, this::back);
+    steps = new DesignSteps(open, deck, this::selected);
+    working = new WorkingPane(this::follow, steps::backToDefault, this::back);
     findings = new FindingsPane(ways::goTo, this::mend);
+    mending = new Mending(open, deck, findings, ways, messages);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
@@ -232,22 +234,6 @@ final class DeskWindow {
     return ways.mayGoBack();
   }
 
-  private void backToDefault(Place place) {
-    open.book()
-        .perform(open.design().edits().cleared(List.of(place.column()), List.of(place.row())));
-  }
-
-  /** Takes the last edit back. */
-  void undo() {
-    deck.front().finishTyping();
-    open.book().undo();
-  }
-
-  /** Does again what was taken back. */
-  void redo() {
-    open.book().redo();
-  }
-
   /** Does something to the selected cells or rows. */
   void perform(GridAction which) {
     boolean typedElsewhere =
@@ -257,34 +243,6 @@ final class DeskWindow {
     if (!typedElsewhere && action.isEnabled()) {
       Menus.run(action, deck.front().component());
     }
-  }
-
-  /** Says whether rows can be added to the sheet at the front. */
-  boolean mayAddRows() {
-    return open.book().blueprint().table(deck.frontTable()).rows()
-        instanceof TableDefinition.Rows.Free;
-  }
-
-  /** Puts a new row below the one the person is at and goes there. */
-  void newRow() {
-    String table = deck.frontTable();
-    if (!mayAddRows()) {
-      return;
-    }
-    deck.front().finishTyping();
-    int rows = open.book().rows(table);
-    int at = deck.current().map(place -> place.row() + 1).orElse(rows);
-    open.book().perform(open.design().edits().inserted(table, at, 1));
-    Reference first = open.book().blueprint().table(table).columns().get(0).reference();
-    deck.goTo(new Place(first, at));
-    selected();
-  }
-
-  /** Keeps the whole design in the other unit system. */
-  void switchUnits() {
-    deck.front().finishTyping();
-    UnitSystem other = open.book().system() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
-    open.book().perform(open.design().edits().switched(other));
   }
 
   /**
@@ -357,39 +315,6 @@ final class DeskWindow {
     work.close();
     watch.close();
     frame.dispose();
-  }
-
-  /** Goes to the next finding. */
-  void nextFinding() {
-    deck.front().finishTyping();
-    findings.next();
-  }
-
-  /** Carries out the remedy of the finding selected, or of the cell the person is at. */
-  void mendFinding() {
-    deck.front().finishTyping();
-    findings
-        .curable(deck.current())
-        .ifPresentOrElse(
-            this::mend,
-            () ->
-                messages.tell("There is nothing here that the program can put right.", List.of()));
-  }
-
-  private void mend(Finding finding) {
-    deck.front().finishTyping();
-    finding
-        .mend(open.book())
-        .ifPresentOrElse(
-            edit -> {
-              open.book().perform(edit);
-              ways.jump(new Place(finding.column(), finding.row()));
-              messages.clear();
-            },
-            () ->
-                messages.tell(
-                    "That would not help here. " + Sentences.capital(finding.cure()) + ".",
-                    List.of()));
   }
 
   /** Shows the sheet at the front on pages, to print. */
@@ -479,6 +404,20 @@ final class DeskWindow {
     return look;
   }
 
+  private void mend(Finding finding) {
+    mending.mend(finding);
+  }
+
+  /** Returns what a person changes in the design as a whole. */
+  DesignSteps steps() {
+    return steps;
+  }
+
+  /** Returns what there is to do about findings. */
+  Mending mending() {
+    return mending;
+  }
+
   MessageBar messages() {
     return messages;
   }
@@ -493,11 +432,6 @@ final class DeskWindow {
 
   SheetView front() {
     return deck.front();
-  }
-
-  /** Returns what a person calls a row of the sheet at the front. */
-  String frontRowWord() {
-    return mayAddRows() ? open.book().blueprint().table(deck.frontTable()).rowWord() : "row";
   }
 
   JFrame frame() {

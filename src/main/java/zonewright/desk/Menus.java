@@ -65,12 +65,12 @@ final class Menus {
 
   Menus(DeskWindow window) {
     this.window = window;
-    undo = new Deed("Undo", window::undo).keys("ctrl Z").drawn(Pictogram.UNDO);
-    redo = new Deed("Redo", window::redo).keys("ctrl Y").drawn(Pictogram.REDO);
+    undo = new Deed("Undo", window.steps()::undo).keys("ctrl Z").drawn(Pictogram.UNDO);
+    redo = new Deed("Redo", window.steps()::redo).keys("ctrl Y").drawn(Pictogram.REDO);
     save = new Deed("Save", window::save).keys("ctrl S").drawn(Pictogram.SAVE).tip("Save (Ctrl+S)");
-    units = new Deed("Switch units", window::switchUnits).drawn(Pictogram.UNITS);
+    units = new Deed("Switch units", window.steps()::switchUnits).drawn(Pictogram.UNITS);
     back = new Deed("Back", window::back).keys("alt LEFT").drawn(Pictogram.BACK);
-    newRow = new Deed("New row", window::newRow).drawn(Pictogram.ADD_ROW);
+    newRow = new Deed("New row", window.steps()::newRow).drawn(Pictogram.ADD_ROW);
     split =
         new Deed(ZoneSplit.NAME, () -> ZoneSplit.perform(window))
             .tip("Part a zone that draws too much over as many valves as it needs");
@@ -191,7 +191,7 @@ final class Menus {
     JMenu menu = menu("Design", 'D');
     menu.add(item(units));
     menu.add(item(nextFinding()));
-    menu.add(item(new Deed("Put the finding right", window::mendFinding).keys("F9")));
+    menu.add(item(new Deed("Put the finding right", window.mending()::mendFinding).keys("F9")));
     menu.add(item(new Deed("The nights", window::showNights).keys("ctrl T")));
     menu.add(item(split));
     menu.addSeparator();
@@ -203,7 +203,7 @@ final class Menus {
   }
 
   private Deed nextFinding() {
-    return new Deed("Next finding", window::nextFinding)
+    return new Deed("Next finding", window.mending()::nextFinding)
         .keys("F8")
         .drawn(Pictogram.NEXT_FINDING)
         .tip("Go to the next finding (F8)");
@@ -290,10 +290,10 @@ final class Menus {
     units.tip("Keep the whole design in " + other.words() + "; can be undone");
     back.setEnabled(window.mayGoBack());
     split.setEnabled(ZoneSplit.possible(window));
-    String word = window.frontRowWord();
+    String word = window.steps().frontRowWord();
     newRow.rename("New " + word);
     newRow.tip("Put a new " + word + " below the one selected");
-    newRow.setEnabled(window.mayAddRows());
+    newRow.setEnabled(window.steps().mayAddRows());
     deeds.forEach((which, deed) -> deed.setEnabled(window.front().action(which).isEnabled()));
   }
 

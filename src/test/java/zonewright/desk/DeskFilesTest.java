@@ -143,7 +143,7 @@ class DeskFilesTest {
 
     assertThat(desk.book().rows(Sheets.ZONES)).isZero();
     assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
-    desk.act(desk.window()::newRow);
+    desk.act(desk.window().steps()::newRow);
     assertThat(desk.book().rows(Sheets.ZONES)).isEqualTo(1);
     assertThat(desk.item(1, 0)).isEqualTo("Undo new zone");
   }

@@ -78,7 +78,7 @@ class DeskTest {
         .isNotEqualTo(before)
         .isEqualTo(shown(Emitters.PRECIPITATION_RATE, 0));
 
-    desk.act(desk.window()::undo);
+    desk.act(desk.window().steps()::undo);
     assertThat(desk.text("result")).isEqualTo(before);
   }
 
@@ -98,14 +98,14 @@ class DeskTest {
   @Test
   void switchingUnitsThereAndBackGivesTheSameEntriesAndIsUndone() {
     List<Entry> before = desk.ask(() -> entries(desk.book()));
-    desk.act(desk.window()::switchUnits);
+    desk.act(desk.window().steps()::switchUnits);
     assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
     assertThat(desk.ask(() -> entries(desk.book()))).isNotEqualTo(before);
 
-    desk.act(desk.window()::switchUnits);
+    desk.act(desk.window().steps()::switchUnits);
     assertThat(desk.ask(() -> entries(desk.book()))).isEqualTo(before);
 
-    desk.act(desk.window()::undo);
+    desk.act(desk.window().steps()::undo);
     assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
   }
 
@@ -191,7 +191,7 @@ class DeskTest {
     desk.goTo(Emitters.AREA, 3);
     desk.type("about twelve");
     desk.waitUntil("the new finding stands first", () -> list.getRowHeight(0) < before);
-    desk.act(desk.window()::undo);
+    desk.act(desk.window().steps()::undo);
     desk.waitUntil(
         "the finding with its cure stands first again", () -> list.getRowHeight(0) == before);
     assertThat(desk.ask(() -> list.getRowHeight(0))).isEqualTo(before);

@@ -1,0 +1,57 @@
+package zonewright.desk;
+
+import java.util.List;
+import zonewright.design.Finding;
+import zonewright.sheet.Place;
+
+/** Goes through the findings and carries out their remedies. */
+final class Mending {
+  private final OpenDesign open;
+  private final SheetDeck deck;
+  private final FindingsPane findings;
+  private final Wayfinder ways;
+  private final MessageBar messages;
+
+  Mending(
+      OpenDesign open, SheetDeck deck, FindingsPane findings, Wayfinder ways, MessageBar messages) {
+    this.open = open;
+    this.deck = deck;
+    this.findings = findings;
+    this.ways = ways;
+    this.messages = messages;
+  }
+
+  /** Goes to the next finding. */
+  void nextFinding() {
+    deck.front().finishTyping();
+    findings.next();
+  }
+
+  /** Carries out the remedy of the finding selected, or of the cell the person is at. */
+  void mendFinding() {
+    deck.front().finishTyping();
+    findings
+        .curable(deck.current())
+        .ifPresentOrElse(
+            this::mend,
+            () ->
+                messages.tell("There is nothing here that the program can put right.", List.of()));
+  }
+
+  /** Carries out the remedy of a finding, or says why it would not help. */
+  void mend(Finding finding) {
+    deck.front().finishTyping();
+    finding
+        .mend(open.book())
+        .ifPresentOrElse(
+            edit -> {
+              open.book().perform(edit);
+              ways.jump(new Place(finding.column(), finding.row()));
+              messages.clear();
+            },
+            () ->
+                messages.tell(
+                    "That would not help here. " + Sentences.capital(finding.cure()) + ".",
+                    List.of()));
+  }
+}
