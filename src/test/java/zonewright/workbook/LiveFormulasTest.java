@@ -42,8 +42,17 @@ class LiveFormulasTest {
 
   @TempDir Path folder;
 
+  /** Each kind of design in one unit system, in turn; all with {@code -Dzonewright.every=true}. */
   static List<Design> designs() {
-    return Designs.all();
+    List<Design> all = Designs.all();
+    if (Boolean.getBoolean("zonewright.every")) {
+      return all;
+    }
+    List<Design> some = new ArrayList<>();
+    for (int kind = 0; kind < all.size() / 2; kind++) {
+      some.add(all.get(kind % 2 == 0 ? kind : kind + all.size() / 2));
+    }
+    return some;
   }
 
   @ParameterizedTest
