@@ -33,6 +33,9 @@ final class CatchPicture implements Picture {
   @Override
   public Drawing of(Design design, int row) {
     Book book = design.book();
+    if (row >= book.rows(subject().sheet())) {
+      return Drawing.saying(name(), "There is no test of the field yet.");
+    }
     double test = besideCans ? book.number(Cans.TEST.reference(), row) : row;
     if (Double.isNaN(test) || test >= book.rows(Sheets.TESTS)) {
       return Drawing.saying(name(), "This can names no test yet.");
