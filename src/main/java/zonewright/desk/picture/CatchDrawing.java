@@ -104,7 +104,8 @@ record CatchDrawing(String title, CatchSurface surface, String result) implement
     double side = Math.max(right - plan.x(), high - plan.y()) / FIELDS;
     double[][] depths = corners(plan, right, high, reach, side);
     Graphics2D pen = canvas.pen();
-    Object smooth = pen.getRenderingHint(RenderingHints.KEY_ANTIALIASING);
+    Object known = pen.getRenderingHint(RenderingHints.KEY_ANTIALIASING);
+    Object smooth = known == null ? RenderingHints.VALUE_ANTIALIAS_DEFAULT : known;
     // Fields meet edge to edge: smoothed edges would let the ground shine through between them.
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     for (int step = 0; step <= STEPS.size(); step++) {
