@@ -4,6 +4,7 @@ import static zonewright.trade.Sheets.APPLICATION;
 import static zonewright.trade.Sheets.TESTS;
 import static zonewright.trade.Sheets.ZONES;
 
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
@@ -28,7 +29,9 @@ public final class FieldTested {
               "tests-in-use",
               "Field tests in use",
               QuantityKind.COUNT,
-              OF_THE_ZONE.sum(declared("counted", "Counted", QuantityKind.COUNT)))
+              Formula.when(new Condition.Given(ZONE_NAME))
+                  .then(OF_THE_ZONE.sum(declared("counted", "Counted", QuantityKind.COUNT)))
+                  .otherwise(Formula.number(0)))
           .band(APPLICATION)
           .means("How many catch-can tests are the zone's source of rate and uniformity.")
           .source("By counting the tests of the zone that are in use.");
