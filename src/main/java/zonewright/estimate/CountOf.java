@@ -1,5 +1,6 @@
 package zonewright.estimate;
 
+import java.util.Locale;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
@@ -8,6 +9,8 @@ import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
 import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Column;
+import zonewright.trade.Sheets;
+import zonewright.units.QuantityKind;
 
 /**
  * The formulas by which a row of a table, an item or a rebate, is counted: by its own words for
@@ -54,6 +57,15 @@ public record CountOf(Reference what, Reference which, Reference unit, Reference
                 .then(kept)
                 .otherwise(
                     Formula.when(Counted.is(which, Counted.NEW)).then(fresh).otherwise(removed)));
+  }
+
+  /** Declares a column of one of the four beside the words it is counted by. */
+  public Column column(String id, String name, Formula formula) {
+    return Column.calculated(what.table(), id, name, QuantityKind.FACTOR, formula)
+        .band(Sheets.QUANTITY)
+        .decimals(1, 1)
+        .means("Of what it is counted by: " + name.toLowerCase(Locale.ROOT) + ".")
+        .source("The sheets Takeoff and Counts.");
   }
 
   private Formula counted(Column heads, Column drip, Column numbers, Column lengths) {

@@ -101,7 +101,7 @@ public final class Parts {
   public static final Column PACK =
       Column.defaulted(PARTS, "pack", "Pack", QuantityKind.FACTOR, number(1))
           .band(QUANTITY)
-          .within(Bounds.above(0, 1_000_000, Units.ONE))
+          .within(Bounds.from(0.01, 1_000_000, Units.ONE))
           .means(
               "How many come in a pack, a roll or a length: quantities are rounded up to whole packs.")
           .source("One unless typed.");
@@ -110,13 +110,13 @@ public final class Parts {
       new CountOf(
           COUNTED_BY.reference(), WHICH.reference(), COUNTED_IN.reference(), EMITTER.reference());
 
-  public static final Column NEEDED = counted("needed", "Needed", COUNT_OF.needed());
+  public static final Column NEEDED = COUNT_OF.column("needed", "Needed", COUNT_OF.needed());
 
-  public static final Column KEPT = counted("kept", "Kept", COUNT_OF.kept());
+  public static final Column KEPT = COUNT_OF.column("kept", "Kept", COUNT_OF.kept());
 
-  public static final Column NEW = counted("new", "New", COUNT_OF.fresh());
+  public static final Column NEW = COUNT_OF.column("new", "New", COUNT_OF.fresh());
 
-  public static final Column REMOVED = counted("removed", "Removed", COUNT_OF.removed());
+  public static final Column REMOVED = COUNT_OF.column("removed", "Removed", COUNT_OF.removed());
 
   public static final Column COUNT =
       Column.defaulted(
@@ -233,13 +233,5 @@ public final class Parts {
 
   private static Formula noHours() {
     return Formula.amount(0, Units.HOUR);
-  }
-
-  private static Column counted(String id, String name, Formula formula) {
-    return Column.calculated(PARTS, id, name, QuantityKind.FACTOR, formula)
-        .band(QUANTITY)
-        .decimals(1, 1)
-        .means("Of what the item is counted by: " + name.toLowerCase(java.util.Locale.ROOT) + ".")
-        .source("The sheets Takeoff and Counts.");
   }
 }

@@ -34,13 +34,32 @@ public final class ZoneCosts {
 
   public static final Column COST_NEEDED = byThing("cost-needed", "Cost of needed", OF_NEEDED);
 
+  public static final Column EMITTERS_NEW =
+      zone(
+          "cost-emitters-new",
+          "By new emitters",
+          kind(OF_NEW, Difference.HEADS_NEW, Difference.DRIP_NEW),
+          "Items counted by new emitters or drip line of the zone's kind, by the zone's part of them.");
+
+  public static final Column EMITTERS_NEEDED =
+      zone(
+          "cost-emitters-needed",
+          "By emitters needed",
+          kind(OF_NEEDED, Takeoff.HEADS, Takeoff.DRIP_LENGTH),
+          "Items counted by all emitters or drip line of the zone's kind, by the zone's part of them.");
+
+  public static final Column EMITTERS_KEPT =
+      zone(
+          "cost-emitters-kept",
+          "By emitters kept",
+          kind(OF_KEPT, Difference.HEADS_KEPT, Difference.DRIP_KEPT),
+          "Items counted by kept emitters or drip line of the zone's kind, by the zone's part of them.");
+
   public static final Column EMITTERS =
       zone(
           "cost-emitters",
           "Emitters and drip line",
-          kind(OF_NEW, Difference.HEADS_NEW, Difference.DRIP_NEW)
-              .plus(kind(OF_NEEDED, Takeoff.HEADS, Takeoff.DRIP_LENGTH))
-              .plus(kind(OF_KEPT, Difference.HEADS_KEPT, Difference.DRIP_KEPT)),
+          EMITTERS_NEW.cell().plus(EMITTERS_NEEDED.cell()).plus(EMITTERS_KEPT.cell()),
           "Items counted by emitters or drip line of the zone's kind, by the zone's part of them.");
 
   public static final Column VALVES =
@@ -121,7 +140,16 @@ public final class ZoneCosts {
 
   /** Columns to stand on the sheet Takeoff, in their order. */
   public static List<Column> takeoffColumns() {
-    return List.of(EMITTERS, VALVES, PIPE, EACH_ZONE, COST_OF_ZONE, PRICE_OF_ZONE);
+    return List.of(
+        EMITTERS_NEW,
+        EMITTERS_NEEDED,
+        EMITTERS_KEPT,
+        EMITTERS,
+        VALVES,
+        PIPE,
+        EACH_ZONE,
+        COST_OF_ZONE,
+        PRICE_OF_ZONE);
   }
 
   /** Columns to print of each zone, its name first. */

@@ -91,7 +91,8 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
     tests.add(cell + (range.lowIncluded() ? ">=" : ">") + SpreadsheetText.number(range.low()));
     tests.add(cell + "<=" + SpreadsheetText.number(range.high()));
     if (range.whole()) {
-      tests.add(cell + "=INT(" + cell + ")");
+      // N makes words a zero, which fails the test: INT of words would be an error.
+      tests.add(cell + "=INT(N(" + cell + "))");
     }
     return range.typedOnly()
         ? List.of(
@@ -217,7 +218,12 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
   public Set<Need> gather(Formula.Gather gather) {
     Reference reference = gather.column();
     String column = names.column(reference);
-    if (gather.gathering() == Gathering.SUM) {
+    boolean sum = gather.gathering() == Gathering.SUM;
+    if (names.range(reference).stream().anyMatch(SpreadsheetNames.Range::typedOnly)) {
+      String rows = sum ? "(" + names.rowNames(reference) + "<>\"\")" : "1";
+      return Set.of(numbers(reference, rows, 0));
+    }
+    if (sum) {
       String rows = names.rowNames(reference);
       String test = "COUNTA(%s)=COUNTIFS(%s,\"<>\"%s)".formatted(rows, rows, criteria(reference));
       return Set.of(
@@ -242,10 +248,10 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
     if (matching.limit().isPresent()) {
       Matching.Limit limit = matching.limit().get();
       needs.addAll(limit.than().read(this));
-      needs.add(numbers(limit.column(), SpreadsheetRows.matching(where, false, names)));
+      needs.add(numbers(limit.column(), SpreadsheetRows.matching(where, false, names), 1));
     }
     if (where.kind() != WhereKind.COUNT) {
-      needs.add(numbers(where.column(), SpreadsheetRows.matching(where, true, names)));
+      needs.add(numbers(where.column(), SpreadsheetRows.matching(where, true, names), 1));
     }
     return needs;
   }
@@ -258,9 +264,9 @@ final class SpreadsheetNeeds implements Reading<Set<Need>>, ConditionReading<Set
   }
 
   /** All rows of {@code rows}, a product that is 1 where a row counts, have a good number. */
-  private Need numbers(Reference column, String rows) {
+  private Need numbers(Reference column, String rows, int level) {
     String test = "SUMPRODUCT(%s*(1-%s))=0".formatted(rows, SpreadsheetRows.good(column, names));
-    return new Need(column, List.of(), withWhole(column, test, rows), 1);
+    return new Need(column, List.of(), withWhole(column, test, rows), level);
   }
 
   @Override

@@ -34,18 +34,20 @@ final class SpreadsheetRows {
   static String good(Reference column, SpreadsheetNames names) {
     String cells = names.column(column);
     String number = "ISNUMBER(" + cells + ")";
-    return names
-        .range(column)
-        .map(
-            range ->
-                "%s*(%s%s%s)*(%s<=%s)"
-                    .formatted(
-                        number,
-                        cells,
-                        range.lowIncluded() ? ">=" : ">",
-                        SpreadsheetText.number(range.low()),
-                        cells,
-                        SpreadsheetText.number(range.high())))
-        .orElse(number);
+    SpreadsheetNames.Range range = names.range(column).orElse(null);
+    if (range == null) {
+      return number;
+    }
+    String within =
+        "(%s%s%s)*(%s<=%s)"
+            .formatted(
+                cells,
+                range.lowIncluded() ? ">=" : ">",
+                SpreadsheetText.number(range.low()),
+                cells,
+                SpreadsheetText.number(range.high()));
+    return range.typedOnly()
+        ? "%s*((%s+%s)>0)".formatted(number, SpreadsheetText.isFormula(cells), within)
+        : number + "*" + within;
   }
 }

@@ -1,6 +1,7 @@
 package zonewright.formula;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,7 +14,8 @@ import zonewright.units.QuantityText;
  *
  * <p>It never calculates with a blank, a text or a number out of range: what must be there is asked
  * first, and where it is not the cell shows {@code needs ...} in place of a number. A choice asks
- * for what its branch needs only in the branch.
+ * for what its branch needs only in the branch. What lacks in the middle of a calculation fails the
+ * whole, which then says what may be missing in place of an error code.
  */
 public final class SpreadsheetText implements Reading<Text>, ConditionReading<String> {
   /** A spreadsheet takes no longer text within a formula; this leaves room for quotes. */
@@ -26,8 +28,13 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   /** Whether something calculates with the result, so that words would not do. */
   private final boolean inside;
 
-  private SpreadsheetText(SpreadsheetNames names, Set<Need> established, boolean inside) {
+  /** What may lack in the middle of a calculation, where words cannot stand. */
+  private final Set<String> lackedInside;
+
+  private SpreadsheetText(
+      SpreadsheetNames names, Set<Need> established, boolean inside, Set<String> lackedInside) {
     this.names = names;
+    this.lackedInside = lackedInside;
     this.needs = new SpreadsheetNeeds(names);
     this.established = established;
     this.inside = inside;
@@ -35,12 +42,15 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
 
   /** Returns the text of {@code plain}, as {@link Expressed#in} made it. */
   public static String of(Formula plain, SpreadsheetNames names) {
-    return new SpreadsheetText(names, Set.of(), false).guarded(plain).words();
+    Set<String> lacked = new LinkedHashSet<>();
+    String text = new SpreadsheetText(names, Set.of(), false, lacked).guarded(plain).words();
+    return lacked.isEmpty() ? text : "IFERROR(%s,%s)".formatted(text, needing(lacked));
   }
 
   /** Returns the text of a part that others calculate with, its needs taken as met. */
   static String inside(Formula part, SpreadsheetNames names) {
-    return new SpreadsheetText(names, part.read(new SpreadsheetNeeds(names)), true)
+    return new SpreadsheetText(
+            names, part.read(new SpreadsheetNeeds(names)), true, new LinkedHashSet<>())
         .text(part)
         .onLeft(1);
   }
@@ -101,7 +111,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   private SpreadsheetText knowing(Set<Need> more, boolean within) {
     Set<Need> all = new LinkedHashSet<>(established);
     all.addAll(more);
-    return new SpreadsheetText(names, all, within);
+    return new SpreadsheetText(names, all, within, lackedInside);
   }
 
   private Text guarded(Formula formula) {
@@ -132,10 +142,15 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   }
 
   private String lack(List<Need> wanted) {
+    List<String> columns = wanted.stream().map(need -> need.named().name()).distinct().toList();
     if (inside) {
+      lackedInside.addAll(columns);
       return "NA()";
     }
-    List<String> columns = wanted.stream().map(need -> need.named().name()).distinct().toList();
+    return needing(columns);
+  }
+
+  private static String needing(Collection<String> columns) {
     String words = "needs " + String.join(", ", columns);
     return quoted(
         words.length() > LONGEST_WORDS ? words.substring(0, LONGEST_WORDS) + " …" : words);

@@ -50,19 +50,26 @@ public final class Rebates {
       new CountOf(
           COUNTED_BY.reference(), WHICH.reference(), COUNTED_IN.reference(), EMITTER.reference());
 
+  public static final Column NEEDED = COUNT_OF.column("needed", "Needed", COUNT_OF.needed());
+
+  public static final Column KEPT = COUNT_OF.column("kept", "Kept", COUNT_OF.kept());
+
+  public static final Column NEW = COUNT_OF.column("new", "New", COUNT_OF.fresh());
+
+  public static final Column REMOVED = COUNT_OF.column("removed", "Removed", COUNT_OF.removed());
+
   public static final Column COUNT =
       Column.defaulted(
               REBATES,
               "count",
               "Count",
               QuantityKind.FACTOR,
-              COUNT_OF.chosen(
-                  COUNT_OF.needed(), COUNT_OF.kept(), COUNT_OF.fresh(), COUNT_OF.removed()))
+              COUNT_OF.chosen(NEEDED.cell(), KEPT.cell(), NEW.cell(), REMOVED.cell()))
           .band(QUANTITY)
           .within(Bounds.from(0, 1e9, Units.ONE))
           .decimals(1, 1)
           .means("How many the rebate is paid for, unless you type it.")
-          .source("The sheets Takeoff and Counts.");
+          .source("By definition.");
 
   public static final Column EACH =
       Column.input(REBATES, "each", "Paid for each", QuantityKind.MONEY)
@@ -99,7 +106,21 @@ public final class Rebates {
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
-    return List.of(LABEL, NOTE, COUNTED_BY, WHICH, COUNTED_IN, EMITTER, COUNT, EACH, CAP, AMOUNT);
+    return List.of(
+        LABEL,
+        NOTE,
+        COUNTED_BY,
+        WHICH,
+        COUNTED_IN,
+        EMITTER,
+        NEEDED,
+        KEPT,
+        NEW,
+        REMOVED,
+        COUNT,
+        EACH,
+        CAP,
+        AMOUNT);
   }
 
   private Rebates() {}

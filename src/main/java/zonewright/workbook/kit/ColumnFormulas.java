@@ -11,6 +11,7 @@ import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
+import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 
 /** The formula that stands in the cells of a column, made once for each column. */
@@ -73,10 +74,12 @@ public final class ColumnFormulas {
     if (plain instanceof Formula.Choose choose) {
       return inWords(choose.then(), fixed) && inWords(choose.otherwise(), fixed);
     }
+    if (plain instanceof Formula.Cell cell) {
+      return cell.reference().kind() == QuantityKind.CHOICE;
+    }
     return plain instanceof Formula.Nothing
         || plain instanceof Formula.Pick
         || plain instanceof Formula.Find
-        || plain instanceof Formula.Cell
         || (plain instanceof Formula.Constant && !fixed.isEmpty());
   }
 
