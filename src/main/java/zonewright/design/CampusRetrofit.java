@@ -23,7 +23,8 @@ import zonewright.estimate.Counted;
 import zonewright.estimate.Extras;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.PriceBook;
-import zonewright.retrofit.Takeoff;
+import zonewright.pipes.Laterals;
+import zonewright.pipes.Wiring;
 import zonewright.savings.Rates;
 import zonewright.savings.Rebates;
 import zonewright.savings.Savings;
@@ -143,8 +144,9 @@ final class CampusRetrofit {
                 "invented"),
             List.of("Weather-based controller", Counted.CONTROLLERS, "", "200", "", "invented")));
     int last = design.book().rows(ZONES) - 1;
-    parts.add(edits.typed(Takeoff.WIRE.reference(), last, "320 ft"));
-    parts.add(edits.typed(Takeoff.LATERAL.reference(), last, "95 ft"));
+    parts.add(edits.typed(Wiring.RUN.reference(), last, "320 ft"));
+    parts.add(edits.typed(Laterals.LENGTH.reference(), last, "95 ft"));
+    parts.add(edits.typed(Laterals.SIZE.reference(), last, "1 in"));
   }
 
   private void priceBook() {

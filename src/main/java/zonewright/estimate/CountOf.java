@@ -1,12 +1,15 @@
 package zonewright.estimate;
 
 import java.util.Locale;
+import java.util.Optional;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
 import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
+import zonewright.retrofit.PipeTakeoff;
 import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -20,27 +23,47 @@ import zonewright.units.QuantityKind;
  * @param which the word of which of it
  * @param unit the word of the unit
  * @param emitter the kind of emitter
+ * @param pipe the kind and size of pipe, if the table asks for it
  */
-public record CountOf(Reference what, Reference which, Reference unit, Reference emitter) {
+public record CountOf(
+    Reference what, Reference which, Reference unit, Reference emitter, Optional<Reference> pipe) {
+  private enum Part {
+    NEEDED,
+    KEPT,
+    NEW,
+    REMOVED
+  }
+
   /** Returns how many there are in the finished job. */
   public Formula needed() {
-    return counted(Takeoff.HEADS, Takeoff.DRIP_LENGTH, Counts.NUMBER_NEEDED, Counts.LENGTH_NEEDED);
+    return counted(
+        Part.NEEDED,
+        Takeoff.HEADS,
+        Takeoff.DRIP_LENGTH,
+        Counts.NUMBER_NEEDED,
+        Counts.LENGTH_NEEDED);
   }
 
   /** Returns how many stay. */
   public Formula kept() {
     return counted(
-        Difference.HEADS_KEPT, Difference.DRIP_KEPT, Counts.NUMBER_KEPT, Counts.LENGTH_KEPT);
+        Part.KEPT,
+        Difference.HEADS_KEPT,
+        Difference.DRIP_KEPT,
+        Counts.NUMBER_KEPT,
+        Counts.LENGTH_KEPT);
   }
 
   /** Returns how many are new. */
   public Formula fresh() {
-    return counted(Difference.HEADS_NEW, Difference.DRIP_NEW, Counts.NUMBER_NEW, Counts.LENGTH_NEW);
+    return counted(
+        Part.NEW, Difference.HEADS_NEW, Difference.DRIP_NEW, Counts.NUMBER_NEW, Counts.LENGTH_NEW);
   }
 
   /** Returns how many are taken out of use. */
   public Formula removed() {
     return byWord(
+        Part.REMOVED,
         found(Takeoff.HEADS).minus(ofKind(Difference.HEADS_KEPT)),
         found(Takeoff.DRIP_LENGTH).minus(ofKind(Difference.DRIP_KEPT)),
         Counts.NUMBER_REMOVED,
@@ -68,14 +91,14 @@ public record CountOf(Reference what, Reference which, Reference unit, Reference
         .source("The sheets Takeoff and Counts.");
   }
 
-  private Formula counted(Column heads, Column drip, Column numbers, Column lengths) {
-    return byWord(ofKind(heads), ofKind(drip), numbers, lengths, Counts.AREA_NEEDED);
+  private Formula counted(Part part, Column heads, Column drip, Column numbers, Column lengths) {
+    return byWord(part, ofKind(heads), ofKind(drip), numbers, lengths, Counts.AREA_NEEDED);
   }
 
   private Formula byWord(
-      Formula heads, Formula drip, Column numbers, Column lengths, Column areas) {
+      Part part, Formula heads, Formula drip, Column numbers, Column lengths, Column areas) {
     Formula others =
-        Formula.when(Counted.is(what, Counted.LATERAL, Counted.MAIN, Counted.WIRE))
+        Formula.when(Counted.is(what, Counted.LENGTHS))
             .then(Counted.length(inCounts(lengths), unit))
             .otherwise(
                 Formula.when(Counted.is(what, Counted.AREA))
@@ -86,7 +109,56 @@ public record CountOf(Reference what, Reference which, Reference unit, Reference
         .otherwise(
             Formula.when(Counted.is(what, Counted.DRIP_LINE))
                 .then(Counted.length(drip, unit))
-                .otherwise(others));
+                .otherwise(
+                    pipe.isEmpty() || part == Part.REMOVED
+                        ? others
+                        : Formula.when(
+                                new Condition.Given(pipe.get())
+                                    .and(Counted.is(what, Counted.SIZED)))
+                            .then(ofSize(part))
+                            .otherwise(others)));
+  }
+
+  /** Buried pipe out of use is taken to stay where it is, so none of a size is removed. */
+  private Formula ofSize(Part part) {
+    return Formula.when(Counted.is(what, Counted.LATERAL))
+        .then(
+            Counted.length(
+                ofSize(part, PipeTakeoff.PIPE, PipeTakeoff.LENGTH, PipeTakeoff.LENGTH_NEW), unit))
+        .otherwise(
+            Formula.when(Counted.is(what, Counted.MAIN))
+                .then(
+                    Counted.length(
+                        ofSize(part, PipeTakeoff.MAIN_PIPE, PipeTakeoff.MAIN, PipeTakeoff.MAIN_NEW),
+                        unit))
+                .otherwise(
+                    Formula.when(Counted.is(what, Counted.LATERAL_FITTINGS))
+                        .then(
+                            Counted.each(
+                                ofSize(
+                                    part,
+                                    PipeTakeoff.PIPE,
+                                    PipeTakeoff.FITTINGS,
+                                    PipeTakeoff.FITTINGS_NEW),
+                                unit))
+                        .otherwise(
+                            Counted.each(
+                                ofSize(
+                                    part,
+                                    PipeTakeoff.MAIN_PIPE,
+                                    PipeTakeoff.MAIN_FITTINGS,
+                                    PipeTakeoff.MAIN_FITTINGS_NEW),
+                                unit))));
+  }
+
+  private Formula ofSize(Part part, Column size, Column needed, Column fresh) {
+    Matching same = Matching.rows(size.reference(), pipe.orElseThrow());
+    return switch (part) {
+      case NEEDED -> same.sum(needed.reference());
+      case NEW -> same.sum(fresh.reference());
+      case KEPT -> same.sum(needed.reference()).minus(same.sum(fresh.reference()));
+      case REMOVED -> throw new IllegalArgumentException("no pipe is removed");
+    };
   }
 
   private Formula inCounts(Column column) {

@@ -15,6 +15,9 @@ public final class Counted {
   public static final String LATERAL = "lateral";
   public static final String MAIN = "main";
   public static final String WIRE = "wire";
+  public static final String LATERAL_FITTINGS = "lateral fittings";
+  public static final String MAIN_FITTINGS = "main fittings";
+  public static final String COMMON_WIRE = "common wire";
   public static final String VALVES = "valves";
   public static final String BOXES = "valve boxes";
   public static final String DRIP_ZONES = "drip zones";
@@ -41,7 +44,10 @@ public final class Counted {
           CONTROLLERS,
           STATIONS,
           SENSORS,
-          JOB);
+          JOB,
+          LATERAL_FITTINGS,
+          MAIN_FITTINGS,
+          COMMON_WIRE);
 
   public static final String NEW = "new";
   public static final String NEEDED = "needed";
@@ -77,6 +83,12 @@ public final class Counted {
           "tune-up",
           OTHER);
 
+  /** What comes in sizes of pipe. */
+  static final List<String> SIZED = List.of(LATERAL, LATERAL_FITTINGS, MAIN, MAIN_FITTINGS);
+
+  /** What is counted by its length. */
+  static final List<String> LENGTHS = List.of(DRIP_LINE, LATERAL, MAIN, WIRE, COMMON_WIRE);
+
   static final WordList.Fixed SECTION_LIST = new WordList.Fixed(SECTIONS);
   static final WordList.Fixed WORD_LIST = new WordList.Fixed(WORDS);
   static final WordList.Fixed WHICH_LIST = new WordList.Fixed(WHICH);
@@ -90,7 +102,11 @@ public final class Counted {
   }
 
   static Condition is(Reference word, String... words) {
-    return new Condition.WordIs(word, List.of(words));
+    return is(word, List.of(words));
+  }
+
+  static Condition is(Reference word, List<String> words) {
+    return new Condition.WordIs(word, words);
   }
 
   /** Returns a length as a pure number of the unit a cell names. */

@@ -17,6 +17,7 @@ import zonewright.formula.Matching;
 import zonewright.formula.Reference;
 import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
+import zonewright.retrofit.PipeTakeoff;
 import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -35,8 +36,22 @@ public final class Counts {
       numbers("number-kept", "Number kept", "There already, and stays.", kept());
 
   public static final Column NUMBER_NEW =
-      difference(
-          "number-new", "Number new", NUMBER_NEEDED, NUMBER_KEPT, "To be bought and fitted.");
+      Column.calculated(
+              COUNTS,
+              "number-new",
+              "Number new",
+              QuantityKind.COUNT,
+              Formula.when(Counted.is(WHAT.reference(), Counted.LATERAL_FITTINGS))
+                  .then(sum(PipeTakeoff.FITTINGS_NEW.reference()))
+                  .otherwise(
+                      Formula.when(Counted.is(WHAT.reference(), Counted.MAIN_FITTINGS))
+                          .then(sum(PipeTakeoff.MAIN_FITTINGS_NEW.reference()))
+                          .otherwise(
+                              Formula.larger(
+                                  number(0), NUMBER_NEEDED.cell().minus(NUMBER_KEPT.cell())))))
+          .band(COUNTED)
+          .means("To be bought and fitted.")
+          .source("By definition.");
 
   public static final Column NUMBER_FOUND =
       numbers("number-found", "Number as found", "Before the job.", found());
@@ -135,8 +150,7 @@ public final class Counts {
   private Counts() {}
 
   private static Condition lengths() {
-    return Counted.is(
-        WHAT.reference(), Counted.DRIP_LINE, Counted.LATERAL, Counted.MAIN, Counted.WIRE);
+    return Counted.is(WHAT.reference(), Counted.LENGTHS);
   }
 
   private static Formula oneWhere(Condition condition) {
@@ -145,6 +159,14 @@ public final class Counts {
 
   private static Formula sum(Reference column) {
     return new Formula.Gather(Gathering.SUM, column);
+  }
+
+  private static Formula largest(Reference column) {
+    return new Formula.Gather(Gathering.LARGEST, column);
+  }
+
+  private static Formula kept(Column needed, Column fresh) {
+    return sum(needed.reference()).minus(sum(fresh.reference()));
   }
 
   private static Map<String, Formula> needed() {
@@ -157,6 +179,8 @@ public final class Counts {
     rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS.cell());
     rows.put(Counted.STATIONS, sum(Takeoff.VALVES.reference()));
     rows.put(Counted.SENSORS, JobFacts.SENSORS.cell());
+    rows.put(Counted.LATERAL_FITTINGS, sum(PipeTakeoff.FITTINGS.reference()));
+    rows.put(Counted.MAIN_FITTINGS, sum(PipeTakeoff.MAIN_FITTINGS.reference()));
     rows.put(Counted.JOB, number(1));
     return rows;
   }
@@ -175,6 +199,8 @@ public final class Counts {
             .then(sum(Difference.VALVES_KEPT.reference()))
             .otherwise(number(0)));
     rows.put(Counted.SENSORS, JobFacts.SENSORS_KEPT.cell());
+    rows.put(Counted.LATERAL_FITTINGS, kept(PipeTakeoff.FITTINGS, PipeTakeoff.FITTINGS_NEW));
+    rows.put(Counted.MAIN_FITTINGS, kept(PipeTakeoff.MAIN_FITTINGS, PipeTakeoff.MAIN_FITTINGS_NEW));
     rows.put(
         Counted.JOB,
         Formula.when(AsFound.sum(AsFound.of(Takeoff.VALVES)).above(number(0)))
@@ -200,16 +226,20 @@ public final class Counts {
   private static Map<String, Formula> lengthNeeded() {
     Map<String, Formula> rows = new LinkedHashMap<>();
     rows.put(Counted.DRIP_LINE, sum(Takeoff.DRIP_LENGTH.reference()));
-    rows.put(Counted.LATERAL, sum(Takeoff.LATERAL.reference()));
-    rows.put(Counted.WIRE, sum(Takeoff.WIRE.reference()));
+    rows.put(Counted.LATERAL, sum(PipeTakeoff.LENGTH.reference()));
+    rows.put(Counted.MAIN, sum(PipeTakeoff.MAIN.reference()));
+    rows.put(Counted.WIRE, sum(PipeTakeoff.STATION_WIRE.reference()));
+    rows.put(Counted.COMMON_WIRE, largest(PipeTakeoff.STATION_WIRE.reference()));
     return rows;
   }
 
   private static Map<String, Formula> lengthNew() {
     Map<String, Formula> rows = new LinkedHashMap<>();
     rows.put(Counted.DRIP_LINE, sum(Difference.DRIP_NEW.reference()));
-    rows.put(Counted.LATERAL, sum(Difference.LATERAL_NEW.reference()));
-    rows.put(Counted.WIRE, sum(Difference.WIRE_NEW.reference()));
+    rows.put(Counted.LATERAL, sum(PipeTakeoff.LENGTH_NEW.reference()));
+    rows.put(Counted.MAIN, sum(PipeTakeoff.MAIN_NEW.reference()));
+    rows.put(Counted.WIRE, sum(PipeTakeoff.WIRE_NEW.reference()));
+    rows.put(Counted.COMMON_WIRE, largest(PipeTakeoff.WIRE_NEW.reference()));
     return rows;
   }
 
@@ -228,8 +258,7 @@ public final class Counts {
 
   private static Column of(
       String id, String name, QuantityKind kind, String means, Map<String, Formula> rows) {
-    Formula formula =
-        Formula.doesNotApply("–", "This is not counted so: see the other columns of the row.");
+    Formula formula = notSo();
     for (Map.Entry<String, Formula> row : rows.entrySet()) {
       formula =
           Formula.when(Counted.is(WHAT.reference(), row.getKey()))
@@ -241,6 +270,10 @@ public final class Counts {
         .means(means)
         .source(
             "Added up over the sheets Takeoff and Found, and the numbers on the sheet Estimate.");
+  }
+
+  private static Formula notSo() {
+    return Formula.doesNotApply("–", "This is not counted so: see the other columns of the row.");
   }
 
   private static Column difference(

@@ -8,8 +8,10 @@ import static zonewright.trade.Sheets.QUANTITY;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Formula;
+import zonewright.pipes.PipeTables;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -82,6 +84,14 @@ public final class Parts {
           .means(
               "Count only this kind of emitter; needed where the item is counted by emitters or drip line.");
 
+  public static final Column PIPE =
+      Column.choice(PARTS, "pipe", "Pipe", new WordList.Published(PipeTables.EVERY_PIPE))
+          .band(QUANTITY)
+          .optional()
+          .means(
+              "Count only pipe, or fittings, of this kind and size; left blank, of all sizes. For items counted by lateral, main or"
+                  + " their fittings.");
+
   public static final Column AMOUNT =
       Column.defaulted(PARTS, "amount", "Amount each", QuantityKind.FACTOR, number(1))
           .band(QUANTITY)
@@ -108,7 +118,11 @@ public final class Parts {
 
   private static final CountOf COUNT_OF =
       new CountOf(
-          COUNTED_BY.reference(), WHICH.reference(), COUNTED_IN.reference(), EMITTER.reference());
+          COUNTED_BY.reference(),
+          WHICH.reference(),
+          COUNTED_IN.reference(),
+          EMITTER.reference(),
+          Optional.of(PIPE.reference()));
 
   public static final Column NEEDED = COUNT_OF.column("needed", "Needed", COUNT_OF.needed());
 
@@ -213,6 +227,7 @@ public final class Parts {
             WHICH,
             COUNTED_IN,
             EMITTER,
+            PIPE,
             AMOUNT,
             WASTE,
             PACK,

@@ -9,9 +9,13 @@ import static zonewright.trade.Sheets.TAKEOFF;
 
 import java.util.List;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
+import zonewright.pipes.Laterals;
+import zonewright.pipes.Mains;
 import zonewright.retrofit.Difference;
+import zonewright.retrofit.PipeTakeoff;
 import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -24,7 +28,36 @@ import zonewright.units.Units;
 public final class ZoneCosts {
   private static final Formula NOTHING = Formula.zero(QuantityKind.MONEY);
 
-  public static final Column OF_NEW = ofWhich("of-new", "Cost of new", Counted.NEW);
+  private static final Condition SIZED =
+      new Condition.Given(Parts.PIPE.reference())
+          .and(Counted.is(Parts.COUNTED_BY.reference(), Counted.SIZED));
+
+  private static final Condition NEW = Counted.is(Parts.WHICH.reference(), Counted.NEW);
+
+  public static final Column OF_NEW =
+      item(
+          "of-new",
+          "Cost of new",
+          NEW.and(SIZED.negated()),
+          "The cost, if the item counts new things and not pipe of a size; else nothing.");
+
+  public static final Column OF_LATERAL =
+      item(
+          "of-lateral",
+          "Cost of new lateral of a size",
+          NEW.and(SIZED)
+              .and(
+                  Counted.is(
+                      Parts.COUNTED_BY.reference(), Counted.LATERAL, Counted.LATERAL_FITTINGS)),
+          "The cost, if the item counts new lateral, or its fittings, of one size; else nothing.");
+
+  public static final Column OF_MAIN =
+      item(
+          "of-main",
+          "Cost of new main of a size",
+          NEW.and(SIZED)
+              .and(Counted.is(Parts.COUNTED_BY.reference(), Counted.MAIN, Counted.MAIN_FITTINGS)),
+          "The cost, if the item counts new main, or its fittings, of one size; else nothing.");
 
   public static final Column OF_NEEDED = ofWhich("of-needed", "Cost of needed", Counted.NEEDED);
 
@@ -74,13 +107,33 @@ public final class ZoneCosts {
               .plus(needed(Counted.DRIP_ZONES, Takeoff.LOW_FLOW_ZONE)),
           "Items counted by valves, valve boxes or drip zones, by the zone's part of them.");
 
+  public static final Column LATERAL_PART =
+      zone(
+          "cost-lateral",
+          "Lateral",
+          length(Counted.LATERAL, PipeTakeoff.LENGTH_NEW)
+              .plus(fresh(Counted.LATERAL_FITTINGS, PipeTakeoff.FITTINGS_NEW))
+              .plus(ofSize(Laterals.OWN, PipeTakeoff.PIPE, OF_LATERAL, PipeTakeoff.LENGTH_NEW)),
+          "Items counted by new lateral or its fittings, by the zone's part of them; those of one size by its part of that size.");
+
+  public static final Column MAIN_PART =
+      zone(
+          "cost-main",
+          "Main",
+          length(Counted.MAIN, PipeTakeoff.MAIN_NEW)
+              .plus(fresh(Counted.MAIN_FITTINGS, PipeTakeoff.MAIN_FITTINGS_NEW))
+              .plus(ofSize(Mains.OWN, PipeTakeoff.MAIN_PIPE, OF_MAIN, PipeTakeoff.MAIN_NEW)),
+          "Items counted by new main or its fittings, by the zone's part of them; those of one size by its part of that size.");
+
   public static final Column PIPE =
       zone(
           "cost-pipe",
           "Pipe and wire",
-          length(Counted.LATERAL, Difference.LATERAL_NEW)
-              .plus(length(Counted.WIRE, Difference.WIRE_NEW)),
-          "Items counted by new lateral pipe or new wire, by the zone's part of them.");
+          LATERAL_PART
+              .cell()
+              .plus(MAIN_PART.cell())
+              .plus(length(Counted.WIRE, PipeTakeoff.WIRE_NEW)),
+          "Items counted by new lateral, main or station wire, by the zone's part of them.");
 
   public static final Column EACH_ZONE =
       zone(
@@ -146,6 +199,8 @@ public final class ZoneCosts {
         EMITTERS_KEPT,
         EMITTERS,
         VALVES,
+        LATERAL_PART,
+        MAIN_PART,
         PIPE,
         EACH_ZONE,
         COST_OF_ZONE,
@@ -166,16 +221,22 @@ public final class ZoneCosts {
   }
 
   private static Column ofWhich(String id, String name, String which) {
+    return item(
+        id,
+        name,
+        Counted.is(Parts.WHICH.reference(), which),
+        "The cost, if the item counts " + which + " things; else nothing.");
+  }
+
+  private static Column item(String id, String name, Condition counts, String means) {
     return Column.calculated(
             PARTS,
             id,
             name,
             QuantityKind.MONEY,
-            Formula.when(Counted.is(Parts.WHICH.reference(), which))
-                .then(Parts.LINE.cell())
-                .otherwise(NOTHING))
+            Formula.when(counts).then(Parts.LINE.cell()).otherwise(NOTHING))
         .band(COST)
-        .means("The cost, if the item counts " + which + " things; else nothing.")
+        .means(means)
         .source("By definition.");
   }
 
@@ -230,15 +291,42 @@ public final class ZoneCosts {
   }
 
   private static Formula fresh(String word, Column own) {
-    return Formula.when(row(Counts.NUMBER_NEW, word).atMost(number(0)))
+    return Formula.when(row(COST_NEW, word).atMost(NOTHING))
+        .then(NOTHING)
+        .otherwise(
+            Formula.when(row(Counts.NUMBER_NEW, word).atMost(number(0)))
+                .then(NOTHING)
+                .otherwise(
+                    part(
+                        row(COST_NEW, word),
+                        own.cell(),
+                        row(Counts.NUMBER_NEW, word),
+                        QuantityKind.COUNT)));
+  }
+
+  /** Nobody needs to know the lengths of what no item is counted by. */
+  private static Formula length(String word, Column own) {
+    return Formula.when(row(COST_NEW, word).atMost(NOTHING))
         .then(NOTHING)
         .otherwise(
             part(
-                row(COST_NEW, word), own.cell(), row(Counts.NUMBER_NEW, word), QuantityKind.COUNT));
+                row(COST_NEW, word),
+                own.cell(),
+                row(Counts.LENGTH_NEW, word),
+                QuantityKind.LENGTH));
   }
 
-  private static Formula length(String word, Column own) {
-    return part(row(COST_NEW, word), own.cell(), row(Counts.LENGTH_NEW, word), QuantityKind.LENGTH);
+  /** The zone's part of the items of its own size of pipe; a pipe of one's own has no size. */
+  private static Formula ofSize(Column own, Column pipe, Column cost, Column length) {
+    Formula items = Matching.rows(Parts.PIPE.reference(), pipe.reference()).sum(cost.reference());
+    Matching same = Matching.rows(pipe.reference(), pipe.reference());
+    return Formula.when(Extras.sum(cost).atMost(NOTHING))
+        .then(NOTHING)
+        .otherwise(
+            Formula.when(new Condition.Given(own.reference()))
+                .then(NOTHING)
+                .otherwise(
+                    part(items, length.cell(), same.sum(length.reference()), QuantityKind.LENGTH)));
   }
 
   private static Formula row(Column column, String word) {

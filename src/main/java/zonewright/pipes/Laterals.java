@@ -129,6 +129,7 @@ public final class Laterals {
 
   public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
   public static final Column SMALLEST = RUN.proposed(TOO_SMALL);
+  public static final Column LAID_STEP = RUN.laidStep(TOO_SMALL);
   public static final Column INSIDE = RUN.inside(TOO_SMALL);
   public static final Column COEFFICIENT = RUN.coefficient();
   public static final Column VELOCITY = RUN.velocity(FLOW.cell(), INSIDE);
@@ -155,6 +156,11 @@ public final class Laterals {
 
   private Laterals() {}
 
+  /** Returns the word of the table PipeSizes of this row's kind of pipe at a step of size. */
+  public static Formula pipeAt(Formula step) {
+    return RUN.pipeAt(step);
+  }
+
   static List<Column> columns() {
     List<Column> columns = new ArrayList<>(List.of(NEEDED, COUNT, OUTLETS, FLOW));
     columns.addAll(RUN.chosen());
@@ -166,6 +172,7 @@ public final class Laterals {
             LEAST_INSIDE,
             TOO_SMALL,
             SMALLEST,
+            LAID_STEP,
             INSIDE,
             COEFFICIENT,
             VELOCITY,

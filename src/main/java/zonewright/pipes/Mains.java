@@ -83,6 +83,7 @@ public final class Mains {
 
   public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
   public static final Column SMALLEST = RUN.proposed(TOO_SMALL);
+  public static final Column LAID_STEP = RUN.laidStep(TOO_SMALL);
   public static final Column INSIDE = RUN.inside(TOO_SMALL);
   public static final Column COEFFICIENT = RUN.coefficient();
   public static final Column VELOCITY = RUN.velocity(Valves.MAIN_FLOW.cell(), INSIDE);
@@ -96,6 +97,11 @@ public final class Mains {
 
   private Mains() {}
 
+  /** Returns the word of the table PipeSizes of this row's kind of pipe at a step of size. */
+  public static Formula pipeAt(Formula step) {
+    return RUN.pipeAt(step);
+  }
+
   static List<Column> columns() {
     List<Column> columns = new ArrayList<>(RUN.chosen());
     columns.addAll(
@@ -107,6 +113,7 @@ public final class Mains {
             LEAST_INSIDE,
             TOO_SMALL,
             SMALLEST,
+            LAID_STEP,
             INSIDE,
             COEFFICIENT,
             VELOCITY,

@@ -146,6 +146,47 @@ final class PipeRun {
         .source("By counting in the table PipeDiameters.");
   }
 
+  /** The step of the size that is laid: the one chosen, or else the smallest that will do. */
+  Column laidStep(Column tooSmall) {
+    return Column.calculated(
+            PIPES,
+            id + "-laid-step",
+            name + " step of the size laid",
+            QuantityKind.COUNT,
+            Formula.when(given(own))
+                .then(Formula.doesNotApply("own pipe", "A pipe of your own is laid."))
+                .otherwise(
+                    Formula.when(given(size))
+                        .then(PipeTables.step(size.reference()))
+                        .otherwise(
+                            Formula.when(
+                                    tooSmall
+                                        .cell()
+                                        .atLeast(PipeTables.greatestStep(kind.reference())))
+                                .then(
+                                    Formula.doesNotApply(
+                                        "none", "No size of this kind of pipe is large enough."))
+                                .otherwise(tooSmall.cell().plus(number(1))))))
+        .band(band)
+        .means(
+            "The size chosen, or else the smallest that will do, as its step in the table Fittings.")
+        .source("By definition.");
+  }
+
+  /** The word of a kind and size of pipe, given the step of the size. */
+  Formula pipeAt(Formula step) {
+    return Formula.when(step.above(PipeTables.greatestStep(kind.reference())))
+        .then(notMade())
+        .otherwise(
+            Formula.when(step.below(PipeTables.leastStep(kind.reference())))
+                .then(notMade())
+                .otherwise(PipeTables.position(kind.reference(), step)));
+  }
+
+  private static Formula notMade() {
+    return Formula.doesNotApply("not made", "This kind of pipe is not tabulated in this size.");
+  }
+
   Column inside(Column tooSmall) {
     return Column.defaulted(
             PIPES,

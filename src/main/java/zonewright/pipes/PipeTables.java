@@ -21,12 +21,15 @@ public final class PipeTables {
   private static final String STEP = "Step";
   private static final String LEAST = "Least step";
   private static final String GREATEST = "Greatest step";
+  private static final String FIRST_ROW = "First row";
   private static final String COEFFICIENT = "Hazen-Williams C";
   private static final String SOURCE = "Source";
   private static final String STATUS = "Status";
 
-  private static final ReferenceTable EVERY_PIPE =
-      ReferenceTable.read(PipeTables.class, "pipes.csv", "EveryPipe");
+  /** Every size of every kind of pipe, by name: sizes of a kind follow each other. */
+  public static final ReferenceTable EVERY_PIPE =
+      ReferenceTable.read(PipeTables.class, "pipes.csv", "PipeSizes");
+
   private static final ReferenceTable EVERY_FITTING =
       ReferenceTable.read(PipeTables.class, "fittings.csv", "EveryFitting");
   private static final ReferenceTable METER_LIMITS =
@@ -81,7 +84,7 @@ public final class PipeTables {
 
   /** Returns the tables that formulas look things up in. */
   public static List<ReferenceTable> all() {
-    return List.of(SIZES, KINDS, METERS, BACKFLOW, WIRES);
+    return List.of(SIZES, KINDS, EVERY_PIPE, METERS, BACKFLOW, WIRES);
   }
 
   /** Returns how many steps a size is from the smallest, counted from 1. */
@@ -112,6 +115,13 @@ public final class PipeTables {
   /** Returns the step of the largest size a kind of pipe is tabulated in. */
   static Formula greatestStep(Reference kind) {
     return new Formula.Lookup(kind, KINDS.numbers(GREATEST, QuantityKind.COUNT));
+  }
+
+  /** Returns where in {@link #EVERY_PIPE} a size of a kind stands, counted from 0. */
+  static Formula position(Reference kind, Formula step) {
+    return new Formula.Lookup(kind, KINDS.numbers(FIRST_ROW, QuantityKind.COUNT))
+        .plus(step)
+        .minus(leastStep(kind));
   }
 
   /** Returns the most a meter may carry. */
@@ -156,7 +166,8 @@ public final class PipeTables {
 
   private static ReferenceTable kinds() {
     List<String> sizes = SIZES.keys();
-    List<String> headings = new ArrayList<>(List.of("Pipe", COEFFICIENT, LEAST, GREATEST));
+    List<String> headings =
+        new ArrayList<>(List.of("Pipe", COEFFICIENT, LEAST, GREATEST, FIRST_ROW));
     sizes.forEach(size -> headings.add(diameterHeading(size)));
     headings.addAll(List.of(SOURCE, STATUS));
     Map<String, List<Integer>> byKind = new LinkedHashMap<>();
@@ -186,6 +197,7 @@ public final class PipeTables {
     row.add(EVERY_PIPE.text(pipes.get(0), COEFFICIENT));
     row.add(Integer.toString(steps.first()));
     row.add(Integer.toString(steps.last()));
+    row.add(Integer.toString(pipes.get(0)));
     Stream.of(inside).map(text -> text == null ? "" : text).forEach(row::add);
     row.add(distinct(pipes, SOURCE));
     row.add(distinct(pipes, STATUS));

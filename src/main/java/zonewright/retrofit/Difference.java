@@ -6,6 +6,7 @@ import static zonewright.trade.Sheets.KEPT;
 import static zonewright.trade.Sheets.SAVED;
 import static zonewright.trade.Sheets.TAKEOFF;
 
+import java.util.ArrayList;
 import java.util.List;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
@@ -86,22 +87,6 @@ public final class Difference {
   public static final Column BOXES_NEW =
       fresh("boxes-new", "Valve boxes new", Takeoff.BOXES, BOXES_KEPT);
 
-  public static final Column LATERAL_NEW =
-      laid(
-          "lateral-new",
-          "Lateral pipe new",
-          Takeoff.LATERAL,
-          ZONES_FOUND.cell().above(number(0)),
-          "Pipe to be laid: none where the zone was there before, all of it where it is new, unless you type it.");
-
-  public static final Column WIRE_NEW =
-      laid(
-          "wire-new",
-          "Station wire new",
-          Takeoff.WIRE,
-          VALVES_NEW.cell().atMost(number(0)),
-          "Wire to be laid: none where no valve is new, otherwise all of it, unless you type it.");
-
   public static final Column VOLUME_FOUND =
       column(
           "volume-found",
@@ -145,6 +130,14 @@ public final class Difference {
 
   /** Columns of the sheet Takeoff, in their order; {@link #STATE} is the first after the name. */
   public static List<Column> columns() {
+    List<Column> columns = new ArrayList<>(ofHeads());
+    columns.addAll(PipeTakeoff.columns());
+    columns.add(VOLUME_FOUND);
+    columns.add(VOLUME_PROPOSED);
+    return columns;
+  }
+
+  private static List<Column> ofHeads() {
     return List.of(
         STATE,
         ZONES_FOUND,
@@ -164,13 +157,7 @@ public final class Difference {
         VALVES_NEW,
         Takeoff.BOXES,
         BOXES_KEPT,
-        BOXES_NEW,
-        Takeoff.LATERAL,
-        LATERAL_NEW,
-        Takeoff.WIRE,
-        WIRE_NEW,
-        VOLUME_FOUND,
-        VOLUME_PROPOSED);
+        BOXES_NEW);
   }
 
   private Difference() {}
@@ -202,19 +189,6 @@ public final class Difference {
     return needed.kind() == QuantityKind.COUNT
         ? column.within(Bounds.from(0, 1_000_000, Units.ONE).wholeNumbers())
         : column.within(Bounds.from(0, 200_000, Units.FOOT));
-  }
-
-  private static Column laid(String id, String name, Column needed, Condition stays, String means) {
-    return Column.defaulted(
-            TAKEOFF,
-            id,
-            name,
-            QuantityKind.LENGTH,
-            Formula.when(stays).then(Formula.zero(QuantityKind.LENGTH)).otherwise(needed.cell()))
-        .band(KEPT)
-        .within(Bounds.from(0, 200_000, Units.FOOT))
-        .means(means)
-        .source("Common practice, no source.");
   }
 
   private static Column fresh(String id, String name, Column needed, Column kept) {

@@ -94,21 +94,6 @@ public final class Takeoff {
           .means("Valve boxes of the zone; type 0 where its valve stands in another zone's box.")
           .source("Common practice, no source: a box for each valve.");
 
-  public static final Column LATERAL =
-      Column.input(TAKEOFF, "lateral", "Lateral pipe", QuantityKind.LENGTH)
-          .band(COUNTED)
-          .within(Bounds.from(0, 200_000, Units.FOOT))
-          .optional()
-          .means(
-              "Length of all lateral pipe from the valve to the last head, as scaled off the plan.");
-
-  public static final Column WIRE =
-      Column.input(TAKEOFF, "wire", "Station wire", QuantityKind.LENGTH)
-          .band(COUNTED)
-          .within(Bounds.from(0, 200_000, Units.FOOT))
-          .optional()
-          .means("Length of the zone's own wire from the controller to its valve.");
-
   /**
    * Zones as found have no sheet of their months, so both sides are compared by the percents of the
    * site.

@@ -6,6 +6,7 @@ import static zonewright.trade.Sheets.QUANTITY;
 import static zonewright.trade.Sheets.REBATES;
 
 import java.util.List;
+import java.util.Optional;
 import zonewright.emitters.Emitters;
 import zonewright.estimate.CountOf;
 import zonewright.estimate.Counted;
@@ -48,7 +49,11 @@ public final class Rebates {
 
   private static final CountOf COUNT_OF =
       new CountOf(
-          COUNTED_BY.reference(), WHICH.reference(), COUNTED_IN.reference(), EMITTER.reference());
+          COUNTED_BY.reference(),
+          WHICH.reference(),
+          COUNTED_IN.reference(),
+          EMITTER.reference(),
+          Optional.empty());
 
   public static final Column NEEDED = COUNT_OF.column("needed", "Needed", COUNT_OF.needed());
 

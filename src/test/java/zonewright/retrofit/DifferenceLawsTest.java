@@ -29,8 +29,8 @@ class DifferenceLawsTest {
           Difference.LOW_FLOW_NEW,
           Difference.VALVES_NEW,
           Difference.BOXES_NEW,
-          Difference.LATERAL_NEW,
-          Difference.WIRE_NEW);
+          PipeTakeoff.LENGTH_NEW,
+          PipeTakeoff.WIRE_NEW);
 
   private static final List<Column> TOTALS =
       List.of(Counts.NUMBER_NEW, Counts.NUMBER_REMOVED, Counts.LENGTH_NEW, Counts.LENGTH_REMOVED);
