@@ -101,6 +101,8 @@ final class ColumnGuide {
     search.putClientProperty("JTextField.placeholderText", "Find a column or a page");
     search.putClientProperty("JTextField.showClearButton", true);
     search.getAccessibleContext().setAccessibleName("Find a column or a page");
+    list.getAccessibleContext().setAccessibleName("Columns and pages found");
+    page.getAccessibleContext().setAccessibleName("Page of help");
     search
         .getDocument()
         .addDocumentListener(

@@ -37,8 +37,7 @@ final class GridView implements SheetView {
     table.setName("grid " + id);
     table.getSelectionModel().addListSelectionListener(event -> selected.run());
     table.getColumnModel().getSelectionModel().addListSelectionListener(event -> selected.run());
-    for (String meantForTheWindow :
-        List.of("F1", "F6", "F8", "F9", "alt LEFT", "ctrl PAGE_UP", "ctrl PAGE_DOWN")) {
+    for (String meantForTheWindow : List.of("F1", "F6", "F8", "F9", "alt LEFT")) {
       table
           .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
           .put(KeyStroke.getKeyStroke(meantForTheWindow), "none");

@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Place;
@@ -102,7 +104,15 @@ final class SheetDeck extends JPanel {
             : new GridView(open.book(), id, this::selected);
     view.grid().ifPresent(grid -> SheetTools.arrange(columnViews, table, grid, tools::refresh));
     view.flag(flags);
+    stepping((JComponent) view.focusTarget(), "ctrl PAGE_DOWN", 1);
+    stepping((JComponent) view.focusTarget(), "ctrl PAGE_UP", -1);
     return view;
+  }
+
+  /** In the cells themselves, for the panes around them would take these keys to scroll. */
+  private void stepping(JComponent cells, String key, int places) {
+    cells.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), key);
+    cells.getActionMap().put(key, new Deed(key, () -> step(places)));
   }
 
   /** Returns the tools beside the tabs. */

@@ -198,7 +198,6 @@ public final class WorkRecord implements AutoCloseable {
     try {
       put(opened, UnsavedFile.head(wanted.name(), wanted.design()) + "\n");
       append(opened, Difference.lines(blueprint, new BookSnapshot(now.system(), NOTHING), now));
-      opened.force(false);
       try {
         Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
       } catch (AtomicMoveNotSupportedException noMatter) {
@@ -211,6 +210,7 @@ public final class WorkRecord implements AutoCloseable {
     }
     channel = opened;
     file = place;
+    forcer.execute(() -> force(opened));
   }
 
   private static void append(FileChannel to, List<String> lines) throws IOException {
