@@ -109,7 +109,7 @@ final class NightsWindow {
             event -> dialog.setVisible(false),
             KeyStroke.getKeyStroke("ESCAPE"),
             JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-    dialog.setSize(UIScale.scale(new Dimension(1040, 620)));
+    DialogSize.set(dialog, 1040, 620);
     dialog.setLocationRelativeTo(owner);
   }
 

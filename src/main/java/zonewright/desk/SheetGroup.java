@@ -17,7 +17,7 @@ enum SheetGroup {
       Sheets.MONTHLY,
       Sheets.PROGRAMS),
   SUPPLY(
-      "Supply and pipes",
+      "Supply",
       "Where the water comes from, and what pressure is left at the last head",
       Sheets.SUPPLY,
       Sheets.PIPES,
