@@ -216,8 +216,14 @@ final class NightsWindow {
     dialog.dispose();
   }
 
-  /** Shows the design as it is now; costs nothing while the window is hidden. */
-  void refresh() {
+  /** Shows the design as it is now, where the window is seen. */
+  void refreshShown() {
+    if (dialog.isShowing()) {
+      refresh();
+    }
+  }
+
+  private void refresh() {
     fillMonths();
     plan();
   }
@@ -311,10 +317,5 @@ final class NightsWindow {
               : Entry.BLANK;
       book.perform(new Edits(book).set(SiteNights.START_WISH.reference(), row, time));
     }
-  }
-
-  /** Says whether the window can be seen. */
-  boolean isShowing() {
-    return dialog.isShowing();
   }
 }
