@@ -70,13 +70,15 @@ enum SheetGroup {
   private final int digit;
   private final String words;
   private final String about;
-  private final List<String> tables;
+
+  /** Identifiers with a blank between them: a constant should hold nothing that could change. */
+  private final String tables;
 
   SheetGroup(int digit, String words, String about, String... tables) {
     this.digit = digit;
     this.words = words;
     this.about = about;
-    this.tables = List.of(tables);
+    this.tables = String.join(" ", tables);
   }
 
   /** Returns what a person calls it. */
@@ -91,7 +93,7 @@ enum SheetGroup {
 
   /** Returns the identifiers of its sheets in their order. */
   List<String> tables() {
-    return tables;
+    return List.of(tables.split(" ", -1));
   }
 
   /** Returns the digit that brings it to the front, together with the key for commands. */
@@ -102,7 +104,7 @@ enum SheetGroup {
   /** Returns the group of a sheet; that of the site for a sheet nobody has placed. */
   static SheetGroup of(String table) {
     return Arrays.stream(values())
-        .filter(group -> group.tables.contains(table))
+        .filter(group -> group.tables().contains(table))
         .findFirst()
         .orElse(SITE);
   }
