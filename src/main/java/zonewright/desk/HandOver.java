@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,7 +104,7 @@ final class HandOver {
             .plan()
             .orElseThrow(() -> new Shelf.Refused(NightsCalendar.whyNone(design), null));
     String text =
-        NightsCalendar.text(design, plan, Clock.systemDefaultZone())
+        NightsCalendar.text(design, plan, Clock.system(ZoneId.systemDefault()))
             .orElseThrow(() -> new Shelf.Refused(NightsCalendar.WITHOUT_FIRST_NIGHT, null));
     return Files.writeString(file, text);
   }
