@@ -117,9 +117,9 @@ final class RuleMarks {
         : Optional.empty();
   }
 
-  /** True in a formula, and tells whose mark it is: words count as 0 there. */
+  /** True in a formula, and tells whose mark it is. */
   private static String name(Rule rule) {
-    return "N(" + SpreadsheetText.quoted(rule.id()) + ")=0";
+    return "LEN(" + SpreadsheetText.quoted(rule.id()) + ")>0";
   }
 
   private static void mark(XSSFSheet sheet, String when, CellRangeAddress cells) {
