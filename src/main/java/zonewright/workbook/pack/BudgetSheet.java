@@ -94,9 +94,10 @@ final class BudgetSheet implements PackSheet {
     UnitSystem system = book.design().book().system();
     Page page = book.page(title(), true, 11, 36, 14, 17, 15, 17, 17, 11);
     page.title(
-        "Water budget",
-        "The baseline at 100 percent: the peak month's run times. Budgets are design aids; the local authority's form and rule"
-            + " decide.");
+            "Water budget",
+            "The baseline at 100 percent: the peak month's run times. Budgets are design aids; the local authority's form and rule"
+                + " decide.")
+        .restingOnClimate();
     String[] headings = new String[ZONE.size() + 2];
     headings[0] = "Zone";
     headings[1] = "Where";

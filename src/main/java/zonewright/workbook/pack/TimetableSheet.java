@@ -57,9 +57,10 @@ final class TimetableSheet implements PackSheet {
     Optional<NightsPlan> plan = book.design().nights().plan();
     Page page = book.page(title(), false, 12, 10, 12, 34, 15, 10, 10, 15);
     page.title(
-        "Timetable of the nights",
-        "Worked out by Zonewright from the peak month's run times; these are values, not formulas. "
-            + "Night names are those of the evening on which a night opens.");
+            "Timetable of the nights",
+            "Worked out by Zonewright from the peak month's run times; these are values, not formulas. "
+                + "Night names are those of the evening on which a night opens.")
+        .restingOnClimate();
     if (plan.isEmpty()) {
       page.across("There is no timetable yet.", Look.PLAIN);
       return;

@@ -132,6 +132,9 @@ final class WorkingSheet implements PackSheet {
     for (String note : step.notes()) {
       page.across(1, note, Look.SMALL);
     }
+    for (Working.Input rest : step.rests()) {
+      page.across(1, "Rests on " + rest.told(), Look.SMALL);
+    }
     if (!step.column().source().isEmpty()) {
       page.across(1, "Source: " + step.column().source(), Look.SMALL);
     }
