@@ -104,9 +104,7 @@ final class RuleMarks {
   }
 
   private static String cell(int row, Integer position) {
-    return position == null
-        ? null
-        : new CellReference(row, position, false, true).formatAsString();
+    return position == null ? null : new CellReference(row, position, false, true).formatAsString();
   }
 
   private Optional<String> condition(Rule rule, TableDefinition table, MarkNames.Cells cells) {

@@ -43,8 +43,7 @@ class RuleMarksTest {
     }
     int marks = 0;
     int seen = 0;
-    try (XSSFWorkbook workbook =
-        DesignWorkbook.of(design, PackOrder.of(PackSheets.standing()))) {
+    try (XSSFWorkbook workbook = DesignWorkbook.of(design, PackOrder.of(PackSheets.standing()))) {
       asValues(workbook);
       Set<String> beyondTheLibrary = withoutNewerFunctions(workbook);
       ConditionalFormattingEvaluator formats =
@@ -61,8 +60,7 @@ class RuleMarksTest {
         marks += marked.size();
         for (Rule rule : marked) {
           for (int row = 0; row < design.book().rows(table.id()); row++) {
-            boolean shown =
-                marked(workbook, formats, table, rule.cell(), row, ids);
+            boolean shown = marked(workbook, formats, table, rule.cell(), row, ids);
             seen += shown ? 1 : 0;
             boolean expected = found.contains(place(rule.cell(), row));
             if (shown || onlyMarked(rule, marked)) {
@@ -132,10 +130,7 @@ class RuleMarksTest {
             .orElseThrow();
     if (!table.single()) {
       int position = table.columns().indexOf(column);
-      return workbook
-          .getSheet(table.title())
-          .getRow(TableSheet.FIRST_ROW + row)
-          .getCell(position);
+      return workbook.getSheet(table.title()).getRow(TableSheet.FIRST_ROW + row).getCell(position);
     }
     String place = workbook.getName(WorkbookNames.defined(table, column)).getRefersToFormula();
     CellReference found = new CellReference(place);

@@ -32,7 +32,8 @@ public final class Paper {
       int columns) {
     area(sheet, columns);
     PrintSetup setup = sheet.getPrintSetup();
-    boolean large = pagesWide > 1 || (landscape && letters(sheet, columns) > LETTERS_ON_USUAL_PAPER);
+    boolean large =
+        pagesWide > 1 || (landscape && letters(sheet, columns) > LETTERS_ON_USUAL_PAPER);
     short letter = large ? PrintSetup.TABLOID_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE;
     short metric = large ? PrintSetup.A3_PAPERSIZE : PrintSetup.A4_PAPERSIZE;
     setup.setPaperSize(system == UnitSystem.US ? letter : metric);
