@@ -18,7 +18,8 @@ final class GoMenu {
         Menus.item(new Deed("Sheet before", () -> window.deck().step(-1)).keys("ctrl PAGE_UP")));
     menu.addSeparator();
     for (SheetGroup group : SheetGroup.values()) {
-      menu.add(Menus.item(new Deed(group.words(), () -> front(group)).keys(group.key())));
+      menu.add(
+          Menus.item(new Deed(group.words(), () -> front(group)).keys("ctrl " + group.digit())));
     }
     menu.addSeparator();
     for (SheetGroup group : SheetGroup.values()) {

@@ -22,7 +22,7 @@ final class GroupBar extends JPanel {
     for (SheetGroup group : SheetGroup.values()) {
       JToggleButton button = new JToggleButton(group.words());
       button.setName("group " + group.words());
-      button.setToolTipText(group.about() + " (Ctrl+" + (group.ordinal() + 1) + ")");
+      button.setToolTipText(group.about() + " (Ctrl+" + group.digit() + ")");
       button.putClientProperty(
           FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
       button.addActionListener(event -> chosen.accept(group));

@@ -9,14 +9,21 @@ import zonewright.trade.Sheets;
 /** What a designer has in mind with a sheet: the sheets that are looked at together. */
 enum SheetGroup {
   SITE(
-      "Site", "The place, its climate and its weather", Sheets.SITE, Sheets.MONTHS, Sheets.WEATHER),
+      1,
+      "Site",
+      "The place, its climate and its weather",
+      Sheets.SITE,
+      Sheets.MONTHS,
+      Sheets.WEATHER),
   ZONES(
+      2,
       "Zones",
       "What each zone needs, month by month and by program",
       Sheets.ZONES,
       Sheets.MONTHLY,
       Sheets.PROGRAMS),
   SUPPLY(
+      3,
       "Supply",
       "Where the water comes from, and what pressure is left at the last head",
       Sheets.SUPPLY,
@@ -24,11 +31,13 @@ enum SheetGroup {
       Sheets.VALVES,
       Sheets.MATERIALS),
   NIGHTS(
+      4,
       "Nights",
       "When watering is allowed, and when each zone waters",
       Sheets.NIGHTS,
       Sheets.ZONE_NIGHTS),
   FIELD(
+      5,
       "Field",
       "Tests, inspections and tuning once the garden is there",
       Sheets.TESTS,
@@ -37,8 +46,9 @@ enum SheetGroup {
       Sheets.CONTROLLER,
       Sheets.VERDICTS),
   RETROFIT(
-      "Retrofit", "The zones as found, and what is kept and new", Sheets.FOUND, Sheets.TAKEOFF),
+      6, "Retrofit", "The zones as found, and what is kept and new", Sheets.FOUND, Sheets.TAKEOFF),
   ESTIMATE(
+      7,
       "Estimate",
       "Parts, labour and the price",
       Sheets.ESTIMATE,
@@ -47,6 +57,7 @@ enum SheetGroup {
       Sheets.SECTIONS,
       Sheets.EXTRAS),
   SAVINGS(
+      8,
       "Savings",
       "Whether the work pays: bills, rebates and years",
       Sheets.SAVINGS,
@@ -56,14 +67,18 @@ enum SheetGroup {
       Sheets.CASES,
       Sheets.YEARS);
 
+  private final int digit;
   private final String words;
   private final String about;
-  private final List<String> tables;
 
-  SheetGroup(String words, String about, String... tables) {
+  /** Identifiers with a blank between them: a constant should hold nothing that could change. */
+  private final String tables;
+
+  SheetGroup(int digit, String words, String about, String... tables) {
+    this.digit = digit;
     this.words = words;
     this.about = about;
-    this.tables = List.of(tables);
+    this.tables = String.join(" ", tables);
   }
 
   /** Returns what a person calls it. */
@@ -78,18 +93,18 @@ enum SheetGroup {
 
   /** Returns the identifiers of its sheets in their order. */
   List<String> tables() {
-    return tables;
+    return List.of(tables.split(" ", -1));
   }
 
-  /** Returns the key that brings it to the front. */
-  String key() {
-    return "ctrl " + (ordinal() + 1);
+  /** Returns the digit that brings it to the front, together with the key for commands. */
+  int digit() {
+    return digit;
   }
 
   /** Returns the group of a sheet; that of the site for a sheet nobody has placed. */
   static SheetGroup of(String table) {
     return Arrays.stream(values())
-        .filter(group -> group.tables.contains(table))
+        .filter(group -> group.tables().contains(table))
         .findFirst()
         .orElse(SITE);
   }
