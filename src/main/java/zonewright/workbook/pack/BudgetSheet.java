@@ -158,7 +158,7 @@ final class BudgetSheet implements PackSheet {
   }
 
   private static void chart(Page page, int first, int last) {
-    page.next();
+    page.next().breakHere();
     int top = page.row();
     int rows = Math.max(12, (last - first + 1) * 4 / 3 + 5);
     Charts.lyingBars(

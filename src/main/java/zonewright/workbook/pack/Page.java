@@ -21,9 +21,9 @@ import zonewright.workbook.kit.Styles;
  */
 public final class Page {
   /** How many letters of small type go into the width of one letter of the usual size. */
-  private static final double SMALL_LETTERS = 1.28;
+  private static final double SMALL_LETTERS = 1.36;
 
-  private static final double USUAL_LETTERS = 1.02;
+  private static final double USUAL_LETTERS = 1.1;
   private static final float USUAL_LINE = 13.2f;
   private static final float SMALL_LINE = 11.2f;
 
@@ -42,7 +42,7 @@ public final class Page {
       sheet.setColumnWidth(i, widths[i] * 256);
     }
     sheet.setDisplayGridlines(false);
-    Paper.set(sheet, book.project(), system(), wide, 1);
+    Paper.set(sheet, book.project(), system(), wide, 1, widths.length);
     Protection.on(sheet);
   }
 

@@ -95,6 +95,8 @@ final class TimetableSheet implements PackSheet {
       page.sheet().addMergedRegion(new CellRangeAddress(page.row(), page.row(), 0, 3));
       page.words(0, item.what(), Look.TABLE)
           .number(4, item.value(), format, Look.TABLE)
+          .words(5, "", Look.TABLE)
+          .words(6, "", Look.TABLE)
           .formula(7, item.formula(), item.value(), format, Look.TABLE)
           .next();
     }
