@@ -67,52 +67,6 @@ public final class Climate {
           .within(Bounds.from(28, 31, Units.DAY).wholeNumbers())
           .means("Days in the month; February has 28.");
 
-  private static final Formula PUBLISHED_ET =
-      new Formula.LookupAcross(PLACE.reference(), PLACE_MONTHS, NUMBER.cell());
-
-  public static final Column REFERENCE_ET =
-      Column.defaulted(
-              MONTHS,
-              "reference-et",
-              "Reference ET",
-              QuantityKind.DEPTH,
-              Formula.when(WeatherSite.comesBy(WeatherSite.PENMAN_MONTEITH))
-                  .then(calculated(CalculatedEt.PENMAN_MONTEITH))
-                  .otherwise(
-                      Formula.when(WeatherSite.comesBy(WeatherSite.HARGREAVES))
-                          .then(calculated(CalculatedEt.HARGREAVES))
-                          .otherwise(PUBLISHED_ET)))
-          .band(CLIMATE)
-          .within(Bounds.from(0, 20, Units.INCH))
-          .means(
-              "Reference evapotranspiration of the month: the water a wide field of short, well-watered grass gives to the air."
-                  + " Published for the climate place or calculated from the weather sheet, as the site says, unless typed.")
-          .source(
-              "Published monthly values, row by row in the table Places; or the weather sheet. The reference surface is that of FAO"
-                  + " Irrigation and Drainage Paper 56 (1998).");
-
-  public static final Column DAILY_REFERENCE_ET =
-      Column.calculated(
-              MONTHS,
-              "daily-reference-et",
-              "Mean daily reference ET",
-              QuantityKind.DAILY_DEPTH,
-              REFERENCE_ET.cell().over(DAYS.cell()))
-          .band(CLIMATE)
-          .means("Reference evapotranspiration of a mean day of the month.")
-          .source("By definition.");
-
-  public static final Column YEAR_REFERENCE_ET =
-      Column.calculated(
-              SITE,
-              "year-reference-et",
-              "Reference ET of the year",
-              QuantityKind.DEPTH,
-              new Formula.Gather(Gathering.SUM, REFERENCE_ET.reference()))
-          .band(CLIMATE)
-          .means("Reference evapotranspiration of all twelve months.")
-          .source("By definition.");
-
   private static final Condition NOT_READ =
       new Formula.Lookup(PLACE.reference(), PLACES.numbers("Months read", QuantityKind.COUNT))
           .below(Formula.number(1));
@@ -153,6 +107,53 @@ public final class Climate {
                   + " Months typed over those of a place are your own.")
           .source(
               "From the choices above; the table Places says row by row what its figures are worth.");
+
+  private static final Formula PUBLISHED_ET =
+      new Formula.LookupAcross(PLACE.reference(), PLACE_MONTHS, NUMBER.cell());
+
+  public static final Column REFERENCE_ET =
+      Column.defaulted(
+              MONTHS,
+              "reference-et",
+              "Reference ET",
+              QuantityKind.DEPTH,
+              Formula.when(WeatherSite.comesBy(WeatherSite.PENMAN_MONTEITH))
+                  .then(calculated(CalculatedEt.PENMAN_MONTEITH))
+                  .otherwise(
+                      Formula.when(WeatherSite.comesBy(WeatherSite.HARGREAVES))
+                          .then(calculated(CalculatedEt.HARGREAVES))
+                          .otherwise(PUBLISHED_ET)))
+          .band(CLIMATE)
+          .originIn(ORIGIN)
+          .within(Bounds.from(0, 20, Units.INCH))
+          .means(
+              "Reference evapotranspiration of the month: the water a wide field of short, well-watered grass gives to the air."
+                  + " Published for the climate place or calculated from the weather sheet, as the site says, unless typed.")
+          .source(
+              "Published monthly values, row by row in the table Places; or the weather sheet. The reference surface is that of FAO"
+                  + " Irrigation and Drainage Paper 56 (1998).");
+
+  public static final Column DAILY_REFERENCE_ET =
+      Column.calculated(
+              MONTHS,
+              "daily-reference-et",
+              "Mean daily reference ET",
+              QuantityKind.DAILY_DEPTH,
+              REFERENCE_ET.cell().over(DAYS.cell()))
+          .band(CLIMATE)
+          .means("Reference evapotranspiration of a mean day of the month.")
+          .source("By definition.");
+
+  public static final Column YEAR_REFERENCE_ET =
+      Column.calculated(
+              SITE,
+              "year-reference-et",
+              "Reference ET of the year",
+              QuantityKind.DEPTH,
+              new Formula.Gather(Gathering.SUM, REFERENCE_ET.reference()))
+          .band(CLIMATE)
+          .means("Reference evapotranspiration of all twelve months.")
+          .source("By definition.");
 
   /** Published figures that nobody read in their publication. */
   public static final Rule FROM_MEMORY =

@@ -83,6 +83,7 @@ final class AnswerText {
       lines.add("   = " + result);
     }
     step.notes().forEach(note -> lines.add("   " + note));
+    step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));
     if (!step.column().source().isEmpty()) {
       lines.add("   Source: " + step.column().source());
     }

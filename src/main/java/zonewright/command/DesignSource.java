@@ -25,7 +25,7 @@ final class DesignSource {
       paramLabel = "NAME",
       description =
           "A design that comes with the program, where no file is named: library-garden (the demo),"
-              + " controller-test-zones (from memory), or homework (one zone, invented).")
+              + " controller-test-zones (from memory), campus-retrofit or homework (both invented).")
   private Optional<String> sample = Optional.empty();
 
   private Optional<KeptFile> kept = Optional.empty();

@@ -3,7 +3,6 @@ package zonewright.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -13,17 +12,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
-import zonewright.design.Facts;
-import zonewright.nights.CalendarFile;
+import zonewright.design.NightsCalendar;
 import zonewright.nights.MonthBook;
-import zonewright.nights.NightFinding;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.NightsPlanner;
-import zonewright.nights.SiteNights;
-import zonewright.sheet.Entry;
 import zonewright.sheet.Nearest;
-import zonewright.units.CalendarText;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 
@@ -102,7 +96,10 @@ final class TimetableCommand extends Task {
             ? design.nights().plan().orElseThrow()
             : NightsPlanner.plan(plain ? input.forPlainController() : input, Optional.empty());
     if (ics) {
-      out.print(CalendarFile.of(plan, project(design), firstNight(design, plan), now().instant()));
+      out.print(
+          NightsCalendar.text(design, plan, Clock.system(ZoneId.systemDefault()))
+              .orElseThrow(
+                  () -> new Complaint(ExitCode.FOUND, NightsCalendar.WITHOUT_FIRST_NIGHT)));
     } else {
       TimetableText text = new TimetableText(design.book(), plan);
       (csv ? text.csv() : cards ? text.cards() : text.lines(share)).forEach(out::print);
@@ -114,42 +111,10 @@ final class TimetableCommand extends Task {
     return plan.timetable().fits() ? ExitCode.FINE : ExitCode.FOUND;
   }
 
-  /** The clock that stamps files; its own method so that it stands in one place. */
-  private static Clock now() {
-    return Clock.system(ZoneId.systemDefault());
-  }
-
-  private static String project(Design design) {
-    return design.book().entry(Facts.PROJECT_NAME.reference(), 0) instanceof Entry.Words words
-        ? words.text()
-        : "Irrigation design without a name";
-  }
-
-  private static LocalDate firstNight(Design design, NightsPlan plan) {
-    double first = design.book().number(SiteNights.FIRST_NIGHT.reference(), 0);
-    if (!Double.isNaN(first)) {
-      return CalendarText.date(first);
-    }
-    if (!plan.weekly()) {
-      throw new Complaint(
-          ExitCode.FOUND,
-          "Some zones water by dates: type the first night on the sheet Site, so that the calendar"
-              + " can tell them.");
-    }
-    return LocalDate.now(now());
-  }
-
   private static String nothing(Design design, Optional<Double> share) {
-    List<NightFinding> findings = design.nights().findings();
-    if (!findings.isEmpty()) {
-      NightFinding first = findings.get(0);
-      String where = design.book().cellName(first.column(), first.row()).row();
-      String cure = first.cure().isEmpty() ? "" : "; " + first.cure();
-      return "There is no timetable: " + where + " " + first.sentence() + cure + ".";
-    }
-    return share.filter(value -> value <= 0).isPresent()
+    return design.nights().findings().isEmpty() && share.filter(value -> value <= 0).isPresent()
         ? "There is nothing to water at 0 percent."
-        : "There is no timetable: no zone has its cycles, minutes and flow yet.";
+        : NightsCalendar.whyNone(design);
   }
 
   private static double share(Design design, String word) {

@@ -2,7 +2,6 @@ package zonewright.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Window;
 import java.util.ArrayDeque;
@@ -76,7 +75,7 @@ final class ColumnGuide {
     key("ESCAPE", () -> dialog.setVisible(false));
     key("alt LEFT", this::goBack);
     fill();
-    dialog.setSize(UIScale.scale(new Dimension(960, 620)));
+    DialogSize.set(dialog, 960, 620);
     dialog.setLocationRelativeTo(owner);
   }
 
@@ -101,6 +100,8 @@ final class ColumnGuide {
     search.putClientProperty("JTextField.placeholderText", "Find a column or a page");
     search.putClientProperty("JTextField.showClearButton", true);
     search.getAccessibleContext().setAccessibleName("Find a column or a page");
+    list.getAccessibleContext().setAccessibleName("Columns and pages found");
+    page.getAccessibleContext().setAccessibleName("Page of help");
     search
         .getDocument()
         .addDocumentListener(

@@ -45,12 +45,12 @@ final class DeskWindow {
   private final FileKeeper keeper;
   private final HandOver handOver;
   private final NightsWatch nightsWatch;
-  private final NightsWindow nights;
+  private final Late<NightsWindow> nights;
   private final PricingDesk pricing;
   private final DesignSteps steps;
   private final Mending mending;
   private final Menus menus;
-  private final ColumnGuide guide;
+  private final Late<ColumnGuide> guide;
   private final FindingsWatch watch;
   private boolean pending;
 
@@ -93,8 +93,8 @@ final class DeskWindow {
             new Curtain(frame.getRootPane()),
             work);
     nightsWatch = new NightsWatch(open, words -> foot.busy(words, Optional.empty()));
-    nights = new NightsWindow(frame, open, keeper::export);
-    guide = new ColumnGuide(frame, open.book().blueprint());
+    nights = new Late<>(() -> new NightsWindow(frame, open, keeper::export));
+    guide = new Late<>(() -> new ColumnGuide(frame, open.book().blueprint()));
     watch = new FindingsWatch(open, findings, deck);
     menus = new Menus(this);
     assemble();
@@ -152,15 +152,13 @@ final class DeskWindow {
   private void planned() {
     watch.refresh();
     pictures.show(open.design(), deck.frontTable());
-    if (nights.isShowing()) {
-      nights.refresh();
-    }
+    nights.ifMade(NightsWindow::refreshShown);
   }
 
   /** Shows the nights in a window of their own. */
   void showNights() {
     deck.front().finishTyping();
-    nights.open();
+    nights.get().open();
   }
 
   private void named() {
@@ -310,7 +308,7 @@ final class DeskWindow {
     }
     panels.keep();
     nightsWatch.close();
-    nights.close();
+    nights.ifMade(NightsWindow::close);
     errands.close();
     work.close();
     watch.close();
@@ -351,7 +349,7 @@ final class DeskWindow {
 
   /** Shows what the column of the selected cell means. */
   void explainColumn() {
-    guide.open(deck.current().map(Place::column));
+    guide.get().open(deck.current().map(Place::column));
   }
 
   void cautions() {
@@ -375,8 +373,8 @@ final class DeskWindow {
   }
 
   private void restyle() {
-    guide.restyle();
-    nights.restyle();
+    guide.ifMade(ColumnGuide::restyle);
+    nights.ifMade(NightsWindow::restyle);
     selected();
   }
 

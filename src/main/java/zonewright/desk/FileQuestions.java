@@ -81,17 +81,26 @@ final class FileQuestions implements Questions {
 
   @Override
   public Optional<Path> pagesToSave(Path suggestion) {
+    return toSave("Save pages to print", "Pages", "pdf", suggestion);
+  }
+
+  @Override
+  public Optional<Path> calendarToSave(Path suggestion) {
+    return toSave("Save the nights as a calendar", "Calendars", "ics", suggestion);
+  }
+
+  private Optional<Path> toSave(String title, String kind, String ending, Path suggestion) {
     JFileChooser chooser = new JFileChooser(folder);
-    chooser.setDialogTitle("Save pages to print");
-    chooser.setFileFilter(new FileNameExtensionFilter("Pages (*.pdf)", "pdf"));
+    chooser.setDialogTitle(title);
+    chooser.setFileFilter(new FileNameExtensionFilter(kind + " (*." + ending + ")", ending));
     chooser.setSelectedFile(suggestion.toFile());
     Optional<Path> wanted =
         chosen(chooser, chooser.showSaveDialog(window))
             .map(
                 file ->
-                    file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")
+                    file.toString().toLowerCase(Locale.ROOT).endsWith("." + ending)
                         ? file
-                        : file.resolveSibling(file.getFileName() + ".pdf"));
+                        : file.resolveSibling(file.getFileName() + "." + ending));
     return wanted.filter(file -> !Files.exists(file) || mayReplace(file));
   }
 

@@ -26,7 +26,7 @@ final class FindingsSeeker {
   /**
    * Seeks the findings of a design.
    *
-   * @param nights its timetable, where it is known
+   * @param nights the timetable made last; it counts where it is that of the design
    * @param found is told on the window's thread, unless something else was asked for meanwhile
    */
   void seek(BookSnapshot snapshot, Optional<NightsPlan> nights, Consumer<List<Finding>> found) {

@@ -15,7 +15,9 @@ import zonewright.trade.Sheets;
 final class FindingsWatch {
   private static final int DELAY_MILLIS = 120;
 
-  /** From so many zones on, findings are sought on another thread, on a design of its own. */
+  /** With many zones a copy is made of all: worth it only once a person pauses. */
+  private static final int DELAY_OF_MANY_MILLIS = 400;
+
   private static final int MANY_ZONES = 400;
 
   private final OpenDesign open;
@@ -30,18 +32,30 @@ final class FindingsWatch {
     this.deck = deck;
     later = new Timer(DELAY_MILLIS, event -> refresh());
     later.setRepeats(false);
-    open.onChanged(changes -> later.restart());
+    open.onChanged(
+        changes -> {
+          later.setInitialDelay(many(open.design()) ? DELAY_OF_MANY_MILLIS : DELAY_MILLIS);
+          later.restart();
+        });
+  }
+
+  /**
+   * Says whether a design has so many zones that looking through all of them is another thread's
+   * work, on a design of its own.
+   */
+  static boolean many(Design design) {
+    return design.book().rows(Sheets.ZONES) >= MANY_ZONES;
   }
 
   /** Looks for what there is to say. */
   void refresh() {
     later.stop();
     Design design = open.design();
-    if (design.book().rows(Sheets.ZONES) < MANY_ZONES) {
+    if (many(design)) {
+      seeker.seek(design.book().snapshot(), design.nights().before(), this::show);
+    } else {
       seeker.forget();
       show(design.findings());
-    } else {
-      seeker.seek(design.book().snapshot(), design.nights().known(), this::show);
     }
   }
 

@@ -1,13 +1,19 @@
 package zonewright.desk;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import zonewright.design.Design;
+import zonewright.design.NightsCalendar;
 import zonewright.handover.HandoverPages;
+import zonewright.nights.NightsPlan;
 import zonewright.sheet.BookSnapshot;
 import zonewright.trade.Sheets;
 import zonewright.workbook.KeptFile;
@@ -70,16 +76,45 @@ final class HandOver {
       return;
     }
     Optional<Path> target = questions.pagesToSave(suggestion("handover", ".pdf"));
-    if (target.isEmpty()) {
+    var snapshot = open.book().snapshot();
+    target.ifPresent(
+        file -> written(file, () -> Files.write(file, HandoverPages.of(Design.of(snapshot)))));
+  }
+
+  /** Writes the nights as a calendar file, for whoever keeps the garden. */
+  void calendar() {
+    Design now = open.design();
+    if (now.nights().asked().isEmpty()) {
+      messages.problem(NightsCalendar.whyNone(now), List.of());
       return;
     }
-    Path file = target.get();
-    var snapshot = open.book().snapshot();
+    Optional<Path> target = questions.calendarToSave(suggestion("nights", ".ics"));
+    BookSnapshot snapshot = open.book().snapshot();
+    Optional<NightsPlan> known = now.nights().known();
+    target.ifPresent(file -> written(file, () -> writeCalendar(snapshot, known, file)));
+  }
+
+  private static Path writeCalendar(BookSnapshot snapshot, Optional<NightsPlan> known, Path file)
+      throws IOException, Shelf.Refused {
+    Design design = Design.of(snapshot);
+    known.ifPresent(design.nights()::learn);
+    NightsPlan plan =
+        design
+            .nights()
+            .plan()
+            .orElseThrow(() -> new Shelf.Refused(NightsCalendar.whyNone(design), null));
+    String text =
+        NightsCalendar.text(design, plan, Clock.system(ZoneId.systemDefault()))
+            .orElseThrow(() -> new Shelf.Refused(NightsCalendar.WITHOUT_FIRST_NIGHT, null));
+    return Files.writeString(file, text);
+  }
+
+  private void written(Path file, Callable<Path> writing) {
     String name = file.getFileName().toString();
     errands.run(
         "Writing " + name + " …",
-        () -> Files.write(file, HandoverPages.of(Design.of(snapshot))),
-        written -> messages.tell("“" + name + "” was written.", List.of()),
+        writing,
+        done -> messages.tell("“" + name + "” was written.", List.of()),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }

@@ -23,7 +23,6 @@ import net.miginfocom.swing.MigLayout;
 import zonewright.desk.grid.GridAction;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Journal;
-import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** The menus and the few buttons above the sheets. */
@@ -78,6 +77,7 @@ final class Menus {
     bar.add(edit());
     bar.add(view());
     bar.add(sheet());
+    bar.add(new GoMenu(window, back).menu());
     bar.add(design());
     bar.add(field());
     bar.add(help());
@@ -88,7 +88,7 @@ final class Menus {
     return bar;
   }
 
-  private static JMenu menu(String name, char key) {
+  static JMenu menu(String name, char key) {
     JMenu menu = new JMenu(name);
     menu.setMnemonic(key);
     return menu;
@@ -112,6 +112,7 @@ final class Menus {
     handOver.add(item(new Deed("Chosen sheets …", () -> window.handOver().chosen())));
     handOver.add(item(new Deed("Copy for the client …", () -> window.handOver().forClient())));
     handOver.add(item(new Deed("Pages to print (PDF) …", () -> window.handOver().pages())));
+    handOver.add(item(new Deed("Nights as a calendar …", () -> window.handOver().calendar())));
     menu.add(handOver);
     menu.addSeparator();
     menu.add(item(new Deed("Print the sheet …", window::print).keys("ctrl P")));
@@ -170,14 +171,6 @@ final class Menus {
     menu.add(shown("Findings", window.panels()::showFindings));
     menu.add(item(new Deed("Next picture", window::nextPicture).keys("ctrl shift P")));
     menu.add(item(new Deed("Next part of the window", window::nextPart).keys("F6")));
-    menu.addSeparator();
-    menu.add(item(back));
-    int number = 1;
-    for (TableDefinition table : window.openDesign().book().blueprint().tables()) {
-      Deed deed = new Deed(table.title(), () -> window.goToSheet(table.id()));
-      menu.add(item(number > 9 ? deed : deed.keys("ctrl " + number)));
-      number++;
-    }
     return menu;
   }
 
@@ -229,7 +222,7 @@ final class Menus {
     return menu;
   }
 
-  private static JMenuItem item(Deed deed) {
+  static JMenuItem item(Deed deed) {
     JMenuItem item = new JMenuItem(deed);
     item.setIcon(null);
     item.setToolTipText(null);

@@ -13,9 +13,11 @@ import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import zonewright.design.Design;
+import zonewright.nights.Nights;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.NightsPlanner;
+import zonewright.sheet.BookSnapshot;
 
 /**
  * Keeps the timetable of the design on the desk up to date, away from the window's thread: an edit
@@ -24,6 +26,7 @@ import zonewright.nights.NightsPlanner;
 final class NightsWatch {
   private static final Logger LOG = Logger.getLogger(NightsWatch.class.getName());
   private static final int DELAY_MILLIS = 30;
+  private static final int DELAY_OF_MANY_MILLIS = 400;
   private static final int NOTICEABLE_MILLIS = 700;
 
   private final OpenDesign open;
@@ -41,6 +44,9 @@ final class NightsWatch {
   private Optional<NightsInput> inTheMaking = Optional.empty();
   private Future<?> job;
 
+  /** Counts edits, so that what was read before one is not taken for what is there after it. */
+  private long edits;
+
   /** Tells {@code progress} where a plan lasts, and an empty text when it is over. */
   NightsWatch(OpenDesign open, Consumer<String> progress) {
     this.open = open;
@@ -48,8 +54,14 @@ final class NightsWatch {
     this.notice = new Timer(NOTICEABLE_MILLIS, event -> progress.accept("Placing the nights …"));
     later.setRepeats(false);
     notice.setRepeats(false);
-    open.onChanged(changes -> later.restart());
+    open.onChanged(changes -> changed());
     open.onReplaced(this::begin);
+  }
+
+  private void changed() {
+    edits++;
+    later.setInitialDelay(FindingsWatch.many(open.design()) ? DELAY_OF_MANY_MILLIS : DELAY_MILLIS);
+    later.restart();
   }
 
   /** Hears when the plan is there, or there is none to make. */
@@ -60,6 +72,10 @@ final class NightsWatch {
   /** Makes the plan of the design as it is, unless it is known or in the making. */
   void begin() {
     Design design = open.design();
+    if (FindingsWatch.many(design) && !design.nights().isRead()) {
+      readElsewhere(design);
+      return;
+    }
     Optional<NightsInput> asked = design.nights().asked();
     if (asked.isEmpty() || design.nights().known().isPresent()) {
       giveUp();
@@ -85,6 +101,27 @@ final class NightsWatch {
                 LOG.log(Level.WARNING, "the nights could not be placed", fault);
                 SwingUtilities.invokeLater(this::giveUp);
               }
+            });
+  }
+
+  /** Has many zones read from a copy of the design, and then begins. */
+  private void readElsewhere(Design design) {
+    giveUp();
+    BookSnapshot snapshot = design.book().snapshot();
+    long number = edits;
+    job =
+        worker.submit(
+            () -> {
+              Nights copy = Design.of(snapshot).nights();
+              boolean any = copy.asked().isPresent();
+              LOG.log(Level.FINE, "nights read; any to place: {0}", any);
+              SwingUtilities.invokeLater(
+                  () -> {
+                    if (number == edits && design == open.design()) {
+                      design.nights().adopt(copy);
+                      begin();
+                    }
+                  });
             });
   }
 

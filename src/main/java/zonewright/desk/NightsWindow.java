@@ -109,7 +109,7 @@ final class NightsWindow {
             event -> dialog.setVisible(false),
             KeyStroke.getKeyStroke("ESCAPE"),
             JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-    dialog.setSize(UIScale.scale(new Dimension(1040, 620)));
+    DialogSize.set(dialog, 1040, 620);
     dialog.setLocationRelativeTo(owner);
   }
 
@@ -216,8 +216,14 @@ final class NightsWindow {
     dialog.dispose();
   }
 
-  /** Shows the design as it is now; costs nothing while the window is hidden. */
-  void refresh() {
+  /** Shows the design as it is now, where the window is seen. */
+  void refreshShown() {
+    if (dialog.isShowing()) {
+      refresh();
+    }
+  }
+
+  private void refresh() {
     fillMonths();
     plan();
   }
@@ -311,10 +317,5 @@ final class NightsWindow {
               : Entry.BLANK;
       book.perform(new Edits(book).set(SiteNights.START_WISH.reference(), row, time));
     }
-  }
-
-  /** Says whether the window can be seen. */
-  boolean isShowing() {
-    return dialog.isShowing();
   }
 }

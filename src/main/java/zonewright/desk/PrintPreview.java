@@ -1,8 +1,6 @@
 package zonewright.desk;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
-import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -78,7 +76,7 @@ final class PrintPreview {
     key("PAGE_DOWN", () -> show(page + 1));
     key("PAGE_UP", () -> show(page - 1));
     dialog.getRootPane().setDefaultButton(printing);
-    dialog.setSize(UIScale.scale(new Dimension(940, 740)));
+    DialogSize.set(dialog, 940, 740);
     dialog.setLocationRelativeTo(owner);
     show(0);
   }

@@ -29,6 +29,9 @@ interface Questions {
   /** Asks where to save pages to print; none where the person thinks better of it. */
   Optional<Path> pagesToSave(Path suggestion);
 
+  /** Asks where to save a calendar file; none where the person thinks better of it. */
+  Optional<Path> calendarToSave(Path suggestion);
+
   /** Asks where to export a picture; none where the person thinks better of it. */
   Optional<Path> fileToExport(String suggestion);
 

@@ -1,15 +1,22 @@
 package zonewright.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import zonewright.sheet.Blueprint;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
@@ -17,29 +24,42 @@ import zonewright.trade.Sheets;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
-/** The sheets of the design under tabs. */
-final class SheetDeck extends JTabbedPane {
+/**
+ * The sheets of the design: a row of groups, and under it the sheets of the group at the front,
+ * under tabs. A sheet is built when it is first looked at.
+ */
+final class SheetDeck extends JPanel {
   private final OpenDesign open;
   private final List<Runnable> onSelected = new ArrayList<>();
-  private final Map<String, SheetView> views = new LinkedHashMap<>();
+  private final JTabbedPane tabs = new JTabbedPane();
+  private final GroupBar groups = new GroupBar(this::show);
+  private final Map<String, SheetView> views = new HashMap<>();
+  private final Map<SheetGroup, String> lastOf = new EnumMap<>(SheetGroup.class);
   private final ColumnViews columnViews;
   private final SheetTools tools;
+  private transient Function<Place, Optional<Severity>> flags = place -> Optional.empty();
+  private String front = Sheets.ZONES;
+  private List<String> inTabs = List.of();
   private boolean building;
   private boolean pending;
 
   SheetDeck(OpenDesign open, ColumnViews columnViews) {
+    super(new BorderLayout());
     this.open = open;
     this.columnViews = columnViews;
     this.tools = new SheetTools(columnViews);
-    putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, tools);
-    setName("sheets");
-    setTabLayoutPolicy(SCROLL_TAB_LAYOUT);
-    getAccessibleContext().setAccessibleName("Sheets");
-    addChangeListener(
+    tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, tools);
+    tabs.setName("sheets");
+    tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+    tabs.getAccessibleContext().setAccessibleName("Sheets");
+    tabs.addChangeListener(
         event -> {
-          serve();
-          selected();
+          if (!building && tabs.getSelectedIndex() >= 0) {
+            show(inTabs.get(tabs.getSelectedIndex()));
+          }
         });
+    add(groups, BorderLayout.PAGE_START);
+    add(tabs, BorderLayout.CENTER);
     build();
     open.onReplaced(this::build);
   }
@@ -62,31 +82,37 @@ final class SheetDeck extends JTabbedPane {
   }
 
   private void build() {
-    building = true;
-    removeAll();
     views.clear();
-    for (TableDefinition table : open.book().blueprint().tables()) {
-      SheetView view =
-          table.single()
-              ? new RecordView(open.book(), table.id(), this::selected)
-              : new GridView(open.book(), table.id(), this::selected);
-      view.grid().ifPresent(grid -> SheetTools.arrange(columnViews, table, grid, tools::refresh));
-      views.put(table.id(), view);
-      addTab(table.title(), view.component());
-    }
-    for (int at = 0; at < getTabCount(); at++) {
-      setToolTipTextAt(at, getTitleAt(at) + " (Ctrl+" + (at + 1) + ")");
-    }
-    show(views.containsKey(Sheets.ZONES) ? Sheets.ZONES : views.keySet().iterator().next());
-    building = false;
-    serve();
-    selected();
+    lastOf.clear();
+    inTabs = List.of();
+    show(Sheets.ZONES);
   }
 
-  private void serve() {
-    if (!building) {
-      tools.serve(open.book().blueprint().table(frontTable()), front().grid());
-    }
+  private Blueprint blueprint() {
+    return open.book().blueprint();
+  }
+
+  private SheetView view(String id) {
+    return views.computeIfAbsent(id, this::made);
+  }
+
+  private SheetView made(String id) {
+    TableDefinition table = blueprint().table(id);
+    SheetView view =
+        table.single()
+            ? new RecordView(open.book(), id, this::selected)
+            : new GridView(open.book(), id, this::selected);
+    view.grid().ifPresent(grid -> SheetTools.arrange(columnViews, table, grid, tools::refresh));
+    view.flag(flags);
+    stepping((JComponent) view.focusTarget(), "ctrl PAGE_DOWN", 1);
+    stepping((JComponent) view.focusTarget(), "ctrl PAGE_UP", -1);
+    return view;
+  }
+
+  /** In the cells themselves, for the panes around them would take these keys to scroll. */
+  private void stepping(JComponent cells, String key, int places) {
+    cells.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), key);
+    cells.getActionMap().put(key, new Deed(key, () -> step(places)));
   }
 
   /** Returns the tools beside the tabs. */
@@ -94,24 +120,69 @@ final class SheetDeck extends JTabbedPane {
     return tools;
   }
 
+  /** Brings a group to the front, with the sheet of it that was there last. */
+  void show(SheetGroup group) {
+    show(lastOf.getOrDefault(group, group.tables().get(0)));
+  }
+
   /** Brings a sheet to the front. */
   void show(String table) {
-    setSelectedIndex(List.copyOf(views.keySet()).indexOf(table));
+    SheetGroup group = SheetGroup.of(table);
+    boolean hadKeyboard = views.containsKey(front) && Wayfinder.has(view(front).component());
+    building = true;
+    front = table;
+    lastOf.put(group, table);
+    if (!inTabs.equals(group.tables())) {
+      fill(group);
+    }
+    int at = inTabs.indexOf(table);
+    Component shown = view(table).component();
+    if (tabs.getComponentAt(at) != shown) {
+      tabs.setComponentAt(at, shown);
+    }
+    tabs.setSelectedIndex(at);
+    groups.front(group);
+    building = false;
+    tools.serve(blueprint().table(table), front().grid());
+    if (hadKeyboard) {
+      focusTarget().requestFocusInWindow();
+    }
+    selected();
+  }
+
+  private void fill(SheetGroup group) {
+    tabs.removeAll();
+    inTabs = group.tables();
+    for (String id : inTabs) {
+      SheetView known = views.get(id);
+      tabs.addTab(
+          SheetGroup.caption(blueprint().table(id)),
+          known == null ? new JPanel() : known.component());
+    }
+  }
+
+  /** Brings the sheet so many places on in the order of the groups to the front. */
+  void step(int places) {
+    List<String> all =
+        Arrays.stream(SheetGroup.values()).flatMap(group -> group.tables().stream()).toList();
+    show(all.get(Math.floorMod(all.indexOf(front) + places, all.size())));
+    focusTarget().requestFocusInWindow();
   }
 
   /** Returns the sheet at the front. */
   SheetView front() {
-    return List.copyOf(views.values()).get(Math.max(0, getSelectedIndex()));
+    return view(front);
   }
 
   /** Returns the identifier of the sheet at the front. */
   String frontTable() {
-    return List.copyOf(views.keySet()).get(Math.max(0, getSelectedIndex()));
+    return front;
   }
 
   /** Sets who says which cells have a finding, and how grave it is. */
-  void flag(Function<Place, Optional<Severity>> flags) {
-    views.values().forEach(view -> view.flag(flags));
+  void flag(Function<Place, Optional<Severity>> who) {
+    flags = who;
+    views.values().forEach(view -> view.flag(who));
   }
 
   /** Returns the cell the person is at, where it is still there. */
@@ -127,7 +198,7 @@ final class SheetDeck extends JTabbedPane {
 
   /** Goes to the run time of the first zone, with what follows from it in view beside it. */
   void goToFirstResult() {
-    if (views.containsKey(Sheets.ZONES) && open.book().rows(Sheets.ZONES) > 0) {
+    if (open.book().rows(Sheets.ZONES) > 0) {
       goTo(new Place(CycleAndSoak.SOAK.reference(), 0));
       goTo(new Place(Demand.RUN_TIME.reference(), 0));
     }

@@ -1,7 +1,5 @@
 package zonewright.desk;
 
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
@@ -100,9 +98,9 @@ final class StartForm {
         "growx, wmin 300");
     page.add(units(system), "gaptop 6");
     page.add(heading("Place, supply and rules"), "gaptop 8");
-    page.add(site, "grow, pushx, h 232lp!");
+    page.add(site, "grow, pushx, h 96lp:232lp:232lp");
     page.add(heading("First zones"), "gaptop 8");
-    page.add(zones, "grow, push");
+    page.add(zones, "grow, push, hmin 110lp");
     page.add(buttons(), "growx, gaptop 8");
     dialog.add(page);
     dialog
@@ -127,7 +125,7 @@ final class StartForm {
                         Wayfinder.part(begin, () -> begin))),
             KeyStroke.getKeyStroke("F6"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
-    dialog.setSize(UIScale.scale(new Dimension(1020, 680)));
+    DialogSize.set(dialog, 1020, 680);
     dialog.setLocationRelativeTo(owner);
   }
 

@@ -1,7 +1,5 @@
 package zonewright.desk;
 
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.Dimension;
 import java.awt.Window;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -37,7 +35,7 @@ final class TextPage {
             event -> dialog.dispose(),
             KeyStroke.getKeyStroke("ESCAPE"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
-    dialog.setSize(UIScale.scale(new Dimension(560, height)));
+    DialogSize.set(dialog, 560, height);
     dialog.setLocationRelativeTo(owner);
     dialog.setVisible(true);
   }

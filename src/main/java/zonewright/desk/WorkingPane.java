@@ -117,7 +117,8 @@ final class WorkingPane extends JPanel {
       label("Decided by");
       found.notes().forEach(note -> page.stack(new Prose(note), 3));
     }
-    inputs(book, found.inputs());
+    inputs(book, "Made from", found.inputs());
+    inputs(book, "Rests on", found.rests());
     part("Source", found.column().source());
     copy.setEnabled(true);
     page.getAccessibleContext().setAccessibleName("Working of " + found.cell().inWords());
@@ -178,11 +179,11 @@ final class WorkingPane extends JPanel {
     }
   }
 
-  private void inputs(Book book, List<Working.Input> inputs) {
+  private void inputs(Book book, String title, List<Working.Input> inputs) {
     if (inputs.isEmpty()) {
       return;
     }
-    label("Made from");
+    label(title);
     int gap = 2;
     for (Working.Input input : inputs) {
       Place place = new Place(input.column().reference(), Math.max(0, input.row()));

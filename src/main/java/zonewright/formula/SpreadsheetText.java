@@ -47,6 +47,16 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
     return lacked.isEmpty() ? text : "IFERROR(%s,%s)".formatted(text, needing(lacked));
   }
 
+  /**
+   * Returns the text of a condition, as {@link Expressed#in} made it: false, or an error, where
+   * what it needs is not there.
+   */
+  public static String of(Condition plain, SpreadsheetNames names) {
+    Set<Need> all = plain.read(new SpreadsheetNeeds(names));
+    String text = new SpreadsheetText(names, all, true, new LinkedHashSet<>()).text(plain);
+    return all.isEmpty() ? text : "AND(%s,%s)".formatted(test(List.copyOf(all)), text);
+  }
+
   /** Returns the text of a part that others calculate with, its needs taken as met. */
   static String inside(Formula part, SpreadsheetNames names) {
     return new SpreadsheetText(

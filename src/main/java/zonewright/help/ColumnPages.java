@@ -101,6 +101,7 @@ final class ColumnPages {
         text,
         "Used by",
         links(column.reference(), usedBy.getOrDefault(column.reference(), Set.of())));
+    row(text, "Rests on", links(column.reference(), blueprint.origins(column)));
     row(text, "Source", escaped(column.source()));
     return text.append("</table>\n").toString();
   }

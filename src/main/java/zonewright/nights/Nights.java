@@ -84,6 +84,16 @@ public final class Nights {
     return all;
   }
 
+  /** Says whether what the timetable depends on is read, so that asking for it takes no time. */
+  public boolean isRead() {
+    return read != null;
+  }
+
+  /** Takes over what was read of a copy of the book as it is now; large books take long to read. */
+  public void adopt(Nights copy) {
+    read = copy.read();
+  }
+
   /** Takes over what another remembers, for a copy of its book. */
   public void learn(Nights other) {
     plans.putAll(other.plans);

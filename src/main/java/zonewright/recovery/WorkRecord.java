@@ -2,6 +2,7 @@ package zonewright.recovery;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.ClosedChannelException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -28,11 +30,15 @@ import zonewright.sheet.BookSnapshot;
  * to the disk.
  *
  * <p>{@link #changed}, {@link #follow} and {@link #saved} are called by the book's own thread; the
- * file is written by another.
+ * file is written by another, and forced by a third: a disk may take its time, and what is typed
+ * meanwhile should not wait for it in memory, where it would be lost with the process.
  */
 public final class WorkRecord implements AutoCloseable {
   /** How long changes are gathered before they are written. */
-  static final int PAUSE_MILLIS = 200;
+  static final int PAUSE_MILLIS = 80;
+
+  /** How long another record is kept until this one stands for sure. */
+  private static final int SETTLED_MILLIS = 1000;
 
   private static final Logger LOG = Logger.getLogger(WorkRecord.class.getName());
   private static final Map<String, List<zonewright.sheet.Row>> NOTHING = Map.of();
@@ -42,12 +48,9 @@ public final class WorkRecord implements AutoCloseable {
   private final Executor owner;
   private final Path spare;
   private final ScheduledExecutorService writer =
-      Executors.newSingleThreadScheduledExecutor(
-          work -> {
-            Thread thread = new Thread(work, "record of unsaved work");
-            thread.setDaemon(true);
-            return thread;
-          });
+      Executors.newSingleThreadScheduledExecutor(work -> thread(work, "record of unsaved work"));
+  private final ExecutorService forcer =
+      Executors.newSingleThreadExecutor(work -> thread(work, "forcing of unsaved work"));
 
   /** Touched by the book's thread only. */
   private Target target = new Target(Path.of(""), "", Optional.empty());
@@ -75,6 +78,12 @@ public final class WorkRecord implements AutoCloseable {
     this.book = book;
     this.owner = owner;
     this.spare = spare;
+  }
+
+  private static Thread thread(Runnable work, String name) {
+    Thread thread = new Thread(work, name);
+    thread.setDaemon(true);
+    return thread;
   }
 
   /** Follows another design from now on: one that is saved, or that nobody has touched yet. */
@@ -154,6 +163,8 @@ public final class WorkRecord implements AutoCloseable {
         List<String> lines = Difference.lines(blueprint, written, now);
         if (!lines.isEmpty()) {
           append(channel, lines);
+          FileChannel appended = channel;
+          forcer.execute(() -> force(appended));
         }
       }
       written = now;
@@ -199,13 +210,23 @@ public final class WorkRecord implements AutoCloseable {
     }
     channel = opened;
     file = place;
+    forcer.execute(() -> force(opened));
   }
 
   private static void append(FileChannel to, List<String> lines) throws IOException {
     List<String> all = new ArrayList<>(lines);
     all.add(UnsavedFile.closing(lines));
     put(to, String.join("\n", all) + "\n");
-    to.force(false);
+  }
+
+  private static void force(FileChannel written) {
+    try {
+      written.force(false);
+    } catch (ClosedChannelException replaced) {
+      LOG.log(Level.FINEST, "another record took the place of this one", replaced);
+    } catch (IOException problem) {
+      LOG.log(Level.FINE, "the record of unsaved work was not forced to the disk", problem);
+    }
   }
 
   private static void put(FileChannel to, String text) throws IOException {
@@ -226,7 +247,7 @@ public final class WorkRecord implements AutoCloseable {
                 return false;
               }
             },
-            5L * PAUSE_MILLIS,
+            SETTLED_MILLIS,
             TimeUnit.MILLISECONDS);
   }
 
@@ -253,6 +274,7 @@ public final class WorkRecord implements AutoCloseable {
     pending = false;
     writer.execute(this::discard);
     writer.shutdown();
+    forcer.shutdown();
     try {
       if (!writer.awaitTermination(2, TimeUnit.SECONDS)) {
         LOG.fine("the record of unsaved work is still being written");

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Reference;
 
@@ -24,6 +25,7 @@ public final class Blueprint {
   private final Map<String, TableDefinition> tables = new LinkedHashMap<>();
   private final Map<Reference, Column> columns = new LinkedHashMap<>();
   private final Map<Reference, Dependencies> dependencies = new HashMap<>();
+  private final Map<Reference, Set<Reference>> origins = new HashMap<>();
   private final List<Column> order = new ArrayList<>();
 
   /**
@@ -53,6 +55,7 @@ public final class Blueprint {
     for (Column column : columns.values()) {
       visit(column, done, new ArrayDeque<>());
     }
+    order.forEach(this::trace);
   }
 
   /**
@@ -70,6 +73,17 @@ public final class Blueprint {
           new TableDefinition(table.id(), table.title(), table.rowWord(), table.rows(), own));
     }
     return new Blueprint(changed);
+  }
+
+  private void trace(Column column) {
+    Set<Reference> found = new LinkedHashSet<>();
+    column.originIn().ifPresent(found::add);
+    dependencies(column)
+        .ifPresent(
+            needs ->
+                Stream.concat(needs.cells().stream(), needs.columns().stream())
+                    .forEach(need -> found.addAll(origins.getOrDefault(need, Set.of()))));
+    origins.put(column.reference(), found);
   }
 
   private void learn(Column column, Dependencies needs) {
@@ -203,6 +217,14 @@ public final class Blueprint {
       throw new IllegalArgumentException("there is no column " + reference.key());
     }
     return column;
+  }
+
+  /**
+   * Returns the cells that say where the values come from on which a column rests, near or far;
+   * none where it rests on nothing that needs saying so.
+   */
+  public Set<Reference> origins(Column column) {
+    return Set.copyOf(origins.getOrDefault(column.reference(), Set.of()));
   }
 
   /** Returns all columns so that each comes after those it depends on. */

@@ -271,6 +271,7 @@ public final class Book {
           "",
           List.of(),
           List.of(),
+          List.of(),
           origin);
     }
     if (column.usualWord().isPresent()) {
@@ -283,6 +284,7 @@ public final class Book {
           "",
           List.of(),
           List.of("“" + column.usualWord().get() + "” unless another is chosen"),
+          List.of(),
           "default");
     }
     BookRow known = new BookRow(this, reference.table(), row);
@@ -297,7 +299,16 @@ public final class Book {
         explanation.numbers(),
         inputs(Dependencies.of(formula), reference.table(), row, known),
         explanation.notes(),
+        rests(column),
         column.role() == Column.Role.DEFAULTED ? "default" : "calculated");
+  }
+
+  private List<Working.Input> rests(Column column) {
+    return blueprint.origins(column).stream()
+        .map(
+            cell ->
+                new Working.Input(blueprint.column(cell), 0, shown(cell, outcome(cell, 0)), true))
+        .toList();
   }
 
   private List<Working.Input> inputs(Dependencies needs, String table, int row, BookRow known) {

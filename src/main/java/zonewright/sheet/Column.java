@@ -45,6 +45,7 @@ public final class Column {
   private int usDecimals = -1;
   private int siDecimals = -1;
   private boolean optional;
+  private Reference origin;
 
   private Column(Reference reference, Role role, Content content, Formula formula) {
     this.reference = reference;
@@ -175,6 +176,18 @@ public final class Column {
     usDecimals = other.usDecimals;
     siDecimals = other.siDecimals;
     optional = other.optional;
+    origin = other.origin;
+  }
+
+  /** Names the cell of a one-row sheet that says where these values come from. */
+  public Column originIn(Column teller) {
+    origin = teller.reference();
+    return this;
+  }
+
+  /** Returns the cell that says where these values come from, for those that need saying so. */
+  public Optional<Reference> originIn() {
+    return Optional.ofNullable(origin);
   }
 
   /** Sets the range of inputs. */

@@ -14,6 +14,7 @@ import zonewright.formula.Outcome;
  * @param numbers the formula with its numbers; empty for what is typed
  * @param inputs the cells it was made from, to go to
  * @param notes conditions that decided, and where looked-up values come from
+ * @param rests the cells that say where the values come from on which it rests
  * @param origin how the cell came by its content: typed, default, typed over the default,
  *     calculated
  */
@@ -26,10 +27,12 @@ public record Working(
     String numbers,
     List<Input> inputs,
     List<String> notes,
+    List<Input> rests,
     String origin) {
   public Working {
     inputs = List.copyOf(inputs);
     notes = List.copyOf(notes);
+    rests = List.copyOf(rests);
   }
 
   /**
@@ -40,7 +43,12 @@ public record Working(
    * @param shown what it holds, with unit
    * @param used whether it counted; not where a condition took another way
    */
-  public record Input(Column column, int row, String shown, boolean used) {}
+  public record Input(Column column, int row, String shown, boolean used) {
+    /** Returns its name and what it holds as a line. */
+    public String told() {
+      return column.name() + ": " + shown;
+    }
+  }
 
   /** Returns all of it as plain lines, to copy. */
   public String asText() {
@@ -52,6 +60,7 @@ public record Working(
     }
     text.append("  = ").append(shown).append('\n');
     notes.forEach(note -> text.append("  ").append(note).append('\n'));
+    rests.forEach(rest -> text.append("  Rests on ").append(rest.told()).append('\n'));
     if (!column.source().isEmpty()) {
       text.append("  Source: ").append(column.source()).append('\n');
     }

@@ -23,8 +23,8 @@ final class GuideSheet {
   private static final List<String> HEADINGS =
       List.of(
           "Sheet", "Column", "Cells are", "What it means", "How it is calculated", "Where from");
-  private static final int[] WIDTHS = {12, 36, 13, 52, 52, 52};
-  private static final int LETTERS_A_WIDTH = 66;
+  private static final int[] WIDTHS = {12, 44, 13, 52, 52, 52};
+  private static final int LETTERS_A_WIDTH = 72;
 
   private final XSSFWorkbook workbook;
   private final Styles styles;
@@ -53,7 +53,7 @@ final class GuideSheet {
     }
     sheet.createFreezePane(2, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Paper.set(sheet, project, system, true, 1);
+    Paper.set(sheet, project, system, true, 1, HEADINGS.size());
     return sheet;
   }
 

@@ -1,5 +1,7 @@
 package zonewright.workbook;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -65,6 +67,7 @@ final class SingleSheet {
     if (saysUnits) {
       at = units(sheet, at);
     }
+    Map<Column, Integer> lines = new HashMap<>();
     String band = "";
     for (Column column : table.columns()) {
       if (!column.band().equals(band)) {
@@ -72,16 +75,18 @@ final class SingleSheet {
         at = band(sheet, at, band);
       }
       line(sheet.createRow(at), table, column);
+      lines.put(column, at);
       if (column.takesEntries()) {
         validations.add(sheet, column, at, at, 1);
       }
       Highlights.add(sheet, column, at, at, 1);
       at++;
     }
+    new RuleMarks(book.blueprint(), book.system()).single(sheet, table, lines, 1);
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setTabColor(Styles.colour(Look.INPUT_HEADING.fill()));
-    Paper.set(sheet, project, book.system(), true, 1);
+    Paper.set(sheet, project, book.system(), true, 1, HEADINGS.length);
     return sheet;
   }
 

@@ -1,5 +1,7 @@
 package zonewright.workbook;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -54,8 +56,10 @@ final class SingleUpdate {
     reading
         .line(SingleSheet.UNITS_LINE)
         .ifPresent(row -> text(row, reading.valueColumn(), book.system().words(), Look.CALCULATED));
+    Map<Column, Integer> lines = new HashMap<>();
     for (Column column : table.columns()) {
       int row = reading.line(column.name()).orElseGet(() -> line(column));
+      lines.put(column, row);
       XSSFCell cell = sheet.getRow(row).getCell(reading.valueColumn());
       if (cell == null) {
         cells.write(sheet.getRow(row), reading.valueColumn(), column, 0);
@@ -73,6 +77,8 @@ final class SingleUpdate {
       }
       name(column, cell);
     }
+    new RuleMarks(book.blueprint(), book.system())
+        .single(sheet, table, lines, reading.valueColumn());
   }
 
   private int line(Column column) {

@@ -1,6 +1,8 @@
 package zonewright.workbook;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -10,6 +12,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.ExcelTable;
@@ -27,6 +30,7 @@ final class TableSheet {
   private static final int NARROWEST = 11;
   private static final int WIDEST = 34;
   private static final int COLUMNS_A_PAGE = 26;
+  private static final int ROWS_MEASURED = 200;
   private static final float LINE_POINTS = 12.5f;
 
   private final XSSFWorkbook workbook;
@@ -75,6 +79,9 @@ final class TableSheet {
       }
       Highlights.add(sheet, column, FIRST_ROW, last, position);
     }
+    Map<Column, Integer> at = new HashMap<>();
+    columns.forEach(column -> at.put(column, at.size()));
+    new RuleMarks(book.blueprint(), book.system()).rows(sheet, table, at, FIRST_ROW, last);
     if (table.other().isPresent()) {
       places(sheet, table, last);
     }
@@ -92,9 +99,10 @@ final class TableSheet {
     sheet.createFreezePane(1, FIRST_ROW);
     sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
-    int pages = (columns.size() + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
+    boolean empty = book.rows(table.id()) == 0;
+    int pages = empty ? 1 : (columns.size() + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
     sheet.setTabColor(Styles.colour(Look.HEADING.fill()));
-    Paper.set(sheet, project, book.system(), true, pages);
+    Paper.set(sheet, project, book.system(), true, pages, columns.size());
     return sheet;
   }
 
@@ -157,8 +165,17 @@ final class TableSheet {
     for (String word : heading.split(" ", -1)) {
       width = Math.max(width, word.length() + 3);
     }
-    if (column.content() != Column.Content.NUMBER) {
-      String table = column.reference().table();
+    String table = column.reference().table();
+    if (column.content() == Column.Content.NUMBER) {
+      int decimals = column.decimals(book.system());
+      for (int row = 0; row < Math.min(ROWS_MEASURED, book.rows(table)); row++) {
+        double value = book.number(column.reference(), row);
+        if (!Double.isNaN(value)) {
+          String shown = QuantityText.shown(value, column.kind(), decimals);
+          width = Math.max(width, shown.length() + 2);
+        }
+      }
+    } else {
       for (int row = 0; row < book.rows(table); row++) {
         if (column.takesEntries()
             && book.entry(column.reference(), row) instanceof Entry.Words words) {

@@ -249,6 +249,7 @@ final class TableUpdate {
             Highlights.add(sheet, column, first, last, position);
           }
         });
+    new RuleMarks(book.blueprint(), book.system()).rows(sheet, table, places, first, last);
   }
 
   /** Renews the lists and ranges that cells of the table keep to. */

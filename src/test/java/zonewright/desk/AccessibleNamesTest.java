@@ -3,8 +3,15 @@ package zonewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.awt.Dialog;
+import java.awt.EventQueue;
+import java.awt.Window;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
@@ -14,6 +21,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import zonewright.desk.grid.GridAction;
+import zonewright.units.UnitSystem;
+import zonewright.workbook.pack.PackSheets;
 
 /** Whoever does not see the window must be told what each thing in it is. */
 @Tag("window")
@@ -29,6 +38,8 @@ class AccessibleNamesTest {
           AccessibleRole.COMBO_BOX,
           AccessibleRole.TEXT,
           AccessibleRole.TABLE,
+          AccessibleRole.LIST,
+          AccessibleRole.SLIDER,
           AccessibleRole.PAGE_TAB,
           AccessibleRole.PAGE_TAB_LIST,
           AccessibleRole.MENU,
@@ -92,5 +103,40 @@ class AccessibleNamesTest {
     }
     desk.act(() -> desk.window().deck().tools().keepView());
     assertThat(nameless()).isEmpty();
+  }
+
+  private Optional<Window> other() {
+    return Arrays.stream(Window.getWindows())
+        .filter(window -> window.isShowing() && window instanceof Dialog)
+        .findFirst();
+  }
+
+  private List<String> namelessIn(Runnable opening) {
+    EventQueue.invokeLater(opening);
+    desk.waitUntil("a window of its own", () -> other().isPresent());
+    List<String> found =
+        desk.ask(
+            () -> {
+              List<String> all = new ArrayList<>();
+              nameless((Accessible) other().orElseThrow(), "", all);
+              return all;
+            });
+    desk.act(() -> other().orElseThrow().dispose());
+    desk.waitUntil("it is closed", () -> other().isEmpty());
+    return found;
+  }
+
+  @Test
+  void soHaveAllWindowsThatOpen() {
+    DeskWindow window = desk.window();
+    Map<String, Runnable> windows = new LinkedHashMap<>();
+    windows.put("nights", window::showNights);
+    windows.put("help", window::explainColumn);
+    windows.put("cautions", window::cautions);
+    windows.put("about", window::about);
+    windows.put("pages", window::print);
+    windows.put("start", () -> window.begin(UnitSystem.US));
+    windows.put("sheets", () -> SheetChoice.ask(window.frame(), PackSheets.all()));
+    windows.forEach((name, opening) -> assertThat(namelessIn(opening)).as(name).isEmpty());
   }
 }

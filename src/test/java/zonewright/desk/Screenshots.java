@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -15,13 +16,14 @@ import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import javax.swing.JRootPane;
 import zonewright.design.Demo;
-import zonewright.sheet.TableDefinition;
+import zonewright.design.Design;
+import zonewright.design.Sample;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /**
- * Paints the window with each sheet of the demo, light and dark, for help and README, on a real
- * display:
+ * Paints the window with one sheet or more of each group, light and dark, for help and README, on a
+ * real display; the garden of the demo, and for prices and savings the retrofit:
  *
  * <pre>mvn -q -Pbench test-compile exec:exec -Dbench.main=zonewright.desk.Screenshots</pre>
  *
@@ -30,6 +32,12 @@ import zonewright.units.UnitSystem;
 final class Screenshots {
   private static final int WIDTH = 1400;
   private static final int HEIGHT = 860;
+
+  private static final List<String> OF_THE_GARDEN =
+      List.of(Sheets.SITE, Sheets.MONTHS, Sheets.SUPPLY, Sheets.PIPES, Sheets.NIGHTS, Sheets.TESTS);
+
+  private static final List<String> OF_THE_RETROFIT =
+      List.of(Sheets.FOUND, Sheets.PARTS, Sheets.ESTIMATE, Sheets.SAVINGS);
 
   private Screenshots() {}
 
@@ -44,23 +52,35 @@ final class Screenshots {
   }
 
   private static void shoot(Path folder, Look.Choice choice) throws Exception {
+    shoot(folder, choice, Demo.libraryGarden(UnitSystem.US), "Library garden", OF_THE_GARDEN);
+    shoot(
+        folder,
+        choice,
+        Sample.CAMPUS_RETROFIT.design(UnitSystem.US),
+        "Campus retrofit",
+        OF_THE_RETROFIT);
+  }
+
+  private static void shoot(
+      Path folder, Look.Choice choice, Design design, String name, List<String> sheets)
+      throws Exception {
     DeskWindow[] made = new DeskWindow[1];
-    EventQueue.invokeAndWait(() -> made[0] = open(choice));
+    EventQueue.invokeAndWait(() -> made[0] = open(choice, design, name));
     DeskWindow window = made[0];
     String look = choice.name().toLowerCase(Locale.ROOT);
     settle();
-    write(window, folder.resolve("window-" + look + ".png"));
-    for (TableDefinition table : window.openDesign().book().blueprint().tables()) {
-      if (!table.id().equals(Sheets.ZONES)) {
-        EventQueue.invokeAndWait(() -> window.goToSheet(table.id()));
-        settle();
-        write(window, folder.resolve("sheet-" + table.id() + "-" + look + ".png"));
-      }
+    if (sheets.equals(OF_THE_GARDEN)) {
+      write(window, folder.resolve("window-" + look + ".png"));
+    }
+    for (String sheet : sheets) {
+      EventQueue.invokeAndWait(() -> window.goToSheet(sheet));
+      settle();
+      write(window, folder.resolve("sheet-" + sheet + "-" + look + ".png"));
     }
     EventQueue.invokeAndWait(() -> window.frame().dispose());
   }
 
-  private static DeskWindow open(Look.Choice choice) {
+  private static DeskWindow open(Look.Choice choice, Design design, String name) {
     Memory memory = new Memory(new ForgottenPreferences());
     memory.keep("look", choice.name());
     memory.keep("width", WIDTH);
@@ -72,7 +92,7 @@ final class Screenshots {
           new DeskWindow(
               memory,
               look,
-              new OpenDesign(Demo.libraryGarden(UnitSystem.US), "Demo: library garden"),
+              new OpenDesign(design, name),
               new WorkbookShelf(),
               Optional.empty(),
               Files.createTempDirectory("screenshots"));

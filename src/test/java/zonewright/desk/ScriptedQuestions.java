@@ -42,6 +42,12 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> calendarToSave(Path suggestion) {
+    asked.add(suggestion.getFileName().toString());
+    return file;
+  }
+
+  @Override
   public Optional<Path> fileToExport(String suggestion) {
     asked.add(suggestion);
     return file;

@@ -34,14 +34,15 @@ import zonewright.units.UnitSystem;
  * <pre>mvn -q -Pbench test-compile exec:exec -Dbench.main=zonewright.desk.WindowSpeed</pre>
  *
  * <p>Prints the time from a key event to the end of the painting that shows what it did, median and
- * 99th percentile of 500 edits; the time of a frame while scrolling; and memory a zone.
+ * 99th percentile; the time of a frame while scrolling; and memory a zone.
  */
 final class WindowSpeed {
-  private static final int EDITS = 500;
+  private static final int USUAL_EDITS = 500;
   private static final int WARM = 60;
   private static final int FRAMES = 300;
 
   private final int zones;
+  private final int edits;
   private final List<Double> digits = new ArrayList<>();
   private final List<Double> enters = new ArrayList<>();
   private final List<Double> frames = new ArrayList<>();
@@ -50,13 +51,16 @@ final class WindowSpeed {
   private volatile boolean armed;
   private volatile long ended;
 
-  private WindowSpeed(int zones) {
+  private WindowSpeed(int zones, int edits) {
     this.zones = zones;
+    this.edits = edits;
   }
 
-  /** Measures with as many zones as the argument says, 10,000 without one. */
+  /** Measures with as many zones and edits as the arguments say, 10,000 and 500 without them. */
   public static void main(String[] arguments) throws Exception {
-    new WindowSpeed(arguments.length > 0 ? Integer.parseInt(arguments[0]) : 10_000).run();
+    int zones = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 10_000;
+    int edits = arguments.length > 1 ? Integer.parseInt(arguments[1]) : USUAL_EDITS;
+    new WindowSpeed(zones, edits).run();
     System.exit(0);
   }
 
@@ -70,7 +74,7 @@ final class WindowSpeed {
         "memory                     %8.0f bytes a zone%n",
         (used() - empty) / (double) zones);
     Random random = new Random(1);
-    for (int i = 0; i < WARM + EDITS; i++) {
+    for (int i = 0; i < WARM + edits; i++) {
       edit(random, i >= WARM);
     }
     print("digit to painted field", digits);

@@ -33,14 +33,14 @@ final class FindBar extends GridBar {
     other.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Replace with");
     other.getAccessibleContext().setAccessibleName("Replace with");
     found.setName("find result");
-    add(field);
+    add(field, "wmin 110lp");
     add(button("Next", () -> find(1)));
     add(button("Previous", () -> find(-1)));
-    add(other, "gapleft 10");
-    add(one);
-    add(all);
-    add(button("Close", this::close), "gapleft 10");
-    add(found, "pushx, wmin 0");
+    add(button("Close", this::close));
+    add(found, "pushx, wmin 0, wrap");
+    add(other, "wmin 110lp");
+    add(one, "growx");
+    add(all, "growx");
     field
         .getDocument()
         .addDocumentListener(

@@ -9,6 +9,11 @@ import zonewright.trade.Sheets;
 
 /** The longest night of the timetable. */
 final class NightPicture implements Picture {
+  private static final String WORKING = "The timetable is being worked out.";
+
+  /** So many are read on another thread before there is anything to draw. */
+  private static final int MANY_ZONES = 400;
+
   @Override
   public String id() {
     return "longest-night";
@@ -26,13 +31,16 @@ final class NightPicture implements Picture {
 
   @Override
   public Drawing of(Design design, int row) {
+    if (design.book().rows(Sheets.ZONES) > MANY_ZONES && !design.nights().isRead()) {
+      return Drawing.saying(name(), WORKING);
+    }
     Optional<NightsPlan> plan = design.nights().known();
     Optional<NightPlan> night = plan.flatMap(NightsPlan::longestNight);
     if (night.isEmpty()) {
       return Drawing.saying(
           name(),
           design.nights().asked().isPresent()
-              ? "The timetable is being worked out."
+              ? WORKING
               : "There is no timetable yet: it takes zones with cycles, minutes and flow, and nights"
                   + " that water.");
     }

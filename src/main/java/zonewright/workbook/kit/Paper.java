@@ -3,11 +3,16 @@ package zonewright.workbook.kit;
 import org.apache.poi.ss.usermodel.Footer;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.units.UnitSystem;
 
 /** How a sheet comes out on paper. */
 public final class Paper {
+  /** What goes on a sheet across is printed on large paper where it has more letters than this. */
+  private static final int LETTERS_ON_USUAL_PAPER = 215;
+
   private Paper() {}
 
   /**
@@ -15,11 +20,20 @@ public final class Paper {
    *
    * @param project what the project is called
    * @param pagesWide over how many pages its columns go
+   * @param columns how many columns are printed, with as many rows as there will be; their widths
+   *     are set already
    */
   public static void set(
-      XSSFSheet sheet, String project, UnitSystem system, boolean landscape, int pagesWide) {
+      XSSFSheet sheet,
+      String project,
+      UnitSystem system,
+      boolean landscape,
+      int pagesWide,
+      int columns) {
+    area(sheet, columns);
     PrintSetup setup = sheet.getPrintSetup();
-    boolean large = pagesWide > 1;
+    boolean large =
+        pagesWide > 1 || (landscape && letters(sheet, columns) > LETTERS_ON_USUAL_PAPER);
     short letter = large ? PrintSetup.TABLOID_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE;
     short metric = large ? PrintSetup.A3_PAPERSIZE : PrintSetup.A4_PAPERSIZE;
     setup.setPaperSize(system == UnitSystem.US ? letter : metric);
@@ -38,5 +52,20 @@ public final class Paper {
     Footer footer = sheet.getFooter();
     footer.setLeft("&8Zonewright");
     footer.setRight("&8Page &P of &N");
+  }
+
+  /** Whole columns, so that rows added later come out too. */
+  private static void area(XSSFSheet sheet, int columns) {
+    XSSFWorkbook workbook = sheet.getWorkbook();
+    workbook.setPrintArea(
+        workbook.getSheetIndex(sheet), "$A:$" + CellReference.convertNumToColString(columns - 1));
+  }
+
+  private static int letters(XSSFSheet sheet, int columns) {
+    int letters = 0;
+    for (int i = 0; i < columns; i++) {
+      letters += sheet.getColumnWidth(i) / 256;
+    }
+    return letters;
   }
 }

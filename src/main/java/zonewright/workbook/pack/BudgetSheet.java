@@ -94,9 +94,10 @@ final class BudgetSheet implements PackSheet {
     UnitSystem system = book.design().book().system();
     Page page = book.page(title(), true, 11, 36, 14, 17, 15, 17, 17, 11);
     page.title(
-        "Water budget",
-        "The baseline at 100 percent: the peak month's run times. Budgets are design aids; the local authority's form and rule"
-            + " decide.");
+            "Water budget",
+            "The baseline at 100 percent: the peak month's run times. Budgets are design aids; the local authority's form and rule"
+                + " decide.")
+        .restingOnClimate();
     String[] headings = new String[ZONE.size() + 2];
     headings[0] = "Zone";
     headings[1] = "Where";
@@ -157,7 +158,7 @@ final class BudgetSheet implements PackSheet {
   }
 
   private static void chart(Page page, int first, int last) {
-    page.next();
+    page.next().breakHere();
     int top = page.row();
     int rows = Math.max(12, (last - first + 1) * 4 / 3 + 5);
     Charts.lyingBars(

@@ -33,10 +33,11 @@ final class ControllerFactsSheet implements PackSheet {
 
   @Override
   public void write(PackBook book) {
-    Page page = book.page(title(), true, 12, 26, 14, 14, 14, 22, 14, 14, 12);
+    Page page = book.page(title(), true, 12, 34, 14, 14, 14, 22, 14, 14, 12);
     page.title(
-        "For a weather-based controller",
-        "Key in either these facts or the minutes of the program cards, never both.");
+            "For a weather-based controller",
+            "Key in either these facts or the minutes of the program cards, never both.")
+        .restingOnClimate();
     table(book, page, "Plants and soil", ControllerFacts.plantsAndSoil());
     table(book, page.next(), "Water", ControllerFacts.water());
   }

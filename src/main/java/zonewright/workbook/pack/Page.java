@@ -5,6 +5,8 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import zonewright.climate.Climate;
+import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.CellText;
@@ -19,9 +21,9 @@ import zonewright.workbook.kit.Styles;
  */
 public final class Page {
   /** How many letters of small type go into the width of one letter of the usual size. */
-  private static final double SMALL_LETTERS = 1.28;
+  private static final double SMALL_LETTERS = 1.36;
 
-  private static final double USUAL_LETTERS = 1.02;
+  private static final double USUAL_LETTERS = 1.1;
   private static final float USUAL_LINE = 13.2f;
   private static final float SMALL_LINE = 11.2f;
 
@@ -40,7 +42,7 @@ public final class Page {
       sheet.setColumnWidth(i, widths[i] * 256);
     }
     sheet.setDisplayGridlines(false);
-    Paper.set(sheet, book.project(), system(), wide, 1);
+    Paper.set(sheet, book.project(), system(), wide, 1, widths.length);
     Protection.on(sheet);
   }
 
@@ -78,6 +80,23 @@ public final class Page {
       across(below, Look.SMALL);
     }
     return next();
+  }
+
+  /**
+   * Says below the title, live, where the reference evapotranspiration comes from on which the
+   * figures of the page rest.
+   */
+  public Page restingOnClimate() {
+    row--;
+    String now = book.live().result(Climate.ORIGIN, 0).words();
+    String before = "Origin of the reference ET all this rests on: ";
+    formula(
+        0,
+        SpreadsheetText.quoted(before) + "&" + book.live().all(Climate.ORIGIN),
+        before + now,
+        Look.SMALL);
+    sheet.addMergedRegion(new CellRangeAddress(row, row, 0, widths.length - 1));
+    return next().next();
   }
 
   /** Writes the title of a part over the whole width and goes on. */

@@ -62,8 +62,9 @@ final class RetrofitSheet implements PackSheet {
     Page page = pack.page(title(), true, 8, 22, 34, 34, 10, 11, 12, 14, 15);
     Book book = pack.design().book();
     page.title(
-        "As found and as proposed: " + pack.project(),
-        "Two lines a zone: as found, and as proposed. Bold: what changes.");
+            "As found and as proposed: " + pack.project(),
+            "Two lines a zone: as found, and as proposed. Bold: what changes.")
+        .restingOnClimate();
     List<String> headings = new ArrayList<>(List.of("Zone", "Where"));
     COMPARED.forEach(column -> headings.add(column.heading(book.system())));
     headings.add("");

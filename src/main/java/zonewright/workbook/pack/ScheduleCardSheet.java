@@ -76,7 +76,8 @@ final class ScheduleCardSheet implements PackSheet {
   }
 
   private static void write(Page page, PackBook book, ScheduleCard card) {
-    page.title(card.title(), "Schedule card of " + book.project() + ", for the peak month.");
+    page.title(card.title(), "Schedule card of " + book.project() + ", for the peak month.")
+        .restingOnClimate();
     page.words(0, "Days", Look.NAME).across(1, card.nights(), Look.PLAIN);
     page.words(0, "Percent", Look.NAME)
         .across(

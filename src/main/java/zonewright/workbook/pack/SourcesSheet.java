@@ -12,6 +12,9 @@ import zonewright.workbook.kit.Look;
 
 /** Where equations and figures come from, and what each source is worth. */
 final class SourcesSheet implements PackSheet {
+  /** So many names stand beside a source; the sheet Guide names the source of every column. */
+  private static final int MOST_NAMES = 12;
+
   @Override
   public String word() {
     return "sources";
@@ -34,19 +37,26 @@ final class SourcesSheet implements PackSheet {
 
   @Override
   public void write(PackBook book) {
-    Page page = book.page(title(), true, 62, 68);
+    Page page = book.page(title(), true, 78, 62);
     page.title(
         "Sources",
         "“Verified” was read in the source itself, “secondary” in a work that quotes it; “from memory” and “common practice” have"
             + " to be checked before anything rests on them.");
     page.band("Equations and defaults");
-    page.headings("Source", "What rests on it");
-    equations().forEach((source, columns) -> line(page, source, String.join(", ", columns)));
+    page.headings("Source", "What rests on it, and what it is worth").repeated();
+    equations().forEach((source, columns) -> line(page, source, some(columns)));
     page.next().band("Tables of the trade");
-    page.headings("Source", "Rows, and what they are worth");
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       rows(table).forEach((source, rows) -> line(page, table.name() + ": " + source, rows));
     }
+  }
+
+  /** The first of many, and how many more. */
+  private static String some(List<String> names) {
+    return names.size() <= MOST_NAMES
+        ? String.join(", ", names)
+        : String.join(", ", names.subList(0, MOST_NAMES - 1))
+            + " and %s more".formatted(names.size() - MOST_NAMES + 1);
   }
 
   private static void line(Page page, String source, String what) {
@@ -79,7 +89,7 @@ final class SourcesSheet implements PackSheet {
     sources.forEach(
         (source, worth) -> {
           List<String> parts = new ArrayList<>();
-          worth.forEach((status, keys) -> parts.add(String.join(", ", keys) + ": " + status));
+          worth.forEach((status, keys) -> parts.add(some(keys) + ": " + status));
           lines.put(source, String.join("\n", parts));
         });
     return lines;

@@ -57,9 +57,10 @@ final class TimetableSheet implements PackSheet {
     Optional<NightsPlan> plan = book.design().nights().plan();
     Page page = book.page(title(), false, 12, 10, 12, 34, 15, 10, 10, 15);
     page.title(
-        "Timetable of the nights",
-        "Worked out by Zonewright from the peak month's run times; these are values, not formulas. "
-            + "Night names are those of the evening on which a night opens.");
+            "Timetable of the nights",
+            "Worked out by Zonewright from the peak month's run times; these are values, not formulas. "
+                + "Night names are those of the evening on which a night opens.")
+        .restingOnClimate();
     if (plan.isEmpty()) {
       page.across("There is no timetable yet.", Look.PLAIN);
       return;
@@ -94,6 +95,8 @@ final class TimetableSheet implements PackSheet {
       page.sheet().addMergedRegion(new CellRangeAddress(page.row(), page.row(), 0, 3));
       page.words(0, item.what(), Look.TABLE)
           .number(4, item.value(), format, Look.TABLE)
+          .words(5, "", Look.TABLE)
+          .words(6, "", Look.TABLE)
           .formula(7, item.formula(), item.value(), format, Look.TABLE)
           .next();
     }

@@ -24,6 +24,9 @@ import zonewright.workbook.kit.Look;
 final class WorkingSheet implements PackSheet {
   private static final int LONGEST_NAME = 20;
 
+  /** The sheet Guide has the longer ones whole; here the steps are to be followed. */
+  private static final int LONGEST_FORMULA = 600;
+
   private static final List<Column> RESULTS =
       List.of(
           Demand.RUN_TIME,
@@ -122,12 +125,15 @@ final class WorkingSheet implements PackSheet {
         .words(2, CellText.shortened(step.shown(), 400), Look.TOTAL)
         .words(3, step.origin(), Look.SMALL)
         .next();
-    page.across(1, "= " + CellText.shortened(step.symbols(), 2000), Look.PLAIN);
+    page.across(1, "= " + CellText.shortened(step.symbols(), LONGEST_FORMULA), Look.PLAIN);
     if (!step.numbers().equals(step.symbols()) && !step.numbers().equals(step.shown())) {
-      page.across(1, "= " + CellText.shortened(step.numbers(), 2000), Look.PLAIN);
+      page.across(1, "= " + CellText.shortened(step.numbers(), LONGEST_FORMULA), Look.PLAIN);
     }
     for (String note : step.notes()) {
       page.across(1, note, Look.SMALL);
+    }
+    for (Working.Input rest : step.rests()) {
+      page.across(1, "Rests on " + rest.told(), Look.SMALL);
     }
     if (!step.column().source().isEmpty()) {
       page.across(1, "Source: " + step.column().source(), Look.SMALL);

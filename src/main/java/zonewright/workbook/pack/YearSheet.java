@@ -54,7 +54,7 @@ final class YearSheet implements PackSheet {
     UnitSystem system = book.design().book().system();
     Page page = book.page(title(), true, 14, 15, 13, 15, 15, 16, 16, 18);
     page.onOnePage();
-    page.title("The year, month by month", book.project());
+    page.title("The year, month by month", book.project()).restingOnClimate();
     String[] headings = new String[COLUMNS.size() + 1];
     headings[0] = "Month";
     for (int i = 0; i < COLUMNS.size(); i++) {

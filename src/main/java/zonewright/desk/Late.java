@@ -1,0 +1,27 @@
+package zonewright.desk;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** A part of the window that is made when it is first wanted, so that the start need not wait. */
+final class Late<T> {
+  private final Supplier<T> making;
+  private Optional<T> made = Optional.empty();
+
+  Late(Supplier<T> making) {
+    this.making = making;
+  }
+
+  /** Returns the part, made now where it was not wanted before. */
+  T get() {
+    T part = made.orElseGet(making);
+    made = Optional.of(part);
+    return part;
+  }
+
+  /** Does something to the part where it was made already. */
+  void ifMade(Consumer<T> does) {
+    made.ifPresent(does);
+  }
+}

@@ -1,0 +1,154 @@
+package zonewright.workbook;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
+import org.apache.poi.ss.usermodel.FontFormatting;
+import org.apache.poi.ss.usermodel.PatternFormatting;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
+import zonewright.design.IrrigationSheets;
+import zonewright.formula.Expressed;
+import zonewright.formula.SpreadsheetText;
+import zonewright.sheet.Blueprint;
+import zonewright.sheet.Column;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.MarkNames;
+import zonewright.workbook.kit.Styles;
+
+/**
+ * Marks a cell where one of the rules finds something to check, live, for whoever changes the
+ * workbook elsewhere. A rule whose condition looks beyond its own row and the cells known by a name
+ * has no mark; its findings stand on the cover as they were.
+ */
+final class RuleMarks {
+  private static final String FILL = "F8CBB9";
+  private static final String INK = "6E2412";
+
+  private final Blueprint blueprint;
+  private final UnitSystem system;
+
+  RuleMarks(Blueprint blueprint, UnitSystem system) {
+    this.blueprint = blueprint;
+    this.system = system;
+  }
+
+  /** Returns the rules that have a mark in a table. */
+  Stream<Rule> marked(TableDefinition table) {
+    return ofTable(table).filter(rule -> condition(rule, table, column -> "A1").isPresent());
+  }
+
+  private static Stream<Rule> ofTable(TableDefinition table) {
+    return IrrigationSheets.rules().stream()
+        .filter(rule -> rule.severity() != Severity.NOTE)
+        .filter(rule -> rule.table().equals(table.id()))
+        .filter(rule -> rule.cell().table().equals(table.id()));
+  }
+
+  /**
+   * Marks the cells of a table with many rows; marks of an earlier writing go.
+   *
+   * @param places where the columns stand
+   */
+  void rows(
+      XSSFSheet sheet,
+      TableDefinition table,
+      Map<Column, Integer> places,
+      int firstRow,
+      int lastRow) {
+    clear(sheet, table);
+    ofTable(table)
+        .forEach(
+            rule -> {
+              Integer position = places.get(blueprint.column(rule.cell()));
+              if (position != null) {
+                condition(rule, table, column -> cell(firstRow, places.get(column)))
+                    .ifPresent(
+                        when ->
+                            mark(
+                                sheet,
+                                when,
+                                new CellRangeAddress(firstRow, lastRow, position, position)));
+              }
+            });
+  }
+
+  /**
+   * Marks the cells of a one-row table; marks of an earlier writing go.
+   *
+   * @param lines in which row of the sheet each column has its line
+   * @param position where the values stand
+   */
+  void single(XSSFSheet sheet, TableDefinition table, Map<Column, Integer> lines, int position) {
+    clear(sheet, table);
+    ofTable(table)
+        .forEach(
+            rule -> {
+              Integer row = lines.get(blueprint.column(rule.cell()));
+              if (row != null) {
+                condition(rule, table, column -> "")
+                    .ifPresent(
+                        when ->
+                            mark(sheet, when, new CellRangeAddress(row, row, position, position)));
+              }
+            });
+  }
+
+  private static String cell(int row, Integer position) {
+    return position == null ? null : new CellReference(row, position, false, true).formatAsString();
+  }
+
+  private Optional<String> condition(Rule rule, TableDefinition table, MarkNames.Cells cells) {
+    MarkNames names = new MarkNames(blueprint, table, cells);
+    String test = SpreadsheetText.of(Expressed.in(rule.when(), system), names);
+    return names.plain()
+        ? Optional.of("IFERROR(AND(%s,%s),FALSE)".formatted(name(rule), test))
+        : Optional.empty();
+  }
+
+  /** True in a formula, and tells whose mark it is. */
+  private static String name(Rule rule) {
+    return "LEN(" + SpreadsheetText.quoted(rule.id()) + ")>0";
+  }
+
+  private static void mark(XSSFSheet sheet, String when, CellRangeAddress cells) {
+    XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+    ConditionalFormattingRule rule = formats.createConditionalFormattingRule(when);
+    FontFormatting font = rule.createFontFormatting();
+    font.setFontStyle(false, true);
+    font.setFontColor(Styles.colour(INK));
+    PatternFormatting fill = rule.createPatternFormatting();
+    fill.setFillBackgroundColor(Styles.colour(FILL));
+    fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
+    formats.addConditionalFormatting(
+        new CellRangeAddress[] {cells}, new ConditionalFormattingRule[] {rule});
+  }
+
+  private static void clear(XSSFSheet sheet, TableDefinition table) {
+    List<String> names = ofTable(table).map(RuleMarks::name).toList();
+    CTWorksheet content = sheet.getCTWorksheet();
+    for (int i = content.sizeOfConditionalFormattingArray() - 1; i >= 0; i--) {
+      CTConditionalFormatting format = content.getConditionalFormattingArray(i);
+      for (int j = format.sizeOfCfRuleArray() - 1; j >= 0; j--) {
+        boolean ours =
+            Stream.of(format.getCfRuleArray(j).getFormulaArray())
+                .anyMatch(formula -> names.stream().anyMatch(formula::contains));
+        if (ours) {
+          format.removeCfRule(j);
+        }
+      }
+      if (format.sizeOfCfRuleArray() == 0) {
+        content.removeConditionalFormatting(i);
+      }
+    }
+  }
+}
