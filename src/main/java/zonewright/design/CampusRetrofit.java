@@ -24,6 +24,7 @@ import zonewright.estimate.Extras;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.PriceBook;
 import zonewright.pipes.Laterals;
+import zonewright.pipes.Mains;
 import zonewright.pipes.Wiring;
 import zonewright.savings.Rates;
 import zonewright.savings.Rebates;
@@ -147,6 +148,8 @@ final class CampusRetrofit {
     parts.add(edits.typed(Wiring.RUN.reference(), last, "320 ft"));
     parts.add(edits.typed(Laterals.LENGTH.reference(), last, "95 ft"));
     parts.add(edits.typed(Laterals.SIZE.reference(), last, "1 in"));
+    parts.add(edits.typed(Mains.LENGTH.reference(), last, "60 ft"));
+    parts.add(edits.typed(Mains.SIZE.reference(), last, "1-1/2 in"));
   }
 
   private void priceBook() {

@@ -30,15 +30,29 @@ public final class PipeTakeoff {
 
   private static final WordList SIZES = new WordList.Published(PipeTables.EVERY_PIPE);
 
+  public static final Column MAIN_RUN =
+      Column.calculated(
+              TAKEOFF,
+              "main-run",
+              "Main as drawn",
+              QuantityKind.LENGTH,
+              Formula.when(new Condition.Given(Mains.LENGTH.reference()))
+                  .then(Mains.LENGTH.cell())
+                  .otherwise(Formula.zero(QuantityKind.LENGTH)))
+          .band(MAIN_LINE)
+          .means(
+              "Length of the main of the sheet Pipes from the connection to the valve; nothing where none is typed.")
+          .source("The sheet Pipes.");
+
   /** Zones whose main ends before this one's. */
   private static final Matching NEARER =
-      Matching.rowsWith(Mains.LENGTH.reference(), Comparator.BELOW, Mains.LENGTH.cell());
+      Matching.rowsWith(MAIN_RUN.reference(), Comparator.BELOW, MAIN_RUN.cell());
 
   private static final Matching NO_FARTHER =
-      Matching.rowsWith(Mains.LENGTH.reference(), Comparator.AT_MOST, Mains.LENGTH.cell());
+      Matching.rowsWith(MAIN_RUN.reference(), Comparator.AT_MOST, MAIN_RUN.cell());
 
   private static final Matching NO_NEARER =
-      Matching.rowsWith(Mains.LENGTH.reference(), Comparator.AT_LEAST, Mains.LENGTH.cell());
+      Matching.rowsWith(MAIN_RUN.reference(), Comparator.AT_LEAST, MAIN_RUN.cell());
 
   public static final Column LENGTH =
       length(
@@ -82,7 +96,7 @@ public final class PipeTakeoff {
           MAIN_LINE,
           Formula.when(NEARER.count().atMost(number(0)))
               .then(Mains.LENGTH.cell())
-              .otherwise(Mains.LENGTH.cell().minus(NEARER.largest(Mains.LENGTH.reference())))
+              .otherwise(Mains.LENGTH.cell().minus(NEARER.largest(MAIN_RUN.reference())))
               .over(alike()),
           "The reach of the main that this zone adds: its main on the sheet Pipes, less the longest that ends before it, shared by"
               + " zones that end alike. So all zones add up to one line to the farthest valve; type over it where the main branches.");
@@ -198,6 +212,7 @@ public final class PipeTakeoff {
         LENGTH_NEW,
         FITTINGS,
         FITTINGS_NEW,
+        MAIN_RUN,
         MAIN,
         MAIN_PIPE,
         MAIN_NEW,
