@@ -24,7 +24,8 @@ import zonewright.workbook.pack.PackSheets;
       "",
       "The workbook holds the design's own sheets with live formulas and, beside them, the sheets to"
           + " hand over: all of them, those named with --sheets, or with --client all but those for"
-          + " your own office. A client's copy is made afresh, so it holds no sheets of your own.",
+          + " your own office. A client's copy is made afresh, so it holds no sheets of your own. The price"
+          + " book, labour, overhead and profit stay out of it: what follows from them stands as values.",
       ""
     },
     footer = {
@@ -93,7 +94,7 @@ final class PackCommand extends Task {
                 err.println(sentence);
               });
     }
-    PackOrder order = new PackOrder(wanted, zone);
+    PackOrder order = new PackOrder(wanted, client, zone);
     if (order.zoneIn(design).isEmpty()) {
       throw new Complaint(
           ExitCode.USAGE, "There is no zone “%s” in the design.".formatted(zone.orElse("")));

@@ -18,7 +18,6 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.trade.Sheets;
 import zonewright.workbook.KeptFile;
 import zonewright.workbook.pack.PackOrder;
-import zonewright.workbook.pack.PackSheet;
 import zonewright.workbook.pack.PackSheets;
 
 /**
@@ -54,19 +53,19 @@ final class HandOver {
 
   /** Writes the whole pack. */
   void whole() {
-    write("pack", PackSheets.all(), open.kept());
+    write("pack", PackOrder.of(PackSheets.all()), open.kept());
   }
 
   /** Writes the pack without the sheets for the designer's own office. */
   void forClient() {
-    write("client", PackSheets.forClient(), Optional.empty());
+    write("client", PackOrder.forClient(), Optional.empty());
   }
 
   /** Asks which sheets, and writes those. */
   void chosen() {
     questions
         .sheetsToHandOver(PackSheets.all())
-        .ifPresent(sheets -> write("sheets", PackSheets.chosen(sheets), open.kept()));
+        .ifPresent(sheets -> write("sheets", PackOrder.of(PackSheets.chosen(sheets)), open.kept()));
   }
 
   /** Writes the pages to print: program cards, facts for the controller, the list of the day. */
@@ -119,7 +118,7 @@ final class HandOver {
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
 
-  private void write(String word, List<PackSheet> sheets, Optional<KeptFile> kept) {
+  private void write(String word, PackOrder order, Optional<KeptFile> kept) {
     Optional<Path> target = questions.fileToSave(suggestion(word, ".xlsx"));
     if (target.isEmpty()) {
       return;
@@ -142,13 +141,14 @@ final class HandOver {
           known.ifPresent(design.nights()::learn);
           design.nights().plan();
           List<String> left =
-              new ArrayList<>(
-                  shelf.handOver(design, file, new PackOrder(sheets, derived), kept).notes());
-          sheets.forEach(
-              sheet ->
-                  sheet
-                      .lacks(design)
-                      .ifPresent(why -> left.add("Without " + sheet.title() + ": " + why)));
+              new ArrayList<>(shelf.handOver(design, file, order.deriving(derived), kept).notes());
+          order
+              .sheets()
+              .forEach(
+                  sheet ->
+                      sheet
+                          .lacks(design)
+                          .ifPresent(why -> left.add("Without " + sheet.title() + ": " + why)));
           return left;
         },
         left -> messages.tell("“" + name + "” was written.", left),

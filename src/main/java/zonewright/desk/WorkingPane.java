@@ -117,8 +117,8 @@ final class WorkingPane extends JPanel {
       label("Decided by");
       found.notes().forEach(note -> page.stack(new Prose(note), 3));
     }
-    inputs(book, "Made from", found.inputs());
-    inputs(book, "Rests on", found.rests());
+    inputs(book, found.inputs());
+    rests(found.rests());
     part("Source", found.column().source());
     copy.setEnabled(true);
     page.getAccessibleContext().setAccessibleName("Working of " + found.cell().inWords());
@@ -179,11 +179,23 @@ final class WorkingPane extends JPanel {
     }
   }
 
-  private void inputs(Book book, String title, List<Working.Input> inputs) {
+  /** Where the values come from on which it rests: sentences, which want the whole width. */
+  private void rests(List<Working.Input> rests) {
+    if (!rests.isEmpty()) {
+      label("Rests on");
+    }
+    for (Working.Input rest : rests) {
+      Place place = new Place(rest.column().reference(), rest.row());
+      page.stack(new InputLink(rest.column().name(), "", () -> follow.accept(place)), 2);
+      page.stack(new Prose(Sentences.capital(rest.shown())).coloured("Zonewright.muted"), 0);
+    }
+  }
+
+  private void inputs(Book book, List<Working.Input> inputs) {
     if (inputs.isEmpty()) {
       return;
     }
-    label(title);
+    label("Made from");
     int gap = 2;
     for (Working.Input input : inputs) {
       Place place = new Place(input.column().reference(), Math.max(0, input.row()));

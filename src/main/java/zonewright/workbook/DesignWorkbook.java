@@ -78,7 +78,12 @@ final class DesignWorkbook {
     ColumnFormulas formulas = new ColumnFormulas(design.book().blueprint(), design.book().system());
     DesignWorkbook made =
         new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, order);
-    made.add(new Validations(design.book().system(), made.lists()), Set.of());
+    made.add(
+        new Validations(design.book().system(), made.lists()),
+        order.withoutOffice() ? ClientCopy.WITHHELD : Set.of());
+    if (order.withoutOffice()) {
+      ClientCopy.settle(workbook, design.book().blueprint());
+    }
     workbook.setActiveSheet(0);
     return workbook;
   }
@@ -108,9 +113,9 @@ final class DesignWorkbook {
   }
 
   /**
-   * Adds all sheets but those of the design's tables that are there already.
+   * Adds all sheets but those of some of the design's tables.
    *
-   * @param there identifiers of tables that stand in the workbook
+   * @param there identifiers of tables that stand in the workbook already, or are not to
    */
   void add(Validations validations, Set<String> there) {
     // Every text is made by one writer and tested as such; parsing each cell again takes long.

@@ -31,8 +31,12 @@ class PackTest {
   @TempDir Path folder;
 
   private Path written(Design design, List<PackSheet> sheets) throws DesignFileException {
+    return written(design, PackOrder.of(sheets));
+  }
+
+  private Path written(Design design, PackOrder order) throws DesignFileException {
     Path file = folder.resolve("pack.xlsx");
-    DesignFile.write(design, file, PackOrder.of(sheets), Optional.empty());
+    DesignFile.write(design, file, order, Optional.empty());
     return file;
   }
 
@@ -76,7 +80,7 @@ class PackTest {
   @Test
   void aClientGetsNoSheetOfTheOffice() throws DesignFileException, IOException {
     Design design = Designs.demo(UnitSystem.US);
-    List<String> titles = titles(written(design, PackSheets.forClient()));
+    List<String> titles = titles(written(design, PackOrder.forClient()));
     for (PackSheet sheet : PackSheets.all()) {
       boolean there = titles.stream().anyMatch(title -> title.startsWith(sheet.title()));
       boolean wanted = sheet.audience() == Audience.CLIENT && sheet.lacks(design).isEmpty();
@@ -86,7 +90,7 @@ class PackTest {
 
   @Test
   void noFormulaOfAClientsCopyAsksForASheetThatIsNotInIt() throws DesignFileException, IOException {
-    Path file = written(Designs.demo(UnitSystem.US), PackSheets.forClient());
+    Path file = written(Designs.demo(UnitSystem.US), PackOrder.forClient());
     List<String> titles = titles(file);
     List<String> left = new ArrayList<>();
     for (PackSheet sheet : PackSheets.all()) {

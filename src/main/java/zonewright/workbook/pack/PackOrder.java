@@ -13,16 +13,28 @@ import zonewright.trade.Sheets;
  * What is handed over.
  *
  * @param sheets which sheets, in the order of the pack
+ * @param withoutOffice whether the price book, labour, overhead and profit stay behind, and what
+ *     follows from them stands as values
  * @param zone the name of the zone whose derivation is shown; the first zone where none is named
  */
-public record PackOrder(List<PackSheet> sheets, Optional<String> zone) {
+public record PackOrder(List<PackSheet> sheets, boolean withoutOffice, Optional<String> zone) {
   public PackOrder {
     sheets = List.copyOf(sheets);
   }
 
   /** Returns an order of sheets, with the derivation of the first zone. */
   public static PackOrder of(List<PackSheet> sheets) {
-    return new PackOrder(sheets, Optional.empty());
+    return new PackOrder(sheets, false, Optional.empty());
+  }
+
+  /** Returns the order of a client's copy, with the derivation of the first zone. */
+  public static PackOrder forClient() {
+    return new PackOrder(PackSheets.forClient(), true, Optional.empty());
+  }
+
+  /** Returns the same order, with the derivation of a zone if one is named. */
+  public PackOrder deriving(Optional<String> name) {
+    return new PackOrder(sheets, withoutOffice, name);
   }
 
   /** Returns the order that made sheets of these titles, and the sheets that always stand. */
@@ -30,8 +42,8 @@ public record PackOrder(List<PackSheet> sheets, Optional<String> zone) {
     Book book = design.book();
     for (int zone = 0; zone < book.rows(Sheets.ZONES); zone++) {
       if (titles.contains(WorkingSheet.titleFor(book, zone))) {
-        return new PackOrder(
-            PackSheets.chosen(PackSheets.ofTitles(titles)), Optional.of(name(book, zone)));
+        return of(PackSheets.chosen(PackSheets.ofTitles(titles)))
+            .deriving(Optional.of(name(book, zone)));
       }
     }
     return of(PackSheets.chosen(PackSheets.ofTitles(titles)));
