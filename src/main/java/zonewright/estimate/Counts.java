@@ -102,16 +102,25 @@ public final class Counts {
               "any-new",
               "Something new",
               QuantityKind.COUNT,
-              Formula.when(lengths())
+              Formula.when(
+                      lengths().and(Counted.is(WHAT.reference(), Counted.COMMON_WIRE).negated()))
                   .then(oneWhere(LENGTH_NEW.cell().above(Formula.zero(QuantityKind.LENGTH))))
                   .otherwise(
                       Formula.when(
                               Counted.is(
-                                  WHAT.reference(), Counted.AREA, Counted.STATIONS, Counted.JOB))
+                                  WHAT.reference(),
+                                  Counted.AREA,
+                                  Counted.STATIONS,
+                                  Counted.JOB,
+                                  Counted.LATERAL_FITTINGS,
+                                  Counted.MAIN_FITTINGS,
+                                  Counted.COMMON_WIRE))
                           .then(number(0))
                           .otherwise(oneWhere(NUMBER_NEW.cell().above(number(0))))))
           .band(COUNTED)
-          .means("1 where something new is needed of it, else 0.")
+          .means(
+              "1 where something new is needed of it that some item should buy, else 0; fittings and common wire may be counted by pipe and"
+                  + " wire instead.")
           .source("By definition.");
 
   public static final Column ITEMS =
@@ -126,6 +135,24 @@ public final class Counts {
                   .count())
           .band(COUNTED)
           .means("How many items of the price book are counted by it.")
+          .source("By counting.");
+
+  public static final Column ITEMS_OF_ALL_SIZES =
+      Column.calculated(
+              COUNTS,
+              "items-all-sizes",
+              "Items of all sizes",
+              QuantityKind.COUNT,
+              Matching.rows(
+                      new Reference(PARTS, "counted-by", "Counted by", QuantityKind.CHOICE),
+                      WHAT.reference())
+                  .with(
+                      new Reference(PARTS, "of-a-size", "Of a size", QuantityKind.COUNT),
+                      Comparator.AT_MOST,
+                      number(0))
+                  .count())
+          .band(COUNTED)
+          .means("How many items are counted by it whatever the size of pipe.")
           .source("By counting.");
 
   /** Columns of the sheet, in their order. */
@@ -144,7 +171,8 @@ public final class Counts {
         AREA_NEEDED,
         AREA_FOUND,
         ANY_NEW,
-        ITEMS);
+        ITEMS,
+        ITEMS_OF_ALL_SIZES);
   }
 
   private Counts() {}

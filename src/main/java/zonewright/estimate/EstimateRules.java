@@ -7,11 +7,17 @@ import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.TAKEOFF;
 
 import java.util.List;
+import java.util.Locale;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
+import zonewright.pipes.Laterals;
+import zonewright.pipes.Mains;
+import zonewright.pipes.Wiring;
 import zonewright.retrofit.Difference;
+import zonewright.retrofit.PipeTakeoff;
 import zonewright.retrofit.Takeoff;
+import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.units.QuantityKind;
@@ -105,6 +111,26 @@ public final class EstimateRules {
           "add an item of that kind to the sheet Parts",
           List.of(Takeoff.KIND.reference()));
 
+  /** Pipe or wire is priced, and nobody knows how much of it. */
+  public static final Rule LATERAL_UNKNOWN =
+      unknown("lateral-not-measured", Counted.LATERAL, Laterals.LENGTH, PipeTakeoff.LENGTH);
+
+  public static final Rule MAIN_UNKNOWN =
+      unknown("main-not-measured", Counted.MAIN, Mains.LENGTH, PipeTakeoff.MAIN);
+
+  public static final Rule WIRE_UNKNOWN =
+      unknown("wire-not-measured", Counted.WIRE, Wiring.RUN, PipeTakeoff.STATION_WIRE);
+
+  /** Lateral of a size that no item counts. */
+  public static final Rule LATERAL_WITHOUT_ITEM =
+      sizeWithoutItem(
+          "lateral-without-item", Counted.LATERAL, PipeTakeoff.LENGTH_NEW, PipeTakeoff.PIPE);
+
+  /** Main of a size that no item counts. */
+  public static final Rule MAIN_WITHOUT_ITEM =
+      sizeWithoutItem(
+          "main-without-item", Counted.MAIN, PipeTakeoff.MAIN_NEW, PipeTakeoff.MAIN_PIPE);
+
   /** A price without anything for the office and the risk. */
   public static final Rule NOTHING_ADDED =
       new Rule(
@@ -127,6 +153,47 @@ public final class EstimateRules {
 
   private EstimateRules() {}
 
+  private static Formula inCounts(Column column, String word) {
+    return new Formula.Pick(column.reference(), number(Counted.row(word)));
+  }
+
+  private static Rule unknown(String id, String word, Column drawn, Column needed) {
+    String name = needed.name().toLowerCase(Locale.ROOT);
+    return new Rule(
+        id,
+        Severity.MISSING,
+        TAKEOFF,
+        inCounts(Counts.ITEMS, word)
+            .above(number(0))
+            .and(Difference.ZONES_FOUND.cell().atMost(number(0)))
+            .and(Difference.VALVES_NEW.cell().above(number(0)))
+            .and(new Condition.Given(drawn.reference()).negated())
+            .and(new Condition.Given(needed.reference()).negated())
+            .and(new Condition.Given(PipeTakeoff.newOf(needed).reference()).negated()),
+        needed.reference(),
+        "its " + name + " is not known, and items of the price book are counted by it",
+        "type the "
+            + drawn.name().toLowerCase(Locale.ROOT)
+            + " on the sheet Pipes, or the length here",
+        List.of());
+  }
+
+  private static Rule sizeWithoutItem(String id, String word, Column fresh, Column pipe) {
+    return new Rule(
+        id,
+        Severity.CHECK,
+        TAKEOFF,
+        inCounts(Counts.ITEMS, word)
+            .above(number(0))
+            .and(inCounts(Counts.ITEMS_OF_ALL_SIZES, word).atMost(number(0)))
+            .and(fresh.cell().above(Formula.zero(QuantityKind.LENGTH)))
+            .and(Matching.rows(Parts.PIPE.reference(), pipe.reference()).count().atMost(number(0))),
+        pipe.reference(),
+        "is to get {0} of {1}, and no item of the price book counts that size",
+        "add an item for it to the sheet Parts",
+        List.of(fresh.reference(), pipe.reference()));
+  }
+
   /** Returns the rules in the order in which they should be read. */
   public static List<Rule> all() {
     return List.of(
@@ -135,6 +202,11 @@ public final class EstimateRules {
         WITHOUT_KIND,
         WITHOUT_ITEM,
         EMITTER_WITHOUT_ITEM,
+        LATERAL_UNKNOWN,
+        MAIN_UNKNOWN,
+        WIRE_UNKNOWN,
+        LATERAL_WITHOUT_ITEM,
+        MAIN_WITHOUT_ITEM,
         NOTHING_ADDED);
   }
 }

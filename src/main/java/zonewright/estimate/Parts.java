@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.pipes.PipeTables;
 import zonewright.sheet.Bounds;
@@ -91,6 +92,19 @@ public final class Parts {
           .means(
               "Count only pipe, or fittings, of this kind and size; left blank, of all sizes. For items counted by lateral, main or"
                   + " their fittings.");
+
+  public static final Column OF_A_SIZE =
+      Column.calculated(
+              PARTS,
+              "of-a-size",
+              "Of a size",
+              QuantityKind.COUNT,
+              Formula.when(new Condition.Given(PIPE.reference()))
+                  .then(number(1))
+                  .otherwise(number(0)))
+          .band(QUANTITY)
+          .means("1 where the item counts one kind and size of pipe only, else 0.")
+          .source("By definition.");
 
   public static final Column AMOUNT =
       Column.defaulted(PARTS, "amount", "Amount each", QuantityKind.FACTOR, number(1))
@@ -228,6 +242,7 @@ public final class Parts {
             COUNTED_IN,
             EMITTER,
             PIPE,
+            OF_A_SIZE,
             AMOUNT,
             WASTE,
             PACK,

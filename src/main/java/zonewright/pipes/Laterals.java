@@ -74,6 +74,17 @@ public final class Laterals {
           .means("Flow at the beginning of the longest lateral.")
           .source("By definition.");
 
+  public static final Column PIECES =
+      Column.calculated(
+              PIPES,
+              "lateral-pieces",
+              "Fittings on the laterals",
+              QuantityKind.COUNT,
+              COUNT.cell().times(OUTLETS.cell().plus(number(1))).minus(number(1)))
+          .band(LATERAL)
+          .means("A tee or an elbow for each outlet of each lateral, and a tee wherever they part.")
+          .source("Common practice, no source.");
+
   public static final Column FITTINGS =
       RUN.fittings(
           RUN.fittingsShare(),
@@ -130,6 +141,11 @@ public final class Laterals {
   public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
   public static final Column SMALLEST = RUN.proposed(TOO_SMALL);
   public static final Column LAID_STEP = RUN.laidStep(TOO_SMALL);
+  public static final Column PIPE =
+      RUN.laidPipe(
+          LAID_STEP,
+          "Pipe of the laterals: the kind and size chosen, or the smallest size that will do.");
+
   public static final Column INSIDE = RUN.inside(TOO_SMALL);
   public static final Column COEFFICIENT = RUN.coefficient();
   public static final Column VELOCITY = RUN.velocity(FLOW.cell(), INSIDE);
@@ -156,13 +172,8 @@ public final class Laterals {
 
   private Laterals() {}
 
-  /** Returns the word of the table PipeSizes of this row's kind of pipe at a step of size. */
-  public static Formula pipeAt(Formula step) {
-    return RUN.pipeAt(step);
-  }
-
   static List<Column> columns() {
-    List<Column> columns = new ArrayList<>(List.of(NEEDED, COUNT, OUTLETS, FLOW));
+    List<Column> columns = new ArrayList<>(List.of(NEEDED, COUNT, OUTLETS, PIECES, FLOW));
     columns.addAll(RUN.chosen());
     columns.addAll(
         List.of(
@@ -173,6 +184,7 @@ public final class Laterals {
             TOO_SMALL,
             SMALLEST,
             LAID_STEP,
+            PIPE,
             INSIDE,
             COEFFICIENT,
             VELOCITY,

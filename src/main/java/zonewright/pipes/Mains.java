@@ -97,11 +97,6 @@ public final class Mains {
 
   private Mains() {}
 
-  /** Returns the word of the table PipeSizes of this row's kind of pipe at a step of size. */
-  public static Formula pipeAt(Formula step) {
-    return RUN.pipeAt(step);
-  }
-
   static List<Column> columns() {
     List<Column> columns = new ArrayList<>(RUN.chosen());
     columns.addAll(

@@ -173,14 +173,23 @@ final class PipeRun {
         .source("By definition.");
   }
 
-  /** The word of a kind and size of pipe, given the step of the size. */
-  Formula pipeAt(Formula step) {
-    return Formula.when(step.above(PipeTables.greatestStep(kind.reference())))
-        .then(notMade())
-        .otherwise(
-            Formula.when(step.below(PipeTables.leastStep(kind.reference())))
+  /** The kind and size of pipe, given the step of the size. */
+  Column laidPipe(Column step, String means) {
+    Formula at = step.cell();
+    return Column.calculatedWord(
+            PIPES,
+            id + "-laid-pipe",
+            name + " laid",
+            new WordList.Published(PipeTables.EVERY_PIPE),
+            Formula.when(at.above(PipeTables.greatestStep(kind.reference())))
                 .then(notMade())
-                .otherwise(PipeTables.position(kind.reference(), step)));
+                .otherwise(
+                    Formula.when(at.below(PipeTables.leastStep(kind.reference())))
+                        .then(notMade())
+                        .otherwise(PipeTables.position(kind.reference(), at))))
+        .band(band)
+        .means(means)
+        .source("Table PipeSizes.");
   }
 
   private static Formula notMade() {

@@ -58,6 +58,7 @@ public final class PipeSheets {
                     Valves.MAIN_FLOW),
                 Losses.beforeTheMain(),
                 Mains.columns(),
+                Reaches.columns(),
                 Losses.ofTheValve(),
                 Laterals.columns(),
                 Losses.ofTheLateral(),

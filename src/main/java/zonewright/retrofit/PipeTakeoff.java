@@ -7,13 +7,12 @@ import static zonewright.trade.Sheets.TAKEOFF;
 import static zonewright.trade.Sheets.WIRE;
 
 import java.util.List;
-import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Matching;
 import zonewright.pipes.Laterals;
 import zonewright.pipes.Mains;
 import zonewright.pipes.PipeTables;
+import zonewright.pipes.Reaches;
 import zonewright.pipes.Wiring;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -30,30 +29,6 @@ public final class PipeTakeoff {
 
   private static final WordList SIZES = new WordList.Published(PipeTables.EVERY_PIPE);
 
-  public static final Column MAIN_RUN =
-      Column.calculated(
-              TAKEOFF,
-              "main-run",
-              "Main as drawn",
-              QuantityKind.LENGTH,
-              Formula.when(new Condition.Given(Mains.LENGTH.reference()))
-                  .then(Mains.LENGTH.cell())
-                  .otherwise(Formula.zero(QuantityKind.LENGTH)))
-          .band(MAIN_LINE)
-          .means(
-              "Length of the main of the sheet Pipes from the connection to the valve; nothing where none is typed.")
-          .source("The sheet Pipes.");
-
-  /** Zones whose main ends before this one's. */
-  private static final Matching NEARER =
-      Matching.rowsWith(MAIN_RUN.reference(), Comparator.BELOW, MAIN_RUN.cell());
-
-  private static final Matching NO_FARTHER =
-      Matching.rowsWith(MAIN_RUN.reference(), Comparator.AT_MOST, MAIN_RUN.cell());
-
-  private static final Matching NO_NEARER =
-      Matching.rowsWith(MAIN_RUN.reference(), Comparator.AT_LEAST, MAIN_RUN.cell());
-
   public static final Column LENGTH =
       length(
           "lateral",
@@ -68,7 +43,7 @@ public final class PipeTakeoff {
           "lateral-size",
           "Lateral kind and size",
           LATERAL,
-          Laterals.pipeAt(Laterals.LAID_STEP.cell()),
+          Laterals.PIPE,
           "Pipe of the laterals: the kind and size chosen on the sheet Pipes, or the smallest size that will do.");
 
   public static final Column FITTINGS =
@@ -81,11 +56,7 @@ public final class PipeTakeoff {
               .times(
                   Formula.when(Takeoff.isLine())
                       .then(Laterals.COUNT.cell())
-                      .otherwise(
-                          Laterals.COUNT
-                              .cell()
-                              .times(Laterals.OUTLETS.cell().plus(number(1)))
-                              .minus(number(1)))),
+                      .otherwise(Laterals.PIECES.cell())),
           "A tee or an elbow for each head, and a tee wherever the laterals part; one for each lateral where it feeds drip line.",
           "Common practice, no source; from the outlets of the sheet Pipes.");
 
@@ -94,19 +65,16 @@ public final class PipeTakeoff {
           "main",
           "Main pipe",
           MAIN_LINE,
-          Formula.when(NEARER.count().atMost(number(0)))
-              .then(Mains.LENGTH.cell())
-              .otherwise(Mains.LENGTH.cell().minus(NEARER.largest(MAIN_RUN.reference())))
-              .over(alike()),
-          "The reach of the main that this zone adds: its main on the sheet Pipes, less the longest that ends before it, shared by"
-              + " zones that end alike. So all zones add up to one line to the farthest valve; type over it where the main branches.");
+          Reaches.REACH.cell(),
+          "The reach of the main that this zone adds, so that all zones add up to one line to the farthest valve. Type over it"
+              + " where the main branches.");
 
   public static final Column MAIN_PIPE =
       word(
           "main-size",
           "Main kind and size",
           MAIN_LINE,
-          Mains.pipeAt(NO_NEARER.largest(Mains.LAID_STEP.reference())),
+          Reaches.PIPE,
           "Pipe of this reach of the main: of the zone's kind, and as large as this zone and those beyond it ask for.");
 
   public static final Column MAIN_FITTINGS =
@@ -114,8 +82,8 @@ public final class PipeTakeoff {
           "main-fittings",
           "Main fittings",
           MAIN_LINE,
-          Formula.larger(number(0), elbows())
-              .over(alike())
+          Reaches.ELBOWS
+              .cell()
               .plus(
                   Formula.when(Mains.TEES.cell().above(number(0)))
                       .then(Mains.TEES.cell())
@@ -168,17 +136,6 @@ public final class PipeTakeoff {
 
   private PipeTakeoff() {}
 
-  /** How many zones share the end of the main with this one, itself counted. */
-  private static Formula alike() {
-    return NO_FARTHER.count().minus(NEARER.count());
-  }
-
-  private static Formula elbows() {
-    return Formula.when(NEARER.count().atMost(number(0)))
-        .then(Mains.ELBOWS.cell())
-        .otherwise(Mains.ELBOWS.cell().minus(NEARER.largest(Mains.ELBOWS.reference())));
-  }
-
   private static Column length(String id, String name, String band, Formula formula, String means) {
     return Column.defaulted(TAKEOFF, id, name, QuantityKind.LENGTH, formula)
         .band(band)
@@ -197,11 +154,19 @@ public final class PipeTakeoff {
         .source(source);
   }
 
-  private static Column word(String id, String name, String band, Formula formula, String means) {
-    return Column.calculatedWord(TAKEOFF, id, name, SIZES, formula)
+  private static Column word(String id, String name, String band, Column laid, String means) {
+    return Column.calculatedWord(TAKEOFF, id, name, SIZES, laid.cell())
         .band(band)
         .means(means)
         .source("The sheet Pipes.");
+  }
+
+  /** Returns the column of how much is to be laid of what is needed. */
+  public static Column newOf(Column needed) {
+    return List.of(LENGTH_NEW, FITTINGS_NEW, MAIN_NEW, MAIN_FITTINGS_NEW, WIRE_NEW).stream()
+        .filter(column -> column.reference().column().equals(needed.reference().column() + "-new"))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Returns the columns in their order. */
@@ -212,7 +177,6 @@ public final class PipeTakeoff {
         LENGTH_NEW,
         FITTINGS,
         FITTINGS_NEW,
-        MAIN_RUN,
         MAIN,
         MAIN_PIPE,
         MAIN_NEW,
