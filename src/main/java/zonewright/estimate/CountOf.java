@@ -3,13 +3,11 @@ package zonewright.estimate;
 import java.util.Locale;
 import java.util.Optional;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
 import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
-import zonewright.retrofit.PipeTakeoff;
 import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -23,10 +21,10 @@ import zonewright.units.QuantityKind;
  * @param which the word of which of it
  * @param unit the word of the unit
  * @param emitter the kind of emitter
- * @param pipe the kind and size of pipe, if the table asks for it
+ * @param size how pipe of one kind and size is counted, if the table asks for it
  */
 public record CountOf(
-    Reference what, Reference which, Reference unit, Reference emitter, Optional<Reference> pipe) {
+    Reference what, Reference which, Reference unit, Reference emitter, Optional<SizeCount> size) {
   private enum Part {
     NEEDED,
     KEPT,
@@ -110,53 +108,19 @@ public record CountOf(
             Formula.when(Counted.is(what, Counted.DRIP_LINE))
                 .then(Counted.length(drip, unit))
                 .otherwise(
-                    pipe.isEmpty() || part == Part.REMOVED
+                    size.isEmpty() || part == Part.REMOVED
                         ? others
-                        : Formula.when(
-                                new Condition.Given(pipe.get())
-                                    .and(Counted.is(what, Counted.SIZED)))
-                            .then(ofSize(part))
+                        : Formula.when(SizeCount.counts(what, size.get().pipe()))
+                            .then(ofSize(part, size.get()))
                             .otherwise(others)));
   }
 
   /** Buried pipe out of use is taken to stay where it is, so none of a size is removed. */
-  private Formula ofSize(Part part) {
-    return Formula.when(Counted.is(what, Counted.LATERAL))
-        .then(
-            Counted.length(
-                ofSize(part, PipeTakeoff.PIPE, PipeTakeoff.LENGTH, PipeTakeoff.LENGTH_NEW), unit))
-        .otherwise(
-            Formula.when(Counted.is(what, Counted.MAIN))
-                .then(
-                    Counted.length(
-                        ofSize(part, PipeTakeoff.MAIN_PIPE, PipeTakeoff.MAIN, PipeTakeoff.MAIN_NEW),
-                        unit))
-                .otherwise(
-                    Formula.when(Counted.is(what, Counted.LATERAL_FITTINGS))
-                        .then(
-                            Counted.each(
-                                ofSize(
-                                    part,
-                                    PipeTakeoff.PIPE,
-                                    PipeTakeoff.FITTINGS,
-                                    PipeTakeoff.FITTINGS_NEW),
-                                unit))
-                        .otherwise(
-                            Counted.each(
-                                ofSize(
-                                    part,
-                                    PipeTakeoff.MAIN_PIPE,
-                                    PipeTakeoff.MAIN_FITTINGS,
-                                    PipeTakeoff.MAIN_FITTINGS_NEW),
-                                unit))));
-  }
-
-  private Formula ofSize(Part part, Column size, Column needed, Column fresh) {
-    Matching same = Matching.rows(size.reference(), pipe.orElseThrow());
+  private static Formula ofSize(Part part, SizeCount size) {
     return switch (part) {
-      case NEEDED -> same.sum(needed.reference());
-      case NEW -> same.sum(fresh.reference());
-      case KEPT -> same.sum(needed.reference()).minus(same.sum(fresh.reference()));
+      case NEEDED -> size.needed().cell();
+      case NEW -> size.fresh().cell();
+      case KEPT -> size.needed().cell().minus(size.fresh().cell());
       case REMOVED -> throw new IllegalArgumentException("no pipe is removed");
     };
   }

@@ -130,13 +130,16 @@ public final class Parts {
               "How many come in a pack, a roll or a length: quantities are rounded up to whole packs.")
           .source("One unless typed.");
 
+  private static final SizeCount SIZE =
+      SizeCount.of(COUNTED_BY.reference(), COUNTED_IN.reference(), PIPE.reference());
+
   private static final CountOf COUNT_OF =
       new CountOf(
           COUNTED_BY.reference(),
           WHICH.reference(),
           COUNTED_IN.reference(),
           EMITTER.reference(),
-          Optional.of(PIPE.reference()));
+          Optional.of(SIZE));
 
   public static final Column NEEDED = COUNT_OF.column("needed", "Needed", COUNT_OF.needed());
 
@@ -246,6 +249,8 @@ public final class Parts {
             AMOUNT,
             WASTE,
             PACK,
+            SIZE.needed(),
+            SIZE.fresh(),
             NEEDED,
             KEPT,
             NEW,
