@@ -11,6 +11,7 @@ import java.util.Set;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Reference;
 import zonewright.pipes.Laterals;
+import zonewright.pipes.Together;
 import zonewright.pipes.Valves;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -34,7 +35,8 @@ public final class EvenSplit {
 
   /** What may have been typed for the whole and holds for no part of it. */
   private static final List<Column> OF_THE_WHOLE =
-      List.of(Valves.VALVE_FLOW, Valves.MAIN_FLOW, Laterals.COUNT, Laterals.OUTLETS, Laterals.FLOW);
+      List.of(
+          Valves.VALVE_FLOW, Together.MAIN_FLOW, Laterals.COUNT, Laterals.OUTLETS, Laterals.FLOW);
 
   private EvenSplit() {}
 

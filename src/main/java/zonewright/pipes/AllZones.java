@@ -63,6 +63,11 @@ public final class AllZones {
   }
 
   static List<Column> columns() {
-    return List.of(LARGEST_VALVE_FLOW, MAIN_SIZE, LATERAL_SIZE);
+    return List.of(
+        LARGEST_VALVE_FLOW,
+        Together.LARGEST_AT_ONCE,
+        Together.LARGEST_BESIDE,
+        MAIN_SIZE,
+        LATERAL_SIZE);
   }
 }

@@ -21,7 +21,7 @@ public final class Losses {
               "meter-flows-below",
               "Meter flows below",
               QuantityKind.COUNT,
-              MeterLoss.flowsBelow(Supply.WATER_METER.reference(), Valves.MAIN_FLOW.cell()))
+              MeterLoss.flowsBelow(Supply.WATER_METER.reference(), Together.MAIN_FLOW.cell()))
           .band(Sheets.CONNECTION)
           .means("How many flows tabulated for the meter lie below the flow in the main.")
           .source("By counting in the table Meters.");
@@ -31,7 +31,8 @@ public final class Losses {
           Sheets.CONNECTION,
           "meter-loss",
           "Loss in the meter",
-          MeterLoss.at(Supply.WATER_METER.reference(), Valves.MAIN_FLOW.cell(), FLOWS_BELOW.cell()),
+          MeterLoss.at(
+              Supply.WATER_METER.reference(), Together.MAIN_FLOW.cell(), FLOWS_BELOW.cell()),
           "Pressure lost in the meter while this zone runs.",
           MeterLoss.SOURCE);
 
@@ -40,7 +41,7 @@ public final class Losses {
           Sheets.CONNECTION,
           "service-loss",
           "Loss in the service line",
-          Supply.serviceLoss(Valves.MAIN_FLOW.cell()),
+          Supply.serviceLoss(Together.MAIN_FLOW.cell()),
           "Pressure lost by friction in the service line while this zone runs.",
           Hydraulics.HAZEN_WILLIAMS);
 
@@ -49,7 +50,7 @@ public final class Losses {
           Sheets.CONNECTION,
           "supply-drop",
           "Drop of the street main",
-          FlowTest.drop(Valves.MAIN_FLOW.cell()),
+          FlowTest.drop(Together.MAIN_FLOW.cell()),
           "How far the supply's own pressure falls while this zone runs.",
           "The supply curve of the flow test; none where only the static pressure is known.");
 

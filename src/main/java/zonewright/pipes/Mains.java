@@ -68,7 +68,7 @@ public final class Mains {
 
   public static final Column LEAST_INSIDE =
       RUN.leastInside(
-          Valves.MAIN_FLOW.cell(),
+          Together.MAIN_FLOW.cell(),
           Formula.when(ROOM.cell().atMost(Formula.zero(QuantityKind.PRESSURE)))
               .then(
                   Formula.doesNotApply(
@@ -76,7 +76,7 @@ public final class Mains {
               .otherwise(
                   Hydraulics.diameterFor(
                       LENGTH.cell().plus(FITTINGS.cell()),
-                      Valves.MAIN_FLOW.cell(),
+                      Together.MAIN_FLOW.cell(),
                       PipeTables.coefficient(RUN.kind.reference()),
                       ROOM.cell())),
           "The least diameter that keeps the velocity and leaves the worst head the pressure it needs.");
@@ -86,11 +86,11 @@ public final class Mains {
   public static final Column LAID_STEP = RUN.laidStep(TOO_SMALL);
   public static final Column INSIDE = RUN.inside(TOO_SMALL);
   public static final Column COEFFICIENT = RUN.coefficient();
-  public static final Column VELOCITY = RUN.velocity(Valves.MAIN_FLOW.cell(), INSIDE);
+  public static final Column VELOCITY = RUN.velocity(Together.MAIN_FLOW.cell(), INSIDE);
   public static final Column FRICTION =
       RUN.friction(
           FITTINGS,
-          Valves.MAIN_FLOW.cell(),
+          Together.MAIN_FLOW.cell(),
           INSIDE,
           COEFFICIENT,
           "Pressure lost by friction from the connection to the valve.");

@@ -66,7 +66,7 @@ public final class PipeLimits {
           .band(LIMITS)
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(
-              "How many valves may run at the same time. With more than one, the main is taken to carry all of the available flow.")
+              "How many valves may run at the same time. With more than one, the main carries the largest flows that may run together.")
           .source("Most valves at once of the sheet Site, unless typed over.");
 
   public static final Column USUAL_VALVE =

@@ -82,22 +82,5 @@ public final class Valves {
           .means("What the fullest valve of the zone draws. All that follows is for this valve.")
           .source("By definition.");
 
-  public static final Column MAIN_FLOW =
-      Column.defaulted(
-              PIPES,
-              "main-flow",
-              "Flow in the main at once",
-              QuantityKind.FLOW,
-              Formula.when(PipeLimits.VALVES_AT_ONCE.cell().atMost(number(1)))
-                  .then(VALVE_FLOW.cell())
-                  .otherwise(Formula.larger(VALVE_FLOW.cell(), Supply.AVAILABLE_FLOW.cell())))
-          .band(FLOW)
-          .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
-          .decimals(2, 1)
-          .means(
-              "The most that flows in the main to this zone at one time. Where several valves run at once it is taken as all of the"
-                  + " available flow; type over it what your timetable really lets run together.")
-          .source("By definition.");
-
   private Valves() {}
 }

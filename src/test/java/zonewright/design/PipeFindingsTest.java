@@ -20,7 +20,7 @@ import zonewright.pipes.PipeLimits;
 import zonewright.pipes.PressureLine;
 import zonewright.pipes.Pressures;
 import zonewright.pipes.Supply;
-import zonewright.pipes.Valves;
+import zonewright.pipes.Together;
 import zonewright.pipes.Wiring;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
@@ -155,11 +155,22 @@ class PipeFindingsTest {
   }
 
   @Test
-  void severalValvesAtOnceFillTheMainWithAllTheAvailableFlow() {
+  void severalValvesAtOnceFillTheMainWithWhatMayRunTogether() {
     OneZone zone = sound(UnitSystem.US).type(Supply.AVAILABLE_FLOW, "38 gpm");
-    assertThat(zone.number(Valves.MAIN_FLOW)).isEqualTo(20);
+    zone.book().perform(zone.design().edits().inserted(Sheets.ZONES, 1, 3));
+    List<String> counts = List.of("4", "6", "");
+    for (int row = 1; row <= 3; row++) {
+      zone.type(Emitters.EMITTER_COUNT, row, counts.get(row - 1));
+      zone.type(Emitters.EMITTER_FLOW, row, "2 gpm");
+    }
+    // flows of 20, 8 and 12 gpm, and a zone not counted yet
+    assertThat(zone.number(Together.MAIN_FLOW)).isEqualTo(20);
     zone.type(PipeLimits.VALVES_AT_ONCE, "2");
-    assertThat(zone.number(Valves.MAIN_FLOW)).isEqualTo(38);
+    assertThat(zone.number(Together.MAIN_FLOW, 0)).isEqualTo(20 + 12);
+    assertThat(zone.number(Together.MAIN_FLOW, 1)).isEqualTo(8 + 20);
+    assertThat(zone.number(Together.MAIN_FLOW, 2)).isEqualTo(12 + 20);
+    zone.type(PipeLimits.VALVES_AT_ONCE, "3");
+    assertThat(zone.number(Together.MAIN_FLOW, 1)).as("what the supply gives").isEqualTo(38);
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,15 +13,18 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.pipes.FlowTest;
 import zonewright.pipes.Laterals;
 import zonewright.pipes.Losses;
 import zonewright.pipes.Mains;
+import zonewright.pipes.PipeLimits;
 import zonewright.pipes.PipeTables;
 import zonewright.pipes.Pressures;
 import zonewright.pipes.Supply;
+import zonewright.pipes.Together;
 import zonewright.pipes.Valves;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -167,6 +171,30 @@ class PipeLawsTest {
     book.undo();
     for (String table : List.of(Sheets.ZONES, Sheets.PIPES)) {
       assertThat(entries(book, table)).isEqualTo(before.get(table));
+    }
+  }
+
+  @Property(tries = 60)
+  void theMainCarriesTheLargestFlowsThatMayRunTogether(
+      @ForAll @Size(min = 1, max = 7) List<@IntRange(min = 1, max = 30) Integer> heads,
+      @ForAll @IntRange(min = 1, max = 5) int atOnce,
+      @ForAll @IntRange(min = 30, max = 120) int supply,
+      @ForAll UnitSystem system) {
+    OneZone zone = zone(system, heads.get(0), 1).type(Supply.AVAILABLE_FLOW, supply + " gpm");
+    zone.book().perform(zone.design().edits().inserted(Sheets.ZONES, 1, heads.size()));
+    for (int row = 1; row < heads.size(); row++) {
+      zone.type(Emitters.EMITTER_COUNT, row, heads.get(row).toString());
+      zone.type(Emitters.EMITTER_FLOW, row, "1 gpm");
+    }
+    zone.type(PipeLimits.VALVES_AT_ONCE, Integer.toString(atOnce));
+    double gpm = zone.number(Supply.AVAILABLE_FLOW) / supply;
+    for (int row = 0; row < heads.size(); row++) {
+      List<Integer> others = new ArrayList<>(heads);
+      int own = others.remove(row);
+      others.sort(Comparator.reverseOrder());
+      int together = own + others.stream().limit(atOnce - 1).mapToInt(Integer::intValue).sum();
+      assertThat(zone.number(Together.MAIN_FLOW, row) / gpm)
+          .isCloseTo(Math.min(supply, together), within(1e-6));
     }
   }
 
