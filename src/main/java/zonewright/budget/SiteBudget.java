@@ -172,18 +172,6 @@ public final class SiteBudget {
                   + " setting for all should come near.")
           .source("By definition.");
 
-  public static final Column RAIN_ON_AREA =
-      Column.calculated(
-              MONTHS,
-              "rain-on-area",
-              "Rain on the area",
-              QuantityKind.VOLUME,
-              Rain.MONTH_RAIN.cell().times(TOTAL_AREA.cell()))
-          .band(WATER)
-          .means(
-              "The month's rain over the irrigated area, all of it, whether plants can use it or not.")
-          .source("By definition.");
-
   private static Formula sumOver(Reference column) {
     return Matching.rows(ZONE_PROGRAM.reference(), PROGRAM.reference()).sum(column);
   }

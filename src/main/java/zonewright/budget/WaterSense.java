@@ -104,19 +104,6 @@ public final class WaterSense {
           .means("70 % of the reference ET of the peak watering month over the irrigated area.")
           .source(FROM_MEMORY);
 
-  public static final Column MONTH_ALLOWANCE =
-      Column.calculated(
-              MONTHS,
-              "allowance",
-              "Allowance in proportion",
-              QuantityKind.VOLUME,
-              ALLOWANCE.cell().times(Climate.REFERENCE_ET.cell().over(MONTH_ET.cell())))
-          .band(ALLOWANCES)
-          .means(
-              "The peak-month allowance in proportion to the month's reference ET, to compare the months with; the rule itself asks"
-                  + " only for the peak watering month.")
-          .source("By definition, from the peak-month allowance.");
-
   public static final Column SITE_REQUIRED =
       Column.calculated(
               SITE,

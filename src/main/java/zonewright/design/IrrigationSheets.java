@@ -150,9 +150,7 @@ public final class IrrigationSheets {
           YearBalance.NEED,
           YearBalance.FROM_RAIN,
           YearBalance.ALLOWED,
-          SiteBudget.RAIN_ON_AREA,
           WaterSense.MONTH_RANKING,
-          WaterSense.MONTH_ALLOWANCE,
           Watching.COUNT,
           Watching.MEAN,
           Watching.STRAYS);

@@ -66,7 +66,7 @@ public record CountOf(
         found(Takeoff.DRIP_LENGTH).minus(ofKind(Difference.DRIP_KEPT)),
         Counts.NUMBER_REMOVED,
         Counts.LENGTH_REMOVED,
-        Counts.AREA_FOUND);
+        Counts.AREA_REMOVED);
   }
 
   /** Returns which of the four counts. */
@@ -90,7 +90,14 @@ public record CountOf(
   }
 
   private Formula counted(Part part, Column heads, Column drip, Column numbers, Column lengths) {
-    return byWord(part, ofKind(heads), ofKind(drip), numbers, lengths, Counts.AREA_NEEDED);
+    Column areas =
+        switch (part) {
+          case NEEDED -> Counts.AREA_NEEDED;
+          case KEPT -> Counts.AREA_KEPT;
+          case NEW -> Counts.AREA_NEW;
+          case REMOVED -> Counts.AREA_REMOVED;
+        };
+    return byWord(part, ofKind(heads), ofKind(drip), numbers, lengths, areas);
   }
 
   private Formula byWord(
@@ -99,7 +106,7 @@ public record CountOf(
         Formula.when(Counted.is(what, Counted.LENGTHS))
             .then(Counted.length(inCounts(lengths), unit))
             .otherwise(
-                Formula.when(Counted.is(what, Counted.AREA))
+                Formula.when(Counted.is(what, Counted.AREA, Counted.TURF))
                     .then(Counted.area(inCounts(areas), unit))
                     .otherwise(Counted.each(inCounts(numbers), unit)));
     return Formula.when(Counted.is(what, Counted.EMITTERS))

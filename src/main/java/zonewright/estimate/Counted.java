@@ -23,6 +23,7 @@ public final class Counted {
   public static final String DRIP_ZONES = "drip zones";
   public static final String ZONES = "zones";
   public static final String AREA = "irrigated area";
+  public static final String TURF = "turf area";
   public static final String CONTROLLERS = "controllers";
   public static final String STATIONS = "stations";
   public static final String SENSORS = "sensors";
@@ -47,7 +48,8 @@ public final class Counted {
           JOB,
           LATERAL_FITTINGS,
           MAIN_FITTINGS,
-          COMMON_WIRE);
+          COMMON_WIRE,
+          TURF);
 
   public static final String NEW = "new";
   public static final String NEEDED = "needed";

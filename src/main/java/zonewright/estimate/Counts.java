@@ -86,7 +86,11 @@ public final class Counts {
           "Area needed",
           QuantityKind.AREA,
           "Irrigated in the finished job.",
-          Map.of(Counted.AREA, sum(Emitters.AREA.reference())));
+          Map.of(
+              Counted.AREA,
+              sum(Emitters.AREA.reference()),
+              Counted.TURF,
+              sum(Takeoff.TURF.reference())));
 
   public static final Column AREA_FOUND =
       of(
@@ -94,7 +98,25 @@ public final class Counts {
           "Area as found",
           QuantityKind.AREA,
           "Irrigated before the job.",
-          Map.of(Counted.AREA, AsFound.sum(AsFound.of(Emitters.AREA))));
+          Map.of(
+              Counted.AREA,
+              AsFound.sum(AsFound.of(Emitters.AREA)),
+              Counted.TURF,
+              AsFound.sum(AsFound.of(Takeoff.TURF))));
+
+  public static final Column AREA_NEW =
+      difference("area-new", "Area new", AREA_NEEDED, AREA_FOUND, "More than before the job.");
+
+  public static final Column AREA_REMOVED =
+      difference(
+          "area-removed",
+          "Area removed",
+          AREA_FOUND,
+          AREA_NEEDED,
+          "Less than before the job: of turf, what is replaced by other plants or no longer watered.");
+
+  public static final Column AREA_KEPT =
+      difference("area-kept", "Area kept", AREA_NEEDED, AREA_NEW, "As before the job.");
 
   public static final Column ANY_NEW =
       Column.calculated(
@@ -110,6 +132,7 @@ public final class Counts {
                               Counted.is(
                                   WHAT.reference(),
                                   Counted.AREA,
+                                  Counted.TURF,
                                   Counted.STATIONS,
                                   Counted.JOB,
                                   Counted.LATERAL_FITTINGS,
@@ -170,6 +193,9 @@ public final class Counts {
         LENGTH_REMOVED,
         AREA_NEEDED,
         AREA_FOUND,
+        AREA_KEPT,
+        AREA_NEW,
+        AREA_REMOVED,
         ANY_NEW,
         ITEMS,
         ITEMS_OF_ALL_SIZES);

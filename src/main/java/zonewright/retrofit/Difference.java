@@ -152,6 +152,7 @@ public final class Difference {
         LOW_FLOW_KEPT,
         LOW_FLOW_NEW,
         Takeoff.VALVES,
+        Takeoff.TURF,
         Takeoff.YEAR_VOLUME,
         VALVES_KEPT,
         VALVES_NEW,

@@ -14,6 +14,7 @@ import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.ReferenceTable;
+import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -94,6 +95,19 @@ public final class Takeoff {
           .means("Valve boxes of the zone; type 0 where its valve stands in another zone's box.")
           .source("Common practice, no source: a box for each valve.");
 
+  public static final Column TURF =
+      Column.calculated(
+              TAKEOFF,
+              "turf-area",
+              "Turf area",
+              QuantityKind.AREA,
+              Formula.when(new Condition.WordIs(Plants.PLANT.reference(), turf()))
+                  .then(Emitters.AREA.cell())
+                  .otherwise(Formula.zero(QuantityKind.AREA)))
+          .band(COUNTED)
+          .means("The zone's area where its plant type is turf, else nothing.")
+          .source("Table PlantTypes, by its groups.");
+
   /**
    * Zones as found have no sheet of their months, so both sides are compared by the percents of the
    * site.
@@ -116,7 +130,7 @@ public final class Takeoff {
 
   /** What a zone as found has as well. */
   static final List<Column> COMMON =
-      List.of(HEADS, DRIP_LENGTH, LOW_FLOW_ZONE, VALVES, YEAR_VOLUME);
+      List.of(HEADS, DRIP_LENGTH, LOW_FLOW_ZONE, VALVES, TURF, YEAR_VOLUME);
 
   private Takeoff() {}
 
@@ -129,6 +143,13 @@ public final class Takeoff {
     return table.keys().stream()
         .filter(
             kind -> table.text(table.position(kind).orElseThrow(), "Applies as").equals(applies))
+        .toList();
+  }
+
+  private static List<String> turf() {
+    ReferenceTable table = Plants.TYPES;
+    return table.keys().stream()
+        .filter(plant -> table.text(table.position(plant).orElseThrow(), "Group").equals("turf"))
         .toList();
   }
 

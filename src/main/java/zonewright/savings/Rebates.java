@@ -80,6 +80,7 @@ public final class Rebates {
       Column.input(REBATES, "each", "Paid for each", QuantityKind.MONEY)
           .band(BILL)
           .within(Bounds.from(0, 1e8, Units.MONEY))
+          .optional()
           .means("What the rule pays for one.");
 
   public static final Column CAP =

@@ -2,9 +2,11 @@ package zonewright.savings;
 
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.CASES;
+import static zonewright.trade.Sheets.REBATES;
 import static zonewright.trade.Sheets.SAVINGS;
 
 import java.util.List;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
@@ -25,6 +27,33 @@ public final class SavingsRules {
           "rebates of {0} are more than the job costs ({1})",
           "look at caps and counts: programs pay no more than the cost",
           List.of(Savings.REBATE.reference(), Savings.COST.reference()));
+
+  /** A rebate is named, and nobody knows what it pays. */
+  public static final Rule REBATE_WITHOUT_SUM =
+      new Rule(
+          "rebate-without-sum",
+          Severity.MISSING,
+          REBATES,
+          new Condition.Given(Rebates.LABEL.reference())
+              .and(new Condition.Given(Rebates.EACH.reference()).negated()),
+          Rebates.EACH.reference(),
+          "does not say what is paid for each: rebates cannot be added up",
+          "type it, or 0 where nothing is paid",
+          List.of());
+
+  /** A rebate is named, and nobody knows for how many. */
+  public static final Rule REBATE_WITHOUT_COUNT =
+      new Rule(
+          "rebate-without-count",
+          Severity.MISSING,
+          REBATES,
+          new Condition.Given(Rebates.EACH.reference())
+              .and(new Condition.Given(Rebates.COUNTED_BY.reference()).negated())
+              .and(new Condition.Given(Rebates.COUNT.reference()).negated()),
+          Rebates.COUNT.reference(),
+          "says neither what it is counted by nor how many are paid for",
+          "choose what it is counted by, or type the count",
+          List.of());
 
   /** The equipment is worn before it is paid. */
   public static final Rule PAYBACK_OVER_LIFE =
@@ -72,6 +101,8 @@ public final class SavingsRules {
     return List.of(
         Rates.ORDER,
         Rates.WITHOUT_PRICE,
+        REBATE_WITHOUT_SUM,
+        REBATE_WITHOUT_COUNT,
         REBATE_OVER_COST,
         PAYBACK_OVER_LIFE,
         USES_MORE,

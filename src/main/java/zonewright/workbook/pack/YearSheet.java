@@ -3,7 +3,7 @@ package zonewright.workbook.pack;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import zonewright.budget.SiteBudget;
-import zonewright.budget.WaterSense;
+import zonewright.budget.YearBalance;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.sheet.Column;
@@ -26,8 +26,8 @@ final class YearSheet implements PackSheet {
           Rain.EFFECTIVE,
           SiteBudget.PERCENT,
           SiteBudget.MONTH_VOLUME,
-          SiteBudget.RAIN_ON_AREA,
-          WaterSense.MONTH_ALLOWANCE);
+          YearBalance.FROM_RAIN,
+          YearBalance.ALLOWED);
 
   @Override
   public String word() {
@@ -81,20 +81,15 @@ final class YearSheet implements PackSheet {
         new CellRangeAddress(first, last, 0, 0),
         List.of(
             series("Need of the site", SiteBudget.MONTH_VOLUME, NEED_COLOUR, first, last),
-            series("Rain on the area", SiteBudget.RAIN_ON_AREA, RAIN_COLOUR, first, last)),
+            series("Need met by rain", YearBalance.FROM_RAIN, RAIN_COLOUR, first, last)),
         List.of(
-            series(
-                "Allowance in proportion",
-                WaterSense.MONTH_ALLOWANCE,
-                ALLOWANCE_COLOUR,
-                first,
-                last)));
+            series("Part of the allowance", YearBalance.ALLOWED, ALLOWANCE_COLOUR, first, last)));
     for (int i = 0; i <= CHART_ROWS; i++) {
       page.next();
     }
     page.across("Need of the site: " + SiteBudget.MONTH_VOLUME.meaning(), Look.SMALL);
-    page.across("Rain on the area: " + SiteBudget.RAIN_ON_AREA.meaning(), Look.SMALL);
-    page.across("Allowance in proportion: " + WaterSense.MONTH_ALLOWANCE.meaning(), Look.SMALL);
+    page.across("Need met by rain: " + YearBalance.FROM_RAIN.meaning(), Look.SMALL);
+    page.across("Part of the allowance: " + YearBalance.ALLOWED.meaning(), Look.SMALL);
   }
 
   private static Charts.Series series(
