@@ -99,6 +99,7 @@ final class PackCommand extends Task {
       throw new Complaint(
           ExitCode.USAGE, "There is no zone “%s” in the design.".formatted(zone.orElse("")));
     }
+    design.nights().plan(); // so that the cover tells what is found of the nights too
     DesignFiles.write(design, target, order, client ? Optional.empty() : source.kept());
     out().println("Written: " + target);
     return ExitCode.FINE;

@@ -40,7 +40,8 @@ class TimetableGuardTest {
       for (Row row : workbook.getSheet("Timetable")) {
         for (Cell cell : row) {
           if (cell.getCellType() == CellType.FORMULA
-              && cell.getCachedFormulaResultType() == CellType.STRING) {
+              && cell.getCachedFormulaResultType() == CellType.STRING
+              && cell.getStringCellValue().matches("(Yes|No): .*")) {
             return cell.getStringCellValue();
           }
         }
