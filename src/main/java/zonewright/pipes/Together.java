@@ -117,14 +117,17 @@ public final class Together {
   }
 
   private static Column total(String id, String name, Column bound, String means) {
+    Formula sum = new Formula.Gather(Gathering.SUM, COUNTED.reference());
     return Column.calculated(
             SUPPLY,
             id,
             name,
             QuantityKind.FLOW,
-            Formula.smaller(
-                new Formula.Gather(Gathering.SUM, COUNTED.reference()),
-                new Formula.Gather(Gathering.SMALLEST, bound.reference())))
+            Formula.when(sum.atMost(NOTHING))
+                .then(NOTHING)
+                .otherwise(
+                    Formula.smaller(
+                        sum, new Formula.Gather(Gathering.SMALLEST, bound.reference()))))
         .band(ALL_ZONES)
         .decimals(1, 1)
         .means(means)
