@@ -3,11 +3,9 @@ package zonewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
-import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JTable;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -165,23 +163,20 @@ class DeskTest {
   @Test
   void f6LeadsFromTheGridToTheWorkingTheFindingsAndThePictureAndBack() {
     desk.goTo(Emitters.RATE_BY_AREA, 3);
-    assertThat(owner("sheets")).isTrue();
+    keyboardIn("sheets");
     desk.press("F6");
-    assertThat(owner("working")).isTrue();
+    keyboardIn("working");
     desk.press("F6");
-    assertThat(owner("findings")).isTrue();
+    keyboardIn("findings");
     desk.press("F6");
-    assertThat(owner("pictures")).isTrue();
+    keyboardIn("pictures");
     desk.press("F6");
-    assertThat(owner("sheets")).isTrue();
+    keyboardIn("sheets");
   }
 
-  private boolean owner(String part) {
-    return desk.ask(
-        () ->
-            SwingUtilities.isDescendingFrom(
-                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner(),
-                desk.named(part)));
+  /** The keyboard goes over when the window's thread comes to it. */
+  private void keyboardIn(String part) {
+    desk.waitUntil("the keyboard is in the " + part, () -> Wayfinder.has(desk.named(part)));
   }
 
   @Test
