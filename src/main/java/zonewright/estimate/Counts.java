@@ -86,11 +86,7 @@ public final class Counts {
           "Area needed",
           QuantityKind.AREA,
           "Irrigated in the finished job.",
-          Map.of(
-              Counted.AREA,
-              sum(Emitters.AREA.reference()),
-              Counted.TURF,
-              sum(Takeoff.TURF.reference())));
+          areas(sum(Emitters.AREA.reference()), sum(Takeoff.TURF.reference())));
 
   public static final Column AREA_FOUND =
       of(
@@ -98,11 +94,7 @@ public final class Counts {
           "Area as found",
           QuantityKind.AREA,
           "Irrigated before the job.",
-          Map.of(
-              Counted.AREA,
-              AsFound.sum(AsFound.of(Emitters.AREA)),
-              Counted.TURF,
-              AsFound.sum(AsFound.of(Takeoff.TURF))));
+          areas(AsFound.sum(AsFound.of(Emitters.AREA)), AsFound.sum(AsFound.of(Takeoff.TURF))));
 
   public static final Column AREA_NEW =
       difference("area-new", "Area new", AREA_NEEDED, AREA_FOUND, "More than before the job.");
@@ -221,6 +213,13 @@ public final class Counts {
 
   private static Formula kept(Column needed, Column fresh) {
     return sum(needed.reference()).minus(sum(fresh.reference()));
+  }
+
+  private static Map<String, Formula> areas(Formula irrigated, Formula turf) {
+    Map<String, Formula> rows = new LinkedHashMap<>();
+    rows.put(Counted.AREA, irrigated);
+    rows.put(Counted.TURF, turf);
+    return rows;
   }
 
   private static Map<String, Formula> needed() {

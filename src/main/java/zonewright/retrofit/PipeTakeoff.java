@@ -49,7 +49,7 @@ public final class PipeTakeoff {
   public static final Column FITTINGS =
       count(
           "lateral-fittings",
-          "Lateral fittings",
+          "Fittings of the laterals",
           LATERAL,
           Takeoff.VALVES
               .cell()
@@ -63,7 +63,7 @@ public final class PipeTakeoff {
   public static final Column MAIN =
       length(
           "main",
-          "Main pipe",
+          "Main run",
           MAIN_LINE,
           Reaches.REACH.cell(),
           "The reach of the main that this zone adds, so that all zones add up to one line to the farthest valve. Type over it"
@@ -80,7 +80,7 @@ public final class PipeTakeoff {
   public static final Column MAIN_FITTINGS =
       count(
           "main-fittings",
-          "Main fittings",
+          "Fittings of the main",
           MAIN_LINE,
           Reaches.ELBOWS
               .cell()

@@ -146,7 +146,7 @@ class PipeTakeoffTest {
     type(Mains.LENGTH, 1, "");
     assertThat(lines())
         .anyMatch(line -> line.contains("lateral pipe is not known"))
-        .anyMatch(line -> line.contains("main pipe is not known"));
+        .anyMatch(line -> line.contains("main run is not known"));
     item(Counted.LATERAL, Counted.FOOT, "");
     assertThat(lines()).noneMatch(line -> line.contains("counts that size"));
   }
