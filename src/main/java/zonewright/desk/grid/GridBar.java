@@ -69,9 +69,10 @@ abstract class GridBar extends JPanel {
 
   /** A bar that came to another width may need more lines, or fewer. */
   @Override
-  public void doLayout() {
-    super.doLayout();
-    if (getPreferredSize().height != getHeight()) {
+  public void setBounds(int x, int y, int width, int height) {
+    boolean other = width != getWidth();
+    super.setBounds(x, y, width, height);
+    if (other) {
       SwingUtilities.invokeLater(this::revalidate);
     }
   }
