@@ -19,6 +19,8 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import zonewright.exchange.ListMatch;
@@ -26,6 +28,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.units.QuantityText;
 import zonewright.units.Unit;
 
 /**
@@ -242,13 +245,20 @@ final class ListForm {
     }
     preview.setModel(model);
     for (int i = 0; i < used.size(); i++) {
+      boolean number = match.target(used.get(i)).orElseThrow().content() == Column.Content.NUMBER;
+      DefaultTableCellRenderer side = new DefaultTableCellRenderer();
+      side.setHorizontalAlignment(number ? SwingConstants.TRAILING : SwingConstants.LEADING);
+      preview.getColumnModel().getColumn(i).setCellRenderer(side);
       int wide = preview.getFontMetrics(preview.getFont()).stringWidth(headings.get(i) + "mmm");
       preview.getColumnModel().getColumn(i).setPreferredWidth(Math.max(wide, 90));
     }
   }
 
   private String shown(int position, Entry entry) {
-    return Entries.typed(match.target(position).orElseThrow(), entry);
+    Column column = match.target(position).orElseThrow();
+    return entry instanceof Entry.Figure figure
+        ? QuantityText.shown(figure.value(), column.kind(), column.decimals(book.system()))
+        : Entries.typed(column, entry);
   }
 
   private String outcome(ListMatch.Taken now) {

@@ -69,16 +69,34 @@ final class ListGuess {
             || !unit.get().dimension().equals(column.kind().unit(book.system()).dimension()))) {
       return 0;
     }
-    List<String> values = values(position);
-    long fit = values.stream().filter(text -> fits(column, position, text)).count();
-    boolean choice = column.content() == Column.Content.CHOICE;
-    if (values.isEmpty() || (choice ? fit * 2 < values.size() : fit * 5 < values.size() * 4)) {
+    if (!takes(column, position)) {
       return 0;
     }
-    int score = SHARED_WORD * shared(column.name(), heading);
-    score += choice ? WORDS_OF_THE_LIST : 0;
-    score += number && unit.isPresent() ? 1 : 0;
+    int shared = shared(column.name(), heading);
+    int score = SHARED_WORD * shared;
+    score += column.content() == Column.Content.CHOICE ? WORDS_OF_THE_LIST : 0;
+    // A number alone fits nearly anywhere: a name it shares in part only counts for less.
+    score += number ? (unit.isPresent() ? 1 : 0) - (words(column.name()).size() - shared) : 0;
     return score;
+  }
+
+  /** Says whether most of what stands below a heading is what a column takes. */
+  private boolean takes(Column column, int position) {
+    List<String> values = values(position);
+    long fit = fit(column, position);
+    boolean choice = column.content() == Column.Content.CHOICE;
+    return !values.isEmpty() && (choice ? fit * 2 >= values.size() : fit * 5 >= values.size() * 4);
+  }
+
+  private long fit(Column column, int position) {
+    return values(position).stream().filter(text -> fits(column, position, text)).count();
+  }
+
+  /**
+   * Says whether a column of the same name is meant otherwise: it takes nothing of what is there.
+   */
+  boolean hollow(Column column, int position) {
+    return !values(position).isEmpty() && fit(column, position) == 0;
   }
 
   private List<String> values(int position) {

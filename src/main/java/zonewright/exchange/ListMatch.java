@@ -103,6 +103,9 @@ public final class ListMatch {
    */
   public Set<Integer> guess() {
     Set<Integer> guessed = new LinkedHashSet<>();
+    List.copyOf(columns.entrySet()).stream()
+        .filter(each -> guesses.hollow(each.getValue(), each.getKey()))
+        .forEach(each -> hollow(each.getKey(), each.getValue()));
     for (int position : unmatched()) {
       guesses.likely(position, columns).stream()
           .findFirst()
@@ -113,6 +116,16 @@ public final class ListMatch {
               });
     }
     return guessed;
+  }
+
+  /** Gives up a match by name where another column takes what stands there. */
+  private void hollow(int position, Column column) {
+    columns.remove(position);
+    if (guesses.likely(position, columns).isEmpty()) {
+      columns.put(position, column);
+    } else {
+      found.remove(position);
+    }
   }
 
   /** Returns the list. */

@@ -33,29 +33,7 @@ final class LaterRows {
   private static final String NONE = "<sheetData/>";
 
   /** Rows of one sheet. */
-  private static final class Block {
-    private final XSSFSheet sheet;
-    private final List<Column> columns;
-    private final Optional<String> place;
-    private final int placeStyle;
-    private final int rows;
-    private final CellWriter cells;
-
-    Block(
-        XSSFSheet sheet,
-        List<Column> columns,
-        Optional<String> place,
-        int placeStyle,
-        int rows,
-        CellWriter cells) {
-      this.sheet = sheet;
-      this.columns = columns;
-      this.place = place;
-      this.placeStyle = placeStyle;
-      this.rows = rows;
-      this.cells = cells;
-    }
-  }
+  private record Block(XSSFSheet sheet, int width, int rows, RowText text) {}
 
   private final List<Block> blocks = new ArrayList<>();
   private final int longerThan;
@@ -88,7 +66,8 @@ final class LaterRows {
       int placeStyle,
       int rows,
       CellWriter cells) {
-    blocks.add(new Block(sheet, columns, place, placeStyle, rows, cells));
+    int width = columns.size() + (place.isPresent() ? 1 : 0);
+    blocks.add(new Block(sheet, width, rows, new RowText(columns, cells, place, placeStyle)));
   }
 
   /** Lets formulas that are chosen so stand as the values they have. */
@@ -104,7 +83,7 @@ final class LaterRows {
     }
     ByteArrayOutputStream frame = new ByteArrayOutputStream();
     workbook.write(frame);
-    long all = blocks.stream().mapToLong(block -> (long) block.rows * block.columns.size()).sum();
+    long all = blocks.stream().mapToLong(block -> (long) block.rows * block.width).sum();
     long done = 0;
     // Closing the stream of a file is for whoever opened it.
     ZipOutputStream zip = new ZipOutputStream(target);
@@ -134,8 +113,7 @@ final class LaterRows {
       Block block, InputStream part, OutputStream zip, Progress progress, long before, long all)
       throws IOException {
     String xml = new String(part.readAllBytes(), StandardCharsets.UTF_8);
-    int width = block.columns.size() + (block.place.isPresent() ? 1 : 0);
-    String corner = CellReference.convertNumToColString(width - 1);
+    String corner = CellReference.convertNumToColString(block.width - 1);
     xml =
         xml.replaceFirst(
             "<dimension ref=\"[^\"]*\"/>",
@@ -147,10 +125,9 @@ final class LaterRows {
     long done = before;
     Writer out = new BufferedWriter(new OutputStreamWriter(zip, StandardCharsets.UTF_8), 1 << 16);
     out.write(xml, 0, end);
-    RowText text = new RowText(block.columns, block.cells, block.place, block.placeStyle, withheld);
     for (int row = 0; row < block.rows; row++) {
-      text.write(row, out);
-      done += block.columns.size();
+      block.text.write(row, out, withheld);
+      done += block.width;
       progress.at(done, all);
     }
     out.write(xml, end, xml.length() - end);

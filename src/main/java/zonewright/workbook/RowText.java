@@ -22,29 +22,29 @@ final class RowText {
   private final String[] starts;
   private final String[] styles;
   private final String placeStyle;
-  private final Predicate<String> withheld;
+  private final String[] literals;
 
   /** Formulas by their text: what stands in the file, empty where the value is to stand alone. */
   private final Map<String, String> formulas = new HashMap<>();
 
-  RowText(
-      List<Column> columns,
-      CellWriter cells,
-      Optional<String> place,
-      int placeStyle,
-      Predicate<String> withheld) {
+  /**
+   * Prepares; all styles are there once this is done, as they must be before the workbook itself is
+   * written.
+   */
+  RowText(List<Column> columns, CellWriter cells, Optional<String> place, int placeStyle) {
     this.columns = columns;
     this.cells = cells;
     this.place = place;
-    this.withheld = withheld;
     this.placeStyle = style(placeStyle);
     starts = new String[columns.size() + 1];
     styles = new String[columns.size()];
+    literals = new String[columns.size()];
     for (int i = 0; i < starts.length; i++) {
       starts[i] = "<c r=\"" + CellReference.convertNumToColString(i);
     }
     for (int i = 0; i < styles.length; i++) {
       styles[i] = style(cells.style(columns.get(i)).getIndex());
+      literals[i] = style(cells.literal(columns.get(i)).getIndex());
     }
   }
 
@@ -52,8 +52,12 @@ final class RowText {
     return "\" s=\"" + index + "\"";
   }
 
-  /** Writes the row of a table that has this number, counted from 0. */
-  void write(int row, Writer out) throws IOException {
+  /**
+   * Writes the row of a table that has this number, counted from 0.
+   *
+   * @param withheld which formulas are to stand as the values they have
+   */
+  void write(int row, Writer out, Predicate<String> withheld) throws IOException {
     String number = Integer.toString(TableSheet.FIRST_ROW + row + 1);
     out.write("<row r=\"");
     out.write(number);
@@ -63,20 +67,21 @@ final class RowText {
       CellWriter.Content content = cells.content(column, row);
       out.write(starts[position]);
       out.write(number);
-      out.write(content.literal() ? style(cells.literal(column).getIndex()) : styles[position]);
-      inside(content, out);
+      out.write(content.literal() ? literals[position] : styles[position]);
+      inside(content, out, withheld);
     }
     if (place.isPresent()) {
       out.write(starts[starts.length - 1]);
       out.write(number);
       out.write(placeStyle);
-      inside(new CellWriter.Content(place, row + 1, Optional.empty(), false), out);
+      inside(new CellWriter.Content(place, row + 1, Optional.empty(), false), out, withheld);
     }
     out.write("</row>");
   }
 
-  private void inside(CellWriter.Content content, Writer out) throws IOException {
-    String formula = content.formula().map(this::formula).orElse("");
+  private void inside(CellWriter.Content content, Writer out, Predicate<String> withheld)
+      throws IOException {
+    String formula = content.formula().map(text -> formula(text, withheld)).orElse("");
     if (!Double.isNaN(content.number())) {
       out.write(">");
       out.write(formula);
@@ -105,7 +110,7 @@ final class RowText {
     }
   }
 
-  private String formula(String text) {
+  private String formula(String text, Predicate<String> withheld) {
     return formulas.computeIfAbsent(
         text, any -> withheld.test(text) ? "" : "<f>" + escaped(text) + "</f>");
   }

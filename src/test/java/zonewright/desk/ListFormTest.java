@@ -95,7 +95,7 @@ class ListFormTest {
     JTable preview = (JTable) part("list preview");
     assertThat(desk.ask(() -> preview.getValueAt(0, 0))).isEqualTo("North bed");
     assertThat(desk.ask(() -> preview.getColumnName(1))).isEqualTo("Area (ft²)");
-    assertThat(desk.ask(() -> (String) preview.getValueAt(0, 1))).startsWith("1081.7");
+    assertThat(desk.ask(() -> (String) preview.getValueAt(0, 1))).startsWith("1,081");
   }
 
   @Test
