@@ -85,7 +85,7 @@ final class ListGuess {
     List<String> values = values(position);
     long fit = fit(column, position);
     boolean choice = column.content() == Column.Content.CHOICE;
-    return !values.isEmpty() && (choice ? fit * 2 >= values.size() : fit * 5 >= values.size() * 4);
+    return !values.isEmpty() && (choice ? fit * 2 >= values.size() : fit * 5 >= values.size() * 4L);
   }
 
   private long fit(Column column, int position) {

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
@@ -39,13 +38,13 @@ final class LongSheet extends DefaultHandler {
   private final List<String> formulas = new ArrayList<>();
   private final StringBuilder text = new StringBuilder();
   private final StringBuilder value = new StringBuilder();
-  private final StringBuilder formula = new StringBuilder();
   private SheetCell[] row = new SheetCell[0];
   private int rowNumber = -1;
   private int column = -1;
   private String type = "n";
   private int style;
   private String sharedName = "";
+  private String formula = "";
   private boolean hasFormula;
   private boolean hasValue;
   private boolean listening;
@@ -108,7 +107,6 @@ final class LongSheet extends DefaultHandler {
       case "c" -> cell(attributes);
       case "f" -> {
         hasFormula = true;
-        formula.setLength(0);
         sharedName = "shared".equals(attributes.getValue("t")) ? attributes.getValue("si") : null;
         listen();
       }
@@ -127,7 +125,7 @@ final class LongSheet extends DefaultHandler {
 
   private void cell(Attributes attributes) {
     String place = attributes.getValue("r");
-    column = place == null ? column + 1 : new CellAddress(place).getColumn();
+    column = place == null ? column + 1 : column(place);
     if (column < 0 || column >= MOST_COLUMNS) {
       throw new IllegalStateException("a cell outside the sheet");
     }
@@ -141,6 +139,15 @@ final class LongSheet extends DefaultHandler {
     value.setLength(0);
   }
 
+  /** The column a place such as {@code AB12} names, counted from 0. */
+  private static int column(String place) {
+    int column = 0;
+    for (int i = 0; i < place.length() && Character.isLetter(place.charAt(i)); i++) {
+      column = column * 26 + Character.toUpperCase(place.charAt(i)) - 'A' + 1;
+    }
+    return column - 1;
+  }
+
   @Override
   public void characters(char[] letters, int from, int length) {
     if (listening) {
@@ -152,7 +159,7 @@ final class LongSheet extends DefaultHandler {
   public void endElement(String space, String local, String qualified) {
     switch (local) {
       case "f" -> {
-        formula.append(text);
+        formula = formulaText();
         listening = false;
       }
       case "v", "is" -> {
@@ -184,7 +191,7 @@ final class LongSheet extends DefaultHandler {
   private SheetCell made() {
     if (hasFormula) {
       boolean number = hasValue && type.equals("n");
-      return of(CellType.FORMULA, number ? number() : Double.NaN, formulaText());
+      return of(CellType.FORMULA, number ? number() : Double.NaN, formula);
     }
     if (!hasValue) {
       return null;
@@ -239,15 +246,15 @@ final class LongSheet extends DefaultHandler {
 
   /** The formulas of a column are mostly the same, and are kept once. */
   private String formulaText() {
-    if (sharedName != null && formula.length() == 0) {
+    if (sharedName != null && text.length() == 0) {
       return shared.getOrDefault(sharedName, "");
     }
     while (formulas.size() <= column) {
       formulas.add("");
     }
     String above = formulas.get(column);
-    if (!above.contentEquals(formula)) {
-      above = formula.toString();
+    if (!above.contentEquals(text)) {
+      above = text.toString();
       formulas.set(column, above);
     }
     if (sharedName != null) {
