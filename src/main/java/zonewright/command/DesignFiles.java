@@ -26,7 +26,7 @@ final class DesignFiles {
       throw new Complaint(ExitCode.FILE, "There is no file " + file + ".");
     }
     try {
-      DesignFile.Opened opened = DesignFile.read(file);
+      DesignFile.Opened opened = DesignFile.read(file, SlowWork.telling("Reading " + file, err));
       opened.report().notes().forEach(note -> err.println(note.line()));
       return opened;
     } catch (DesignFileException problem) {
@@ -58,19 +58,22 @@ final class DesignFiles {
    *
    * @throws Complaint when that fails
    */
-  static void write(Design design, Path path) {
-    save(design, path, Optional.empty());
+  static void write(Design design, Path path, PrintWriter err) {
+    save(design, path, Optional.empty(), err);
   }
 
   /**
    * Writes a design into a copy of the file it came from.
    *
    * @param kept that file; none for a new workbook
+   * @param err takes what a person should know about the writing
    * @throws Complaint when that fails
    */
-  static void save(Design design, Path path, Optional<KeptFile> kept) {
+  static void save(Design design, Path path, Optional<KeptFile> kept, PrintWriter err) {
     try {
-      DesignFile.save(design, path, kept);
+      DesignFile.save(design, path, kept, SlowWork.telling("Writing " + path, err))
+          .notes()
+          .forEach(err::println);
     } catch (DesignFileException problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
     }
@@ -80,11 +83,15 @@ final class DesignFiles {
    * Writes a design with sheets beside it.
    *
    * @param kept the file it came from, for what is a person's own in it
+   * @param err takes what a person should know about the writing
    * @throws Complaint when that fails
    */
-  static void write(Design design, Path path, PackOrder order, Optional<KeptFile> kept) {
+  static void write(
+      Design design, Path path, PackOrder order, Optional<KeptFile> kept, PrintWriter err) {
     try {
-      DesignFile.write(design, path, order, kept);
+      DesignFile.write(design, path, order, kept, SlowWork.telling("Writing " + path, err))
+          .notes()
+          .forEach(err::println);
     } catch (DesignFileException problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
     }
@@ -95,12 +102,12 @@ final class DesignFiles {
    *
    * @throws Complaint when that fails
    */
-  static void writeInto(Design design, Path path) {
+  static void writeInto(Design design, Path path, PrintWriter err) {
     try {
       Files.createDirectories(path.toAbsolutePath().getParent());
     } catch (IOException problem) {
       throw new Complaint(ExitCode.FILE, "The folder for " + path + " cannot be made.");
     }
-    write(design, path);
+    write(design, path, err);
   }
 }

@@ -89,7 +89,7 @@ final class ImportCommand extends Task {
     ListMatch.Taken taken = match.taken();
     design.book().start(taken.edit());
     taken.notes().forEach(err()::println);
-    DesignFiles.save(design, path, source.kept());
+    DesignFiles.save(design, path, source.kept(), err());
     out()
         .println(
             "Written: %s, with %s %s of the list"

@@ -100,7 +100,7 @@ final class PackCommand extends Task {
           ExitCode.USAGE, "There is no zone “%s” in the design.".formatted(zone.orElse("")));
     }
     design.nights().plan(); // so that the cover tells what is found of the nights too
-    DesignFiles.write(design, target, order, client ? Optional.empty() : source.kept());
+    DesignFiles.write(design, target, order, client ? Optional.empty() : source.kept(), err());
     out().println("Written: " + target);
     return ExitCode.FINE;
   }

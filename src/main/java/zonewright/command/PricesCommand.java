@@ -68,7 +68,7 @@ final class PricesCommand extends Task {
     } catch (PriceBook.Unreadable problem) {
       throw new Complaint(ExitCode.FILE, priceBook.get() + ": " + problem.getMessage());
     }
-    DesignFiles.write(design, into.get());
+    DesignFiles.write(design, into.get(), err());
     out().println("Written: " + into.get());
     return ExitCode.FINE;
   }

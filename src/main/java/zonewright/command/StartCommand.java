@@ -117,7 +117,7 @@ final class StartCommand extends Task {
     new SheetCells(design.book(), Sheets.ZONES).lines(SCHEDULE).forEach(out::println);
     out.println();
     if (file.isEmpty()) {
-      DesignFiles.writeInto(design, DEMO_FILE);
+      DesignFiles.writeInto(design, DEMO_FILE, err());
       out.println("Written: " + DEMO_FILE);
     }
     out.println("There is no display here; run the same on a desktop to open the window.");

@@ -42,7 +42,7 @@ final class WriteCommand extends Task {
     PrintWriter err = err();
     DesignFiles.mayWrite(path, replace);
     Design design = source.design(from, err);
-    DesignFiles.save(design, path, source.kept());
+    DesignFiles.save(design, path, source.kept(), err);
     out().println("Written: " + path);
     return ExitCode.FINE;
   }

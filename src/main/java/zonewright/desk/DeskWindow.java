@@ -47,6 +47,7 @@ final class DeskWindow {
   private final NightsWatch nightsWatch;
   private final Late<NightsWindow> nights;
   private final PricingDesk pricing;
+  private final ListDesk lists;
   private final DesignSteps steps;
   private final Mending mending;
   private final Menus menus;
@@ -81,6 +82,7 @@ final class DeskWindow {
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, errands, questions, messages, pictures::zone);
     pricing = new PricingDesk(open, errands, questions, messages);
+    lists = new ListDesk(frame, open, errands, questions, messages);
     work = new UnsavedWork(open, messages, spare);
     keeper =
         new FileKeeper(
@@ -139,13 +141,18 @@ final class DeskWindow {
   private void replaced() {
     ways.startAnew();
     pictures.startAnew();
-    FileDrop.accept(frame.getRootPane(), keeper::open);
+    FileDrop.accept(frame.getRootPane(), file -> lists().dropped(file, keeper::open));
     watch.refresh();
     selected();
     named();
     nightsWatch.begin();
     deck.focusTarget().requestFocusInWindow();
     EventQueue.invokeLater(deck::goToFirstResult);
+  }
+
+  ListDesk lists() {
+    deck.front().finishTyping();
+    return lists;
   }
 
   /** The timetable is there: what it found, and its pictures. */

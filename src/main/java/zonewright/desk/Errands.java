@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -70,6 +71,71 @@ final class Errands {
       Consumer<Exception> failed,
       Runnable cancelled) {
     start(words, work, done, failed, Optional.of(cancelled));
+  }
+
+  /** Work that tells how far it is, and ends when it is told to. */
+  interface Watched<T> {
+    T under(zonewright.workbook.Progress progress) throws Exception;
+  }
+
+  /**
+   * Runs an errand that a person may stop on the way: how far it is stands in the line of progress,
+   * and where it is stopped, {@code failed} is given a {@code BrokenOff}. What is done already by
+   * then stays done, and {@code done} is told.
+   */
+  <T> void runStoppable(
+      String words, Watched<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    AtomicBoolean stopped = new AtomicBoolean();
+    AtomicInteger tenths = new AtomicInteger();
+    AtomicBoolean shown = new AtomicBoolean();
+    Runnable stop =
+        () -> {
+          stopped.set(true);
+          progress.show("Stopping …", Optional.empty());
+        };
+    Runnable tell =
+        () -> {
+          if (shown.get() && !stopped.get()) {
+            progress.show(words + " " + tenths.get() * 10 + " %", Optional.of(stop));
+          }
+        };
+    Timer notice =
+        new Timer(
+            NOTICEABLE_MILLIS,
+            event -> {
+              shown.set(true);
+              progress.show(words, Optional.of(stop));
+            });
+    notice.setRepeats(false);
+    notice.start();
+    zonewright.workbook.Progress watch =
+        (at, of) -> {
+          if (stopped.get()) {
+            throw new zonewright.workbook.Progress.BrokenOff();
+          }
+          int now = (int) (10 * at / of);
+          if (now != tenths.getAndSet(now)) {
+            SwingUtilities.invokeLater(tell);
+          }
+        };
+    worker.execute(
+        () -> {
+          Runnable after;
+          try {
+            T result = work.under(watch);
+            after = () -> done.accept(result);
+          } catch (Exception problem) {
+            after = () -> failed.accept(problem);
+          }
+          Runnable then = after;
+          SwingUtilities.invokeLater(
+              () -> {
+                notice.stop();
+                shown.set(false);
+                progress.show("", Optional.empty());
+                then.run();
+              });
+        });
   }
 
   private <T> void start(

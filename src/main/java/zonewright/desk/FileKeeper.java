@@ -19,6 +19,7 @@ import zonewright.sheet.Entry;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.KeptFile;
+import zonewright.workbook.Progress;
 
 /**
  * Opens, saves and replaces the design on the desk, and never loses one.
@@ -111,11 +112,11 @@ final class FileKeeper {
   private void read(Path file) {
     String name = file.getFileName().toString();
     curtain.draw();
-    errands.runCancellable(
+    errands.runStoppable(
         "Opening " + name + " …",
-        () -> {
+        progress -> {
           Optional<FileStamp> before = FileStamp.of(file);
-          Shelf.Taken taken = shelf.take(file);
+          Shelf.Taken taken = shelf.take(file, progress);
           return new Read(taken, work.leftBeside(file, taken.design()), before);
         },
         read -> {
@@ -127,11 +128,11 @@ final class FileKeeper {
         },
         problem -> {
           curtain.lift();
-          messages.problem(Sentences.of("“" + name + "” was not opened", problem), List.of());
-        },
-        () -> {
-          curtain.lift();
-          messages.tell("“" + name + "” was not opened; nothing has changed.", List.of());
+          if (problem instanceof Progress.BrokenOff) {
+            messages.tell("“" + name + "” was not opened; nothing has changed.", List.of());
+          } else {
+            messages.problem(Sentences.of("“" + name + "” was not opened", problem), List.of());
+          }
         });
   }
 
@@ -167,9 +168,9 @@ final class FileKeeper {
     Design before = open.design();
     Optional<KeptFile> kept = open.kept();
     curtain.draw();
-    errands.runCancellable(
+    errands.runStoppable(
         "Reading " + name + " …",
-        () -> new Read(shelf.take(file), Optional.empty(), FileStamp.of(file)),
+        progress -> new Read(shelf.take(file, progress), Optional.empty(), FileStamp.of(file)),
         read -> {
           curtain.lift();
           stamp = read.stamp();
@@ -181,9 +182,10 @@ final class FileKeeper {
         },
         problem -> {
           curtain.lift();
-          messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of());
-        },
-        curtain::lift);
+          if (!(problem instanceof Progress.BrokenOff)) {
+            messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of());
+          }
+        });
   }
 
   private void takeBack(Design before, Path file, Optional<KeptFile> kept, String name) {
@@ -253,16 +255,16 @@ final class FileKeeper {
     Design saving = open.design();
     Optional<KeptFile> kept = open.kept();
     String name = file.getFileName().toString();
-    errands.run(
+    errands.runStoppable(
         "Saving " + name + " …",
-        () -> {
+        progress -> {
           Optional<FileStamp> now = FileStamp.of(file);
           if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
             throw new ChangedMeanwhile();
           }
           Design copy = Design.of(snapshot);
           known.ifPresent(copy.nights()::learn);
-          DesignFile.Written put = shelf.put(copy, file, kept);
+          DesignFile.Written put = shelf.put(copy, file, kept, progress);
           return new Stored(put, FileStamp.of(file));
         },
         stored -> {
@@ -284,6 +286,12 @@ final class FileKeeper {
 
   private void notWritten(Path file, Exception problem, Runnable next) {
     String name = file.getFileName().toString();
+    if (problem instanceof Progress.BrokenOff) {
+      messages.tell(
+          "“%s” was not saved; the file is as it was, and your work is still here.".formatted(name),
+          List.of());
+      return;
+    }
     if (problem instanceof ChangedMeanwhile) {
       messages.offer(
           "“%s” was not saved: another program changed it since it was read here.".formatted(name),

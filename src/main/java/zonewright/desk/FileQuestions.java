@@ -124,6 +124,15 @@ final class FileQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> listToRead() {
+    JFileChooser chooser = new JFileChooser(folder);
+    chooser.setDialogTitle("Add zones from a list");
+    chooser.setFileFilter(
+        new FileNameExtensionFilter("Lists as text (*.csv, *.tsv, *.txt)", "csv", "tsv", "txt"));
+    return chosen(chooser, chooser.showOpenDialog(window));
+  }
+
+  @Override
   public Optional<Path> pricesToRead() {
     JFileChooser chooser = pricesChooser("Read a price book");
     return chosen(chooser, chooser.showOpenDialog(window));

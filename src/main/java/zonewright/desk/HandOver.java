@@ -17,6 +17,7 @@ import zonewright.nights.NightsPlan;
 import zonewright.sheet.BookSnapshot;
 import zonewright.trade.Sheets;
 import zonewright.workbook.KeptFile;
+import zonewright.workbook.Progress;
 import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheets;
 
@@ -134,14 +135,15 @@ final class HandOver {
     var known = open.design().nights().known();
     Optional<String> derived = zone.get();
     String name = file.getFileName().toString();
-    errands.run(
+    errands.runStoppable(
         "Writing " + name + " …",
-        () -> {
+        progress -> {
           Design design = Design.of(snapshot);
           known.ifPresent(design.nights()::learn);
           design.nights().plan();
           List<String> left =
-              new ArrayList<>(shelf.handOver(design, file, order.deriving(derived), kept).notes());
+              new ArrayList<>(
+                  shelf.handOver(design, file, order.deriving(derived), kept, progress).notes());
           order
               .sheets()
               .forEach(
@@ -152,8 +154,13 @@ final class HandOver {
           return left;
         },
         left -> messages.tell("“" + name + "” was written.", left),
-        problem ->
-            messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
+        problem -> {
+          if (problem instanceof Progress.BrokenOff) {
+            messages.tell("“" + name + "” was not written.", List.of());
+          } else {
+            messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of());
+          }
+        });
   }
 
   private Path suggestion(String word, String ending) {

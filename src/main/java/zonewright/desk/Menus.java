@@ -107,6 +107,10 @@ final class Menus {
     menu.add(item(save));
     menu.add(item(new Deed("Save as …", window::saveAs).keys("ctrl shift S")));
     menu.add(item(new Deed("Back to what was saved", window::revert)));
+    JMenu lists = new JMenu("Add zones");
+    lists.add(item(new Deed("From a list (CSV) …", () -> window.lists().readAsked())));
+    lists.add(item(new Deed("From what was copied …", () -> window.lists().paste())));
+    menu.add(lists);
     JMenu handOver = new JMenu("Hand over");
     handOver.add(item(new Deed("Whole pack …", () -> window.handOver().whole())));
     handOver.add(item(new Deed("Chosen sheets …", () -> window.handOver().chosen())));

@@ -35,6 +35,9 @@ interface Questions {
   /** Asks where to export a picture; none where the person thinks better of it. */
   Optional<Path> fileToExport(String suggestion);
 
+  /** Asks which list of zones to read; none where the person thinks better of it. */
+  Optional<Path> listToRead();
+
   /** Asks which price book to read; none where the person thinks better of it. */
   Optional<Path> pricesToRead();
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.KeptFile;
+import zonewright.workbook.Progress;
 import zonewright.workbook.pack.PackOrder;
 
 /** Where designs are kept; called away from the window's thread. */
@@ -34,16 +35,18 @@ interface Shelf {
    *
    * @param kept the file it came from; what is a person's own in it stays
    */
-  DesignFile.Written put(Design design, Path file, Optional<KeptFile> kept) throws Refused;
+  DesignFile.Written put(Design design, Path file, Optional<KeptFile> kept, Progress progress)
+      throws Refused;
 
   /**
    * Writes a copy of a design with sheets to hand over beside it.
    *
    * @param kept the file it came from; none where nothing of a person's own is to go along
    */
-  DesignFile.Written handOver(Design design, Path file, PackOrder order, Optional<KeptFile> kept)
+  DesignFile.Written handOver(
+      Design design, Path file, PackOrder order, Optional<KeptFile> kept, Progress progress)
       throws Refused;
 
   /** Reads a design. */
-  Taken take(Path file) throws Refused;
+  Taken take(Path file, Progress progress) throws Refused;
 }

@@ -6,15 +6,17 @@ import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.KeptFile;
+import zonewright.workbook.Progress;
 import zonewright.workbook.ReadingReport;
 import zonewright.workbook.pack.PackOrder;
 
 /** Keeps designs as workbooks. */
 final class WorkbookShelf implements Shelf {
   @Override
-  public DesignFile.Written put(Design design, Path file, Optional<KeptFile> kept) throws Refused {
+  public DesignFile.Written put(
+      Design design, Path file, Optional<KeptFile> kept, Progress progress) throws Refused {
     try {
-      return DesignFile.save(design, file, kept);
+      return DesignFile.save(design, file, kept, progress);
     } catch (DesignFileException problem) {
       throw new Refused(problem.getMessage(), problem);
     }
@@ -22,18 +24,19 @@ final class WorkbookShelf implements Shelf {
 
   @Override
   public DesignFile.Written handOver(
-      Design design, Path file, PackOrder order, Optional<KeptFile> kept) throws Refused {
+      Design design, Path file, PackOrder order, Optional<KeptFile> kept, Progress progress)
+      throws Refused {
     try {
-      return DesignFile.write(design, file, order, kept);
+      return DesignFile.write(design, file, order, kept, progress);
     } catch (DesignFileException problem) {
       throw new Refused(problem.getMessage(), problem);
     }
   }
 
   @Override
-  public Taken take(Path file) throws Refused {
+  public Taken take(Path file, Progress progress) throws Refused {
     try {
-      DesignFile.Opened opened = DesignFile.read(file);
+      DesignFile.Opened opened = DesignFile.read(file, progress);
       return new Taken(
           opened.design(),
           opened.kept(),

@@ -63,6 +63,20 @@ public record ForeignList(
   }
 
   /**
+   * Reads what was copied in another program; spreadsheets set cells apart by tabs.
+   *
+   * @throws ListProblem when it is too large, or no list
+   */
+  public static ForeignList pasted(String text) throws ListProblem {
+    if (text.length() > LARGEST) {
+      throw new ListProblem(
+          "What was copied has %s million letters; lists of up to %s are read."
+              .formatted(text.length() >> 20, LARGEST >> 20));
+    }
+    return of(text.getBytes(StandardCharsets.UTF_8), "What was copied");
+  }
+
+  /**
    * Reads the content of a file.
    *
    * @param name what to call it in a complaint

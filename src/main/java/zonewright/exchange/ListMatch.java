@@ -2,10 +2,12 @@ package zonewright.exchange;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
@@ -15,7 +17,6 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
 import zonewright.sheet.Nearest;
 import zonewright.sheet.TableDefinition;
-import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
 import zonewright.units.Units;
 
@@ -26,6 +27,7 @@ public final class ListMatch {
   private final ForeignList list;
   private final Map<Integer, Column> columns = new LinkedHashMap<>();
   private final Map<Integer, Headings.Found> found = new LinkedHashMap<>();
+  private final ListGuess guesses;
 
   /**
    * Matches by name: capitals, spaces and the unit in parentheses do not matter.
@@ -36,6 +38,7 @@ public final class ListMatch {
     this.book = book;
     this.table = book.blueprint().table(table);
     this.list = list;
+    this.guesses = new ListGuess(book, this.table, list, this::read);
     Headings headings = new Headings(this.table, book.system());
     for (int i = 0; i < list.headings().size(); i++) {
       int at = i;
@@ -84,11 +87,69 @@ public final class ListMatch {
 
   /** Returns the columns of the table that are most like a heading, the likeliest first. */
   public List<Column> suggestions(int position) {
+    Set<Column> suggestions = new LinkedHashSet<>(guesses.likely(position, columns));
     String plain = list.headings().get(position).replaceAll("\\s*\\([^()]*\\)\\s*$", "");
     List<String> names = table.inputs().stream().map(Column::name).toList();
-    return Nearest.to(plain, names, 3).stream()
-        .map(name -> table.inputs().get(names.indexOf(name)))
-        .toList();
+    Nearest.to(plain, names, 3)
+        .forEach(name -> suggestions.add(table.inputs().get(names.indexOf(name))));
+    return suggestions.stream().limit(3).toList();
+  }
+
+  /**
+   * Lets each column of the list that goes nowhere yet go where it most likely belongs; one of
+   * which little can be told still goes nowhere.
+   *
+   * @return the positions for which that was a guess, not a name both have
+   */
+  public Set<Integer> guess() {
+    Set<Integer> guessed = new LinkedHashSet<>();
+    List.copyOf(columns.entrySet()).stream()
+        .filter(each -> guesses.hollow(each.getValue(), each.getKey()))
+        .forEach(each -> hollow(each.getKey(), each.getValue()));
+    for (int position : unmatched()) {
+      guesses.likely(position, columns).stream()
+          .findFirst()
+          .ifPresent(
+              column -> {
+                columns.put(position, column);
+                guessed.add(position);
+              });
+    }
+    return guessed;
+  }
+
+  /** Gives up a match by name where another column takes what stands there. */
+  private void hollow(int position, Column column) {
+    columns.remove(position);
+    if (guesses.likely(position, columns).isEmpty()) {
+      columns.put(position, column);
+    } else {
+      found.remove(position);
+    }
+  }
+
+  /** Returns the list. */
+  public ForeignList list() {
+    return list;
+  }
+
+  /** Returns the table the rows go into. */
+  public TableDefinition table() {
+    return table;
+  }
+
+  /** Returns the unit a heading names, where the column it goes into takes it. */
+  public Optional<Unit> unit(int position) {
+    return target(position)
+        .filter(column -> column.content() == Column.Content.NUMBER)
+        .flatMap(column -> unit(column, position));
+  }
+
+  /** Returns what comes of a cell of the list in the column it goes into; blank where in none. */
+  public Entry entry(int position, int row) {
+    return target(position)
+        .map(column -> read(column, position, list.rows().get(row).get(position)))
+        .orElse(Entry.BLANK);
   }
 
   /** Returns the positions of columns that hold something and go nowhere. */
@@ -144,17 +205,21 @@ public final class ListMatch {
   }
 
   private Entry entry(Column column, int position, String text, int line, List<String> notes) {
-    if (column.content() != Column.Content.NUMBER) {
-      return Entries.read(column, unguarded(text), book.system());
-    }
-    String number = list.decimalComma() ? withPoint(text.strip()) : text.strip();
-    Entry entry = Entries.read(column, inUnit(column, position, number), book.system());
+    Entry entry = read(column, position, text);
     if (entry instanceof Entry.Unreadable unreadable) {
       notes.add(
           "Line %s, %s: %s; kept as it stands."
               .formatted(line, list.headings().get(position), unreadable.problem()));
     }
     return entry;
+  }
+
+  private Entry read(Column column, int position, String text) {
+    if (column.content() != Column.Content.NUMBER) {
+      return Entries.read(column, unguarded(text), book.system());
+    }
+    String number = list.decimalComma() ? withPoint(text.strip()) : text.strip();
+    return Entries.read(column, inUnit(column, position, number), book.system());
   }
 
   /** A plain number has the unit its heading names. */
@@ -173,14 +238,8 @@ public final class ListMatch {
           ? Optional.of(Units.PERCENT)
           : Optional.of(known.unit()).filter(unit -> !unit.symbol().isEmpty());
     }
-    String heading = list.headings().get(position);
-    int open = heading.lastIndexOf('(');
-    int close = heading.lastIndexOf(')');
-    QuantityKind kind = column.kind();
-    return open < 0 || close < open
-        ? Optional.empty()
-        : Units.named(heading.substring(open + 1, close))
-            .filter(unit -> unit.dimension().equals(kind.unit(book.system()).dimension()));
+    return ListGuess.named(list.headings().get(position))
+        .filter(unit -> unit.dimension().equals(column.kind().unit(book.system()).dimension()));
   }
 
   private static String withPoint(String text) {

@@ -1,12 +1,7 @@
 package zonewright.workbook;
 
-import java.util.Locale;
-import java.util.Optional;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.DataFormatter;
-import org.apache.poi.ss.usermodel.DateUtil;
-import org.apache.poi.ss.usermodel.FormulaError;
-import org.apache.poi.xssf.usermodel.XSSFCell;
+import java.util.HashMap;
+import java.util.Map;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
@@ -21,6 +16,9 @@ final class CellReader {
   private final Notes notes;
   private final ColumnFormulas formulas;
 
+  /** Which formulas were found to be defaults; a column has few that differ. */
+  private final Map<Column, Map<String, Boolean>> defaults = new HashMap<>();
+
   CellReader(UnitSystem system, Notes notes, ColumnFormulas formulas) {
     this.system = system;
     this.notes = notes;
@@ -30,38 +28,36 @@ final class CellReader {
   /**
    * Reads a cell.
    *
+   * @param cell the cell; null where nothing stands in it
    * @param unit the unit the file says its numbers have
    */
-  Entry read(Column column, XSSFCell cell, Unit unit) {
+  Entry read(Column column, SheetCell cell, Unit unit) {
     if (cell == null) {
       return Entry.BLANK;
     }
-    return switch (cell.getCellType()) {
+    return switch (cell.type()) {
       case NUMERIC -> numeric(column, cell, unit);
       case STRING -> text(column, cell, unit);
-      case BOOLEAN ->
-          odd(column, cell, cell.getBooleanCellValue() ? "TRUE" : "FALSE", "a truth value");
-      case ERROR ->
-          odd(column, cell, FormulaError.forInt(cell.getErrorCellValue()).getString(), "an error");
+      case BOOLEAN -> odd(column, cell, cell.text(), "a truth value");
+      case ERROR -> odd(column, cell, cell.text(), "an error");
       case FORMULA -> formula(column, cell);
       default -> Entry.BLANK;
     };
   }
 
-  private Entry numeric(Column column, XSSFCell cell, Unit unit) {
-    double value = cell.getNumericCellValue();
+  private Entry numeric(Column column, SheetCell cell, Unit unit) {
     boolean calendar = column.content() == Column.Content.NUMBER && column.kind().onCalendar();
-    if (DateUtil.isCellDateFormatted(cell) && !calendar) {
-      return odd(column, cell, new DataFormatter(Locale.ROOT).formatCellValue(cell), "a date");
+    if (cell.dated() && !calendar) {
+      return odd(column, cell, cell.text(), "a date");
     }
     if (column.content() == Column.Content.NUMBER) {
-      return new Entry.Figure(unit.convert(value, column.kind().unit(system)));
+      return new Entry.Figure(unit.convert(cell.number(), column.kind().unit(system)));
     }
-    return Entry.words(QuantityText.exact(value));
+    return Entry.words(QuantityText.exact(cell.number()));
   }
 
-  private Entry text(Column column, XSSFCell cell, Unit unit) {
-    String text = cell.getStringCellValue();
+  private Entry text(Column column, SheetCell cell, Unit unit) {
+    String text = cell.text();
     if (column.content() != Column.Content.NUMBER) {
       return Entry.words(text);
     }
@@ -84,7 +80,7 @@ final class CellReader {
     return entry;
   }
 
-  private Entry odd(Column column, XSSFCell cell, String text, String what) {
+  private Entry odd(Column column, SheetCell cell, String text, String what) {
     note(column, cell, "holds %s, %s; kept as words".formatted(what, text));
     return column.content() == Column.Content.NUMBER
         ? new Entry.Unreadable(
@@ -94,17 +90,20 @@ final class CellReader {
         : Entry.words(text);
   }
 
-  private Entry formula(Column column, XSSFCell cell) {
-    String text = cell.getCellFormula();
-    Optional<String> own =
+  private Entry formula(Column column, SheetCell cell) {
+    boolean ours =
         column.role() == Column.Role.DEFAULTED
-            ? Optional.of(formulas.text(column))
-            : Optional.empty();
+            && defaults
+                .computeIfAbsent(column, any -> new HashMap<>())
+                .computeIfAbsent(cell.text(), text -> isDefault(column, text));
+    return ours ? Entry.BLANK : odd(column, cell, "=" + cell.text(), "a formula");
+  }
+
+  /** Says whether a formula can be taken for the default of a column. */
+  private boolean isDefault(Column column, String text) {
+    String own = formulas.text(column);
     boolean sum = text.matches("[\\d\\s.,+\\-*/^()%eE]+");
-    if (own.isPresent() && (same(own.get(), text) || !sum || (fixed(own.get()) && fixed(text)))) {
-      return Entry.BLANK;
-    }
-    return odd(column, cell, "=" + text, "a formula");
+    return same(own, text) || !sum || (fixed(own) && fixed(text));
   }
 
   /** A fixed default, which other programs may write with fewer digits. */
@@ -116,15 +115,8 @@ final class CellReader {
     return one.replaceAll("\\s", "").equalsIgnoreCase(other.replaceAll("\\s", ""));
   }
 
-  private void note(Column column, XSSFCell cell, String sentence) {
-    String place = Notes.cell(cell.getRowIndex(), cell.getColumnIndex());
-    notes.add(cell.getSheet().getSheetName(), place, column.name() + ": " + sentence);
-  }
-
-  /** Says whether nothing was typed into a cell and nothing is calculated in it. */
-  static boolean empty(XSSFCell cell) {
-    return cell == null
-        || cell.getCellType() == CellType.BLANK
-        || (cell.getCellType() == CellType.STRING && cell.getStringCellValue().isBlank());
+  private void note(Column column, SheetCell cell, String sentence) {
+    String place = Notes.cell(cell.row(), cell.column());
+    notes.add(cell.sheet(), place, column.name() + ": " + sentence);
   }
 }

@@ -1,5 +1,6 @@
 package zonewright.workbook;
 
+import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -63,19 +64,65 @@ final class CellWriter {
   }
 
   private void fill(XSSFCell cell, Column column, int row) {
+    Content content = content(column, row);
+    content.formula().ifPresent(cell::setCellFormula);
+    if (content.literal()) {
+      cell.setCellStyle(styles.literal(look(column)));
+    }
+    if (!Double.isNaN(content.number())) {
+      cell.setCellValue(content.number());
+    } else if (content.words().isPresent()) {
+      cell.setCellValue(content.words().get());
+    }
+  }
+
+  /**
+   * What belongs into a cell.
+   *
+   * @param formula the formula, without its equals sign
+   * @param number the number typed, or the formula's result; not a number where there is none
+   * @param words the words typed, or the formula's result, as a file keeps them
+   * @param literal whether the words must be kept from being taken for a formula
+   */
+  record Content(Optional<String> formula, double number, Optional<String> words, boolean literal) {
+    private static final Content NOTHING =
+        new Content(Optional.empty(), Double.NaN, Optional.empty(), false);
+  }
+
+  /** Returns what belongs into a cell of a book; {@code row} may be one past the end. */
+  Content content(Column column, int row) {
     boolean there = row < book.rows(column.reference().table());
     Entry entry =
         there && column.takesEntries() ? book.entry(column.reference(), row) : Entry.BLANK;
     if (entry instanceof Entry.Figure figure) {
-      cell.setCellValue(figure.value());
-    } else if (!(entry instanceof Entry.Blank)) {
-      words(cell, Entries.typed(column, entry), look(column));
-    } else if (column.formula().isPresent()) {
-      cell.setCellFormula(formulas.text(column));
-      if (there) {
-        result(cell, column, row);
-      }
+      return new Content(Optional.empty(), figure.value(), Optional.empty(), false);
     }
+    if (!(entry instanceof Entry.Blank)) {
+      String words = Entries.typed(column, entry);
+      return new Content(
+          Optional.empty(),
+          Double.NaN,
+          Optional.of(CellText.encoded(words)),
+          CellText.looksLikeFormula(words));
+    }
+    if (column.formula().isEmpty()) {
+      return Content.NOTHING;
+    }
+    Optional<String> formula = Optional.of(formulas.text(column));
+    if (!there) {
+      return new Content(formula, Double.NaN, Optional.empty(), false);
+    }
+    double number = book.number(column.reference(), row);
+    if (!Double.isNaN(number) && column.content() == Column.Content.NUMBER) {
+      return new Content(formula, number, Optional.empty(), false);
+    }
+    String shown = CellText.encoded(shown(book.outcome(column.reference(), row)));
+    return new Content(formula, Double.NaN, Optional.of(shown), false);
+  }
+
+  /** Returns the style of a column's words that could be taken for a formula. */
+  XSSFCellStyle literal(Column column) {
+    return styles.literal(look(column));
   }
 
   /** Says whether a column holds names that nobody types. */
@@ -90,23 +137,6 @@ final class CellWriter {
       case DEFAULTED -> Look.DEFAULT;
       case INPUT -> column.content() == Column.Content.NUMBER ? Look.INPUT : Look.INPUT_WORDS;
     };
-  }
-
-  /** Writes words, never as a formula. */
-  void words(XSSFCell cell, String words, Look look) {
-    if (CellText.looksLikeFormula(words)) {
-      cell.setCellStyle(styles.literal(look));
-    }
-    cell.setCellValue(CellText.encoded(words));
-  }
-
-  private void result(XSSFCell cell, Column column, int row) {
-    double number = book.number(column.reference(), row);
-    if (!Double.isNaN(number) && column.content() == Column.Content.NUMBER) {
-      cell.setCellValue(number);
-      return;
-    }
-    cell.setCellValue(CellText.encoded(shown(book.outcome(column.reference(), row))));
   }
 
   private static String shown(Outcome outcome) {

@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Cell;
@@ -45,8 +46,12 @@ final class ClientCopy {
     withheld = Pattern.compile("(?<![A-Za-z0-9_.])(" + titles + ")(\\[|_|!|'!)");
   }
 
-  /** Turns every formula that asks for a sheet withheld into its value, and drops such rules. */
-  static void settle(XSSFWorkbook workbook, Blueprint blueprint) {
+  /**
+   * Turns every formula that asks for a sheet withheld into its value, and drops such rules.
+   *
+   * @return which formulas those are, for rows that are not written yet
+   */
+  static Predicate<String> settle(XSSFWorkbook workbook, Blueprint blueprint) {
     ClientCopy copy = new ClientCopy(blueprint);
     for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
       XSSFSheet sheet = workbook.getSheetAt(i);
@@ -59,6 +64,7 @@ final class ClientCopy {
         workbook.removeName(name);
       }
     }
+    return copy::asks;
   }
 
   private boolean asks(String formula) {

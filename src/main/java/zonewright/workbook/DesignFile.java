@@ -59,8 +59,19 @@ public final class DesignFile {
    */
   public static Written save(Design design, Path file, Optional<KeptFile> kept)
       throws DesignFileException {
+    return save(design, file, kept, Progress.UNWATCHED);
+  }
+
+  /**
+   * The same, watched.
+   *
+   * @throws DesignFileException as above
+   * @throws Progress.BrokenOff where the watcher breaks it off; the file is as it was
+   */
+  public static Written save(Design design, Path file, Optional<KeptFile> kept, Progress progress)
+      throws DesignFileException {
     PackOrder order = PackOrder.again(design, kept.map(KeptFile::made).orElse(Set.of()));
-    return write(design, file, order, kept);
+    return write(design, file, order, kept, progress);
   }
 
   /**
@@ -76,6 +87,18 @@ public final class DesignFile {
    */
   public static Written write(Design design, Path file, PackOrder order, Optional<KeptFile> kept)
       throws DesignFileException {
+    return write(design, file, order, kept, Progress.UNWATCHED);
+  }
+
+  /**
+   * The same, watched.
+   *
+   * @throws DesignFileException as above
+   * @throws Progress.BrokenOff where the watcher breaks it off; the file is as it was
+   */
+  public static Written write(
+      Design design, Path file, PackOrder order, Optional<KeptFile> kept, Progress progress)
+      throws DesignFileException {
     if (order.zoneIn(design).isEmpty()) {
       throw new DesignFileException(
           "%s was not saved: there is no zone “%s”.".formatted(file, order.zone().orElse("")));
@@ -86,7 +109,7 @@ public final class DesignFile {
           "A design is saved as an .xlsx workbook; %s has another ending.".formatted(file));
     }
     try {
-      return DesignWriting.write(design, file, order, kept);
+      return DesignWriting.write(design, file, order, kept, progress);
     } catch (CellText.TooLong problem) {
       throw new DesignFileException(
           "%s was not saved: %s".formatted(file, problem.getMessage()), problem);
@@ -103,15 +126,23 @@ public final class DesignFile {
 
   /**
    * Reads a design from a workbook. Formulas, macros and links in the file are not run; a file of
-   * more than 100 MB is not opened.
+   * more than 400 MB is not opened.
    *
    * @throws DesignFileException with a sentence that says why, when the file holds no design that
    *     can be read
    */
   public static Opened read(Path file) throws DesignFileException {
+    return read(file, Progress.UNWATCHED);
+  }
+
+  /**
+   * The same, watched.
+   *
+   * @throws DesignFileException as above
+   * @throws Progress.BrokenOff where the watcher breaks it off
+   */
+  public static Opened read(Path file, Progress progress) throws DesignFileException {
     return WorkbookOpening.with(
-        file,
-        (workbook, macros, content) ->
-            DesignReader.read(workbook, macros, file.toString(), content));
+        file, progress, source -> DesignReader.read(source, file.toString()));
   }
 }

@@ -29,6 +29,7 @@ import zonewright.workbook.kit.ColumnFormulas;
 
 /** Makes a design from a workbook: takes what was typed, calculates anew, and tells the rest. */
 final class DesignReader {
+  private final WorkbookSource source;
   private final XSSFWorkbook workbook;
   private final Blueprint blueprint = IrrigationSheets.blueprint();
   private final Notes notes = new Notes();
@@ -40,18 +41,18 @@ final class DesignReader {
   private final Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
 
   /** Returns the design in a workbook with the report of its reading. */
-  static DesignFile.Opened read(XSSFWorkbook workbook, boolean macros, String file, byte[] content)
-      throws DesignFileException {
+  static DesignFile.Opened read(WorkbookSource source, String file) throws DesignFileException {
+    XSSFWorkbook workbook = source.workbook();
     refuse(workbook, file);
-    DesignReader reader = new DesignReader(workbook);
-    if (macros) {
+    DesignReader reader = new DesignReader(source);
+    if (source.macros()) {
       reader.notes.add("", "", "the file holds macros; they were neither run nor taken");
     }
     reader.all();
     return new DesignFile.Opened(
         reader.design,
         new ReadingReport(reader.taken, reader.notes.all()),
-        new KeptFile(content, reader.system, reader.rows, MadeSheets.in(workbook)));
+        new KeptFile(source.content(), reader.system, reader.rows, MadeSheets.in(workbook), true));
   }
 
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
@@ -61,7 +62,7 @@ final class DesignReader {
             .max(Comparator.comparingInt(table -> table.columns().size()))
             .orElseThrow();
     boolean marked = workbook.getProperties().getCustomProperties().contains(DesignWorkbook.MARK);
-    if (TableReading.there(workbook, widest)) {
+    if (TableReading.there(WorkbookSource.whole(workbook), widest)) {
       return;
     }
     throw new DesignFileException(
@@ -72,8 +73,9 @@ final class DesignReader {
                 .formatted(file, widest.title()));
   }
 
-  private DesignReader(XSSFWorkbook workbook) {
-    this.workbook = workbook;
+  private DesignReader(WorkbookSource source) {
+    this.source = source;
+    this.workbook = source.workbook();
     this.system = findSystem();
     this.cells = new CellReader(system, notes, new ColumnFormulas(blueprint, system));
     this.design = Design.blank(system);
@@ -170,7 +172,8 @@ final class DesignReader {
                             .cell(column)
                             .ifPresent(
                                 cell ->
-                                    ShownNumber.of(cell)
+                                    SheetCell.of(cell)
+                                        .shown()
                                         .ifPresent(
                                             shown ->
                                                 compare(
@@ -196,7 +199,7 @@ final class DesignReader {
   }
 
   private void rows(TableDefinition table, List<Runnable> comparisons) {
-    TableReading reading = TableReading.find(workbook, table, system, notes, cells).orElse(null);
+    TableReading reading = TableReading.find(source, table, system, notes, cells).orElse(null);
     if (reading == null) {
       notes.add(
           "", "", "there is no table “%s”; it stays as in a new design".formatted(table.title()));

@@ -44,6 +44,7 @@ final class DesignWorkbook {
   private final Styles styles;
   private final ColumnFormulas formulas;
   private final String project;
+  private final LaterRows later;
   private int tables;
 
   private DesignWorkbook(
@@ -51,7 +52,9 @@ final class DesignWorkbook {
       Design design,
       Styles styles,
       ColumnFormulas formulas,
-      PackOrder order) {
+      PackOrder order,
+      LaterRows later) {
+    this.later = later;
     this.workbook = workbook;
     this.styles = styles;
     this.formulas = formulas;
@@ -74,15 +77,26 @@ final class DesignWorkbook {
    * @param order the sheets beside the design's own, in their order
    */
   static XSSFWorkbook of(Design design, PackOrder order) {
+    return of(design, order, new LaterRows(Integer.MAX_VALUE));
+  }
+
+  /**
+   * Returns the workbook of a design without the rows that are to be written later; whoever asks
+   * for it closes it.
+   *
+   * @param order the sheets beside the design's own, in their order
+   * @param later takes the rows of long tables
+   */
+  static XSSFWorkbook of(Design design, PackOrder order, LaterRows later) {
     XSSFWorkbook workbook = new XSSFWorkbook();
     ColumnFormulas formulas = new ColumnFormulas(design.book().blueprint(), design.book().system());
     DesignWorkbook made =
-        new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, order);
+        new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, order, later);
     made.add(
         new Validations(design.book().system(), made.lists()),
         order.withoutOffice() ? ClientCopy.WITHHELD : Set.of());
     if (order.withoutOffice()) {
-      ClientCopy.settle(workbook, design.book().blueprint());
+      later.withhold(ClientCopy.settle(workbook, design.book().blueprint()));
     }
     workbook.setActiveSheet(0);
     return workbook;
@@ -95,7 +109,8 @@ final class DesignWorkbook {
       Styles styles,
       ColumnFormulas formulas,
       PackOrder order) {
-    return new DesignWorkbook(workbook, design, styles, formulas, order);
+    return new DesignWorkbook(
+        workbook, design, styles, formulas, order, new LaterRows(Integer.MAX_VALUE));
   }
 
   /** Returns a number that no table of the workbook has. */
@@ -121,7 +136,7 @@ final class DesignWorkbook {
     // Every text is made by one writer and tested as such; parsing each cell again takes long.
     workbook.setCellFormulaValidation(false);
     SingleSheet singles = new SingleSheet(workbook, book, styles, formulas, validations);
-    TableSheet rows = new TableSheet(workbook, book, styles, formulas, validations);
+    TableSheet rows = new TableSheet(workbook, book, styles, formulas, validations, later);
     selection.stream().filter(PackSheet::leads).forEach(sheet -> sheet.write(pack));
     boolean first = true;
     for (TableDefinition table : inOrder()) {

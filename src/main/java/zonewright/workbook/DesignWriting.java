@@ -28,6 +28,16 @@ final class DesignWriting {
       "Sheets and columns of your own could not be carried over into the new file; they are in the last version, which stands"
           + " beside it.";
 
+  private static final String TOO_LARGE =
+      "A design of this size is written anew as a whole: sheets, columns and formats of your own are in the last version, which"
+          + " stands beside it.";
+
+  /** In a design of more cells a person's own is not kept: about 1,300 zones, 2 GB of memory. */
+  static final long MOST_CELLS_IN_PLACE = 400_000;
+
+  /** Longer tables are written row by row. */
+  static final int LONG_TABLE = 200;
+
   static {
     Quiet.please();
   }
@@ -35,29 +45,45 @@ final class DesignWriting {
   private DesignWriting() {}
 
   static DesignFile.Written write(
-      Design design, Path file, PackOrder order, Optional<KeptFile> kept)
+      Design design, Path file, PackOrder order, Optional<KeptFile> kept, Progress progress)
       throws IOException, DesignFileException {
-    if (kept.isPresent()) {
+    boolean bearable = cells(design) <= MOST_CELLS_IN_PLACE;
+    if (bearable && kept.isPresent() && kept.get().content().isPresent()) {
       Optional<KeptFile> made = inPlace(design, kept.get(), order);
       if (made.isPresent()) {
-        SafeSave.replace(file, stream -> stream.write(made.get().content()));
+        byte[] content = made.get().content().orElseThrow();
+        SafeSave.replace(file, stream -> stream.write(content));
         return new DesignFile.Written(made.get(), List.of());
       }
     }
-    ByteArrayOutputStream content = new ByteArrayOutputStream();
-    Set<String> titles;
-    try (XSSFWorkbook workbook = DesignWorkbook.of(design, order)) {
-      titles = MadeSheets.in(workbook);
-      workbook.write(content);
-    }
-    SafeSave.replace(file, content::writeTo);
     Map<String, Map<Long, Integer>> rows = new HashMap<>();
     for (TableDefinition table : design.book().blueprint().tables()) {
       rows.put(table.id(), KeptRows.fresh(design.book(), table));
     }
+    Optional<byte[]> content = Optional.empty();
+    Set<String> titles;
+    LaterRows later = new LaterRows(LONG_TABLE);
+    try (XSSFWorkbook workbook = DesignWorkbook.of(design, order, later)) {
+      titles = MadeSheets.in(workbook);
+      if (bearable) {
+        ByteArrayOutputStream made = new ByteArrayOutputStream();
+        later.write(workbook, made, progress);
+        SafeSave.replace(file, made::writeTo);
+        content = Optional.of(made.toByteArray());
+      } else {
+        SafeSave.replace(file, stream -> later.write(workbook, stream, progress));
+      }
+    }
+    boolean told = kept.isPresent() && kept.get().foreign();
     return new DesignFile.Written(
-        new KeptFile(content.toByteArray(), design.book().system(), rows, titles),
-        kept.isPresent() ? List.of(MADE_ANEW) : List.of());
+        new KeptFile(content, design.book().system(), rows, titles, false),
+        told ? List.of(bearable ? MADE_ANEW : TOO_LARGE) : List.of());
+  }
+
+  private static long cells(Design design) {
+    return design.book().blueprint().tables().stream()
+        .mapToLong(table -> (long) design.book().rows(table.id()) * table.columns().size())
+        .sum();
   }
 
   /** Returns the copy, read back and found to hold the design; nothing where that fails. */
@@ -73,16 +99,17 @@ final class DesignWriting {
         rows = made.rows();
       }
       try (XSSFWorkbook again = new XSSFWorkbook(new ByteArrayInputStream(content.toByteArray()))) {
-        Design back = DesignReader.read(again, false, "the copy", new byte[0]).design();
+        Design back = DesignReader.read(WorkbookSource.whole(again), "the copy").design();
         if (!same(design.book().snapshot(), back.book().snapshot())) {
           LOG.warning("the copy of a person's own file does not hold the design; it is made anew");
           return Optional.empty();
         }
       }
-      return Optional.of(new KeptFile(content.toByteArray(), design.book().system(), rows, titles));
+      Optional<byte[]> copy = Optional.of(content.toByteArray());
+      return Optional.of(new KeptFile(copy, design.book().system(), rows, titles, true));
     } catch (CellText.TooLong sentence) {
       throw sentence;
-    } catch (IOException | DesignFileException | RuntimeException problem) {
+    } catch (IOException | DesignFileException | RuntimeException | OutOfMemoryError problem) {
       // Whatever a person's own file holds that the library cannot write: the design comes first.
       LOG.log(Level.WARNING, "the copy of a person's own file could not be made", problem);
       return Optional.empty();

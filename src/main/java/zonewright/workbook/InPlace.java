@@ -53,7 +53,7 @@ final class InPlace {
 
   /** Returns the copy with the design in it. */
   static Made of(Design design, KeptFile kept, PackOrder order) throws IOException {
-    XSSFWorkbook workbook = opened(kept.content());
+    XSSFWorkbook workbook = opened(kept.content().orElseThrow());
     try {
       InPlace update = new InPlace(design, kept, workbook);
       update.all(order);
@@ -158,7 +158,7 @@ final class InPlace {
     Notes unheard = new Notes();
     CellReader cells =
         new CellReader(kept.system(), unheard, new ColumnFormulas(book.blueprint(), kept.system()));
-    return TableReading.find(workbook, table, kept.system(), unheard, cells);
+    return TableReading.find(WorkbookSource.whole(workbook), table, kept.system(), unheard, cells);
   }
 
   /** Takes out the sheets that are made anew each time; returns where they stood. */

@@ -1,6 +1,7 @@
 package zonewright.workbook;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import zonewright.units.UnitSystem;
 
@@ -9,30 +10,44 @@ import zonewright.units.UnitSystem;
  * next file that is written.
  */
 public final class KeptFile {
-  private final byte[] content;
+  private final Optional<byte[]> content;
   private final UnitSystem system;
   private final Map<String, Map<Long, Integer>> rows;
   private final Set<String> made;
+  private final boolean foreign;
 
   /**
    * Keeps a file.
    *
-   * @param content the file as it was read or written; not copied
+   * @param content the file as it was read or written, not copied; none where it is too large to be
+   *     kept in memory
    * @param system the unit system it is in
    * @param rows by the identifier of a table, in which row of its sheet each row of the design
    *     stands
    * @param made the titles of the sheets that were made beside the design's own
+   * @param foreign whether a person may have put something of their own into it
    */
   KeptFile(
-      byte[] content, UnitSystem system, Map<String, Map<Long, Integer>> rows, Set<String> made) {
+      Optional<byte[]> content,
+      UnitSystem system,
+      Map<String, Map<Long, Integer>> rows,
+      Set<String> made,
+      boolean foreign) {
+    this.foreign = foreign;
     this.content = content;
     this.system = system;
     this.rows = Map.copyOf(rows);
     this.made = Set.copyOf(made);
   }
 
-  byte[] content() {
+  /** Returns the file; none where it is too large to be kept in memory. */
+  Optional<byte[]> content() {
     return content;
+  }
+
+  /** Says whether a person may have put something of their own into it. */
+  boolean foreign() {
+    return foreign;
   }
 
   UnitSystem system() {

@@ -43,7 +43,7 @@ final class SingleReading {
   private boolean alone(int row) {
     XSSFRow cells = sheet.getRow(row);
     for (int column = 0; column < cells.getLastCellNum(); column++) {
-      if (column != item && !CellReader.empty(cells.getCell(column))) {
+      if (column != item && !SheetCell.empty(SheetCell.of(cells.getCell(column)))) {
         return false;
       }
     }
@@ -137,7 +137,7 @@ final class SingleReading {
         }
       } else if (column.takesEntries()) {
         entries.put(column, entry(column, row, system, notes, cells));
-      } else if (!CellReader.empty(cell(row, value))
+      } else if (!SheetCell.empty(SheetCell.of(cell(row, value)))
           && cell(row, value).getCellType() != CellType.FORMULA) {
         notes.add(
             sheet.getSheetName(),
@@ -148,7 +148,7 @@ final class SingleReading {
     }
     left.forEach(
         (words, row) -> {
-          if (!CellReader.empty(cell(row, value))) {
+          if (!SheetCell.empty(SheetCell.of(cell(row, value)))) {
             notes.add(
                 sheet.getSheetName(),
                 Notes.cell(row, value),
@@ -162,7 +162,7 @@ final class SingleReading {
     Unit own = column.kind().unit(system);
     String words = words(row, unit);
     Optional<Unit> named = words.isBlank() ? Optional.of(own) : Units.named(words);
-    Entry entry = cells.read(column, cell(row, value), named.orElse(own));
+    Entry entry = cells.read(column, SheetCell.of(cell(row, value)), named.orElse(own));
     if (!(entry instanceof Entry.Figure)) {
       return entry;
     }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
@@ -32,12 +31,17 @@ final class TableReading {
 
   /** Where the rows of a table stand. */
   record Area(
-      XSSFSheet sheet,
+      SheetCells cells,
       Optional<XSSFTable> made,
       int heading,
       int last,
       int firstColumn,
-      int lastColumn) {}
+      int lastColumn) {
+
+    XSSFSheet sheet() {
+      return cells.sheet();
+    }
+  }
 
   private final TableDefinition table;
   private final UnitSystem system;
@@ -58,22 +62,23 @@ final class TableReading {
 
   /** Finds a table in a workbook; none where there is no such table or sheet. */
   static Optional<TableReading> find(
-      XSSFWorkbook workbook,
+      WorkbookSource source,
       TableDefinition table,
       UnitSystem system,
       Notes notes,
       CellReader cells) {
-    return area(workbook, table, system)
+    return area(source, table, system)
         .map(area -> new TableReading(table, system, notes, cells, area));
   }
 
   /** Says whether a workbook holds a table or a sheet of that name with its headings. */
-  static boolean there(XSSFWorkbook workbook, TableDefinition table) {
-    return area(workbook, table, UnitSystem.US).isPresent();
+  static boolean there(WorkbookSource source, TableDefinition table) {
+    return area(source, table, UnitSystem.US).isPresent();
   }
 
   private static Optional<Area> area(
-      XSSFWorkbook workbook, TableDefinition table, UnitSystem system) {
+      WorkbookSource source, TableDefinition table, UnitSystem system) {
+    XSSFWorkbook workbook = source.workbook();
     for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
       XSSFSheet sheet = workbook.getSheetAt(i);
       for (XSSFTable made : sheet.getTables()) {
@@ -83,7 +88,7 @@ final class TableReading {
         if (named && made.getHeaderRowCount() == 1) {
           return Optional.of(
               new Area(
-                  sheet,
+                  source.cells(sheet),
                   Optional.of(made),
                   made.getStartRowIndex(),
                   made.getEndRowIndex() - made.getTotalsRowCount(),
@@ -93,31 +98,35 @@ final class TableReading {
       }
     }
     XSSFSheet sheet = workbook.getSheet(table.title());
-    return sheet == null ? Optional.empty() : searched(sheet, table, system);
+    return sheet == null ? Optional.empty() : searched(source.cells(sheet), table, system);
   }
 
   private static Optional<Area> searched(
-      XSSFSheet sheet, TableDefinition table, UnitSystem system) {
-    int last = Math.min(sheet.getLastRowNum(), ROWS_SEARCHED_FOR_HEADINGS);
+      SheetCells cells, TableDefinition table, UnitSystem system) {
+    int last = Math.min(cells.lastRow(), ROWS_SEARCHED_FOR_HEADINGS);
     for (int row = 0; row <= last; row++) {
-      XSSFRow cells = sheet.getRow(row);
-      if (cells == null) {
+      XSSFRow held = cells.sheet().getRow(row);
+      if (held == null) {
         continue;
       }
       Headings headings = new Headings(table, system);
-      for (int column = 0; column < cells.getLastCellNum(); column++) {
-        headings.take(column, words(cells.getCell(column)));
+      for (int column = 0; column < held.getLastCellNum(); column++) {
+        headings.take(column, words(cells.at(row, column)));
       }
       if (headings.found().containsKey(table.columns().get(0)) && headings.found().size() > 1) {
         return Optional.of(
-            new Area(sheet, Optional.empty(), row, row, 0, cells.getLastCellNum() - 1));
+            new Area(cells, Optional.empty(), row, row, 0, held.getLastCellNum() - 1));
       }
     }
     return Optional.empty();
   }
 
-  private static String words(XSSFCell cell) {
-    return cell != null && cell.getCellType() == CellType.STRING ? cell.getStringCellValue() : "";
+  private static String words(SheetCell cell) {
+    return cell != null && cell.type() == CellType.STRING ? cell.text() : "";
+  }
+
+  private String heading(int column) {
+    return words(area.cells().at(area.heading(), column));
   }
 
   /** Returns the columns found and where they stand. */
@@ -137,11 +146,10 @@ final class TableReading {
 
   /** Returns all rows in the order of the file, and notes what was left. */
   List<Line> lines() {
-    XSSFRow top = area.sheet().getRow(area.heading());
     for (int column = area.firstColumn(); column <= area.lastColumn(); column++) {
-      headings.take(column, top == null ? "" : words(top.getCell(column)));
+      headings.take(column, heading(column));
     }
-    judge(top);
+    judge();
     List<Line> lines = new ArrayList<>();
     for (int row = area.heading() + 1; row <= area.last(); row++) {
       lines.add(line(row));
@@ -157,17 +165,16 @@ final class TableReading {
     return line.entries().stream().allMatch(Entry.BLANK::equals);
   }
 
-  private void judge(XSSFRow top) {
+  private void judge() {
     String sheet = area.sheet().getSheetName();
     for (int position : headings.unknown()) {
-      if (words(top.getCell(position)).startsWith(WorkbookNames.PLACE)) {
+      if (heading(position).startsWith(WorkbookNames.PLACE)) {
         continue;
       }
       notes.add(
           sheet,
           Notes.cell(area.heading(), position),
-          "the column “%s” is your own; it is kept and not read"
-              .formatted(words(top.getCell(position))));
+          "the column “%s” is your own; it is kept and not read".formatted(heading(position)));
     }
     headings
         .found()
@@ -180,7 +187,7 @@ final class TableReading {
                     sheet,
                     cell,
                     "the unit of “%s” is not known here; its numbers were kept as words"
-                        .formatted(words(top.getCell(found.position()))));
+                        .formatted(heading(found.position())));
               } else if (!found.unit().equals(own) && column.takesEntries()) {
                 notes.add(
                     sheet,
@@ -197,11 +204,10 @@ final class TableReading {
   }
 
   private Line line(int row) {
-    XSSFRow source = area.sheet().getRow(row);
     List<Entry> entries = new ArrayList<>();
     for (Column column : table.columns()) {
       Headings.Found found = headings.found().get(column);
-      XSSFCell cell = found == null || source == null ? null : source.getCell(found.position());
+      SheetCell cell = found == null ? null : area.cells().at(row, found.position());
       if (!column.takesEntries()) {
         overwritten(column, cell);
         entries.add(Entry.BLANK);
@@ -212,24 +218,24 @@ final class TableReading {
     return new Line(row, entries);
   }
 
-  private Entry entry(Column column, XSSFCell cell, Headings.Found found) {
+  private Entry entry(Column column, SheetCell cell, Headings.Found found) {
     if (cell == null) {
       return Entry.BLANK;
     }
     Entry entry = cells.read(column, cell, found.unit());
     if (!found.unitKnown() && entry instanceof Entry.Figure) {
-      String text = cell.getRawValue();
+      String text = cell.words();
       return new Entry.Unreadable(text, "“" + text + "” has a unit that is not known here");
     }
     return entry;
   }
 
-  private void overwritten(Column column, XSSFCell cell) {
-    if (!CellReader.empty(cell) && cell.getCellType() != CellType.FORMULA) {
+  private void overwritten(Column column, SheetCell cell) {
+    if (SheetCell.typed(cell)) {
       notes.repeated(
           column.reference().key(),
           area.sheet().getSheetName(),
-          Notes.cell(cell.getRowIndex(), cell.getColumnIndex()),
+          Notes.cell(cell.row(), cell.column()),
           "something was typed over %s, which is calculated; it was left".formatted(column.name()));
     }
   }
@@ -238,7 +244,7 @@ final class TableReading {
   private void below(List<Line> lines) {
     int row = area.last() + 1;
     int taken = 0;
-    while (row <= area.sheet().getLastRowNum() && typed(row) >= 2) {
+    while (row <= area.cells().lastRow() && typed(row) >= 2) {
       lines.add(line(row++));
       taken++;
     }
@@ -251,7 +257,7 @@ final class TableReading {
               .formatted(
                   taken, taken == 1 ? "row" : "rows", table.title(), taken == 1 ? "was" : "were"));
     }
-    if (row <= area.sheet().getLastRowNum() && typed(row) == 1) {
+    if (row <= area.cells().lastRow() && typed(row) == 1) {
       notes.add(
           area.sheet().getSheetName(),
           Notes.cell(row, area.firstColumn()),
@@ -260,13 +266,9 @@ final class TableReading {
   }
 
   private int typed(int row) {
-    XSSFRow source = area.sheet().getRow(row);
     int typed = 0;
-    if (source != null) {
-      for (Headings.Found found : headings.found().values()) {
-        XSSFCell cell = source.getCell(found.position());
-        typed += CellReader.empty(cell) || cell.getCellType() == CellType.FORMULA ? 0 : 1;
-      }
+    for (Headings.Found found : headings.found().values()) {
+      typed += SheetCell.typed(area.cells().at(row, found.position())) ? 1 : 0;
     }
     return typed;
   }
@@ -279,9 +281,10 @@ final class TableReading {
       return shown;
     }
     for (Line line : lines) {
-      XSSFRow row = area.sheet().getRow(line.row());
-      XSSFCell cell = row == null ? null : row.getCell(found.position());
-      ShownNumber.of(cell).ifPresent(value -> shown.put(line.row(), value));
+      SheetCell cell = area.cells().at(line.row(), found.position());
+      if (cell != null) {
+        cell.shown().ifPresent(value -> shown.put(line.row(), value));
+      }
     }
     return shown;
   }

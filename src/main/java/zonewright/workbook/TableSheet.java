@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -39,13 +40,16 @@ final class TableSheet {
   private final CellWriter cells;
   private final ColumnFormulas formulas;
   private final Validations validations;
+  private final LaterRows later;
 
   TableSheet(
       XSSFWorkbook workbook,
       Book book,
       Styles styles,
       ColumnFormulas formulas,
-      Validations validations) {
+      Validations validations,
+      LaterRows later) {
+    this.later = later;
     this.workbook = workbook;
     this.book = book;
     this.styles = styles;
@@ -66,10 +70,14 @@ final class TableSheet {
     int last = lastRow(book, table);
     bands(sheet, columns);
     headings(sheet, table);
-    for (int row = FIRST_ROW; row <= last; row++) {
-      XSSFRow target = sheet.createRow(row);
-      for (int position = 0; position < columns.size(); position++) {
-        cells.write(target, position, columns.get(position), row - FIRST_ROW);
+    if (later.waits(book.rows(table.id()))) {
+      waiting(sheet, table);
+    } else {
+      for (int row = FIRST_ROW; row <= last; row++) {
+        XSSFRow target = sheet.createRow(row);
+        for (int position = 0; position < columns.size(); position++) {
+          cells.write(target, position, columns.get(position), row - FIRST_ROW);
+        }
       }
     }
     for (int position = 0; position < columns.size(); position++) {
@@ -106,15 +114,29 @@ final class TableSheet {
     return sheet;
   }
 
+  private void waiting(XSSFSheet sheet, TableDefinition table) {
+    later.add(
+        sheet,
+        table.columns(),
+        table.other().map(any -> formulas.place(table)),
+        placeStyle().getIndex(),
+        book.rows(table.id()),
+        cells);
+  }
+
+  private XSSFCellStyle placeStyle() {
+    return styles.of(Look.CALCULATED, "0");
+  }
+
   /** The column that says beside which row of the other table each row stands. */
   private void places(XSSFSheet sheet, TableDefinition table, int last) {
     int position = table.columns().size();
     XSSFCell heading = sheet.getRow(HEADING_ROW).createCell(position);
     heading.setCellValue(WorkbookNames.placeHeading(book.blueprint(), table));
     heading.setCellStyle(styles.of(Look.HEADING));
-    for (int row = FIRST_ROW; row <= last; row++) {
+    for (int row = FIRST_ROW; row <= last && sheet.getRow(row) != null; row++) {
       XSSFCell cell = sheet.getRow(row).createCell(position);
-      cell.setCellStyle(styles.of(Look.CALCULATED, "0"));
+      cell.setCellStyle(placeStyle());
       cell.setCellFormula(formulas.place(table));
       cell.setCellValue(row - FIRST_ROW + 1);
     }

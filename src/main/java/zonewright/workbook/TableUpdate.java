@@ -164,7 +164,7 @@ final class TableUpdate {
   private boolean occupied(int from, int to) {
     for (org.apache.poi.ss.usermodel.Row row : sheet) {
       for (int column = from; column <= to; column++) {
-        if (!CellReader.empty((XSSFCell) row.getCell(column))) {
+        if (!SheetCell.empty(SheetCell.of((XSSFCell) row.getCell(column)))) {
           return true;
         }
       }

@@ -1,66 +1,104 @@
 package zonewright.workbook;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Enumeration;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.workbook.kit.Quiet;
 
 /** Opens a workbook with care: right kind, whole, of bearable size; nothing in it is run. */
 final class WorkbookOpening {
-  /** No larger file is opened: 100 MB, more than 10,000 zones take. */
-  static final long LARGEST_FILE = 100L << 20;
+  private static final String SHEETS = "xl/worksheets/";
 
-  /** No file is opened that unpacks to more: 2 GB. */
-  private static final long LARGEST_UNPACKED = 2L << 30;
+  /** No larger file is opened: 400 MB, twice what 10,000 zones take. */
+  static final long LARGEST_FILE = 400L << 20;
 
-  /** No workbook of more cells is opened: thrice what 10,000 zones take, about 1 GB in memory. */
-  static final long MOST_CELLS = 2_000_000;
+  /** No file is opened whose sheets unpack to more: 6 GB, twice what 10,000 zones take. */
+  private static final long LARGEST_SHEETS = 6L << 30;
+
+  /** No file is opened whose other parts unpack to more: 500 MB. */
+  private static final long LARGEST_REST = 500L << 20;
+
+  /** Larger sheets are read row by row, so that what is in memory is what was typed: 16 MB. */
+  static final long LONG_SHEET = 16L << 20;
+
+  /** A file is kept in memory for what is a person's own in it up to this size: 40 MB. */
+  private static final long LARGEST_KEPT = 40L << 20;
+
+  /** No workbook of more cells is opened: half more than 10,000 zones take, 1 GB in memory. */
+  static final long MOST_CELLS = 5_000_000;
 
   /** No workbook of more rows is opened. */
   static final long MOST_ROWS = 300_000;
-
-  private static final byte[] ROW = "<row".getBytes(StandardCharsets.US_ASCII);
-  private static final byte[] CELL = "<c ".getBytes(StandardCharsets.US_ASCII);
 
   static {
     Quiet.please();
     // A column of like formulas packs a hundredfold and more, so the ratio tells nothing here; the
     // sizes do.
     ZipSecureFile.setMinInflateRatio(0);
-    ZipSecureFile.setMaxEntrySize(LARGEST_UNPACKED);
+    ZipSecureFile.setMaxEntrySize(LARGEST_REST);
   }
 
   /** Reads something from an open workbook. */
   interface Use<R> {
-    R of(XSSFWorkbook workbook, boolean macros, byte[] content) throws DesignFileException;
+    R of(WorkbookSource source) throws DesignFileException;
   }
+
+  /** What was seen of a file before it is opened. */
+  private record Seen(boolean macros, long bytes, Map<String, byte[]> longSheets) {}
 
   private WorkbookOpening() {}
 
-  /** Opens the file, hands it on, and closes it unchanged. */
-  static <R> R with(Path path, Use<R> use) throws DesignFileException {
-    boolean macros = look(path);
+  /**
+   * Opens the file, hands it on, and closes it unchanged.
+   *
+   * @throws Progress.BrokenOff where the watcher breaks it off
+   */
+  static <R> R with(Path path, Progress progress, Use<R> use) throws DesignFileException {
     OPCPackage opened = null;
     try {
-      byte[] content = Files.readAllBytes(path);
-      opened = OPCPackage.open(path.toFile(), PackageAccess.READ);
-      return use.of(new XSSFWorkbook(opened), macros, content);
+      Seen seen = look(path, progress);
+      Optional<byte[]> content =
+          Files.size(path) > LARGEST_KEPT
+              ? Optional.empty()
+              : Optional.of(Files.readAllBytes(path));
+      opened =
+          seen.longSheets().isEmpty()
+              ? OPCPackage.open(path.toFile(), PackageAccess.READ)
+              : OPCPackage.open(new ByteArrayInputStream(slim(path, seen.longSheets())));
+      XSSFWorkbook workbook = new XSSFWorkbook(opened);
+      return use.of(
+          new WorkbookSource(
+              workbook, longSheets(path, workbook, seen, progress), seen.macros(), content));
+    } catch (Progress.BrokenOff end) {
+      throw end;
+    } catch (OutOfMemoryError problem) {
+      throw new DesignFileException(
+          "%s needs more memory than there is; close other windows and open it again."
+              .formatted(path),
+          problem);
     } catch (OpenXML4JException | IOException | RuntimeException | StackOverflowError problem) {
       // A damaged part can fail in any way; whatever it is, the file is not read.
       String said = String.valueOf(problem.getMessage());
@@ -77,13 +115,56 @@ final class WorkbookOpening {
     }
   }
 
+  /** The file without most rows of its long sheets. */
+  private static byte[] slim(Path path, Map<String, byte[]> longSheets) throws IOException {
+    ByteArrayOutputStream slim = new ByteArrayOutputStream();
+    try (ZipFile zip = new ZipFile(path.toFile());
+        ZipOutputStream parts = new ZipOutputStream(slim)) {
+      for (ZipEntry part : Collections.list(zip.entries())) {
+        parts.putNextEntry(new ZipEntry(part.getName()));
+        byte[] left = longSheets.get(part.getName());
+        if (left != null) {
+          parts.write(left);
+        } else if (!part.getName().endsWith("vbaProject.bin")) {
+          try (InputStream stream = zip.getInputStream(part)) {
+            stream.transferTo(parts);
+          }
+        }
+        parts.closeEntry();
+      }
+    }
+    return slim.toByteArray();
+  }
+
+  private static Map<String, SheetCells> longSheets(
+      Path path, XSSFWorkbook workbook, Seen seen, Progress progress) throws IOException {
+    Map<String, SheetCells> found = new HashMap<>();
+    if (seen.longSheets().isEmpty()) {
+      return found;
+    }
+    long[] bytes = {seen.bytes()};
+    try (ZipFile zip = new ZipFile(path.toFile())) {
+      for (Sheet each : workbook) {
+        XSSFSheet sheet = (XSSFSheet) each;
+        String part = sheet.getPackagePart().getPartName().getName().substring(1);
+        if (seen.longSheets().containsKey(part)) {
+          try (InputStream stream = zip.getInputStream(zip.getEntry(part))) {
+            LongSheet.Went went = more -> progress.at(bytes[0] += more, 2 * seen.bytes());
+            found.put(sheet.getSheetName(), LongSheet.read(workbook, sheet, stream, went));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
   private static String damaged(Path path) {
     return "%s is damaged or was cut short; its last version may stand beside it as %s."
         .formatted(path, SafeSave.backup(path).getFileName());
   }
 
-  /** Refuses what is no workbook of the newer kind; returns whether it holds macros. */
-  private static boolean look(Path path) throws DesignFileException {
+  /** Refuses what is no workbook of the newer kind; returns what was seen of it. */
+  private static Seen look(Path path, Progress progress) throws DesignFileException {
     if (!Files.exists(path)) {
       throw new DesignFileException("There is no file %s.".formatted(path));
     }
@@ -108,7 +189,7 @@ final class WorkbookOpening {
       if (magic != FileMagic.OOXML) {
         throw new DesignFileException("%s is not an .xlsx workbook.".formatted(path));
       }
-      return parts(path, file);
+      return parts(path, file, progress);
     } catch (AccessDeniedException problem) {
       throw new DesignFileException(
           "%s may not be read; ask whoever owns it.".formatted(path), problem);
@@ -118,41 +199,42 @@ final class WorkbookOpening {
   }
 
   /** Refuses a workbook of too many rows or cells, empty ones with a format among them. */
-  private static void counted(Path path, ZipFile zip) throws IOException, DesignFileException {
+  private static Map<String, byte[]> counted(Path path, ZipFile zip, long all, Progress progress)
+      throws IOException, DesignFileException {
+    Map<String, byte[]> longSheets = new HashMap<>();
     long rows = 0;
     long cells = 0;
+    long bytes = 0;
     for (ZipEntry part : Collections.list(zip.entries())) {
-      if (!part.getName().startsWith("xl/worksheets/") || part.getName().contains("_rels")) {
+      if (!part.getName().startsWith(SHEETS) || part.getName().contains("_rels")) {
         continue;
       }
+      long rowsBefore = rows;
+      long cellsBefore = cells;
+      long before = bytes;
+      SheetScan scan = new SheetScan(part.getSize() > LONG_SHEET);
       try (InputStream stream = zip.getInputStream(part)) {
-        byte[] block = new byte[1 << 16];
-        long read = 0;
-        for (int length; (length = stream.read(block)) >= 0; ) {
-          read += length;
-          rows += count(block, length, ROW);
-          cells += count(block, length, CELL);
-          if (read > LARGEST_UNPACKED || rows > MOST_ROWS || cells > MOST_CELLS) {
-            throw new DesignFileException(
-                "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
-                    .formatted(path, MOST_ROWS, MOST_CELLS));
-          }
-        }
+        scan.through(
+            stream,
+            now -> {
+              if (before + now.bytes() > LARGEST_SHEETS
+                  || rowsBefore + now.rows() > MOST_ROWS
+                  || cellsBefore + now.cells() > MOST_CELLS) {
+                throw new DesignFileException(
+                    "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
+                        .formatted(path, MOST_ROWS, MOST_CELLS));
+              }
+              progress.at(Math.min(all, before + now.bytes()), 2 * all);
+            });
+      }
+      rows += scan.rows();
+      cells += scan.cells();
+      bytes += scan.bytes();
+      if (part.getSize() > LONG_SHEET) {
+        longSheets.put(part.getName(), scan.left());
       }
     }
-  }
-
-  /** How often a word stands in a block; the few cut in two by its end do not matter. */
-  private static long count(byte[] block, int length, byte[] word) {
-    long count = 0;
-    for (int i = 0; i + word.length <= length; i++) {
-      int j = 0;
-      while (j < word.length && block[i + j] == word[j]) {
-        j++;
-      }
-      count += j == word.length ? 1 : 0;
-    }
-    return count;
+    return longSheets;
   }
 
   private static String older(Path path) throws IOException {
@@ -169,19 +251,25 @@ final class WorkbookOpening {
     }
   }
 
-  private static boolean parts(Path path, File file) throws IOException, DesignFileException {
+  private static Seen parts(Path path, File file, Progress progress)
+      throws IOException, DesignFileException {
     try (ZipFile zip = new ZipFile(file)) {
-      long unpacked = 0;
+      long sheets = 1;
+      long rest = 0;
       boolean macros = false;
       for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements(); ) {
         ZipEntry part = all.nextElement();
-        unpacked += Math.max(0, part.getSize());
+        if (part.getName().startsWith(SHEETS)) {
+          sheets += Math.max(0, part.getSize());
+        } else {
+          rest += Math.max(0, part.getSize());
+        }
         macros |= part.getName().endsWith("vbaProject.bin");
       }
-      if (unpacked > LARGEST_UNPACKED) {
+      if (sheets > LARGEST_SHEETS || rest > LARGEST_REST) {
         throw new DesignFileException(
             "%s would unpack to %s MB, which no design does; it was not opened."
-                .formatted(path, unpacked >> 20));
+                .formatted(path, (sheets + rest) >> 20));
       }
       if (zip.getEntry("xl/workbook.bin") != null) {
         throw new DesignFileException(
@@ -196,8 +284,7 @@ final class WorkbookOpening {
       if (zip.getEntry("[Content_Types].xml") == null || zip.getEntry("xl/workbook.xml") == null) {
         throw new DesignFileException("%s is not an .xlsx workbook.".formatted(path));
       }
-      counted(path, zip);
-      return macros;
+      return new Seen(macros, sheets, counted(path, zip, sheets, progress));
     } catch (ZipException | IllegalArgumentException problem) {
       throw new DesignFileException(damaged(path), problem);
     }

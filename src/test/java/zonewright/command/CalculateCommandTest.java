@@ -3,7 +3,9 @@ package zonewright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.StringReader;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +31,7 @@ final class CalculateCommandTest {
     design.book().perform(design.edits().typed(Emitters.ZONE_FLOW.reference(), 0, "9.6 gpm"));
     design.book().perform(design.edits().typed(Soils.SLOPE.reference(), 0, "4 %"));
     Path file = folder.resolve("garden.xlsx");
-    DesignFiles.write(design, file);
+    DesignFiles.write(design, file, new PrintWriter(Writer.nullWriter()));
     return file;
   }
 

@@ -3,7 +3,9 @@ package zonewright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.StringReader;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -23,7 +25,7 @@ final class FindingsCommandTest {
     design.book().perform(design.edits().inserted(Sheets.ZONES, 0, 1));
     design.book().perform(design.edits().typed(Emitters.AREA.reference(), 0, "large"));
     Path file = folder.resolve("garden.xlsx");
-    DesignFiles.write(design, file);
+    DesignFiles.write(design, file, new PrintWriter(Writer.nullWriter()));
     return file;
   }
 

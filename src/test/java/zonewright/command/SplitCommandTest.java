@@ -2,6 +2,8 @@ package zonewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,7 +21,7 @@ final class SplitCommandTest {
         .book()
         .perform(garden.edits().typed(Supply.AVAILABLE_FLOW.reference(), 0, availableFlow));
     Path file = folder.resolve("garden.xlsx");
-    DesignFiles.write(garden, file);
+    DesignFiles.write(garden, file, new PrintWriter(Writer.nullWriter()));
     return file.toString();
   }
 

@@ -54,6 +54,11 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> listToRead() {
+    return file;
+  }
+
+  @Override
   public Optional<Path> pricesToRead() {
     return file;
   }

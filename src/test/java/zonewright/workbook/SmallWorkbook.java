@@ -29,7 +29,13 @@ final class SmallWorkbook {
       ColumnFormulas formulas = new ColumnFormulas(book.blueprint(), book.system());
       Validations validations = new Validations(book.system(), Map.of());
       TableSheet sheets =
-          new TableSheet(workbook, book, Styles.of(workbook), formulas, validations);
+          new TableSheet(
+              workbook,
+              book,
+              Styles.of(workbook),
+              formulas,
+              validations,
+              new LaterRows(Integer.MAX_VALUE));
       int number = 0;
       for (TableDefinition table : book.blueprint().tables()) {
         sheets.write(table, ++number, "Small");

@@ -1,0 +1,99 @@
+package zonewright.desk;
+
+import java.awt.Toolkit;
+import java.awt.Window;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import zonewright.exchange.ForeignList;
+import zonewright.exchange.ListMatch;
+import zonewright.exchange.ListProblem;
+import zonewright.trade.Sheets;
+
+/** Takes somebody's list of zones, from a file or as it was copied, into the design. */
+final class ListDesk {
+  private final Window window;
+  private final OpenDesign open;
+  private final Errands errands;
+  private final Questions questions;
+  private final MessageBar messages;
+
+  ListDesk(
+      Window window, OpenDesign open, Errands errands, Questions questions, MessageBar messages) {
+    this.window = window;
+    this.open = open;
+    this.errands = errands;
+    this.questions = questions;
+    this.messages = messages;
+  }
+
+  /** Reads a file that was dropped on the window where its ending says it is a list. */
+  void dropped(Path file, Consumer<Path> otherwise) {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".csv") || name.endsWith(".tsv") || name.endsWith(".txt")) {
+      read(file);
+    } else {
+      otherwise.accept(file);
+    }
+  }
+
+  /** Asks for a list and shows where its columns go. */
+  void readAsked() {
+    questions.listToRead().ifPresent(this::read);
+  }
+
+  /** Reads a list and shows where its columns go. */
+  void read(Path file) {
+    String name = file.getFileName().toString();
+    errands.run(
+        "Reading " + name + " …",
+        () -> ForeignList.read(file),
+        list -> ask("“" + name + "”", list),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of()));
+  }
+
+  /** Shows where the columns go of what was copied in another program. */
+  void paste() {
+    String text;
+    try {
+      text =
+          (String)
+              Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
+    } catch (UnsupportedFlavorException | IOException | IllegalStateException nothing) {
+      messages.problem(
+          "There is no list to paste; copy it with its headings in the other program first.",
+          List.of());
+      return;
+    }
+    try {
+      ask("What was copied", ForeignList.pasted(text));
+    } catch (ListProblem problem) {
+      messages.problem(problem.getMessage(), List.of());
+    }
+  }
+
+  private void ask(String name, ForeignList list) {
+    if (list.rows().isEmpty()) {
+      messages.problem(
+          name + " has headings and no rows; its first line must name the columns.", List.of());
+      return;
+    }
+    ListMatch match = new ListMatch(open.book(), Sheets.ZONES, list);
+    ListForm.open(window, name, open.book(), match, this::take);
+  }
+
+  private void take(ListMatch.Taken taken) {
+    open.book().perform(taken.edit());
+    messages.tell(
+        (taken.rows() == 1 ? "1 zone was added" : taken.rows() + " zones were added")
+            + " below the others; Undo takes "
+            + (taken.rows() == 1 ? "it" : "them")
+            + " back.",
+        taken.notes());
+  }
+}

@@ -1,0 +1,296 @@
+package zonewright.desk;
+
+import java.awt.Dimension;
+import java.awt.Window;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
+import net.miginfocom.swing.MigLayout;
+import zonewright.exchange.ListMatch;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entries;
+import zonewright.sheet.Entry;
+import zonewright.units.QuantityText;
+import zonewright.units.Unit;
+
+/**
+ * Shows where each column of somebody's list goes, what comes of its first rows and what is left
+ * out, before anything is taken. What goes where is decided by {@link ListMatch}; this only shows
+ * it and lets a person change it.
+ */
+final class ListForm {
+  private static final String NOWHERE = "left out";
+  private static final int ROWS_SHOWN = 5;
+  private static final int VALUES_SHOWN = 3;
+  private static final int LONGEST_VALUES = 44;
+
+  private final ListMatch match;
+  private final Set<Integer> guessed;
+  private final Book book;
+  private final Consumer<ListMatch.Taken> taken;
+  private final JDialog dialog;
+  private final Map<Integer, JComboBox<String>> choices = new HashMap<>();
+  private final Map<Integer, JLabel> remarks = new HashMap<>();
+  private final JTable preview = new JTable();
+  private final Prose outcome = new Prose("");
+  private final JButton add = new JButton();
+  private boolean settling;
+
+  private ListForm(
+      Window owner, String name, Book book, ListMatch match, Consumer<ListMatch.Taken> taken) {
+    this.match = match;
+    this.book = book;
+    this.taken = taken;
+    this.guessed = match.guess();
+    dialog = new JDialog(owner, "Add zones from a list", JDialog.ModalityType.DOCUMENT_MODAL);
+    dialog.setName("list form");
+    dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
+    JPanel page = new JPanel(new MigLayout("insets 18 22 16 22, fill, wrap 1", "[grow]", ""));
+    page.add(new Prose("Add zones from a list").styled("h2"), "growx");
+    page.add(new Prose(about(name)).coloured("Zonewright.muted"), "growx, wmin 300");
+    page.add(heading("Where each column goes"), "gaptop 8");
+    page.add(columns(), "grow, push, hmin 120lp");
+    page.add(heading("The first zones as they will stand"), "gaptop 8");
+    page.add(first(), "growx, h 150lp!");
+    outcome.setName("list outcome");
+    page.add(outcome, "growx, wmin 300");
+    page.add(buttons(), "growx, gaptop 8");
+    dialog.add(page);
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event -> dialog.dispose(),
+            KeyStroke.getKeyStroke("ESCAPE"),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event -> add(),
+            KeyStroke.getKeyStroke("ctrl ENTER"),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    settle();
+    DialogSize.set(dialog, 980, 720);
+    dialog.setLocationRelativeTo(owner);
+  }
+
+  private String about(String name) {
+    int rows = match.list().rows().size();
+    return "%s has %s %s and %s %s. %sChoose for each column which of ours it goes into; one that is left out is not read. A plain number has the unit its heading names in parentheses, else that of our column."
+        .formatted(
+            name,
+            rows,
+            rows == 1 ? "row" : "rows",
+            match.list().headings().size(),
+            match.list().headings().size() == 1 ? "column" : "columns",
+            match.list().decimalComma() ? "Its numbers have a decimal comma. " : "");
+  }
+
+  private static JLabel heading(String words) {
+    JLabel label = new JLabel(words);
+    label.putClientProperty("FlatLaf.styleClass", "h4");
+    return label;
+  }
+
+  private static JLabel quiet(String words) {
+    JLabel label = new JLabel(words);
+    label.putClientProperty("FlatLaf.style", "foreground: $Zonewright.muted");
+    return label;
+  }
+
+  private JComponent columns() {
+    JPanel panel =
+        new JPanel(
+            new MigLayout("insets 6 8 6 8, wrap 4, gapx 14", "[][240lp!][120lp::][grow]", ""));
+    for (String title : List.of("In the list", "Goes into", "", "Its first values")) {
+      panel.add(quiet(title));
+    }
+    List<String> names = new ArrayList<>(List.of(NOWHERE));
+    match.choices().forEach(column -> names.add(column.heading(book.system())));
+    for (int position = 0; position < match.list().headings().size(); position++) {
+      String theirs = match.list().headings().get(position);
+      JComboBox<String> choice =
+          new JComboBox<>(new DefaultComboBoxModel<>(names.toArray(String[]::new)));
+      choice.setName("goes into " + theirs);
+      choice.getAccessibleContext().setAccessibleName("“" + theirs + "” goes into");
+      choice.setMaximumRowCount(18);
+      int at = position;
+      choice.addActionListener(event -> chosen(at, choice.getSelectedIndex()));
+      JLabel label = new JLabel(theirs.isBlank() ? "(no heading)" : theirs);
+      label.setLabelFor(choice);
+      JLabel remark = quiet("");
+      choices.put(position, choice);
+      remarks.put(position, remark);
+      panel.add(label, "wmax 260lp");
+      panel.add(choice, "growx");
+      panel.add(remark);
+      panel.add(quiet(values(position)));
+    }
+    JScrollPane scroll = new JScrollPane(panel);
+    scroll.getVerticalScrollBar().setUnitIncrement(18);
+    return scroll;
+  }
+
+  private String values(int position) {
+    String values =
+        String.join(
+            " · ",
+            match.list().rows().stream()
+                .map(row -> row.get(position).strip())
+                .filter(text -> !text.isEmpty())
+                .limit(VALUES_SHOWN)
+                .toList());
+    return values.length() > LONGEST_VALUES
+        ? values.substring(0, LONGEST_VALUES - 2) + " …"
+        : values;
+  }
+
+  private JComponent first() {
+    preview.setName("list preview");
+    preview.getAccessibleContext().setAccessibleName("The first zones as they will stand");
+    preview.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+    preview.setFillsViewportHeight(true);
+    JScrollPane scroll = new JScrollPane(preview);
+    scroll.setPreferredSize(new Dimension(200, 120));
+    return scroll;
+  }
+
+  private JComponent buttons() {
+    add.setName("add list");
+    add.setMnemonic('A');
+    add.setToolTipText("Add these rows below the zones of the design (Ctrl+Enter)");
+    add.addActionListener(event -> add());
+    JButton not = new JButton("Not now");
+    not.setName("add nothing");
+    not.setMnemonic('N');
+    not.addActionListener(event -> dialog.dispose());
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
+    panel.add(not);
+    panel.add(add);
+    dialog.getRootPane().setDefaultButton(add);
+    return panel;
+  }
+
+  private void chosen(int position, int index) {
+    if (settling) {
+      return;
+    }
+    guessed.remove(position);
+    if (index <= 0) {
+      match.leave(position);
+    } else {
+      match.set(position, match.choices().get(index - 1));
+    }
+    settle();
+  }
+
+  /** Shows how things stand now. */
+  private void settle() {
+    settling = true;
+    for (Map.Entry<Integer, JComboBox<String>> each : choices.entrySet()) {
+      Optional<Column> target = match.target(each.getKey());
+      each.getValue()
+          .setSelectedIndex(target.map(column -> match.choices().indexOf(column) + 1).orElse(0));
+      remarks.get(each.getKey()).setText(remark(each.getKey(), target));
+    }
+    settling = false;
+    List<Integer> used =
+        choices.keySet().stream().filter(at -> match.target(at).isPresent()).sorted().toList();
+    showFirst(used);
+    ListMatch.Taken now = match.taken();
+    outcome.setText(outcome(now));
+    add.setText(now.rows() == 1 ? "Add 1 zone" : "Add " + now.rows() + " zones");
+    add.setEnabled(!used.isEmpty() && now.rows() > 0);
+  }
+
+  private String remark(int position, Optional<Column> target) {
+    String unit = match.unit(position).map(Unit::symbol).map(words -> "in " + words).orElse("");
+    String guess = target.isPresent() && guessed.contains(position) ? "a guess" : "";
+    return unit.isEmpty() || guess.isEmpty() ? unit + guess : unit + ", " + guess;
+  }
+
+  private void showFirst(List<Integer> used) {
+    List<String> headings =
+        used.stream().map(at -> match.target(at).orElseThrow().heading(book.system())).toList();
+    DefaultTableModel model =
+        new DefaultTableModel(headings.toArray(), 0) {
+          @Override
+          public boolean isCellEditable(int row, int column) {
+            return false;
+          }
+        };
+    for (int row = 0; row < Math.min(ROWS_SHOWN, match.list().rows().size()); row++) {
+      List<String> cells = new ArrayList<>();
+      for (int position : used) {
+        cells.add(shown(position, match.entry(position, row)));
+      }
+      model.addRow(cells.toArray());
+    }
+    preview.setModel(model);
+    for (int i = 0; i < used.size(); i++) {
+      boolean number = match.target(used.get(i)).orElseThrow().content() == Column.Content.NUMBER;
+      DefaultTableCellRenderer side = new DefaultTableCellRenderer();
+      side.setHorizontalAlignment(number ? SwingConstants.TRAILING : SwingConstants.LEADING);
+      preview.getColumnModel().getColumn(i).setCellRenderer(side);
+      int wide = preview.getFontMetrics(preview.getFont()).stringWidth(headings.get(i) + "mmm");
+      preview.getColumnModel().getColumn(i).setPreferredWidth(Math.max(wide, 90));
+    }
+  }
+
+  private String shown(int position, Entry entry) {
+    Column column = match.target(position).orElseThrow();
+    return entry instanceof Entry.Figure figure
+        ? QuantityText.shown(figure.value(), column.kind(), column.decimals(book.system()))
+        : Entries.typed(column, entry);
+  }
+
+  private String outcome(ListMatch.Taken now) {
+    List<String> out =
+        match.unmatched().stream().map(at -> match.list().headings().get(at)).toList();
+    String left = out.isEmpty() ? "Nothing is left out. " : "Left out: " + listed(out) + ". ";
+    return now.notes().isEmpty()
+        ? left + "Everything can be read."
+        : left
+            + (now.notes().size() == 1 ? "" : now.notes().size() + " remarks, first: ")
+            + now.notes().get(0);
+  }
+
+  private static String listed(List<String> names) {
+    return String.join(", ", names.stream().map(name -> "“" + name + "”").toList());
+  }
+
+  private void add() {
+    if (add.isEnabled()) {
+      dialog.dispose();
+      taken.accept(match.taken());
+    }
+  }
+
+  /**
+   * Shows the form.
+   *
+   * @param name what the list is called
+   * @param taken is given what comes of the list when the person adds it; else nothing happens
+   */
+  static void open(
+      Window owner, String name, Book book, ListMatch match, Consumer<ListMatch.Taken> taken) {
+    new ListForm(owner, name, book, match, taken).dialog.setVisible(true);
+  }
+}

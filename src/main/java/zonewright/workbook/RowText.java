@@ -1,0 +1,150 @@
+package zonewright.workbook;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.apache.poi.ss.util.CellReference;
+import zonewright.sheet.Column;
+
+/**
+ * A table's rows as a sheet's part of the file has them.
+ *
+ * <p>Source: ECMA-376 part 1, 18.3.1.73 (row), 18.3.1.4 (c), 18.3.1.40 (f), 18.3.1.53 (is).
+ */
+final class RowText {
+  private final List<Column> columns;
+  private final CellWriter cells;
+  private final Optional<String> place;
+  private final String[] starts;
+  private final String[] styles;
+  private final String placeStyle;
+  private final String[] literals;
+
+  /** Formulas by their text: what stands in the file, empty where the value is to stand alone. */
+  private final Map<String, String> formulas = new HashMap<>();
+
+  /**
+   * Prepares; all styles are there once this is done, as they must be before the workbook itself is
+   * written.
+   */
+  RowText(List<Column> columns, CellWriter cells, Optional<String> place, int placeStyle) {
+    this.columns = columns;
+    this.cells = cells;
+    this.place = place;
+    this.placeStyle = style(placeStyle);
+    starts = new String[columns.size() + 1];
+    styles = new String[columns.size()];
+    literals = new String[columns.size()];
+    for (int i = 0; i < starts.length; i++) {
+      starts[i] = "<c r=\"" + CellReference.convertNumToColString(i);
+    }
+    for (int i = 0; i < styles.length; i++) {
+      styles[i] = style(cells.style(columns.get(i)).getIndex());
+      literals[i] = style(cells.literal(columns.get(i)).getIndex());
+    }
+  }
+
+  private static String style(int index) {
+    return "\" s=\"" + index + "\"";
+  }
+
+  /**
+   * Writes the row of a table that has this number, counted from 0.
+   *
+   * @param withheld which formulas are to stand as the values they have
+   */
+  void write(int row, Writer out, Predicate<String> withheld) throws IOException {
+    String number = Integer.toString(TableSheet.FIRST_ROW + row + 1);
+    out.write("<row r=\"");
+    out.write(number);
+    out.write("\">");
+    for (int position = 0; position < starts.length - 1; position++) {
+      Column column = columns.get(position);
+      CellWriter.Content content = cells.content(column, row);
+      out.write(starts[position]);
+      out.write(number);
+      out.write(content.literal() ? literals[position] : styles[position]);
+      inside(content, out, withheld);
+    }
+    if (place.isPresent()) {
+      out.write(starts[starts.length - 1]);
+      out.write(number);
+      out.write(placeStyle);
+      inside(new CellWriter.Content(place, row + 1, Optional.empty(), false), out, withheld);
+    }
+    out.write("</row>");
+  }
+
+  private void inside(CellWriter.Content content, Writer out, Predicate<String> withheld)
+      throws IOException {
+    String formula = content.formula().map(text -> formula(text, withheld)).orElse("");
+    if (!Double.isNaN(content.number())) {
+      out.write(">");
+      out.write(formula);
+      out.write("<v>");
+      out.write(number(content.number()));
+      out.write("</v></c>");
+    } else if (content.words().isPresent()) {
+      String words = escaped(content.words().get());
+      if (formula.isEmpty()) {
+        out.write(" t=\"inlineStr\"><is><t xml:space=\"preserve\">");
+        out.write(words);
+        out.write("</t></is></c>");
+      } else {
+        out.write(" t=\"str\">");
+        out.write(formula);
+        out.write("<v>");
+        out.write(words);
+        out.write("</v></c>");
+      }
+    } else if (formula.isEmpty()) {
+      out.write("/>");
+    } else {
+      out.write(">");
+      out.write(formula);
+      out.write("</c>");
+    }
+  }
+
+  private String formula(String text, Predicate<String> withheld) {
+    return formulas.computeIfAbsent(
+        text, any -> withheld.test(text) ? "" : "<f>" + escaped(text) + "</f>");
+  }
+
+  private static String number(double value) {
+    long whole = (long) value;
+    return whole == value && Math.abs(whole) < 1L << 53 && Double.compare(value, -0.0) != 0
+        ? Long.toString(whole)
+        : Double.toString(value);
+  }
+
+  private static String escaped(String text) {
+    StringBuilder escaped = null;
+    for (int i = 0; i < text.length(); i++) {
+      char letter = text.charAt(i);
+      String instead =
+          switch (letter) {
+            case '&' -> "&amp;";
+            case '<' -> "&lt;";
+            case '>' -> "&gt;";
+            case '\r' -> "&#13;";
+            default -> null;
+          };
+      if (instead != null && escaped == null) {
+        escaped = new StringBuilder(text.length() + 16).append(text, 0, i);
+      }
+      if (escaped != null) {
+        if (instead == null) {
+          escaped.append(letter);
+        } else {
+          escaped.append(instead);
+        }
+      }
+    }
+    return escaped == null ? text : escaped.toString();
+  }
+}
