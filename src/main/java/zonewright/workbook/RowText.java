@@ -122,29 +122,47 @@ final class RowText {
         : Double.toString(value);
   }
 
-  private static String escaped(String text) {
+  /**
+   * Returns text that means itself in a part of the file; what XML 1.0 (2.2, Char) has no place for
+   * becomes a question mark, as it does where the library writes cells.
+   */
+  static String escaped(String text) {
     StringBuilder escaped = null;
     for (int i = 0; i < text.length(); i++) {
-      char letter = text.charAt(i);
-      String instead =
-          switch (letter) {
-            case '&' -> "&amp;";
-            case '<' -> "&lt;";
-            case '>' -> "&gt;";
-            case '\r' -> "&#13;";
-            default -> null;
-          };
+      String instead = instead(text, i);
       if (instead != null && escaped == null) {
         escaped = new StringBuilder(text.length() + 16).append(text, 0, i);
       }
       if (escaped != null) {
         if (instead == null) {
-          escaped.append(letter);
+          escaped.append(text.charAt(i));
         } else {
           escaped.append(instead);
         }
       }
     }
     return escaped == null ? text : escaped.toString();
+  }
+
+  private static String instead(String text, int at) {
+    char letter = text.charAt(at);
+    return switch (letter) {
+      case '&' -> "&amp;";
+      case '<' -> "&lt;";
+      case '>' -> "&gt;";
+      case '\r' -> "&#13;";
+      case '\t', '\n' -> null;
+      default -> letter < ' ' || letter >= 0xFFFE || halved(text, at) ? "?" : null;
+    };
+  }
+
+  /** Says whether a letter is one half of a pair whose other half is not there. */
+  private static boolean halved(String text, int at) {
+    char letter = text.charAt(at);
+    if (Character.isHighSurrogate(letter)) {
+      return at + 1 == text.length() || !Character.isLowSurrogate(text.charAt(at + 1));
+    }
+    return Character.isLowSurrogate(letter)
+        && (at == 0 || !Character.isHighSurrogate(text.charAt(at - 1)));
   }
 }
