@@ -82,7 +82,7 @@ final class PricingSheets {
         free(EXTRAS, "Extras", "extra", BuildUp.extraColumns()),
         single(ESTIMATE, "Estimate", with(BuildUp.estimateColumns(), ZoneCosts.NOT_ALLOTTED)),
         named(USE, "Use", "month", Climate.MONTH_NAMES, Use.columns()),
-        named(RATES, "Rates", "tier", Rates.TIERS, Rates.columns()),
+        free(RATES, "Rates", "tier", Rates.columns()),
         free(REBATES, "Rebates", "rebate", Rebates.columns()),
         single(SAVINGS, "Savings", Worth.savingsColumns()),
         named(CASES, "Cases", "case", Cases.NAMES, Worth.caseColumns()),
@@ -100,7 +100,10 @@ final class PricingSheets {
   static List<Edit> numbering(Edits edits) {
     List<Edit> parts = new ArrayList<>();
     number(parts, edits, Use.POSITION, Climate.MONTH_NAMES.size(), 1);
-    number(parts, edits, Rates.POSITION, Rates.TIERS.size(), 1);
+    parts.add(
+        edits.appended(
+            RATES,
+            Rates.TIERS.stream().map(tier -> List.<Entry>of(new Entry.Words(tier))).toList()));
     number(parts, edits, Years.POSITION, Years.NAMES.size(), 0);
     return parts;
   }

@@ -101,6 +101,7 @@ public final class SavingsRules {
     return List.of(
         Rates.ORDER,
         Rates.WITHOUT_PRICE,
+        Rates.NO_LAST,
         REBATE_WITHOUT_SUM,
         REBATE_WITHOUT_COUNT,
         REBATE_OVER_COST,
