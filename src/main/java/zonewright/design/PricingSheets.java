@@ -76,6 +76,7 @@ final class PricingSheets {
                 ZoneCosts.OF_NEW,
                 ZoneCosts.OF_LATERAL,
                 ZoneCosts.OF_MAIN,
+                ZoneCosts.OF_WIRE,
                 ZoneCosts.OF_NEEDED,
                 ZoneCosts.OF_KEPT)),
         named(SECTIONS, "Sections", "section", Counted.SECTIONS, Sections.columns()),

@@ -21,7 +21,7 @@ import zonewright.units.QuantityKind;
  * @param which the word of which of it
  * @param unit the word of the unit
  * @param emitter the kind of emitter
- * @param size how pipe of one kind and size is counted, if the table asks for it
+ * @param size how pipe or wire of one size is counted, if the table asks for it
  */
 public record CountOf(
     Reference what, Reference which, Reference unit, Reference emitter, Optional<SizeCount> size) {
@@ -117,7 +117,7 @@ public record CountOf(
                 .otherwise(
                     size.isEmpty() || part == Part.REMOVED
                         ? others
-                        : Formula.when(SizeCount.counts(what, size.get().pipe()))
+                        : Formula.when(size.get().counts())
                             .then(ofSize(part, size.get()))
                             .otherwise(others)));
   }
