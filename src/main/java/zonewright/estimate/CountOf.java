@@ -125,9 +125,9 @@ public record CountOf(
   /** Buried pipe out of use is taken to stay where it is, so none of a size is removed. */
   private static Formula ofSize(Part part, SizeCount size) {
     return switch (part) {
-      case NEEDED -> size.needed().cell();
-      case NEW -> size.fresh().cell();
-      case KEPT -> size.needed().cell().minus(size.fresh().cell());
+      case NEEDED -> size.of(size.needed());
+      case NEW -> size.of(size.fresh());
+      case KEPT -> size.of(size.needed()).minus(size.of(size.fresh()));
       case REMOVED -> throw new IllegalArgumentException("no pipe is removed");
     };
   }

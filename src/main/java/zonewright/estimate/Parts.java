@@ -118,7 +118,7 @@ public final class Parts {
 
   private static final SizeCount SIZE = SizeCount.of(WORDS);
 
-  public static final Column OF_A_SIZE = SIZE.single();
+  public static final Column OF_A_SIZE = SIZE.way();
 
   public static final Column AMOUNT =
       Column.defaulted(PARTS, "amount", "Amount each", QuantityKind.FACTOR, number(1))
@@ -243,38 +243,30 @@ public final class Parts {
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
-    return new ArrayList<>(
+    List<Column> columns =
+        new ArrayList<>(
+            List.of(
+                ITEM_NAME,
+                SECTION,
+                UNIT,
+                PRICE,
+                HOURS_EACH,
+                NOTE,
+                COUNTED_BY,
+                WHICH,
+                COUNTED_IN,
+                EMITTER,
+                PIPE,
+                OWN_PIPE,
+                WIRE,
+                AMOUNT,
+                WASTE,
+                PACK));
+    columns.addAll(SIZE.columns());
+    columns.addAll(
         List.of(
-            ITEM_NAME,
-            SECTION,
-            UNIT,
-            PRICE,
-            HOURS_EACH,
-            NOTE,
-            COUNTED_BY,
-            WHICH,
-            COUNTED_IN,
-            EMITTER,
-            PIPE,
-            OWN_PIPE,
-            WIRE,
-            OF_A_SIZE,
-            AMOUNT,
-            WASTE,
-            PACK,
-            SIZE.needed(),
-            SIZE.fresh(),
-            NEEDED,
-            KEPT,
-            NEW,
-            REMOVED,
-            COUNT,
-            INSTALLED,
-            BOUGHT,
-            MATERIAL,
-            HOURS,
-            LABOUR,
-            LINE));
+            NEEDED, KEPT, NEW, REMOVED, COUNT, INSTALLED, BOUGHT, MATERIAL, HOURS, LABOUR, LINE));
+    return columns;
   }
 
   private Parts() {}

@@ -2,6 +2,7 @@ package zonewright.estimate;
 
 import static zonewright.formula.Formula.number;
 
+import java.util.ArrayList;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -16,11 +17,16 @@ import zonewright.units.QuantityKind;
  * The columns by which a row of a table counts one kind and size of pipe, or its fittings, one pipe
  * of the designer's own, or one size of wire.
  *
- * @param single whether the row counts so: 1, else 0
- * @param needed how much of it the finished job has, in the unit of the row
- * @param fresh how much of that is new
+ * @param way which of these: 1 a tabulated pipe, 2 one's own, 3 wire; 0 where all sizes count
+ * @param needed how much of it the finished job has, in the unit of the row, by way
+ * @param fresh how much of that is new, by way
  */
-record SizeCount(Column single, Column needed, Column fresh) {
+record SizeCount(Column way, List<Column> needed, List<Column> fresh) {
+  SizeCount {
+    needed = List.copyOf(needed);
+    fresh = List.copyOf(fresh);
+  }
+
   /**
    * The words a row is counted by.
    *
@@ -53,67 +59,99 @@ record SizeCount(Column single, Column needed, Column fresh) {
 
   /** Returns the columns beside the words a row is counted by. */
   static SizeCount of(Words words) {
-    Column single =
+    Column way =
         Column.calculated(
                 words.what().table(),
                 "of-a-size",
                 "Of a size",
                 QuantityKind.COUNT,
-                Formula.when(pipe(words).or(own(words)).or(wire(words)))
-                    .then(number(1))
+                Formula.when(new Condition.Given(words.what()))
+                    .then(wayOf(words))
                     .otherwise(number(0)))
             .band(Sheets.QUANTITY)
-            .means("1 where only one kind and size of pipe, or one size of wire, counts; else 0.")
+            .means(
+                "1 where only one tabulated kind and size of pipe counts, 2 where one pipe of your own, 3 where one size of wire; 0 where"
+                    + " all sizes count.")
             .source("By definition.");
     return new SizeCount(
-        single,
-        column(words, "size-needed", "Needed of the size", NEEDED),
-        column(words, "size-new", "New of the size", NEW));
+        way,
+        columns(words, way, "needed", "Needed", NEEDED),
+        columns(words, way, "new", "New", NEW));
+  }
+
+  private static Formula wayOf(Words words) {
+    return Formula.when(Counted.is(words.what(), Counted.SIZED))
+        .then(
+            Formula.when(new Condition.Given(words.own()))
+                .then(number(2))
+                .otherwise(given(words.pipe(), 1)))
+        .otherwise(
+            Formula.when(Counted.is(words.what(), Counted.WIRE))
+                .then(given(words.wire(), 3))
+                .otherwise(number(0)));
+  }
+
+  private static Formula given(Reference word, int way) {
+    return Formula.when(new Condition.Given(word)).then(number(way)).otherwise(number(0));
   }
 
   /** Says that a row counts something that comes in sizes, and only one of them. */
   Condition counts() {
-    return single.cell().above(number(0));
+    return way.cell().above(number(0));
   }
 
-  static Condition pipe(Words words) {
-    return new Condition.Given(words.pipe()).and(Counted.is(words.what(), Counted.SIZED));
+  /** Returns one of the columns by the way the row counts, which must be one of the three. */
+  Formula of(List<Column> columns) {
+    return Formula.when(way.cell().atLeast(number(3)))
+        .then(columns.get(2).cell())
+        .otherwise(
+            Formula.when(way.cell().atLeast(number(2)))
+                .then(columns.get(1).cell())
+                .otherwise(columns.get(0).cell()));
   }
 
-  static Condition own(Words words) {
-    return new Condition.Given(words.own()).and(Counted.is(words.what(), Counted.SIZED));
+  /** Returns all columns in their order. */
+  List<Column> columns() {
+    List<Column> columns = new ArrayList<>();
+    columns.add(way);
+    columns.addAll(needed);
+    columns.addAll(fresh);
+    return columns;
   }
 
-  static Condition wire(Words words) {
-    return new Condition.Given(words.wire()).and(Counted.is(words.what(), Counted.WIRE));
+  private static List<Column> columns(Words words, Column way, String id, String name, Amounts of) {
+    return List.of(
+        column(
+            way,
+            1,
+            "size-" + id,
+            name + " of the size",
+            piped(words, PipeTakeoff.PIPE, PipeTakeoff.MAIN_PIPE, words.pipe(), of)),
+        column(
+            way,
+            2,
+            "own-" + id,
+            name + " of the own pipe",
+            piped(words, PipeTakeoff.OWN, PipeTakeoff.MAIN_OWN, words.own(), of)),
+        column(
+            way,
+            3,
+            "wire-" + id,
+            name + " of the wire size",
+            Counted.length(sum(PipeTakeoff.WIRE_SIZE, words.wire(), of.wire()), words.unit())));
   }
 
-  private static Column column(Words words, String id, String name, Amounts of) {
+  private static Column column(Column way, int which, String id, String name, Formula formula) {
+    Formula other = Formula.doesNotApply("–", "It does not count so.");
     return Column.calculated(
-            words.what().table(),
+            way.reference().table(),
             id,
             name,
             QuantityKind.FACTOR,
-            Formula.when(wire(words))
-                .then(
-                    Counted.length(
-                        sum(PipeTakeoff.WIRE_SIZE, words.wire(), of.wire()), words.unit()))
+            Formula.when(way.cell().below(number(which)))
+                .then(other)
                 .otherwise(
-                    Formula.when(pipe(words))
-                        .then(
-                            piped(words, PipeTakeoff.PIPE, PipeTakeoff.MAIN_PIPE, words.pipe(), of))
-                        .otherwise(
-                            Formula.when(own(words))
-                                .then(
-                                    piped(
-                                        words,
-                                        PipeTakeoff.OWN,
-                                        PipeTakeoff.MAIN_OWN,
-                                        words.own(),
-                                        of))
-                                .otherwise(
-                                    Formula.doesNotApply(
-                                        "–", "It does not count one size only.")))))
+                    Formula.when(way.cell().above(number(which))).then(other).otherwise(formula)))
         .band(Sheets.QUANTITY)
         .decimals(1, 1)
         .means("Pipe, fittings or wire of the kind and size chosen.")

@@ -37,32 +37,31 @@ public final class ZoneCosts {
           "of-new",
           "Cost of new",
           NEW.and(SIZED.negated()),
+          Parts.LINE.cell(),
           "The cost, if the item counts new things and not pipe or wire of a size; else nothing.");
 
   public static final Column OF_LATERAL =
-      item(
+      sized(
           "of-lateral",
           "Cost of new lateral of a size",
-          NEW.and(SIZED)
-              .and(
-                  Counted.is(
-                      Parts.COUNTED_BY.reference(), Counted.LATERAL, Counted.LATERAL_FITTINGS)),
-          "The cost, if the item counts new lateral, or its fittings, of one size; else nothing.");
+          "The cost, if the item counts new lateral, or its fittings, of one size; else nothing.",
+          Counted.LATERAL,
+          Counted.LATERAL_FITTINGS);
 
   public static final Column OF_MAIN =
-      item(
+      sized(
           "of-main",
           "Cost of new main of a size",
-          NEW.and(SIZED)
-              .and(Counted.is(Parts.COUNTED_BY.reference(), Counted.MAIN, Counted.MAIN_FITTINGS)),
-          "The cost, if the item counts new main, or its fittings, of one size; else nothing.");
+          "The cost, if the item counts new main, or its fittings, of one size; else nothing.",
+          Counted.MAIN,
+          Counted.MAIN_FITTINGS);
 
   public static final Column OF_WIRE =
-      item(
+      sized(
           "of-wire",
           "Cost of new wire of a size",
-          NEW.and(SIZED).and(Counted.is(Parts.COUNTED_BY.reference(), Counted.WIRE)),
-          "The cost, if the item counts new station wire of one size; else nothing.");
+          "The cost, if the item counts new station wire of one size; else nothing.",
+          Counted.WIRE);
 
   public static final Column OF_NEEDED = ofWhich("of-needed", "Cost of needed", Counted.NEEDED);
 
@@ -248,16 +247,25 @@ public final class ZoneCosts {
         id,
         name,
         Counted.is(Parts.WHICH.reference(), which),
+        Parts.LINE.cell(),
         "The cost, if the item counts " + which + " things; else nothing.");
   }
 
-  private static Column item(String id, String name, Condition counts, String means) {
+  /** What an item is counted by is asked only where it is said: it may be counted by hand. */
+  private static Column sized(String id, String name, String means, String... words) {
+    return item(
+        id,
+        name,
+        NEW.and(SIZED),
+        Formula.when(Counted.is(Parts.COUNTED_BY.reference(), words))
+            .then(Parts.LINE.cell())
+            .otherwise(NOTHING),
+        means);
+  }
+
+  private static Column item(String id, String name, Condition counts, Formula cost, String means) {
     return Column.calculated(
-            PARTS,
-            id,
-            name,
-            QuantityKind.MONEY,
-            Formula.when(counts).then(Parts.LINE.cell()).otherwise(NOTHING))
+            PARTS, id, name, QuantityKind.MONEY, Formula.when(counts).then(cost).otherwise(NOTHING))
         .band(COST)
         .means(means)
         .source("By definition.");

@@ -142,6 +142,20 @@ class PipeTakeoffTest {
   }
 
   @Test
+  void anItemCountedByHandLeavesTheZonesTheirCost() {
+    item(Counted.LATERAL, Counted.FOOT, "PVC Class 200 1 in");
+    wire("18 AWG");
+    book.perform(design.edits().inserted(PARTS, 2, 1));
+    type(Parts.ITEM_NAME, 2, "Sleeve under the drive");
+    type(Parts.COUNT, 2, "3");
+    type(Parts.PRICE, 2, "40");
+    assertThat(book.number(Parts.OF_A_SIZE.reference(), 2)).isZero();
+    assertThat(book.number(BuildUp.DIRECT.reference(), 0)).isEqualTo(220 + 460 + 120);
+    assertThat(book.number(ZoneCosts.COST_OF_ZONE.reference(), 0)).isEqualTo(60 + 120);
+    assertThat(book.number(ZoneCosts.NOT_ALLOTTED.reference(), 0)).isEqualTo(120);
+  }
+
+  @Test
   void aPipeOfOnesOwnIsCountedByItsName() {
     book.perform(design.edits().inserted(MATERIALS, 0, 1));
     type(OwnPipes.NAME, 0, "Hose, 30 mm");
