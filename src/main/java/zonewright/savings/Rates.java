@@ -22,7 +22,7 @@ import zonewright.units.Units;
 /** Columns of the water supplier's rates: what a unit of water costs in each tier of a month. */
 public final class Rates {
   /** The tiers a new design has room for; more can be added as rows. */
-  public static final List<String> TIERS = List.of("1", "2", "3", "4", "5", "6");
+  public static final List<String> TIERS = List.of("1", "2", "3");
 
   public static final String THOUSAND_GALLONS = "1,000 gal";
   public static final String HUNDRED_CUBIC_FEET = "100 ft³";
@@ -91,7 +91,8 @@ public final class Rates {
           .band(BILL)
           .decimals(0, 0)
           .wordsFrom(BEYOND, "no end")
-          .means("Where the tier ends; the last one has no end.")
+          .means(
+              "Where the tier ends; the last one has no end, for which formulas take a very great number.")
           .source("By definition.");
 
   private static final Matching BELOW_IT =

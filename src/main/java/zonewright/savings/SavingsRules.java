@@ -102,7 +102,7 @@ public final class SavingsRules {
           "zone-overwatered",
           Severity.NOTE,
           FOUND,
-          AsFound.PRESENT_PART.cell().above(number(1.2)),
+          AsFound.PRESENT_PART.cell().above(number(1.5)),
           AsFound.PRESENT_PART.reference(),
           "is given {0} of what it needs in the peak month: {1} a week",
           "set the controller to the run time it needs before anything is replaced",
@@ -114,10 +114,10 @@ public final class SavingsRules {
           "zone-underwatered",
           Severity.NOTE,
           FOUND,
-          AsFound.PRESENT_PART.cell().below(number(0.8)),
+          AsFound.PRESENT_PART.cell().below(number(0.7)),
           AsFound.PRESENT_PART.reference(),
           "is given only {0} of what it needs in the peak month: {1} a week",
-          "look whether the plants get by; a well-watered proposal may save less here than the present schedule",
+          "look whether the plants get by: against the present schedule this zone may save nothing",
           List.of(AsFound.PRESENT_PART.reference(), AsFound.PRESENT_VOLUME.reference()));
 
   private SavingsRules() {}

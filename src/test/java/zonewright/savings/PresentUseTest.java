@@ -100,7 +100,7 @@ class PresentUseTest {
     double need = book.number(AsFound.of(ZoneBudget.VOLUME_PER_WEEK), 0);
     assertThat(number(AsFound.PRESENT_PART, 0)).isCloseTo(3000 / need, offset(1e-9));
     assertThat(lines()).anyMatch(line -> line.contains("Shrubs") && line.contains("is given only"));
-    type(AsFound.PRESENT_MINUTES.reference(), 0, Double.toString(Math.rint(1.5 * need / 30)));
+    type(AsFound.PRESENT_MINUTES.reference(), 0, Double.toString(Math.rint(1.57 * need / 30)));
     assertThat(lines()).anyMatch(line -> line.contains("Lawn") && line.contains("is given 15"));
     type(AsFound.PRESENT_MINUTES.reference(), 0, Double.toString(Math.rint(need / 30)));
     assertThat(lines()).noneMatch(line -> line.contains("Lawn") && line.contains("is given"));

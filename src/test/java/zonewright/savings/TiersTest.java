@@ -25,7 +25,16 @@ import zonewright.units.UnitSystem;
 /** Bills by tiers, added up by hand. */
 class TiersTest {
   private static Design billed(String metered, String other) {
+    return billed(metered, other, 0);
+  }
+
+  private static Design billed(String metered, String other, int more) {
     Design design = Design.blank(UnitSystem.SI);
+    for (int row = 0; row < more; row++) {
+      int at = Rates.TIERS.size() + row;
+      design.book().perform(design.edits().inserted(Sheets.RATES, at, 1));
+      type(design, Rates.TIER, at, "More " + (row + 1));
+    }
     type(design, Climate.PLACE, 0, "CIMIS zone 8");
     type(design, Rates.BILLED_BY, 0, Rates.CUBIC_METRE);
     type(design, Use.BASIS, 0, Use.BY_METER);
@@ -84,7 +93,9 @@ class TiersTest {
         type(design, column, row, "");
       }
     }
-    design.book().perform(edits.inserted(Sheets.RATES, Rates.TIERS.size(), 7));
+    design
+        .book()
+        .perform(edits.inserted(Sheets.RATES, Rates.TIERS.size(), 13 - Rates.TIERS.size()));
     for (int row = 0; row < 13; row++) {
       int tier = 13 - row;
       type(design, Rates.TIER, row, "Block " + tier);
@@ -106,9 +117,10 @@ class TiersTest {
       @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 1, max = 30) Integer> widths,
       @ForAll @Size(7) List<@IntRange(min = 0, max = 900) Integer> cents,
       @ForAll @IntRange(min = 0, max = 200) int units) {
-    Design design = billed(units + " m3", "0");
+    int rows = 6;
+    Design design = billed(units + " m3", "0", rows - Rates.TIERS.size());
     List<Integer> ends = new ArrayList<>();
-    for (int tier = 0; tier < Rates.TIERS.size(); tier++) {
+    for (int tier = 0; tier < rows; tier++) {
       boolean last = tier >= widths.size() - 1;
       ends.add((tier == 0 ? 0 : ends.get(tier - 1)) + (last ? 1000 : widths.get(tier)));
       boolean there = tier < widths.size();
@@ -134,7 +146,7 @@ class TiersTest {
     assertThat(shown(book, Rates.END, 1)).isEqualTo("25");
     assertThat(shown(book, Rates.START, 2)).isEqualTo("25");
     assertThat(shown(book, Rates.END, 2)).isEqualTo("no end");
-    assertThat(shown(book, Rates.START, 3)).isEqualTo("not used");
+    assertThat(shown(billed("12 m3", "0", 1).book(), Rates.START, 3)).isEqualTo("not used");
     assertThat(shown(book, Rates.TO_END, 2)).isEqualTo("0.00");
   }
 
