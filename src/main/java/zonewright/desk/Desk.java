@@ -2,8 +2,10 @@ package zonewright.desk;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import javax.swing.SwingUtilities;
 import zonewright.design.Demo;
+import zonewright.design.Design;
 import zonewright.units.UnitSystem;
 
 /** Opens the window. */
@@ -16,14 +18,17 @@ public final class Desk {
    * <p>Needs a display: ask {@link java.awt.GraphicsEnvironment#isHeadless} first.
    */
   public static void open(Optional<Path> file) {
-    SwingUtilities.invokeLater(() -> start(file));
+    // The demo is calculated while the toolkit and the look come up: each takes about as long.
+    CompletableFuture<Design> demo =
+        CompletableFuture.supplyAsync(() -> Demo.libraryGarden(UnitSystem.US));
+    SwingUtilities.invokeLater(() -> start(file, demo));
   }
 
-  private static void start(Optional<Path> file) {
+  private static void start(Optional<Path> file, CompletableFuture<Design> demo) {
     Memory memory = Memory.ofUser();
     Look look = new Look(memory);
     look.install();
-    OpenDesign design = new OpenDesign(Demo.libraryGarden(UnitSystem.US), "Demo: library garden");
+    OpenDesign design = new OpenDesign(demo.join(), "Demo: library garden");
     DeskWindow window =
         new DeskWindow(
             memory, look, design, new WorkbookShelf(), Optional.empty(), UnsavedWork.usualSpare());

@@ -28,7 +28,6 @@ final class FootLine extends JPanel {
     selection.setName("selection summary");
     units.setName("unit system");
     saved.setName("saved or not");
-    bar.setIndeterminate(true);
     add(selection, "growx, pushx, wmin 0");
     add(progress, "gapleft 18");
     add(bar, "width 90!, height 6!");
@@ -45,6 +44,8 @@ final class FootLine extends JPanel {
     progress.setText(words);
     progress.setVisible(!words.isEmpty());
     bar.setVisible(!words.isEmpty());
+    // Even an unseen bar goes on moving, sixty times a second for as long as the window is open.
+    bar.setIndeterminate(!words.isEmpty());
     cancelling = breakOff;
     cancel.setVisible(!words.isEmpty() && breakOff.isPresent());
   }

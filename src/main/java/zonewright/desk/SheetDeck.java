@@ -155,9 +155,12 @@ final class SheetDeck extends JPanel {
     inTabs = group.tables();
     for (String id : inTabs) {
       SheetView known = views.get(id);
+      TableDefinition table = blueprint().table(id);
       tabs.addTab(
-          SheetGroup.caption(blueprint().table(id)),
-          known == null ? new JPanel() : known.component());
+          SheetGroup.caption(table),
+          null,
+          known == null ? new JPanel() : known.component(),
+          table.about());
     }
   }
 

@@ -100,7 +100,7 @@ final class StartForm {
     page.add(heading("Place, supply and rules"), "gaptop 8");
     page.add(site, "grow, pushx, h 96lp:232lp:232lp");
     page.add(heading("First zones"), "gaptop 8");
-    page.add(zones, "grow, push, hmin 110lp");
+    page.add(zones, "grow, push, h 110lp:170lp");
     page.add(buttons(), "growx, gaptop 8");
     dialog.add(page);
     dialog

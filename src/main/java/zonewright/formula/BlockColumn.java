@@ -15,6 +15,7 @@ public final class BlockColumn {
 
   private double[][] blocks = new double[0][];
   private int rows;
+  private long version;
 
   /** Makes room for {@code count} rows; new rows hold no number. */
   public void resize(int count) {
@@ -29,6 +30,17 @@ public final class BlockColumn {
       set(row, Double.NaN);
     }
     rows = count;
+    changed();
+  }
+
+  /** Notes that a block was written to; {@link #set} and {@link #resize} note it themselves. */
+  public void changed() {
+    version++;
+  }
+
+  /** Returns a number that is another, and larger, after every change. */
+  long version() {
+    return version;
   }
 
   /** Returns how many blocks hold {@code count} rows. */
@@ -46,7 +58,7 @@ public final class BlockColumn {
     return Math.min(BLOCK, rows - block * BLOCK);
   }
 
-  /** Returns the block itself, not a copy. */
+  /** Returns the block itself, not a copy; who writes to it calls {@link #changed}. */
   public double[] block(int index) {
     return blocks[index];
   }
@@ -59,5 +71,6 @@ public final class BlockColumn {
   /** Sets the number in a row. */
   public void set(int row, double value) {
     blocks[row / BLOCK][row % BLOCK] = value;
+    changed();
   }
 }

@@ -51,7 +51,7 @@ public enum FunctionKind {
           case TANGENT -> Math.tan(x);
           case ARC_COSINE -> Math.acos(x);
           case ABSOLUTE -> Math.abs(x);
-          case MONTH -> x >= 1 ? CalendarText.date(x).getMonthValue() : Double.NaN;
+          case MONTH -> CalendarText.isDate(x) ? CalendarText.date(x).getMonthValue() : Double.NaN;
         };
     return Numbers.finite(value);
   }

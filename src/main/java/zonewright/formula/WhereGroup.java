@@ -1,5 +1,7 @@
 package zonewright.formula;
 
+import java.util.Optional;
+
 /** The rows of a table that have one key, and what comes of the first so many of them. */
 final class WhereGroup {
   /** The limited numbers in the order in which rows come in; empty without a limit. */
@@ -8,26 +10,42 @@ final class WhereGroup {
   /** What comes of none, of the first, of the first two rows, and so on. */
   private final double[] running;
 
+  private final int[] order;
   private final Matching.Limit limit;
   private final boolean broken;
 
-  private WhereGroup(double[] limited, double[] running, Matching.Limit limit, boolean broken) {
+  private WhereGroup(
+      double[] limited, double[] running, int[] order, Matching.Limit limit, boolean broken) {
     this.limited = limited;
     this.running = running;
+    this.order = order;
     this.limit = limit;
     this.broken = broken;
   }
 
   /** Makes a group all of whose rows count. */
   static WhereGroup of(WhereKind kind, BlockColumn column, int[] rows) {
-    double[] running = running(kind, column, rows);
-    return new WhereGroup(new double[0], new double[] {running[running.length - 1]}, null, false);
+    double all = kind.ofNone();
+    for (int i = 0; i < rows.length; i++) {
+      all = kind.with(all, value(kind, column, rows[i]), i == 0);
+    }
+    return new WhereGroup(new double[0], new double[] {all}, new int[0], null, false);
   }
 
-  /** Makes a group whose rows count as far as a number of theirs keeps to a limit. */
+  /**
+   * Makes a group whose rows count as far as a number of theirs keeps to a limit.
+   *
+   * @param before the group of this key before the last change, if any: its order nearly fits
+   */
   static WhereGroup of(
-      WhereKind kind, BlockColumn column, int[] rows, BlockColumn limited, Matching.Limit limit) {
-    int[] order = StableOrder.of(rows.length, i -> limited.at(rows[i]), limit.fromBelow());
+      WhereKind kind,
+      BlockColumn column,
+      int[] rows,
+      BlockColumn limited,
+      Matching.Limit limit,
+      Optional<WhereGroup> before) {
+    int[] known = before.map(group -> group.order).orElse(new int[0]);
+    int[] order = StableOrder.of(rows.length, i -> limited.at(rows[i]), limit.fromBelow(), known);
     int[] sorted = new int[order.length];
     double[] numbers = new double[order.length];
     boolean broken = false;
@@ -36,17 +54,20 @@ final class WhereGroup {
       numbers[i] = limited.at(sorted[i]);
       broken |= Double.isNaN(numbers[i]);
     }
-    return new WhereGroup(numbers, running(kind, column, sorted), limit, broken);
+    return new WhereGroup(numbers, running(kind, column, sorted), order, limit, broken);
   }
 
   private static double[] running(WhereKind kind, BlockColumn column, int[] order) {
     double[] running = new double[order.length + 1];
     running[0] = kind.ofNone();
     for (int i = 0; i < order.length; i++) {
-      double value = kind == WhereKind.COUNT ? 1 : column.at(order[i]);
-      running[i + 1] = kind.with(running[i], value, i == 0);
+      running[i + 1] = kind.with(running[i], value(kind, column, order[i]), i == 0);
     }
     return running;
+  }
+
+  private static double value(WhereKind kind, BlockColumn column, int row) {
+    return kind == WhereKind.COUNT ? 1 : column.at(row);
   }
 
   /** Returns what comes of the rows that keep to the limit; no number where one cannot be told. */

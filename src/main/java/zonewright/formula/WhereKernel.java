@@ -3,6 +3,7 @@ package zonewright.formula;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -20,7 +21,13 @@ final class WhereKernel extends Kernel {
   private final List<Kernel> keys;
   private final double[][] spaces;
   private final Limited limited;
+
+  /** The rows of each key, and what comes of them: kept until a number behind them changes. */
+  private final Map<Long, int[]> sorted = new HashMap<>();
+
   private final Map<Long, WhereGroup> groups = new HashMap<>();
+  private long sortedAt = -1;
+  private long gatheredAt = -1;
 
   /** The limit made ready. */
   record Limited(BlockColumn column, Matching.Limit limit, Kernel than) {}
@@ -47,24 +54,41 @@ final class WhereKernel extends Kernel {
     if (limited != null) {
       limited.than().prepare();
     }
-    Map<Long, IntStream.Builder> rows = new HashMap<>();
+    long wanted = counted.version() + words.stream().mapToLong(BlockColumn::version).sum();
+    boolean sortedAnew = wanted != sortedAt;
+    if (sortedAnew) {
+      sortedAt = wanted;
+      sort();
+    }
+    long numbers = column.version() + (limited == null ? 0 : limited.column().version());
+    if (sortedAnew || numbers != gatheredAt) {
+      gatheredAt = numbers;
+      groups.keySet().retainAll(sorted.keySet());
+      sorted.forEach(
+          (key, rows) -> groups.put(key, group(rows, Optional.ofNullable(groups.get(key)))));
+    }
+  }
+
+  /** Finds the rows of each key. */
+  private void sort() {
+    Map<Long, IntStream.Builder> found = new HashMap<>();
     for (int row = 0; row < counted.rows(); row++) {
       long key = 0;
       for (BlockColumn word : words) {
         key = joined(key, word.at(row));
       }
       if (counted.at(row) != 0 && key >= 0) {
-        rows.computeIfAbsent(key, any -> IntStream.builder()).add(row);
+        found.computeIfAbsent(key, any -> IntStream.builder()).add(row);
       }
     }
-    groups.clear();
-    rows.forEach((key, found) -> groups.put(key, group(found.build().toArray())));
+    sorted.clear();
+    found.forEach((key, rows) -> sorted.put(key, rows.build().toArray()));
   }
 
-  private WhereGroup group(int[] rows) {
+  private WhereGroup group(int[] rows, Optional<WhereGroup> before) {
     return limited == null
         ? WhereGroup.of(kind, column, rows)
-        : WhereGroup.of(kind, column, rows, limited.column(), limited.limit());
+        : WhereGroup.of(kind, column, rows, limited.column(), limited.limit(), before);
   }
 
   /** Returns a key with one more word, or -1 where a word is none of its list. */

@@ -56,6 +56,9 @@ final class ColumnPages {
   /** Returns the whole page of a sheet. */
   String body(TableDefinition table) {
     StringBuilder body = new StringBuilder();
+    if (!table.about().isEmpty()) {
+      body.append("<p>").append(escaped(table.about())).append("</p>\n");
+    }
     String band = "";
     for (Column column : table.columns()) {
       if (!column.band().equals(band)) {

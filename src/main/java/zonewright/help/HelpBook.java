@@ -61,7 +61,14 @@ public final class HelpBook {
     if (title == null) {
       return Optional.empty();
     }
-    return Optional.of(new HelpPage(file, title, body(file)));
+    String picture =
+        IrrigationSheets.blueprint().tables().stream()
+            .map(TableDefinition::id)
+            .filter(table -> file.equals(ColumnPages.file(table)))
+            .map(table -> "sheet-" + table)
+            .findFirst()
+            .orElse("");
+    return Optional.of(new HelpPage(file, title, body(file), picture));
   }
 
   private static String body(String file) {
@@ -108,7 +115,7 @@ public final class HelpBook {
   public static void write(Path folder) throws IOException {
     Files.createDirectories(folder);
     for (HelpPage page : pages()) {
-      Files.writeString(folder.resolve(page.file()), page.html(), StandardCharsets.UTF_8);
+      Files.writeString(folder.resolve(page.file()), page.html(folder), StandardCharsets.UTF_8);
     }
   }
 

@@ -71,7 +71,8 @@ public final class Blueprint {
               .map(column -> known.contains(column.reference()) ? column.asInput() : column)
               .toList();
       changed.add(
-          new TableDefinition(table.id(), table.title(), table.rowWord(), table.rows(), own));
+          new TableDefinition(
+              table.id(), table.title(), table.rowWord(), table.rows(), own, table.about()));
     }
     return new Blueprint(changed);
   }

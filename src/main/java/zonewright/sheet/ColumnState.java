@@ -122,6 +122,9 @@ final class ColumnState {
         current[i] = buffer[i];
       }
     }
+    if (!changed.isEmpty()) {
+      values.changed();
+    }
     return changed;
   }
 
@@ -135,6 +138,7 @@ final class ColumnState {
     } else {
       program.run(block, rows, values.block(block));
     }
+    values.changed();
   }
 
   private void overlay(int block, int rows) {

@@ -11,9 +11,10 @@ import java.util.Optional;
  * @param rowWord what a person calls a row, such as {@code zone}
  * @param rows how many rows there may be
  * @param columns its columns in their usual order
+ * @param about what it is for, in a sentence or two; empty where its title says it
  */
 public record TableDefinition(
-    String id, String title, String rowWord, Rows rows, List<Column> columns) {
+    String id, String title, String rowWord, Rows rows, List<Column> columns, String about) {
   /** How many rows there may be. */
   public sealed interface Rows {
     /** One row, for facts that hold for the whole design. */
@@ -36,6 +37,11 @@ public record TableDefinition(
     record Free() implements Rows {}
   }
 
+  /** A table that needs no words on what it is for. */
+  public TableDefinition(String id, String title, String rowWord, Rows rows, List<Column> columns) {
+    this(id, title, rowWord, rows, columns, "");
+  }
+
   public TableDefinition {
     columns = List.copyOf(columns);
     for (Column column : columns) {
@@ -44,6 +50,11 @@ public record TableDefinition(
             "%s belongs to %s, not to %s".formatted(column.name(), column.reference().table(), id));
       }
     }
+  }
+
+  /** Returns the same table with words on what it is for. */
+  public TableDefinition about(String words) {
+    return new TableDefinition(id, title, rowWord, rows, columns, words);
   }
 
   /** Says whether there is one row for all. */

@@ -69,6 +69,11 @@ public final class CalendarText {
     return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
   }
 
+  /** Says whether a number of days means a date, one from 1 to 2958465: the last day of 9999. */
+  public static boolean isDate(double days) {
+    return days >= 1 && days < LAST_DATE + 1;
+  }
+
   /** Returns the date that a number of days means, from 1 to 2958465; fractions are left out. */
   public static LocalDate date(double days) {
     return FIRST_DATE.plusDays((long) Math.floor(days));

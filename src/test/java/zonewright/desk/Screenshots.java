@@ -12,13 +12,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import javax.swing.JRootPane;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.design.IrrigationSheets;
 import zonewright.design.Sample;
-import zonewright.trade.Sheets;
+import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /**
@@ -33,11 +35,17 @@ final class Screenshots {
   private static final int WIDTH = 1400;
   private static final int HEIGHT = 860;
 
-  private static final List<String> OF_THE_GARDEN =
-      List.of(Sheets.SITE, Sheets.MONTHS, Sheets.SUPPLY, Sheets.PIPES, Sheets.NIGHTS, Sheets.TESTS);
-
+  /** What only a retrofit fills; all other sheets are shown with the garden. */
   private static final List<String> OF_THE_RETROFIT =
-      List.of(Sheets.FOUND, Sheets.PARTS, Sheets.ESTIMATE, Sheets.SAVINGS);
+      Stream.of(SheetGroup.RETROFIT, SheetGroup.ESTIMATE, SheetGroup.SAVINGS)
+          .flatMap(group -> group.tables().stream())
+          .toList();
+
+  private static final List<String> OF_THE_GARDEN =
+      IrrigationSheets.blueprint().tables().stream()
+          .map(TableDefinition::id)
+          .filter(table -> !OF_THE_RETROFIT.contains(table))
+          .toList();
 
   private Screenshots() {}
 

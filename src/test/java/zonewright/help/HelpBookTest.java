@@ -14,9 +14,11 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.IrrigationSheets;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 
 /**
  * The help pages are whole: every column has its place, every link leads somewhere, every check
@@ -26,19 +28,39 @@ class HelpBookTest {
   private static final Pattern LINK = Pattern.compile("href=\"([^\"#]*)(?:#([^\"]*))?\"");
   private static final Pattern PLACE = Pattern.compile("id=\"([^\"]*)\"");
 
+  private static final Path FOLDER = Path.of("help");
+
   private final List<HelpPage> pages = HelpBook.pages();
+
+  @Test
+  void thePageOfEverySheetOpensWithItsPictureInBothLooks() {
+    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+      String html = HelpBook.page(HelpBook.fileOf(table.id())).orElseThrow().html(FOLDER);
+      assertThat(html)
+          .as("take the pictures anew, see DEVELOPERS.md")
+          .contains("images/sheet-" + table.id() + "-light.png")
+          .contains("images/sheet-" + table.id() + "-dark.png");
+    }
+  }
+
+  @Test
+  void whereThereAreNoPicturesNoneIsPointedTo(@TempDir Path elsewhere) throws IOException {
+    HelpBook.write(elsewhere);
+    assertThat(Files.readString(elsewhere.resolve(HelpBook.fileOf(Sheets.ZONES))))
+        .doesNotContain("<img");
+  }
 
   @Test
   void everyLinkLeadsToAPlaceThatIsThere() {
     Map<String, Set<String>> places = new HashMap<>();
     for (HelpPage page : pages) {
       Set<String> found = new HashSet<>();
-      PLACE.matcher(page.html()).results().forEach(place -> found.add(place.group(1)));
+      PLACE.matcher(page.html(FOLDER)).results().forEach(place -> found.add(place.group(1)));
       places.put(page.file(), found);
     }
     List<String> broken = new ArrayList<>();
     for (HelpPage page : pages) {
-      Matcher links = LINK.matcher(page.html());
+      Matcher links = LINK.matcher(page.html(FOLDER));
       while (links.find()) {
         String file = links.group(1).isEmpty() ? page.file() : links.group(1);
         boolean there =
@@ -77,9 +99,9 @@ class HelpBookTest {
   @Test
   void theFolderHelpHoldsThesePagesAsTheyAre() throws IOException {
     for (HelpPage page : pages) {
-      Path file = Path.of("help", page.file());
+      Path file = FOLDER.resolve(page.file());
       assertThat(file).as("write the pages anew with the command: guide help").exists();
-      assertThat(Files.readString(file)).as(page.file()).isEqualTo(page.html());
+      assertThat(Files.readString(file)).as(page.file()).isEqualTo(page.html(FOLDER));
     }
   }
 }

@@ -32,7 +32,7 @@ final class FilterBar extends GridBar {
 
   /** Makes the bar; {@code changed} is told when other rows are shown. */
   FilterBar(SheetTable table, Runnable changed) {
-    super(table);
+    super(table, new WrappingFlow());
     this.sheet = table;
     this.changed = changed;
     soon.setRepeats(false);
@@ -54,14 +54,11 @@ final class FilterBar extends GridBar {
     findings.setOpaque(false);
     result.setName("filter result");
     JButton all = button("Show all", this::showAll);
-    add(new JLabel("Show rows where"));
-    add(column, "wmax 220");
-    add(relation);
-    add(text);
-    add(findings, "gapleft 8");
-    add(all, "gapleft 8");
-    add(button("Close", this::close));
-    add(result, "pushx, wmin 0");
+    add(together(new JLabel("Show rows where"), column));
+    add(together(relation, text));
+    add(findings);
+    add(together(all, button("Close", this::close)));
+    add(result);
     relations();
     column.addActionListener(
         event -> {

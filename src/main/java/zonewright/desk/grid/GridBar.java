@@ -3,21 +3,29 @@ package zonewright.desk.grid;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.LayoutManager;
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** A line at the foot of a grid that asks something there, where a dialog would be in the way. */
 abstract class GridBar extends JPanel {
   private final EntryTable table;
 
+  /** Makes a bar whose parts stand as its layout says. */
   GridBar(EntryTable table) {
-    super(new MigLayout("insets 4 8 4 8, gap 6 4, hidemode 3", "", "[]"));
+    this(table, new MigLayout("insets 4 8 4 8, gap 6 4, hidemode 3", "", "[]"));
+  }
+
+  GridBar(EntryTable table, LayoutManager layout) {
+    super(layout);
     this.table = table;
     setVisible(false);
     setBorder(BorderFactory.createEmptyBorder(UIScale.scale(1), 0, 0, 0));
@@ -47,6 +55,26 @@ abstract class GridBar extends JPanel {
     button.setName("grid bar " + label);
     button.addActionListener(event -> does.run());
     return button;
+  }
+
+  /** Returns parts that stay together, the first saying what the others are. */
+  static JPanel together(JComponent... parts) {
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 6"));
+    panel.setOpaque(false);
+    for (JComponent part : parts) {
+      panel.add(part, part instanceof JComboBox ? "wmax 220" : "");
+    }
+    return panel;
+  }
+
+  /** A bar that came to another width may need more lines, or fewer. */
+  @Override
+  public void setBounds(int x, int y, int width, int height) {
+    boolean other = width != getWidth();
+    super.setBounds(x, y, width, height);
+    if (other) {
+      SwingUtilities.invokeLater(this::revalidate);
+    }
   }
 
   /** Shows the bar with the keyboard in one of its parts. */

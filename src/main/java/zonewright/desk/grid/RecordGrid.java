@@ -1,7 +1,6 @@
 package zonewright.desk.grid;
 
 import java.awt.BorderLayout;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -32,8 +31,7 @@ public final class RecordGrid extends JPanel {
   private transient UnitSystem system;
   private final transient Runnable hearing;
   private final transient GridActions actions;
-  private final transient List<Consumer<CellPlace>> listeners = new ArrayList<>();
-  private transient Optional<CellPlace> told = Optional.empty();
+  private final transient LeadNews news = new LeadNews(this::place);
 
   /**
    * Makes a grid over a one-row table of a book.
@@ -62,7 +60,7 @@ public final class RecordGrid extends JPanel {
     actions = new GridActions(table);
     new RecordActions(table).install(actions);
     find.install(actions);
-    table.getSelectionModel().addListSelectionListener(event -> tell());
+    table.getSelectionModel().addListSelectionListener(event -> news.look());
     table.selectFirst();
     hearing = book.listen(this::heard);
   }
@@ -129,15 +127,7 @@ public final class RecordGrid extends JPanel {
 
   /** Hears of every cell that gets the focus. */
   public void onSelection(Consumer<CellPlace> listener) {
-    listeners.add(listener);
-  }
-
-  private void tell() {
-    Optional<CellPlace> now = place();
-    if (!now.equals(told)) {
-      told = now;
-      now.ifPresent(place -> listeners.forEach(listener -> listener.accept(place)));
-    }
+    news.listen(listener);
   }
 
   /** Sets who says which cells have a finding, and how grave it is. */

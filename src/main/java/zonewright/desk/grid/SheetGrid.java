@@ -2,7 +2,6 @@ package zonewright.desk.grid;
 
 import java.awt.BorderLayout;
 import java.awt.Rectangle;
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +40,7 @@ public final class SheetGrid extends JPanel {
   private final RowNumbers numbers;
   private final transient Runnable hearing;
   private final transient GridActions actions;
-  private final transient List<Consumer<CellPlace>> listeners = new ArrayList<>();
+  private final transient LeadNews news = new LeadNews(this::place);
   private final transient ColumnArranger arranger;
   private final JPanel bars = new JPanel();
   private final NameBar nameBar;
@@ -50,7 +49,6 @@ public final class SheetGrid extends JPanel {
   private transient Optional<FilterBar> filterBar = Optional.empty();
 
   private transient Optional<SortBar> sortBar = Optional.empty();
-  private transient Optional<CellPlace> told = Optional.empty();
 
   /**
    * Makes a grid over one table of a book.
@@ -94,8 +92,8 @@ public final class SheetGrid extends JPanel {
     GridMenus.install(table, arranger, numbers, actions);
     table.freeze(usuallyFrozen());
     arranger.fitAll();
-    table.getSelectionModel().addListSelectionListener(event -> tell());
-    table.getColumnModel().getSelectionModel().addListSelectionListener(event -> tell());
+    table.getSelectionModel().addListSelectionListener(event -> news.look());
+    table.getColumnModel().getSelectionModel().addListSelectionListener(event -> news.look());
     if (table.getRowCount() > 0) {
       table.changeSelection(0, 0, false, false);
     }
@@ -279,15 +277,7 @@ public final class SheetGrid extends JPanel {
 
   /** Hears of every cell that gets the focus. */
   public void onSelection(Consumer<CellPlace> listener) {
-    listeners.add(listener);
-  }
-
-  private void tell() {
-    Optional<CellPlace> now = place();
-    if (!now.equals(told)) {
-      told = now;
-      now.ifPresent(place -> listeners.forEach(listener -> listener.accept(place)));
-    }
+    news.listen(listener);
   }
 
   /** Sets who says which cells have a finding, and how grave it is. */

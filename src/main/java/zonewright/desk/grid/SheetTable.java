@@ -12,6 +12,7 @@ import javax.swing.table.JTableHeader;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
 
 /**
  * The cells of a table with many rows. Its first columns can stay where they are while the others
@@ -33,8 +34,9 @@ final class SheetTable extends EntryTable {
     getAccessibleContext().setAccessibleName(model.table().title());
     getAccessibleContext()
         .setAccessibleDescription(
-            "Grid with one row a %s. Type to replace, F2 to edit."
-                .formatted(model.table().rowWord()));
+            "Grid with one row a %s. Type to replace, F2 to edit. %s"
+                .formatted(model.table().rowWord(), model.table().about())
+                .strip());
   }
 
   SheetModel sheet() {
@@ -171,6 +173,20 @@ final class SheetTable extends EntryTable {
 
   @Override
   protected void paintComponent(Graphics graphics) {
+    paintCells(graphics);
+    if (model.shown().count() == 0) {
+      String words = emptyWords();
+      EmptyHint.paint(graphics, words, getVisibleRect(), getRowCount() * getRowHeight(), getFont());
+    }
+  }
+
+  private String emptyWords() {
+    TableDefinition table = model.table();
+    String other = table.other().map(id -> book().blueprint().table(id).title()).orElse("");
+    return EmptyHint.words(table, book().rows(table.id()) > 0, other);
+  }
+
+  private void paintCells(Graphics graphics) {
     Rectangle seen = getVisibleRect();
     int width = frozenWidth();
     if (width == 0 || seen.x == 0) {

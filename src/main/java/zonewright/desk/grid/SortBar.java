@@ -16,14 +16,12 @@ final class SortBar extends GridBar {
   private final List<JComboBox<String>> ways = new ArrayList<>();
 
   SortBar(SheetTable table) {
-    super(table);
+    super(table, new WrappingFlow());
     this.sheet = table;
     for (int level = 0; level < LEVELS; level++) {
       level(level);
     }
-    add(button("Sort", this::sort), "gapleft 8");
-    add(button("Close", this::close));
-    add(new JLabel(), "pushx");
+    add(together(button("Sort", this::sort), button("Close", this::close)));
     key("ENTER", this::sort);
   }
 
@@ -41,9 +39,7 @@ final class SortBar extends GridBar {
     way.getAccessibleContext().setAccessibleName("Order of column " + (level + 1));
     columns.add(column);
     ways.add(way);
-    add(new JLabel(level == 0 ? "Sort by" : "then by"));
-    add(column, "wmax 170");
-    add(way);
+    add(together(new JLabel(level == 0 ? "Sort by" : "then by"), column, way));
   }
 
   /** Opens the bar at the column the person is at. */

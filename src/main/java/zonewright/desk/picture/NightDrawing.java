@@ -204,6 +204,12 @@ public record NightDrawing(
               - canvas.px(1.5);
       canvas.write(label, canvas.place().x, base, canvas.palette().ink());
     }
+    boolean programs = chart.lines().stream().anyMatch(line -> !line.program().isEmpty());
+    String head = programs ? "program · zone" : "zone";
+    if (canvas.width(head) + canvas.width("00:00") / 2 <= room) {
+      double base = chart.bars().y - canvas.px(6);
+      canvas.write(head, canvas.place().x, base, canvas.palette().muted());
+    }
   }
 
   private static String shortened(Canvas canvas, String words, double room) {

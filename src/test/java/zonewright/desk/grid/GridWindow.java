@@ -79,6 +79,16 @@ final class GridWindow implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Drags the window to another width. */
+  void widen(int width) {
+    act(
+        () -> {
+          frame.setSize(width, frame.getHeight());
+          frame.validate();
+        });
+    act(() -> {});
+  }
+
   SheetGrid sheetGrid() {
     return (SheetGrid) grid;
   }
