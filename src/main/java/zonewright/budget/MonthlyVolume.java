@@ -44,6 +44,26 @@ public final class MonthlyVolume {
         QuantityKind.VOLUME);
   }
 
+  /** Water of the year; the zones show it too. */
+  public static final Column YEAR =
+      Column.calculated(
+              MONTHLY,
+              year().column(),
+              year().name(),
+              QuantityKind.VOLUME,
+              volumes().stream()
+                  .<Formula>map(Formula.Cell::new)
+                  .reduce(Formula::plus)
+                  .orElseThrow())
+          .band("Volume")
+          .means("Water of the twelve months.")
+          .source("By definition.");
+
+  /** Returns the name of the volume of the year. */
+  static Reference year() {
+    return new Reference(MONTHLY, "volume-year", "Volume a year", QuantityKind.VOLUME);
+  }
+
   /** Returns the names of all twelve. */
   static List<Reference> volumes() {
     return IntStream.rangeClosed(1, Climate.MONTH_NAMES.size())

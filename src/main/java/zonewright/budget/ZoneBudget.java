@@ -79,10 +79,7 @@ public final class ZoneBudget {
               "volume-per-year",
               "Volume a year",
               QuantityKind.VOLUME,
-              MonthlyVolume.volumes().stream()
-                  .<Formula>map(Formula.Cell::new)
-                  .reduce(Formula::plus)
-                  .orElseThrow())
+              new Formula.Cell(MonthlyVolume.year()))
           .band(WATER)
           .means(
               "Water of a year when the zone's baseline is scaled each month by its percent of that month.")

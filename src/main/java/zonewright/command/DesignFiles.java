@@ -45,6 +45,15 @@ final class DesignFiles {
       throw new Complaint(
           ExitCode.USAGE, "A workbook's name ends in .xlsx; write for example " + path + ".xlsx.");
     }
+    mayReplace(path, replace);
+  }
+
+  /**
+   * Makes sure that a file may be written over, if it is there.
+   *
+   * @throws Complaint when it may not
+   */
+  static void mayReplace(Path path, boolean replace) {
     if (Files.exists(path) && !replace) {
       throw new Complaint(
           ExitCode.FILE,

@@ -6,29 +6,36 @@ import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import zonewright.design.Design;
 import zonewright.estimate.PriceBook;
+import zonewright.sheet.Book;
+import zonewright.workbook.DesignFileException;
+import zonewright.workbook.PriceFile;
 
 /** Takes the price book out of a design, or puts one in. */
 @Command(
     name = "prices",
-    header = "Write the price book of a design as CSV, or read one into a design.",
+    header = "Write the price book of a design as CSV or workbook, or read one into a design.",
     description = {
       "",
-      "The price book is the sheet Parts as comma-separated text, a line an item. Without --into it is"
-          + " written to the standard output. With --into the text in --book is read: items of a name"
-          + " that the design knows are changed, others are added, and the design is written anew.",
+      "The price book is what is typed on the sheet Parts, a line an item. It is written to the"
+          + " standard output as comma-separated text, or to the file named with --to. With --into the"
+          + " file in --book is read: items of a name that the design knows are changed, others are"
+          + " added, and the design is written anew. A price book is a .csv file, a workbook with a"
+          + " heading Item, or another design.",
       ""
     },
     footer = {
       "",
       "Examples:",
       "  zonewright prices --sample campus-retrofit > book.csv",
-      "  zonewright prices --from garden.xlsx > book.csv",
+      "  zonewright prices --from garden.xlsx --to book.xlsx",
       "  zonewright prices --from garden.xlsx --book book.csv --into priced.xlsx"
     })
 final class PricesCommand extends Task {
@@ -37,8 +44,17 @@ final class PricesCommand extends Task {
   @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
   private Optional<Path> from = Optional.empty();
 
-  @Option(names = "--book", paramLabel = "CSV", description = "The price book to read.")
+  @Option(
+      names = "--book",
+      paramLabel = "FILE",
+      description = "The price book to read, a .csv file or a workbook.")
   private Optional<Path> priceBook = Optional.empty();
+
+  @Option(
+      names = "--to",
+      paramLabel = "PATH",
+      description = "Where to write the price book; ends in .csv or .xlsx.")
+  private Optional<Path> to = Optional.empty();
 
   @Option(
       names = "--into",
@@ -53,7 +69,14 @@ final class PricesCommand extends Task {
   public Integer call() {
     if (priceBook.isPresent() != into.isPresent()) {
       throw new Complaint(
-          ExitCode.USAGE, "To read a price book, name both: --book CSV and --into PATH.");
+          ExitCode.USAGE, "To read a price book, name both: --book FILE and --into PATH.");
+    }
+    if (into.isPresent() && to.isPresent()) {
+      throw new Complaint(
+          ExitCode.USAGE, "Either write a price book with --to or read one with --into, not both.");
+    }
+    if (to.isPresent()) {
+      return write(to.get());
     }
     PrintWriter err = err();
     if (into.isEmpty()) {
@@ -61,16 +84,52 @@ final class PricesCommand extends Task {
       return ExitCode.FINE;
     }
     DesignFiles.mayWrite(into.get(), replace);
-    String text = text(priceBook.orElseThrow());
+    Path file = priceBook.orElseThrow();
+    boolean workbook = PriceFile.isWorkbook(file);
+    List<List<String>> lines = workbook ? lines(file) : List.of();
+    String text = workbook ? "" : text(file);
     Design design = source.design(from, err);
     try {
-      design.book().perform(new PriceBook(design.book()).edit(text));
+      PriceBook book = new PriceBook(design.book());
+      design.book().perform(workbook ? book.edit(lines) : book.edit(text));
     } catch (PriceBook.Unreadable problem) {
-      throw new Complaint(ExitCode.FILE, priceBook.get() + ": " + problem.getMessage());
+      throw new Complaint(ExitCode.FILE, file + ": " + problem.getMessage());
     }
     DesignFiles.write(design, into.get(), err());
     out().println("Written: " + into.get());
     return ExitCode.FINE;
+  }
+
+  private Integer write(Path path) {
+    String name = path.toString().toLowerCase(Locale.ROOT);
+    if (!name.endsWith(".csv") && !PriceFile.isWorkbook(path)) {
+      throw new Complaint(
+          ExitCode.USAGE,
+          "A price book's name ends in .csv or .xlsx; write for example " + path + ".csv.");
+    }
+    DesignFiles.mayReplace(path, replace);
+    Book book = source.design(from, err()).book();
+    try {
+      if (PriceFile.isWorkbook(path)) {
+        PriceFile.write(book, path);
+      } else {
+        Files.writeString(path, new PriceBook(book).text(), StandardCharsets.UTF_8);
+      }
+    } catch (DesignFileException problem) {
+      throw new Complaint(ExitCode.FILE, problem.getMessage());
+    } catch (IOException problem) {
+      throw new Complaint(ExitCode.FILE, path + " cannot be written; is there such a folder?");
+    }
+    out().println("Written: " + path);
+    return ExitCode.FINE;
+  }
+
+  private static List<List<String>> lines(Path file) {
+    try {
+      return PriceFile.read(file);
+    } catch (DesignFileException problem) {
+      throw new Complaint(ExitCode.FILE, problem.getMessage());
+    }
   }
 
   private static String text(Path file) {

@@ -23,8 +23,7 @@ final class SheetCells {
   String shown(Column column, int row) {
     Outcome outcome = book.outcome(column.reference(), row);
     if (outcome instanceof Outcome.Amount amount) {
-      int decimals = column.decimals(book.system());
-      return QuantityText.shown(amount.value(), column.kind(), decimals);
+      return column.shown(amount.value(), book.system());
     }
     return lacks(outcome) ? "?" : words(outcome);
   }
@@ -32,6 +31,9 @@ final class SheetCells {
   /** Returns a cell for other programs: numbers in full, nothing where a number is lacking. */
   String plain(Column column, int row) {
     Outcome outcome = book.outcome(column.reference(), row);
+    if (outcome instanceof Outcome.Amount amount && column.wordsFor(amount.value()).isPresent()) {
+      return column.shown(amount.value(), book.system());
+    }
     if (outcome instanceof Outcome.Amount amount && column.kind().onCalendar()) {
       return QuantityText.typed(amount.value(), column.kind());
     }

@@ -86,6 +86,7 @@ final class Findings {
     ready.clear();
     lacking.clear();
     for (Rule rule : IrrigationSheets.rules()) {
+      book.blueprint().typedInto(rule.id(), Dependencies.of(rule.when()));
       Condition plain = Expressed.in(rule.when(), readyFor);
       ready.add(
           new Ready(

@@ -354,6 +354,7 @@ public final class IrrigationSheets {
   private static List<Column> monthlyColumns() {
     List<Column> columns = new ArrayList<>(MonthlySchedule.all());
     columns.addAll(MonthlyVolume.VOLUMES);
+    columns.add(MonthlyVolume.YEAR);
     return columns;
   }
 

@@ -76,13 +76,14 @@ final class PricingSheets {
                 ZoneCosts.OF_NEW,
                 ZoneCosts.OF_LATERAL,
                 ZoneCosts.OF_MAIN,
+                ZoneCosts.OF_WIRE,
                 ZoneCosts.OF_NEEDED,
                 ZoneCosts.OF_KEPT)),
         named(SECTIONS, "Sections", "section", Counted.SECTIONS, Sections.columns()),
         free(EXTRAS, "Extras", "extra", BuildUp.extraColumns()),
         single(ESTIMATE, "Estimate", with(BuildUp.estimateColumns(), ZoneCosts.NOT_ALLOTTED)),
         named(USE, "Use", "month", Climate.MONTH_NAMES, Use.columns()),
-        named(RATES, "Rates", "tier", Rates.TIERS, Rates.columns()),
+        free(RATES, "Rates", "tier", Rates.columns()),
         free(REBATES, "Rebates", "rebate", Rebates.columns()),
         single(SAVINGS, "Savings", Worth.savingsColumns()),
         named(CASES, "Cases", "case", Cases.NAMES, Worth.caseColumns()),
@@ -100,7 +101,10 @@ final class PricingSheets {
   static List<Edit> numbering(Edits edits) {
     List<Edit> parts = new ArrayList<>();
     number(parts, edits, Use.POSITION, Climate.MONTH_NAMES.size(), 1);
-    number(parts, edits, Rates.POSITION, Rates.TIERS.size(), 1);
+    parts.add(
+        edits.appended(
+            RATES,
+            Rates.TIERS.stream().map(tier -> List.<Entry>of(new Entry.Words(tier))).toList()));
     number(parts, edits, Years.POSITION, Years.NAMES.size(), 0);
     return parts;
   }

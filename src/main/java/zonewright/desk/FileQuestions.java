@@ -119,7 +119,6 @@ final class FileQuestions implements Questions {
   private JFileChooser pricesChooser(String title) {
     JFileChooser chooser = new JFileChooser(folder);
     chooser.setDialogTitle(title);
-    chooser.setFileFilter(new FileNameExtensionFilter("Comma-separated text (*.csv)", "csv"));
     return chooser;
   }
 
@@ -135,15 +134,32 @@ final class FileQuestions implements Questions {
   @Override
   public Optional<Path> pricesToRead() {
     JFileChooser chooser = pricesChooser("Read a price book");
+    chooser.setFileFilter(
+        new FileNameExtensionFilter(
+            "Comma-separated text or workbooks (*.csv, *.xlsx)", "csv", "xlsx"));
     return chosen(chooser, chooser.showOpenDialog(window));
   }
 
   @Override
   public Optional<Path> pricesToWrite(String suggestion) {
     JFileChooser chooser = pricesChooser("Write the price book");
+    FileNameExtensionFilter workbook = new FileNameExtensionFilter("Workbooks (*.xlsx)", "xlsx");
+    chooser.setAcceptAllFileFilterUsed(false);
+    chooser.addChoosableFileFilter(
+        new FileNameExtensionFilter("Comma-separated text (*.csv)", "csv"));
+    chooser.addChoosableFileFilter(workbook);
     chooser.setSelectedFile(new File(folder, suggestion));
     return chosen(chooser, chooser.showSaveDialog(window))
+        .map(file -> ending(file, chooser.getFileFilter() == workbook ? SUFFIX : ".csv"))
         .filter(file -> !Files.exists(file) || mayReplace(file));
+  }
+
+  /** The kind of file chosen decides, whatever ending of the two its name had. */
+  private static Path ending(Path file, String wanted) {
+    String name = file.getFileName().toString();
+    String low = name.toLowerCase(Locale.ROOT);
+    String bare = low.endsWith(".csv") ? name.substring(0, name.length() - 4) : name;
+    return low.endsWith(SUFFIX) ? file : file.resolveSibling(bare + wanted);
   }
 
   private Optional<Path> chosen(JFileChooser chooser, int answer) {

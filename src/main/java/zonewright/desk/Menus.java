@@ -191,6 +191,7 @@ final class Menus {
     menu.add(item(new Deed("Put the finding right", window.mending()::mendFinding).keys("F9")));
     menu.add(item(new Deed("The nights", window::showNights).keys("ctrl T")));
     menu.add(item(split));
+    menu.add(item(new Deed(ZoneSplit.ALL, () -> ZoneSplit.performAll(window, window.messages()))));
     menu.addSeparator();
     menu.add(item(new Deed("Take the zones as found", () -> window.pricing().takeAsFound())));
     menu.add(item(new Deed("Propose the zones as found", () -> window.pricing().proposeAsFound())));

@@ -1,15 +1,19 @@
 package zonewright.desk;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import zonewright.design.Design;
 import zonewright.estimate.PriceBook;
 import zonewright.retrofit.ZoneCopy;
 import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
 import zonewright.trade.Sheets;
+import zonewright.workbook.DesignFileException;
+import zonewright.workbook.PriceFile;
 
 /** What a person does about prices and retrofits beyond typing: price books and copies of zones. */
 final class PricingDesk {
@@ -55,15 +59,29 @@ final class PricingDesk {
     String name = file.get().getFileName().toString();
     errands.run(
         "Reading " + name + " …",
-        () -> Files.readString(file.get(), StandardCharsets.UTF_8),
-        text -> takeOver(name, text),
+        () -> reading(file.get()),
+        reading -> takeOver(name, reading),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of()));
   }
 
-  private void takeOver(String name, String text) {
+  /** Makes the edit that takes over what was read. */
+  private interface Reading {
+    Edit in(PriceBook book) throws PriceBook.Unreadable;
+  }
+
+  private static Reading reading(Path file) throws IOException, DesignFileException {
+    if (PriceFile.isWorkbook(file)) {
+      List<List<String>> lines = PriceFile.read(file);
+      return book -> book.edit(lines);
+    }
+    String text = Files.readString(file, StandardCharsets.UTF_8);
+    return book -> book.edit(text);
+  }
+
+  private void takeOver(String name, Reading reading) {
     try {
-      open.book().perform(new PriceBook(open.book()).edit(text));
+      open.book().perform(reading.in(new PriceBook(open.book())));
       messages.tell("The price book “" + name + "” was read; Undo takes it back.", List.of());
     } catch (PriceBook.Unreadable problem) {
       messages.problem("“" + name + "” was not read. " + problem.getMessage(), List.of());
@@ -77,12 +95,20 @@ final class PricingDesk {
       return;
     }
     String name = file.get().getFileName().toString();
-    String text = new PriceBook(open.book()).text();
+    Book book = Design.of(open.book().snapshot()).book();
     errands.run(
         "Writing " + name + " …",
-        () -> Files.writeString(file.get(), text, StandardCharsets.UTF_8),
+        () -> written(book, file.get()),
         done -> messages.tell("“" + name + "” was written.", List.of()),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
+  }
+
+  private static Path written(Book book, Path file) throws IOException, DesignFileException {
+    if (PriceFile.isWorkbook(file)) {
+      PriceFile.write(book, file);
+      return file;
+    }
+    return Files.writeString(file, new PriceBook(book).text(), StandardCharsets.UTF_8);
   }
 }

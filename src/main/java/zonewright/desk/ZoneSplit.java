@@ -1,5 +1,6 @@
 package zonewright.desk;
 
+import java.util.List;
 import java.util.Optional;
 import zonewright.design.EvenSplit;
 import zonewright.sheet.Book;
@@ -9,6 +10,8 @@ import zonewright.trade.Sheets;
 /** Splits the zone a person is at into as many as its flow needs. */
 final class ZoneSplit {
   static final String NAME = "Split the zone evenly";
+
+  static final String ALL = "Split all zones that need it";
 
   private ZoneSplit() {}
 
@@ -34,5 +37,18 @@ final class ZoneSplit {
     window.front().finishTyping();
     Book book = window.openDesign().book();
     row(window).flatMap(row -> EvenSplit.edit(book, row)).ifPresent(book::perform);
+  }
+
+  /** Splits every zone that needs more than one valve, in one step; tells where none does. */
+  static void performAll(DeskWindow window, MessageBar messages) {
+    window.front().finishTyping();
+    Book book = window.openDesign().book();
+    EvenSplit.ofAll(book)
+        .ifPresentOrElse(
+            book::perform,
+            () ->
+                messages.problem(
+                    "No zone is known to need more than one valve; type the available flow on Supply first.",
+                    List.of()));
   }
 }

@@ -21,7 +21,7 @@ import zonewright.units.QuantityKind;
  * @param which the word of which of it
  * @param unit the word of the unit
  * @param emitter the kind of emitter
- * @param size how pipe of one kind and size is counted, if the table asks for it
+ * @param size how pipe or wire of one size is counted, if the table asks for it
  */
 public record CountOf(
     Reference what, Reference which, Reference unit, Reference emitter, Optional<SizeCount> size) {
@@ -117,7 +117,7 @@ public record CountOf(
                 .otherwise(
                     size.isEmpty() || part == Part.REMOVED
                         ? others
-                        : Formula.when(SizeCount.counts(what, size.get().pipe()))
+                        : Formula.when(size.get().counts())
                             .then(ofSize(part, size.get()))
                             .otherwise(others)));
   }
@@ -125,9 +125,9 @@ public record CountOf(
   /** Buried pipe out of use is taken to stay where it is, so none of a size is removed. */
   private static Formula ofSize(Part part, SizeCount size) {
     return switch (part) {
-      case NEEDED -> size.needed().cell();
-      case NEW -> size.fresh().cell();
-      case KEPT -> size.needed().cell().minus(size.fresh().cell());
+      case NEEDED -> size.of(size.needed());
+      case NEW -> size.of(size.fresh());
+      case KEPT -> size.of(size.needed()).minus(size.of(size.fresh()));
       case REMOVED -> throw new IllegalArgumentException("no pipe is removed");
     };
   }

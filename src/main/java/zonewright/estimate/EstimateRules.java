@@ -6,6 +6,7 @@ import static zonewright.trade.Sheets.ESTIMATE;
 import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.TAKEOFF;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import zonewright.formula.Condition;
@@ -121,15 +122,39 @@ public final class EstimateRules {
   public static final Rule WIRE_UNKNOWN =
       unknown("wire-not-measured", Counted.WIRE, Wiring.RUN, PipeTakeoff.STATION_WIRE);
 
-  /** Lateral of a size that no item counts. */
-  public static final Rule LATERAL_WITHOUT_ITEM =
-      sizeWithoutItem(
-          "lateral-without-item", Counted.LATERAL, PipeTakeoff.LENGTH_NEW, PipeTakeoff.PIPE);
-
-  /** Main of a size that no item counts. */
-  public static final Rule MAIN_WITHOUT_ITEM =
-      sizeWithoutItem(
-          "main-without-item", Counted.MAIN, PipeTakeoff.MAIN_NEW, PipeTakeoff.MAIN_PIPE);
+  /** Lateral, main or wire of a size that no item counts. */
+  public static final List<Rule> SIZE_WITHOUT_ITEM =
+      List.of(
+          sizeWithoutItem(
+              "lateral-without-item",
+              Counted.LATERAL,
+              PipeTakeoff.LENGTH_NEW,
+              Parts.PIPE,
+              PipeTakeoff.PIPE),
+          sizeWithoutItem(
+              "lateral-own-without-item",
+              Counted.LATERAL,
+              PipeTakeoff.LENGTH_NEW,
+              Parts.OWN_PIPE,
+              PipeTakeoff.OWN),
+          sizeWithoutItem(
+              "main-without-item",
+              Counted.MAIN,
+              PipeTakeoff.MAIN_NEW,
+              Parts.PIPE,
+              PipeTakeoff.MAIN_PIPE),
+          sizeWithoutItem(
+              "main-own-without-item",
+              Counted.MAIN,
+              PipeTakeoff.MAIN_NEW,
+              Parts.OWN_PIPE,
+              PipeTakeoff.MAIN_OWN),
+          sizeWithoutItem(
+              "wire-without-item",
+              Counted.WIRE,
+              PipeTakeoff.WIRE_NEW,
+              Parts.WIRE,
+              PipeTakeoff.WIRE_SIZE));
 
   /** A price without anything for the office and the risk. */
   public static final Rule NOTHING_ADDED =
@@ -178,7 +203,8 @@ public final class EstimateRules {
         List.of());
   }
 
-  private static Rule sizeWithoutItem(String id, String word, Column fresh, Column pipe) {
+  private static Rule sizeWithoutItem(
+      String id, String word, Column fresh, Column items, Column pipe) {
     return new Rule(
         id,
         Severity.CHECK,
@@ -187,7 +213,7 @@ public final class EstimateRules {
             .above(number(0))
             .and(inCounts(Counts.ITEMS_OF_ALL_SIZES, word).atMost(number(0)))
             .and(fresh.cell().above(Formula.zero(QuantityKind.LENGTH)))
-            .and(Matching.rows(Parts.PIPE.reference(), pipe.reference()).count().atMost(number(0))),
+            .and(Matching.rows(items.reference(), pipe.reference()).count().atMost(number(0))),
         pipe.reference(),
         "is to get {0} of {1}, and no item of the price book counts that size",
         "add an item for it to the sheet Parts",
@@ -196,17 +222,19 @@ public final class EstimateRules {
 
   /** Returns the rules in the order in which they should be read. */
   public static List<Rule> all() {
-    return List.of(
-        WITHOUT_PRICE,
-        WITHOUT_RATE,
-        WITHOUT_KIND,
-        WITHOUT_ITEM,
-        EMITTER_WITHOUT_ITEM,
-        LATERAL_UNKNOWN,
-        MAIN_UNKNOWN,
-        WIRE_UNKNOWN,
-        LATERAL_WITHOUT_ITEM,
-        MAIN_WITHOUT_ITEM,
-        NOTHING_ADDED);
+    List<Rule> rules =
+        new ArrayList<>(
+            List.of(
+                WITHOUT_PRICE,
+                WITHOUT_RATE,
+                WITHOUT_KIND,
+                WITHOUT_ITEM,
+                EMITTER_WITHOUT_ITEM,
+                LATERAL_UNKNOWN,
+                MAIN_UNKNOWN,
+                WIRE_UNKNOWN));
+    rules.addAll(SIZE_WITHOUT_ITEM);
+    rules.add(NOTHING_ADDED);
+    return rules;
   }
 }

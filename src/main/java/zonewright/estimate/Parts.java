@@ -3,6 +3,7 @@ package zonewright.estimate;
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.COST;
 import static zonewright.trade.Sheets.ITEM;
+import static zonewright.trade.Sheets.MATERIALS;
 import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.QUANTITY;
 
@@ -10,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.pipes.PipeTables;
 import zonewright.sheet.Bounds;
@@ -93,18 +93,32 @@ public final class Parts {
               "Count only pipe, or fittings, of this kind and size; left blank, of all sizes. For items counted by lateral, main or"
                   + " their fittings.");
 
-  public static final Column OF_A_SIZE =
-      Column.calculated(
-              PARTS,
-              "of-a-size",
-              "Of a size",
-              QuantityKind.COUNT,
-              Formula.when(new Condition.Given(PIPE.reference()))
-                  .then(number(1))
-                  .otherwise(number(0)))
+  public static final Column OWN_PIPE =
+      Column.choice(PARTS, "own-pipe", "Pipe of your own", new WordList.RowsOf(MATERIALS))
           .band(QUANTITY)
-          .means("1 where the item counts one kind and size of pipe only, else 0.")
-          .source("By definition.");
+          .optional()
+          .means(
+              "Count only this pipe of the sheet Materials, or its fittings, in place of a tabulated kind and size.");
+
+  public static final Column WIRE =
+      Column.choice(PARTS, "wire-size", "Wire size", new WordList.Published(PipeTables.WIRES))
+          .band(QUANTITY)
+          .optional()
+          .means(
+              "Count only station wire of this size; left blank, of all sizes. Common wire is one size for all valves, the thickest of"
+                  + " them or thicker.");
+
+  static final SizeCount.Words WORDS =
+      new SizeCount.Words(
+          COUNTED_BY.reference(),
+          COUNTED_IN.reference(),
+          PIPE.reference(),
+          OWN_PIPE.reference(),
+          WIRE.reference());
+
+  private static final SizeCount SIZE = SizeCount.of(WORDS);
+
+  public static final Column OF_A_SIZE = SIZE.way();
 
   public static final Column AMOUNT =
       Column.defaulted(PARTS, "amount", "Amount each", QuantityKind.FACTOR, number(1))
@@ -129,9 +143,6 @@ public final class Parts {
           .means(
               "How many come in a pack, a roll or a length: quantities are rounded up to whole packs.")
           .source("One unless typed.");
-
-  private static final SizeCount SIZE =
-      SizeCount.of(COUNTED_BY.reference(), COUNTED_IN.reference(), PIPE.reference());
 
   private static final CountOf COUNT_OF =
       new CountOf(
@@ -232,36 +243,30 @@ public final class Parts {
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
-    return new ArrayList<>(
+    List<Column> columns =
+        new ArrayList<>(
+            List.of(
+                ITEM_NAME,
+                SECTION,
+                UNIT,
+                PRICE,
+                HOURS_EACH,
+                NOTE,
+                COUNTED_BY,
+                WHICH,
+                COUNTED_IN,
+                EMITTER,
+                PIPE,
+                OWN_PIPE,
+                WIRE,
+                AMOUNT,
+                WASTE,
+                PACK));
+    columns.addAll(SIZE.columns());
+    columns.addAll(
         List.of(
-            ITEM_NAME,
-            SECTION,
-            UNIT,
-            PRICE,
-            HOURS_EACH,
-            NOTE,
-            COUNTED_BY,
-            WHICH,
-            COUNTED_IN,
-            EMITTER,
-            PIPE,
-            OF_A_SIZE,
-            AMOUNT,
-            WASTE,
-            PACK,
-            SIZE.needed(),
-            SIZE.fresh(),
-            NEEDED,
-            KEPT,
-            NEW,
-            REMOVED,
-            COUNT,
-            INSTALLED,
-            BOUGHT,
-            MATERIAL,
-            HOURS,
-            LABOUR,
-            LINE));
+            NEEDED, KEPT, NEW, REMOVED, COUNT, INSTALLED, BOUGHT, MATERIAL, HOURS, LABOUR, LINE));
+    return columns;
   }
 
   private Parts() {}

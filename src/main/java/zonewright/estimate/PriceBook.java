@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.CsvText;
@@ -24,13 +24,16 @@ import zonewright.sheet.Nearest;
 import zonewright.units.UnitSystem;
 
 /**
- * The price book as comma-separated text: a line an item, headings as on the sheet with their unit
- * in parentheses, and only what a person types.
+ * The price book as lines of a list: a line an item, headings as on the sheet with their unit in
+ * parentheses, and only what a person types.
  *
- * <p>Words that a spreadsheet program would take for a formula are written with an apostrophe in
- * front, which reading takes away again.
+ * <p>In comma-separated text, words that a spreadsheet program would take for a formula are written
+ * with an apostrophe in front, which reading takes away again.
  */
 public final class PriceBook {
+  /** Headings may stand below a title and a few words about the book. */
+  private static final int LINES_ABOVE = 20;
+
   private final Book book;
 
   /** What reading found wrong, in one sentence that names the line. */
@@ -55,41 +58,63 @@ public final class PriceBook {
         .toList();
   }
 
-  /** Returns the price book as text, headings first. */
+  /** Returns the price book as comma-separated text, headings first. */
   public String text() {
     StringBuilder text = new StringBuilder();
+    lines(PriceBook::harmless).forEach(line -> text.append(CsvText.line(line)));
+    return text.toString();
+  }
+
+  /** Returns the price book as lines of cells as typed, headings first. */
+  public List<List<String>> lines() {
+    return lines(Entries::typed);
+  }
+
+  private List<List<String>> lines(BiFunction<Column, Entry, String> cell) {
+    List<List<String>> lines = new ArrayList<>();
     List<Column> columns = columns();
-    text.append(CsvText.line(columns.stream().map(this::heading).toList()));
+    lines.add(columns.stream().map(this::heading).toList());
     for (int row = 0; row < book.rows(PARTS); row++) {
       List<String> cells = new ArrayList<>();
       for (Column column : columns) {
-        cells.add(cell(column, book.entry(column.reference(), row)));
+        cells.add(cell.apply(column, book.entry(column.reference(), row)));
       }
-      if (cells.stream().anyMatch(cell -> !cell.isEmpty())) {
-        text.append(CsvText.line(cells));
+      if (cells.stream().anyMatch(each -> !each.isEmpty())) {
+        lines.add(cells);
       }
     }
-    return text.toString();
+    return lines;
   }
 
   private String heading(Column column) {
     return column.heading(book.system());
   }
 
-  private static String cell(Column column, Entry entry) {
+  private static String harmless(Column column, Entry entry) {
     String typed = Entries.typed(column, entry);
     return entry instanceof Entry.Figure ? typed : CsvText.harmless(typed);
   }
 
   /**
-   * Returns the edit that takes a price book over: items of a name known here are changed in what
-   * the text says about them, others are added at the end.
+   * Returns the edit that takes over a price book of comma-separated text, as {@link #edit(List)}
+   * does.
    *
    * @throws Unreadable when it is no price book; nothing is changed then
    */
   public Edit edit(String text) throws Unreadable {
-    List<CSVRecord> lines = lines(text);
-    List<Optional<Column>> columns = headings(lines.get(0));
+    return edit(lines(text));
+  }
+
+  /**
+   * Returns the edit that takes a price book over: items of a name known here are changed in what
+   * the lines say about them, others are added at the end.
+   *
+   * @param lines cells as typed, headings first or below some lines about the book
+   * @throws Unreadable when it is no price book; nothing is changed then
+   */
+  public Edit edit(List<List<String>> lines) throws Unreadable {
+    int head = head(lines);
+    List<Optional<Column>> columns = headings(lines.get(head));
     Map<String, Integer> known = new HashMap<>();
     for (int row = 0; row < book.rows(PARTS); row++) {
       if (book.entry(Parts.ITEM_NAME.reference(), row) instanceof Entry.Words words) {
@@ -99,13 +124,13 @@ public final class PriceBook {
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     Map<String, List<Entry>> fresh = new java.util.LinkedHashMap<>();
-    for (CSVRecord line : lines.subList(1, lines.size())) {
-      Map<Column, Entry> entries = entries(line, columns);
+    for (int at = head + 1; at < lines.size(); at++) {
+      Map<Column, Entry> entries = entries(lines.get(at), at + 1, columns);
       if (!(entries.get(Parts.ITEM_NAME) instanceof Entry.Words name)) {
         if (entries.values().stream().allMatch(Entry.BLANK::equals)) {
           continue;
         }
-        throw new Unreadable("Line %s has no item name.".formatted(line.getRecordNumber()));
+        throw new Unreadable("Line %s has no item name.".formatted(at + 1));
       }
       Integer row = known.get(folded(name.text()));
       if (row == null) {
@@ -120,7 +145,21 @@ public final class PriceBook {
     return new Edit.Several("reading of a price book", parts);
   }
 
-  private static List<CSVRecord> lines(String text) throws Unreadable {
+  /** Returns where the headings stand: the first line of some that names the item, or the first. */
+  private static int head(List<List<String>> lines) throws Unreadable {
+    if (lines.isEmpty()) {
+      throw new Unreadable("The price book is empty.");
+    }
+    String item = folded(Parts.ITEM_NAME.name());
+    for (int line = 0; line < Math.min(lines.size(), LINES_ABOVE); line++) {
+      if (lines.get(line).stream().map(PriceBook::folded).anyMatch(item::equals)) {
+        return line;
+      }
+    }
+    return 0;
+  }
+
+  private static List<List<String>> lines(String text) throws Unreadable {
     String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
     String head = plain.lines().findFirst().orElse("");
     char separator =
@@ -129,17 +168,15 @@ public final class PriceBook {
             : ',';
     CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).get();
     try (Reader reader = new StringReader(plain)) {
-      List<CSVRecord> lines = format.parse(reader).getRecords();
-      if (lines.isEmpty()) {
-        throw new Unreadable("The price book is empty.");
-      }
-      return lines;
+      return format.parse(reader).getRecords().stream()
+          .map(line -> line.stream().map(PriceBook::unquoted).toList())
+          .toList();
     } catch (IOException | IllegalStateException | java.io.UncheckedIOException problem) {
       throw new Unreadable("This is not comma-separated text: a quotation mark is left open.");
     }
   }
 
-  private List<Optional<Column>> headings(CSVRecord line) throws Unreadable {
+  private List<Optional<Column>> headings(List<String> line) throws Unreadable {
     Map<String, Column> known = new HashMap<>();
     for (Column column : columns()) {
       known.put(folded(column.name()), column);
@@ -163,7 +200,7 @@ public final class PriceBook {
     return columns;
   }
 
-  private Map<Column, Entry> entries(CSVRecord line, List<Optional<Column>> columns)
+  private Map<Column, Entry> entries(List<String> line, int number, List<Optional<Column>> columns)
       throws Unreadable {
     Map<Column, Entry> entries = new java.util.LinkedHashMap<>();
     for (int at = 0; at < columns.size(); at++) {
@@ -172,10 +209,9 @@ public final class PriceBook {
       }
       Column column = columns.get(at).get();
       String cell = at < line.size() ? line.get(at) : "";
-      Entry entry = Entries.read(column, unquoted(cell), book.system());
+      Entry entry = Entries.read(column, cell, book.system());
       if (entry instanceof Entry.Unreadable problem) {
-        throw new Unreadable(
-            "Line %s, %s: %s".formatted(line.getRecordNumber(), column.name(), problem.problem()));
+        throw new Unreadable("Line %s, %s: %s".formatted(number, column.name(), problem.problem()));
       }
       entries.put(column, entry);
     }

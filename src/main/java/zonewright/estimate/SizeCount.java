@@ -1,5 +1,9 @@
 package zonewright.estimate;
 
+import static zonewright.formula.Formula.number;
+
+import java.util.ArrayList;
+import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
@@ -10,82 +14,167 @@ import zonewright.trade.Sheets;
 import zonewright.units.QuantityKind;
 
 /**
- * The columns by which a row of a table counts pipe, or fittings, of one kind and size.
+ * The columns by which a row of a table counts one kind and size of pipe, or its fittings, one pipe
+ * of the designer's own, or one size of wire.
  *
- * @param pipe the kind and size
- * @param needed how much of it the finished job has, in the unit of the row
- * @param fresh how much of that is new
+ * @param way which of these: 1 a tabulated pipe, 2 one's own, 3 wire; 0 where all sizes count
+ * @param needed how much of it the finished job has, in the unit of the row, by way
+ * @param fresh how much of that is new, by way
  */
-record SizeCount(Reference pipe, Column needed, Column fresh) {
-  /** Returns the columns beside the words of what is counted, in which unit, of which pipe. */
-  static SizeCount of(Reference what, Reference unit, Reference pipe) {
+record SizeCount(Column way, List<Column> needed, List<Column> fresh) {
+  SizeCount {
+    needed = List.copyOf(needed);
+    fresh = List.copyOf(fresh);
+  }
+
+  /**
+   * The words a row is counted by.
+   *
+   * @param what what is counted
+   * @param unit in which unit
+   * @param pipe the kind and size of pipe
+   * @param own the pipe of the designer's own
+   * @param wire the size of wire
+   */
+  record Words(Reference what, Reference unit, Reference pipe, Reference own, Reference wire) {}
+
+  /** How much there is of each thing that comes in sizes. */
+  private record Amounts(Column lateral, Column main, Column laterals, Column mains, Column wire) {}
+
+  private static final Amounts NEEDED =
+      new Amounts(
+          PipeTakeoff.LENGTH,
+          PipeTakeoff.MAIN,
+          PipeTakeoff.FITTINGS,
+          PipeTakeoff.MAIN_FITTINGS,
+          PipeTakeoff.STATION_WIRE);
+
+  private static final Amounts NEW =
+      new Amounts(
+          PipeTakeoff.LENGTH_NEW,
+          PipeTakeoff.MAIN_NEW,
+          PipeTakeoff.FITTINGS_NEW,
+          PipeTakeoff.MAIN_FITTINGS_NEW,
+          PipeTakeoff.WIRE_NEW);
+
+  /** Returns the columns beside the words a row is counted by. */
+  static SizeCount of(Words words) {
+    Column way =
+        Column.calculated(
+                words.what().table(),
+                "of-a-size",
+                "Of a size",
+                QuantityKind.COUNT,
+                Formula.when(new Condition.Given(words.what()))
+                    .then(wayOf(words))
+                    .otherwise(number(0)))
+            .band(Sheets.QUANTITY)
+            .means(
+                "1 where only one tabulated kind and size of pipe counts, 2 where one pipe of your own, 3 where one size of wire; 0 where"
+                    + " all sizes count.")
+            .source("By definition.");
     return new SizeCount(
-        pipe,
-        column(
-            what,
-            pipe,
-            "size-needed",
-            "Needed of the size",
-            byWord(
-                what,
-                unit,
-                sum(PipeTakeoff.PIPE, pipe, PipeTakeoff.LENGTH),
-                sum(PipeTakeoff.MAIN_PIPE, pipe, PipeTakeoff.MAIN),
-                sum(PipeTakeoff.PIPE, pipe, PipeTakeoff.FITTINGS),
-                sum(PipeTakeoff.MAIN_PIPE, pipe, PipeTakeoff.MAIN_FITTINGS))),
-        column(
-            what,
-            pipe,
-            "size-new",
-            "New of the size",
-            byWord(
-                what,
-                unit,
-                sum(PipeTakeoff.PIPE, pipe, PipeTakeoff.LENGTH_NEW),
-                sum(PipeTakeoff.MAIN_PIPE, pipe, PipeTakeoff.MAIN_NEW),
-                sum(PipeTakeoff.PIPE, pipe, PipeTakeoff.FITTINGS_NEW),
-                sum(PipeTakeoff.MAIN_PIPE, pipe, PipeTakeoff.MAIN_FITTINGS_NEW))));
+        way,
+        columns(words, way, "needed", "Needed", NEEDED),
+        columns(words, way, "new", "New", NEW));
+  }
+
+  private static Formula wayOf(Words words) {
+    return Formula.when(Counted.is(words.what(), Counted.SIZED))
+        .then(
+            Formula.when(new Condition.Given(words.own()))
+                .then(number(2))
+                .otherwise(given(words.pipe(), 1)))
+        .otherwise(
+            Formula.when(Counted.is(words.what(), Counted.WIRE))
+                .then(given(words.wire(), 3))
+                .otherwise(number(0)));
+  }
+
+  private static Formula given(Reference word, int way) {
+    return Formula.when(new Condition.Given(word)).then(number(way)).otherwise(number(0));
   }
 
   /** Says that a row counts something that comes in sizes, and only one of them. */
-  static Condition counts(Reference what, Reference pipe) {
-    return new Condition.Given(pipe).and(Counted.is(what, Counted.SIZED));
+  Condition counts() {
+    return way.cell().above(number(0));
   }
 
-  private static Column column(
-      Reference what, Reference pipe, String id, String name, Formula formula) {
+  /** Returns one of the columns by the way the row counts, which must be one of the three. */
+  Formula of(List<Column> columns) {
+    return Formula.when(way.cell().atLeast(number(3)))
+        .then(columns.get(2).cell())
+        .otherwise(
+            Formula.when(way.cell().atLeast(number(2)))
+                .then(columns.get(1).cell())
+                .otherwise(columns.get(0).cell()));
+  }
+
+  /** Returns all columns in their order. */
+  List<Column> columns() {
+    List<Column> columns = new ArrayList<>();
+    columns.add(way);
+    columns.addAll(needed);
+    columns.addAll(fresh);
+    return columns;
+  }
+
+  private static List<Column> columns(Words words, Column way, String id, String name, Amounts of) {
+    return List.of(
+        column(
+            way,
+            1,
+            "size-" + id,
+            name + " of the size",
+            piped(words, PipeTakeoff.PIPE, PipeTakeoff.MAIN_PIPE, words.pipe(), of)),
+        column(
+            way,
+            2,
+            "own-" + id,
+            name + " of the own pipe",
+            piped(words, PipeTakeoff.OWN, PipeTakeoff.MAIN_OWN, words.own(), of)),
+        column(
+            way,
+            3,
+            "wire-" + id,
+            name + " of the wire size",
+            Counted.length(sum(PipeTakeoff.WIRE_SIZE, words.wire(), of.wire()), words.unit())));
+  }
+
+  private static Column column(Column way, int which, String id, String name, Formula formula) {
+    Formula other = Formula.doesNotApply("–", "It does not count so.");
     return Column.calculated(
-            what.table(),
+            way.reference().table(),
             id,
             name,
             QuantityKind.FACTOR,
-            Formula.when(counts(what, pipe))
-                .then(formula)
-                .otherwise(Formula.doesNotApply("–", "It does not count pipe of one size.")))
+            Formula.when(way.cell().below(number(which)))
+                .then(other)
+                .otherwise(
+                    Formula.when(way.cell().above(number(which))).then(other).otherwise(formula)))
         .band(Sheets.QUANTITY)
         .decimals(1, 1)
-        .means("Pipe, or fittings, of the kind and size chosen.")
+        .means("Pipe, fittings or wire of the kind and size chosen.")
         .source("The sheet Takeoff.");
   }
 
-  private static Formula byWord(
-      Reference what,
-      Reference unit,
-      Formula lateral,
-      Formula main,
-      Formula fittings,
-      Formula mainFittings) {
-    Formula lengths = Formula.when(Counted.is(what, Counted.LATERAL)).then(lateral).otherwise(main);
+  private static Formula piped(
+      Words words, Column lateral, Column main, Reference key, Amounts of) {
+    Reference what = words.what();
+    Formula lengths =
+        Formula.when(Counted.is(what, Counted.LATERAL))
+            .then(sum(lateral, key, of.lateral()))
+            .otherwise(sum(main, key, of.main()));
     Formula numbers =
         Formula.when(Counted.is(what, Counted.LATERAL_FITTINGS))
-            .then(fittings)
-            .otherwise(mainFittings);
-    return Formula.when(Counted.is(what, Counted.LATERAL, Counted.MAIN))
-        .then(Counted.length(lengths, unit))
-        .otherwise(Counted.each(numbers, unit));
+            .then(sum(lateral, key, of.laterals()))
+            .otherwise(sum(main, key, of.mains()));
+    return Formula.when(Counted.is(what, List.of(Counted.LATERAL, Counted.MAIN)))
+        .then(Counted.length(lengths, words.unit()))
+        .otherwise(Counted.each(numbers, words.unit()));
   }
 
-  private static Formula sum(Column size, Reference pipe, Column part) {
-    return Matching.rows(size.reference(), pipe).sum(part.reference());
+  private static Formula sum(Column size, Reference key, Column part) {
+    return Matching.rows(size.reference(), key).sum(part.reference());
   }
 }

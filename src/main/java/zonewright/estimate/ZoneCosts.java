@@ -28,9 +28,7 @@ import zonewright.units.Units;
 public final class ZoneCosts {
   private static final Formula NOTHING = Formula.zero(QuantityKind.MONEY);
 
-  private static final Condition SIZED =
-      new Condition.Given(Parts.PIPE.reference())
-          .and(Counted.is(Parts.COUNTED_BY.reference(), Counted.SIZED));
+  private static final Condition SIZED = Parts.OF_A_SIZE.cell().above(number(0));
 
   private static final Condition NEW = Counted.is(Parts.WHICH.reference(), Counted.NEW);
 
@@ -39,25 +37,31 @@ public final class ZoneCosts {
           "of-new",
           "Cost of new",
           NEW.and(SIZED.negated()),
-          "The cost, if the item counts new things and not pipe of a size; else nothing.");
+          Parts.LINE.cell(),
+          "The cost, if the item counts new things and not pipe or wire of a size; else nothing.");
 
   public static final Column OF_LATERAL =
-      item(
+      sized(
           "of-lateral",
           "Cost of new lateral of a size",
-          NEW.and(SIZED)
-              .and(
-                  Counted.is(
-                      Parts.COUNTED_BY.reference(), Counted.LATERAL, Counted.LATERAL_FITTINGS)),
-          "The cost, if the item counts new lateral, or its fittings, of one size; else nothing.");
+          "The cost, if the item counts new lateral, or its fittings, of one size; else nothing.",
+          Counted.LATERAL,
+          Counted.LATERAL_FITTINGS);
 
   public static final Column OF_MAIN =
-      item(
+      sized(
           "of-main",
           "Cost of new main of a size",
-          NEW.and(SIZED)
-              .and(Counted.is(Parts.COUNTED_BY.reference(), Counted.MAIN, Counted.MAIN_FITTINGS)),
-          "The cost, if the item counts new main, or its fittings, of one size; else nothing.");
+          "The cost, if the item counts new main, or its fittings, of one size; else nothing.",
+          Counted.MAIN,
+          Counted.MAIN_FITTINGS);
+
+  public static final Column OF_WIRE =
+      sized(
+          "of-wire",
+          "Cost of new wire of a size",
+          "The cost, if the item counts new station wire of one size; else nothing.",
+          Counted.WIRE);
 
   public static final Column OF_NEEDED = ofWhich("of-needed", "Cost of needed", Counted.NEEDED);
 
@@ -113,7 +117,13 @@ public final class ZoneCosts {
           "Lateral",
           length(Counted.LATERAL, PipeTakeoff.LENGTH_NEW)
               .plus(fresh(Counted.LATERAL_FITTINGS, PipeTakeoff.FITTINGS_NEW))
-              .plus(ofSize(Laterals.OWN, PipeTakeoff.PIPE, OF_LATERAL, PipeTakeoff.LENGTH_NEW)),
+              .plus(
+                  pipeOfSize(
+                      Laterals.OWN,
+                      PipeTakeoff.PIPE,
+                      PipeTakeoff.OWN,
+                      OF_LATERAL,
+                      PipeTakeoff.LENGTH_NEW)),
           "Items counted by new lateral or its fittings, by the zone's part of them; those of one size by its part of that size.");
 
   public static final Column MAIN_PART =
@@ -122,7 +132,13 @@ public final class ZoneCosts {
           "Main",
           length(Counted.MAIN, PipeTakeoff.MAIN_NEW)
               .plus(fresh(Counted.MAIN_FITTINGS, PipeTakeoff.MAIN_FITTINGS_NEW))
-              .plus(ofSize(Mains.OWN, PipeTakeoff.MAIN_PIPE, OF_MAIN, PipeTakeoff.MAIN_NEW)),
+              .plus(
+                  pipeOfSize(
+                      Mains.OWN,
+                      PipeTakeoff.MAIN_PIPE,
+                      PipeTakeoff.MAIN_OWN,
+                      OF_MAIN,
+                      PipeTakeoff.MAIN_NEW)),
           "Items counted by new main or its fittings, by the zone's part of them; those of one size by its part of that size.");
 
   public static final Column PIPE =
@@ -132,8 +148,14 @@ public final class ZoneCosts {
           LATERAL_PART
               .cell()
               .plus(MAIN_PART.cell())
-              .plus(length(Counted.WIRE, PipeTakeoff.WIRE_NEW)),
-          "Items counted by new lateral, main or station wire, by the zone's part of them.");
+              .plus(length(Counted.WIRE, PipeTakeoff.WIRE_NEW))
+              .plus(
+                  Formula.when(Extras.sum(OF_WIRE).atMost(NOTHING))
+                      .then(NOTHING)
+                      .otherwise(
+                          ofSize(
+                              Parts.WIRE, PipeTakeoff.WIRE_SIZE, OF_WIRE, PipeTakeoff.WIRE_NEW))),
+          "Items counted by new lateral, main or station wire, by the zone's part of them; those of one size by its part of that size.");
 
   public static final Column EACH_ZONE =
       zone(
@@ -225,16 +247,25 @@ public final class ZoneCosts {
         id,
         name,
         Counted.is(Parts.WHICH.reference(), which),
+        Parts.LINE.cell(),
         "The cost, if the item counts " + which + " things; else nothing.");
   }
 
-  private static Column item(String id, String name, Condition counts, String means) {
+  /** What an item is counted by is asked only where it is said: it may be counted by hand. */
+  private static Column sized(String id, String name, String means, String... words) {
+    return item(
+        id,
+        name,
+        NEW.and(SIZED),
+        Formula.when(Counted.is(Parts.COUNTED_BY.reference(), words))
+            .then(Parts.LINE.cell())
+            .otherwise(NOTHING),
+        means);
+  }
+
+  private static Column item(String id, String name, Condition counts, Formula cost, String means) {
     return Column.calculated(
-            PARTS,
-            id,
-            name,
-            QuantityKind.MONEY,
-            Formula.when(counts).then(Parts.LINE.cell()).otherwise(NOTHING))
+            PARTS, id, name, QuantityKind.MONEY, Formula.when(counts).then(cost).otherwise(NOTHING))
         .band(COST)
         .means(means)
         .source("By definition.");
@@ -316,17 +347,21 @@ public final class ZoneCosts {
                 QuantityKind.LENGTH));
   }
 
-  /** The zone's part of the items of its own size of pipe; a pipe of one's own has no size. */
-  private static Formula ofSize(Column own, Column pipe, Column cost, Column length) {
-    Formula items = Matching.rows(Parts.PIPE.reference(), pipe.reference()).sum(cost.reference());
-    Matching same = Matching.rows(pipe.reference(), pipe.reference());
+  /** The zone's part of the items of its own size of pipe, or of its pipe of one's own. */
+  private static Formula pipeOfSize(
+      Column chosen, Column pipe, Column own, Column cost, Column length) {
     return Formula.when(Extras.sum(cost).atMost(NOTHING))
         .then(NOTHING)
         .otherwise(
-            Formula.when(new Condition.Given(own.reference()))
-                .then(NOTHING)
-                .otherwise(
-                    part(items, length.cell(), same.sum(length.reference()), QuantityKind.LENGTH)));
+            Formula.when(new Condition.Given(chosen.reference()))
+                .then(ofSize(Parts.OWN_PIPE, own, cost, length))
+                .otherwise(ofSize(Parts.PIPE, pipe, cost, length)));
+  }
+
+  private static Formula ofSize(Column items, Column size, Column cost, Column length) {
+    Formula all = Matching.rows(items.reference(), size.reference()).sum(cost.reference());
+    Matching same = Matching.rows(size.reference(), size.reference());
+    return part(all, length.cell(), same.sum(length.reference()), QuantityKind.LENGTH);
   }
 
   private static Formula row(Column column, String word) {

@@ -20,6 +20,7 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   private final Set<ReferenceTable.Numbers> published = new LinkedHashSet<>();
   private final Set<Matching.Pair> pairs = new LinkedHashSet<>();
   private final Set<Formula.Find> finds = new LinkedHashSet<>();
+  private final Set<Reference> givens = new LinkedHashSet<>();
 
   /** Returns what {@code formula} depends on. */
   public static Dependencies of(Formula formula) {
@@ -62,6 +63,11 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   /** Returns the rows of other tables it finds by name. */
   public Set<Formula.Find> finds() {
     return finds;
+  }
+
+  /** Returns the cells it asks whether something was typed into them. */
+  public Set<Reference> givens() {
+    return givens;
   }
 
   /** Returns the columns of reference tables it looks numbers up in. */
@@ -204,6 +210,7 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
 
   @Override
   public Void given(Condition.Given given) {
+    givens.add(given.cell());
     if (!always) {
       cells.add(given.cell());
     }

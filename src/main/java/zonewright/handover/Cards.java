@@ -16,7 +16,6 @@ import zonewright.plants.Plants;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
-import zonewright.units.QuantityText;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
@@ -157,9 +156,7 @@ final class Cards {
 
   private String number(Column column, int row) {
     double number = book.number(column.reference(), row);
-    return Double.isNaN(number)
-        ? "?"
-        : QuantityText.shown(number, column.kind(), column.decimals(book.system()));
+    return Double.isNaN(number) ? "?" : column.shown(number, book.system());
   }
 
   private String words(Column column, int row) {

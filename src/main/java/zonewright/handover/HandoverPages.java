@@ -158,7 +158,7 @@ public final class HandoverPages {
   /** A cell without its unit, which stands in the heading. */
   private String bare(Column column, int row) {
     return book.outcome(column.reference(), row) instanceof Outcome.Amount amount
-        ? QuantityText.shown(amount.value(), column.kind(), column.decimals(book.system()))
+        ? column.shown(amount.value(), book.system())
         : shown(column, row);
   }
 

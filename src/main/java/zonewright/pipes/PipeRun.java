@@ -103,29 +103,23 @@ final class PipeRun {
 
   /** How many sizes of the kind come before the first that is wide enough. */
   Column tooSmall(Column leastInside) {
-    Formula count = null;
-    for (int step = 1; step <= PipeTables.SIZES.size(); step++) {
-      ReferenceTable.Numbers diameter = PipeTables.DIAMETERS.get(step - 1);
-      Formula one =
-          Formula.when(new Formula.Lookup(kind.reference(), diameter).below(leastInside.cell()))
-              .then(number(1))
-              .otherwise(number(0));
-      Formula guarded = one;
-      if (!diameter.complete()) {
-        guarded =
-            Formula.when(PipeTables.leastStep(kind.reference()).above(number(step)))
-                .then(number(1))
-                .otherwise(
-                    Formula.when(PipeTables.greatestStep(kind.reference()).below(number(step)))
-                        .then(number(0))
-                        .otherwise(one));
-      }
-      count = count == null ? guarded : count.plus(guarded);
+    Formula count = PipeTables.leastStep(kind.reference()).minus(number(1));
+    for (ReferenceTable.Numbers diameter : PipeTables.DIAMETERS) {
+      count =
+          count.plus(
+              Formula.when(new Formula.Lookup(kind.reference(), diameter).below(leastInside.cell()))
+                  .then(number(1))
+                  .otherwise(number(0)));
     }
+    Formula all =
+        Formula.when(PipeTables.widest(kind.reference()).below(leastInside.cell()))
+            .then(number(PipeTables.SIZES.size()))
+            .otherwise(count);
     return Column.calculated(
-            PIPES, id + "-sizes-too-small", name + " sizes too small", QuantityKind.COUNT, count)
+            PIPES, id + "-sizes-too-small", name + " sizes too small", QuantityKind.COUNT, all)
         .band(band)
-        .means("How many of the nominal sizes are too small, or not made in this kind of pipe.")
+        .means(
+            "How many of the nominal sizes come before the first that will do: too small, or not made in this kind of pipe. All of them where none will do.")
         .source("By counting in the table PipeDiameters.");
   }
 
@@ -154,7 +148,7 @@ final class PipeRun {
             name + " step of the size laid",
             QuantityKind.COUNT,
             Formula.when(given(own))
-                .then(Formula.doesNotApply("own pipe", "A pipe of your own is laid."))
+                .then(number(0))
                 .otherwise(
                     Formula.when(given(size))
                         .then(PipeTables.step(size.reference()))
@@ -169,7 +163,7 @@ final class PipeRun {
                                 .otherwise(tooSmall.cell().plus(number(1))))))
         .band(band)
         .means(
-            "The size chosen, or else the smallest that will do, as its step in the table Fittings.")
+            "The size chosen, or else the smallest that will do, as its step in the table Fittings; 0 for a pipe of your own.")
         .source("By definition.");
   }
 
@@ -181,19 +175,18 @@ final class PipeRun {
             id + "-laid-pipe",
             name + " laid",
             new WordList.Published(PipeTables.EVERY_PIPE),
-            Formula.when(at.above(PipeTables.greatestStep(kind.reference())))
-                .then(notMade())
+            Formula.when(given(own))
+                .then(Formula.doesNotApply("own pipe", "A pipe of your own is laid."))
                 .otherwise(
-                    Formula.when(at.below(PipeTables.leastStep(kind.reference())))
-                        .then(notMade())
-                        .otherwise(PipeTables.position(kind.reference(), at))))
+                    Formula.when(at.above(PipeTables.greatestStep(kind.reference())))
+                        .then(PipeTables.notMade())
+                        .otherwise(
+                            Formula.when(at.below(PipeTables.leastStep(kind.reference())))
+                                .then(PipeTables.notMade())
+                                .otherwise(PipeTables.position(kind.reference(), at)))))
         .band(band)
         .means(means)
         .source("Table PipeSizes.");
-  }
-
-  private static Formula notMade() {
-    return Formula.doesNotApply("not made", "This kind of pipe is not tabulated in this size.");
   }
 
   Column inside(Column tooSmall) {
@@ -218,7 +211,7 @@ final class PipeRun {
                                     Formula.doesNotApply(
                                         "none", "No size of this kind of pipe is large enough."))
                                 .otherwise(
-                                    PipeTables.diameter(
+                                    PipeTables.diameterMade(
                                         kind.reference(), tooSmall.cell().plus(number(1)))))))
         .band(band)
         .within(Bounds.above(0, 48, Units.INCH))

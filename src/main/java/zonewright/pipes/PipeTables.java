@@ -1,12 +1,12 @@
 package zonewright.pipes;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
@@ -26,9 +26,14 @@ public final class PipeTables {
   private static final String SOURCE = "Source";
   private static final String STATUS = "Status";
 
+  /** The most sizes a kind of pipe is tabulated in. */
+  private static final int MOST_SIZES = 9;
+
+  private static final int DECIMALS_OF_AN_INCH = 6;
+  private static final BigDecimal MILLIMETRES = new BigDecimal("25.4");
+
   /** Every size of every kind of pipe, by name: sizes of a kind follow each other. */
-  public static final ReferenceTable EVERY_PIPE =
-      ReferenceTable.read(PipeTables.class, "pipes.csv", "PipeSizes");
+  public static final ReferenceTable EVERY_PIPE = everyPipe();
 
   private static final ReferenceTable EVERY_FITTING =
       ReferenceTable.read(PipeTables.class, "fittings.csv", "EveryFitting");
@@ -42,7 +47,7 @@ public final class PipeTables {
    */
   public static final ReferenceTable SIZES = sizes();
 
-  /** Kinds of pipe with their inside diameter at each size. */
+  /** Kinds of pipe with the inside diameters of their sizes, the smallest first. */
   public static final ReferenceTable KINDS = kinds();
 
   /** Water meters with the losses tabulated for them. */
@@ -60,10 +65,10 @@ public final class PipeTables {
   public static final ReferenceTable VALVES =
       ReferenceTable.read(PipeTables.class, "valve-losses.csv", "ValveLosses");
 
-  /** Inside diameters, the smallest size first. */
+  /** Inside diameters of a kind's sizes, the smallest first; the last again and again. */
   static final List<ReferenceTable.Numbers> DIAMETERS =
-      SIZES.keys().stream()
-          .map(size -> KINDS.numbers(diameterHeading(size), QuantityKind.DIAMETER))
+      IntStream.rangeClosed(1, MOST_SIZES)
+          .mapToObj(at -> KINDS.numbers(diameterHeading(at), QuantityKind.DIAMETER))
           .toList();
 
   private static final int METER_COLUMNS = 6;
@@ -97,9 +102,30 @@ public final class PipeTables {
     return new Formula.Lookup(size, SIZES.numbers(fitting + " (ft)", QuantityKind.LENGTH));
   }
 
-  /** Returns the inside diameter of a kind of pipe at a size given by its step. */
+  /** Returns the inside diameter of a kind of pipe at a size it is made in, given by its step. */
+  static Formula diameterMade(Reference kind, Formula step) {
+    return new Formula.LookupAcross(
+        kind, DIAMETERS, step.plus(Formula.number(1)).minus(leastStep(kind)));
+  }
+
+  /** Returns the inside diameter of a kind of pipe at a size given by its step, if it is made. */
   static Formula diameter(Reference kind, Formula step) {
-    return new Formula.LookupAcross(kind, DIAMETERS, step);
+    return Formula.when(step.above(greatestStep(kind)))
+        .then(notMade())
+        .otherwise(
+            Formula.when(step.below(leastStep(kind)))
+                .then(notMade())
+                .otherwise(diameterMade(kind, step)));
+  }
+
+  /** Returns what stands where a kind of pipe is not made in a size. */
+  static Formula notMade() {
+    return Formula.doesNotApply("not made", "This kind of pipe is not tabulated in this size.");
+  }
+
+  /** Returns the greatest inside diameter of a kind of pipe. */
+  static Formula widest(Reference kind) {
+    return new Formula.Lookup(kind, DIAMETERS.get(MOST_SIZES - 1));
   }
 
   /** Returns the coefficient of a kind of pipe. */
@@ -129,8 +155,8 @@ public final class PipeTables {
     return new Formula.Lookup(meter, METERS.numbers("Safe maximum flow (gpm)", QuantityKind.FLOW));
   }
 
-  private static String diameterHeading(String size) {
-    return "Inside diameter at " + size + " (in)";
+  private static String diameterHeading(int at) {
+    return "Inside diameter of size " + at + " (in)";
   }
 
   private static String flowHeading(int at) {
@@ -139,6 +165,41 @@ public final class PipeTables {
 
   private static String lossHeading(int at) {
     return "Loss " + at + " (psi)";
+  }
+
+  /** The pipes sized in inches, and below them those sized in millimetres. */
+  private static ReferenceTable everyPipe() {
+    ReferenceTable inches = ReferenceTable.read(PipeTables.class, "pipes.csv", "Inches");
+    ReferenceTable metric = ReferenceTable.read(PipeTables.class, "pipes-metric.csv", "Metric");
+    List<List<String>> rows = new ArrayList<>();
+    for (int row = 0; row < inches.size(); row++) {
+      int at = row;
+      rows.add(inches.headings().stream().map(heading -> inches.text(at, heading)).toList());
+    }
+    for (int row = 0; row < metric.size(); row++) {
+      BigDecimal outside = new BigDecimal(metric.text(row, "Outside diameter (mm)"));
+      BigDecimal wall = new BigDecimal(metric.text(row, "Least wall (mm)"));
+      int at = row;
+      rows.add(
+          inches.headings().stream()
+              .map(
+                  heading ->
+                      switch (heading) {
+                        case "Outside diameter (in)" -> inInches(outside);
+                        case "Least wall (in)" -> inInches(wall);
+                        case INSIDE -> inInches(outside.subtract(wall.add(wall)));
+                        case "Average inside diameter (in)" -> "";
+                        default -> metric.text(at, heading);
+                      })
+              .toList());
+    }
+    return ReferenceTable.arranged("PipeSizes", inches.headings(), rows);
+  }
+
+  private static String inInches(BigDecimal millimetres) {
+    return millimetres
+        .divide(MILLIMETRES, DECIMALS_OF_AN_INCH, RoundingMode.HALF_UP)
+        .toPlainString();
   }
 
   private static ReferenceTable sizes() {
@@ -168,7 +229,7 @@ public final class PipeTables {
     List<String> sizes = SIZES.keys();
     List<String> headings =
         new ArrayList<>(List.of("Pipe", COEFFICIENT, LEAST, GREATEST, FIRST_ROW));
-    sizes.forEach(size -> headings.add(diameterHeading(size)));
+    IntStream.rangeClosed(1, MOST_SIZES).forEach(at -> headings.add(diameterHeading(at)));
     headings.addAll(List.of(SOURCE, STATUS));
     Map<String, List<Integer>> byKind = new LinkedHashMap<>();
     for (int row = 0; row < EVERY_PIPE.size(); row++) {
@@ -185,20 +246,21 @@ public final class PipeTables {
   }
 
   private static List<String> kind(String kind, List<Integer> pipes, List<String> sizes) {
-    String[] inside = new String[sizes.size()];
-    TreeSet<Integer> steps = new TreeSet<>();
+    List<String> inside = new ArrayList<>();
+    List<Integer> steps = new ArrayList<>();
     for (int pipe : pipes) {
-      int at = sizes.indexOf(EVERY_PIPE.text(pipe, "Nominal size"));
-      inside[at] = EVERY_PIPE.text(pipe, INSIDE);
-      steps.add(at + 1);
+      inside.add(EVERY_PIPE.text(pipe, INSIDE));
+      steps.add(sizes.indexOf(EVERY_PIPE.text(pipe, "Nominal size")) + 1);
     }
     List<String> row = new ArrayList<>();
     row.add(kind);
     row.add(EVERY_PIPE.text(pipes.get(0), COEFFICIENT));
-    row.add(Integer.toString(steps.first()));
-    row.add(Integer.toString(steps.last()));
+    row.add(Integer.toString(steps.get(0)));
+    row.add(Integer.toString(steps.get(steps.size() - 1)));
     row.add(Integer.toString(pipes.get(0)));
-    Stream.of(inside).map(text -> text == null ? "" : text).forEach(row::add);
+    for (int at = 0; at < MOST_SIZES; at++) {
+      row.add(inside.get(Math.min(at, inside.size() - 1)));
+    }
     row.add(distinct(pipes, SOURCE));
     row.add(distinct(pipes, STATUS));
     return row;

@@ -79,6 +79,26 @@ public final class AsFound {
           .means("Water of a week as the controller runs now, at a seasonal setting of 100 %.")
           .source("Flow × time.");
 
+  public static final Column PRESENT_PART =
+      Column.calculated(
+              FOUND,
+              "present-part",
+              "Present part of the need",
+              QuantityKind.SHARE,
+              Formula.when(
+                      new Formula.Cell(of(ZoneBudget.VOLUME_PER_WEEK))
+                          .atMost(Formula.zero(QuantityKind.VOLUME)))
+                  .then(
+                      Formula.doesNotApply("no need", "The zone needs no water in the peak month."))
+                  .otherwise(
+                      PRESENT_VOLUME.cell().over(new Formula.Cell(of(ZoneBudget.VOLUME_PER_WEEK)))))
+          .band(PRESENT_USE)
+          .decimals(0, 0)
+          .means(
+              "What the controller gives in a week, as a part of what the zone as found needs in a week of the peak month: above 100 %"
+                  + " it gives too much even then, and far more in the other months unless its seasonal setting follows them.")
+          .source("By definition.");
+
   private AsFound() {}
 
   /** Returns a column of the zones or their takeoff as it stands on the sheet of zones as found. */
@@ -113,6 +133,7 @@ public final class AsFound {
     columns.addAll(Beside.columns());
     columns.add(PRESENT_MINUTES);
     columns.add(PRESENT_VOLUME);
+    columns.add(PRESENT_PART);
     Takeoff.COMMON.forEach(column -> columns.add(column.movedTo(FOUND, FROM, WITHOUT_TESTS)));
     return List.copyOf(columns);
   }

@@ -3,6 +3,7 @@ package zonewright.retrofit;
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.LATERAL;
 import static zonewright.trade.Sheets.MAIN_LINE;
+import static zonewright.trade.Sheets.MATERIALS;
 import static zonewright.trade.Sheets.TAKEOFF;
 import static zonewright.trade.Sheets.WIRE;
 
@@ -46,6 +47,8 @@ public final class PipeTakeoff {
           Laterals.PIPE,
           "Pipe of the laterals: the kind and size chosen on the sheet Pipes, or the smallest size that will do.");
 
+  public static final Column OWN = own("lateral-own", "Lateral of your own", LATERAL, Laterals.OWN);
+
   public static final Column FITTINGS =
       count(
           "lateral-fittings",
@@ -77,6 +80,8 @@ public final class PipeTakeoff {
           Reaches.PIPE,
           "Pipe of this reach of the main: of the zone's kind, and as large as this zone and those beyond it ask for.");
 
+  public static final Column MAIN_OWN = own("main-own", "Main of your own", MAIN_LINE, Mains.OWN);
+
   public static final Column MAIN_FITTINGS =
       count(
           "main-fittings",
@@ -98,6 +103,20 @@ public final class PipeTakeoff {
           WIRE,
           Wiring.RUN.cell().times(Takeoff.VALVES.cell()),
           "Length of the zone's own wire from the controller to its valve: the wire run of the sheet Pipes.");
+
+  public static final Column WIRE_SIZE =
+      Column.calculatedWord(
+              TAKEOFF,
+              "wire-size",
+              "Station wire size",
+              new WordList.Published(PipeTables.WIRES),
+              Formula.when(new Condition.Given(Wiring.WIRE_CHOSEN.reference()))
+                  .then(Wiring.WIRE_CHOSEN.cell())
+                  .otherwise(Wiring.SMALLEST.cell()))
+          .band(WIRE)
+          .means(
+              "Size of the zone's own wire: the one chosen on the sheet Pipes, or the thinnest that keeps the voltage drop.")
+          .source("The sheet Pipes.");
 
   public static final Column LENGTH_NEW =
       laid(
@@ -161,6 +180,20 @@ public final class PipeTakeoff {
         .source("The sheet Pipes.");
   }
 
+  private static Column own(String id, String name, String band, Column chosen) {
+    return Column.calculatedWord(
+            TAKEOFF,
+            id,
+            name,
+            new WordList.RowsOf(MATERIALS),
+            Formula.when(new Condition.Given(chosen.reference()))
+                .then(chosen.cell())
+                .otherwise(Formula.doesNotApply("–", "A tabulated pipe is laid.")))
+        .band(band)
+        .means("The pipe of the sheet Materials laid in place of a tabulated one.")
+        .source("The sheet Pipes.");
+  }
+
   /** Returns the column of how much is to be laid of what is needed. */
   public static Column newOf(Column needed) {
     return List.of(LENGTH_NEW, FITTINGS_NEW, MAIN_NEW, MAIN_FITTINGS_NEW, WIRE_NEW).stream()
@@ -174,15 +207,18 @@ public final class PipeTakeoff {
     return List.of(
         LENGTH,
         PIPE,
+        OWN,
         LENGTH_NEW,
         FITTINGS,
         FITTINGS_NEW,
         MAIN,
         MAIN_PIPE,
+        MAIN_OWN,
         MAIN_NEW,
         MAIN_FITTINGS,
         MAIN_FITTINGS_NEW,
         STATION_WIRE,
+        WIRE_SIZE,
         WIRE_NEW);
   }
 

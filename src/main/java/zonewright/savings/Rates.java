@@ -6,10 +6,11 @@ import static zonewright.trade.Sheets.PRICE;
 import static zonewright.trade.Sheets.RATES;
 import static zonewright.trade.Sheets.SAVINGS;
 
-import java.util.ArrayList;
 import java.util.List;
+import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Matching;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
@@ -20,8 +21,8 @@ import zonewright.units.Units;
 
 /** Columns of the water supplier's rates: what a unit of water costs in each tier of a month. */
 public final class Rates {
-  /** The tiers, in their order; how many there can be. */
-  public static final List<String> TIERS = List.of("1", "2", "3", "4", "5", "6");
+  /** The tiers a new design has room for; more can be added as rows. */
+  public static final List<String> TIERS = List.of("1", "2", "3");
 
   public static final String THOUSAND_GALLONS = "1,000 gal";
   public static final String HUNDRED_CUBIC_FEET = "100 ft³";
@@ -30,8 +31,10 @@ public final class Rates {
   private static final String YES = "yes";
   private static final String NO = "no";
 
-  /** More than any month's water in any unit: where a tier that does not exist would begin. */
-  private static final Formula NEVER = number(1e12);
+  /** More than any month's water in any unit: where a tier without an end ends. */
+  private static final double BEYOND = 1e12;
+
+  private static final Formula NEVER = number(BEYOND);
 
   public static final Column BILLED_BY =
       Column.choice(
@@ -57,14 +60,7 @@ public final class Rates {
   public static final Column TIER =
       Column.words(RATES, "tier", "Tier")
           .band(BILL)
-          .means("Tier of the rate, from the first unit on.");
-
-  public static final Column POSITION =
-      Column.input(RATES, "number", "Number", QuantityKind.COUNT)
-          .band(BILL)
-          .within(Bounds.from(1, TIERS.size(), Units.ONE).wholeNumbers())
-          .optional()
-          .means("The tier's place.");
+          .means("Name of the tier, such as its number. Add a row for each tier the supplier has.");
 
   public static final Column UP_TO =
       Column.input(RATES, "up-to", "Up to", QuantityKind.FACTOR)
@@ -72,11 +68,18 @@ public final class Rates {
           .within(Bounds.above(0, 1e9, Units.ONE))
           .optional()
           .means(
-              "The month's water up to which the tier goes, in the unit billed by. Leave it blank in the last tier.");
+              "The month's water up to which the tier goes, in the unit billed by. Leave it blank in the last tier, which has no end.");
 
   public static final Column WATER_PRICE = price("water-price", "Water price", "water");
 
   public static final Column SEWER_PRICE = price("sewer-price", "Sewer price", "sewer");
+
+  private static final Condition BOUNDED = new Condition.Given(UP_TO.reference());
+
+  private static final Condition WITHOUT_PRICES =
+      new Condition.Given(WATER_PRICE.reference())
+          .or(new Condition.Given(SEWER_PRICE.reference()))
+          .negated();
 
   public static final Column END =
       Column.calculated(
@@ -84,13 +87,16 @@ public final class Rates {
               "end",
               "End",
               QuantityKind.FACTOR,
-              Formula.when(new Condition.Given(UP_TO.reference()))
-                  .then(UP_TO.cell())
-                  .otherwise(NEVER))
+              Formula.when(BOUNDED).then(UP_TO.cell()).otherwise(NEVER))
           .band(BILL)
           .decimals(0, 0)
-          .means("Where the tier ends; a very great number in the last one.")
+          .wordsFrom(BEYOND, "no end")
+          .means(
+              "Where the tier ends; the last one has no end, for which formulas take a very great number.")
           .source("By definition.");
+
+  private static final Matching BELOW_IT =
+      Matching.rowsWith(END.reference(), Comparator.BELOW, END.cell());
 
   public static final Column START =
       Column.calculated(
@@ -98,12 +104,18 @@ public final class Rates {
               "start",
               "Start",
               QuantityKind.FACTOR,
-              Formula.when(POSITION.cell().atMost(number(1)))
-                  .then(number(0))
-                  .otherwise(new Formula.Pick(END.reference(), POSITION.cell().minus(number(1)))))
+              Formula.when(BOUNDED.negated().and(WITHOUT_PRICES))
+                  .then(NEVER)
+                  .otherwise(
+                      Formula.when(BELOW_IT.count().above(number(0)))
+                          .then(BELOW_IT.largest(END.reference()))
+                          .otherwise(number(0))))
           .band(BILL)
           .decimals(0, 0)
-          .means("Where the tier begins: where the one before ends.")
+          .wordsFrom(BEYOND, "not used")
+          .means(
+              "Where the tier begins: where the next lower one ends, in whatever order they stand. A row with neither an end nor a"
+                  + " price is not used.")
           .source("By definition.");
 
   public static final Column COMBINED =
@@ -122,36 +134,39 @@ public final class Rates {
           .means("Water and, where it is charged, sewer, for one unit of this tier.")
           .source("By definition.");
 
-  public static final Column STEP =
-      Column.calculated(
-              RATES,
-              "step",
-              "More than before",
-              QuantityKind.MONEY,
-              Formula.when(POSITION.cell().atMost(number(1)))
-                  .then(COMBINED.cell())
-                  .otherwise(
-                      COMBINED
-                          .cell()
-                          .minus(
-                              new Formula.Pick(
-                                  COMBINED.reference(), POSITION.cell().minus(number(1))))))
-          .band(PRICE)
-          .decimals(4, 4)
-          .means("What each unit beyond the start of this tier costs more than one before it.")
-          .source("By definition.");
+  public static final Column TO_START =
+      upTo(
+          "to-start",
+          "Price × start",
+          START,
+          "What the units below the tier would cost at its price: bills count all units at the price of every tier begun, and take"
+              + " this off.");
 
-  /** A tier that does not come after the one before. */
+  public static final Column TO_END =
+      upTo(
+          "to-end",
+          "Price × end",
+          END,
+          "What the units up to the tier's end would cost at its price: bills take off what lies beyond the end of every tier that is"
+              + " full.");
+
+  /** Two tiers that begin at the same place: they end alike, or both have no end. */
   public static final Rule ORDER =
       new Rule(
           "tier-order",
           Severity.WRONG,
           RATES,
-          new Condition.Given(UP_TO.reference()).and(UP_TO.cell().atMost(START.cell())),
+          START
+              .cell()
+              .below(NEVER)
+              .and(
+                  startsFrom(Comparator.AT_LEAST, START.cell())
+                      .minus(startsFrom(Comparator.ABOVE, START.cell()))
+                      .above(number(1))),
           UP_TO.reference(),
-          "ends at {0}, which is not beyond the tier before it ({1})",
-          "put the tiers in rising order, and leave the last one open",
-          List.of(UP_TO.reference(), START.reference()));
+          "begins at {0}, and so does another tier: the same water would be billed twice",
+          "give each tier an end of its own, and leave only the last one without",
+          List.of(START.reference()));
 
   /** A tier that can be reached and has no price. */
   public static final Rule WITHOUT_PRICE =
@@ -159,17 +174,30 @@ public final class Rates {
           "tier-without-price",
           Severity.MISSING,
           RATES,
-          new Condition.Given(UP_TO.reference())
-              .or(POSITION.cell().above(number(1)).and(START.cell().below(NEVER)))
-              .and(new Condition.Given(WATER_PRICE.reference()).negated()),
+          START.cell().below(NEVER).and(new Condition.Given(WATER_PRICE.reference()).negated()),
           WATER_PRICE.reference(),
           "has no water price and can be reached from {0} on: that water would count as free",
-          "type its price, or leave the tier before it open",
+          "type its price, or 0 where it costs nothing",
           List.of(START.reference()));
+
+  /** The last tier ends somewhere. */
+  public static final Rule NO_LAST =
+      new Rule(
+          "no-last-tier",
+          Severity.MISSING,
+          RATES,
+          BOUNDED.and(
+              startsFrom(Comparator.AT_LEAST, END.cell())
+                  .minus(startsFrom(Comparator.AT_LEAST, NEVER))
+                  .atMost(number(0))),
+          UP_TO.reference(),
+          "is the last tier and ends at {0}: water beyond would count as free",
+          "leave its end blank, or add the tier that follows",
+          List.of(UP_TO.reference()));
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
-    return List.of(TIER, POSITION, UP_TO, WATER_PRICE, SEWER_PRICE, START, END, COMBINED, STEP);
+    return List.of(TIER, UP_TO, WATER_PRICE, SEWER_PRICE, START, END, COMBINED, TO_START, TO_END);
   }
 
   private Rates() {}
@@ -187,20 +215,35 @@ public final class Rates {
   }
 
   /**
-   * Returns what a month's water costs: each unit at the first tier's price, and what each unit
-   * beyond the start of a tier costs more.
+   * Returns what a month's water costs: each unit at the price of every tier begun, less what lies
+   * beyond the end of every tier that is full, so that each unit costs what its own tier says.
    */
   static Formula cost(Formula units) {
-    List<Formula> parts = new ArrayList<>();
-    for (int tier = 1; tier <= TIERS.size(); tier++) {
-      Formula step = new Formula.Pick(STEP.reference(), number(tier));
-      Formula start = new Formula.Pick(START.reference(), number(tier));
-      parts.add(
-          tier == 1
-              ? step.times(units)
-              : step.times(Formula.larger(number(0), units.minus(start))));
-    }
-    return parts.stream().reduce(Formula::plus).orElseThrow();
+    return beyond(START, TO_START, units).minus(beyond(END, TO_END, units));
+  }
+
+  /** What the units beyond the tiers' places cost at the tiers' prices, added up. */
+  private static Formula beyond(Column place, Column toPlace, Formula units) {
+    Matching passed = Matching.rowsWith(place.reference(), Comparator.BELOW, units);
+    return passed.sum(COMBINED.reference()).times(units).minus(passed.sum(toPlace.reference()));
+  }
+
+  private static Formula startsFrom(Comparator comparator, Formula place) {
+    return Matching.rowsWith(START.reference(), comparator, place).count();
+  }
+
+  private static Column upTo(String id, String name, Column place, String means) {
+    return Column.calculated(
+            RATES,
+            id,
+            name,
+            QuantityKind.MONEY,
+            Formula.when(place.cell().below(NEVER))
+                .then(COMBINED.cell().times(place.cell()))
+                .otherwise(Formula.zero(QuantityKind.MONEY)))
+        .band(PRICE)
+        .means(means)
+        .source("By definition.");
   }
 
   private static Formula orNothing(Column price) {

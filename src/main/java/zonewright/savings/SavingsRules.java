@@ -2,12 +2,14 @@ package zonewright.savings;
 
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.CASES;
+import static zonewright.trade.Sheets.FOUND;
 import static zonewright.trade.Sheets.REBATES;
 import static zonewright.trade.Sheets.SAVINGS;
 
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.retrofit.AsFound;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.units.QuantityKind;
@@ -94,6 +96,30 @@ public final class SavingsRules {
           "a new schedule saves that without any new equipment; do not count it for the equipment",
           List.of(Savings.YEAR_PRESENT.reference(), Savings.OVERWATERED.reference()));
 
+  /** A zone that gets far more than it needs even in the peak month. */
+  public static final Rule ZONE_OVERWATERED =
+      new Rule(
+          "zone-overwatered",
+          Severity.NOTE,
+          FOUND,
+          AsFound.PRESENT_PART.cell().above(number(1.5)),
+          AsFound.PRESENT_PART.reference(),
+          "is given {0} of what it needs in the peak month: {1} a week",
+          "set the controller to the run time it needs before anything is replaced",
+          List.of(AsFound.PRESENT_PART.reference(), AsFound.PRESENT_VOLUME.reference()));
+
+  /** A zone that is kept short in the peak month. */
+  public static final Rule ZONE_UNDERWATERED =
+      new Rule(
+          "zone-underwatered",
+          Severity.NOTE,
+          FOUND,
+          AsFound.PRESENT_PART.cell().below(number(0.7)),
+          AsFound.PRESENT_PART.reference(),
+          "is given only {0} of what it needs in the peak month: {1} a week",
+          "look whether the plants get by: against the present schedule this zone may save nothing",
+          List.of(AsFound.PRESENT_PART.reference(), AsFound.PRESENT_VOLUME.reference()));
+
   private SavingsRules() {}
 
   /** Returns the rules in the order in which they should be read. */
@@ -101,12 +127,15 @@ public final class SavingsRules {
     return List.of(
         Rates.ORDER,
         Rates.WITHOUT_PRICE,
+        Rates.NO_LAST,
         REBATE_WITHOUT_SUM,
         REBATE_WITHOUT_COUNT,
         REBATE_OVER_COST,
         PAYBACK_OVER_LIFE,
         USES_MORE,
         OVERWATERED,
+        ZONE_OVERWATERED,
+        ZONE_UNDERWATERED,
         NOT_PAID);
   }
 

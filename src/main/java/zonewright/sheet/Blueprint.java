@@ -2,6 +2,7 @@ package zonewright.sheet;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -98,8 +99,25 @@ public final class Blueprint {
                 .formatted(column.reference().key(), cell.key()));
       }
     }
+    typedInto(column.reference().key(), needs);
     needs.pairs().forEach(pair -> comparable(pair.word(), pair.key()));
     needs.finds().forEach(find -> comparable(names(find.column().table()), find.word()));
+  }
+
+  /**
+   * Checks that a formula or a condition asks only of cells a person types into whether they are
+   * given: of a calculated one there is nothing to ask.
+   *
+   * @throws IllegalArgumentException when it asks it of another, naming {@code asking}
+   */
+  public void typedInto(String asking, Dependencies needs) {
+    for (Reference cell : needs.givens()) {
+      if (!column(cell).takesEntries()) {
+        throw new IllegalArgumentException(
+            "%s asks whether %s is given, but that is calculated and never typed"
+                .formatted(asking, cell.key()));
+      }
+    }
   }
 
   private static void judge(TableDefinition table, TableDefinition other) {
@@ -222,10 +240,11 @@ public final class Blueprint {
 
   /**
    * Returns the cells that say where the values come from on which a column rests, near or far;
-   * none where it rests on nothing that needs saying so.
+   * none where it rests on nothing that needs saying so. They come in the order of the formulas,
+   * the same each time: pages of help are made of them.
    */
   public Set<Reference> origins(Column column) {
-    return Set.copyOf(origins.getOrDefault(column.reference(), Set.of()));
+    return Collections.unmodifiableSet(origins.getOrDefault(column.reference(), Set.of()));
   }
 
   /** Returns all columns so that each comes after those it depends on. */

@@ -376,7 +376,9 @@ public final class Book {
           .map(list -> list.get((int) value))
           .orElse("");
     }
-    return withUnit(column.kind(), value, column.decimals(system()));
+    return column
+        .wordsFor(value)
+        .orElseGet(() -> withUnit(column.kind(), value, column.decimals(system())));
   }
 
   /** Returns a number of a kind with its unit. */

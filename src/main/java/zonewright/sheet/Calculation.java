@@ -146,8 +146,13 @@ public final class Calculation implements Workspace {
       if (chooses || names) {
         state.gauge(contents.system(), gaugedBy(state));
         for (int row = 0; row < contents.count(state.table); row++) {
-          state.enter(row, contents.row(state.table, row).entry(state.position));
+          if (state.column.takesEntries()) {
+            state.enter(row, contents.row(state.table, row).entry(state.position));
+          }
           mark(changed, state, row);
+        }
+        if (!state.column.takesEntries()) {
+          state.allDirty();
         }
       }
     }

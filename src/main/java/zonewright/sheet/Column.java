@@ -7,6 +7,7 @@ import zonewright.formula.Formula;
 import zonewright.formula.Moved;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
+import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 
 /**
@@ -46,6 +47,8 @@ public final class Column {
   private int siDecimals = -1;
   private boolean optional;
   private Reference origin;
+  private double greatest = Double.POSITIVE_INFINITY;
+  private String beyond = "";
 
   private Column(Reference reference, Role role, Content content, Formula formula) {
     this.reference = reference;
@@ -177,6 +180,8 @@ public final class Column {
     siDecimals = other.siDecimals;
     optional = other.optional;
     origin = other.origin;
+    greatest = other.greatest;
+    beyond = other.beyond;
   }
 
   /** Names the cell of a one-row sheet that says where these values come from. */
@@ -218,6 +223,16 @@ public final class Column {
   public Column decimals(int us, int si) {
     usDecimals = us;
     siDecimals = si;
+    return this;
+  }
+
+  /**
+   * Sets words to show in place of numbers from {@code least} on, such as for a limit that is none.
+   * Formulas go on with the number.
+   */
+  public Column wordsFrom(double least, String instead) {
+    greatest = least;
+    beyond = instead;
     return this;
   }
 
@@ -314,6 +329,24 @@ public final class Column {
   public int decimals(UnitSystem system) {
     int own = system == UnitSystem.US ? usDecimals : siDecimals;
     return own >= 0 ? own : kind().decimals(system);
+  }
+
+  /** Returns the words shown in place of {@code value}; none where the number itself is shown. */
+  public Optional<String> wordsFor(double value) {
+    return value >= greatest ? Optional.of(beyond) : Optional.empty();
+  }
+
+  /** Returns the number from which on words are shown; infinite where there is none. */
+  public double wordsFrom() {
+    return greatest;
+  }
+
+  /**
+   * Returns a number of this column as it stands in a cell, without a unit but the percent sign, or
+   * the words in its place.
+   */
+  public String shown(double value, UnitSystem system) {
+    return wordsFor(value).orElseGet(() -> QuantityText.shown(value, kind(), decimals(system)));
   }
 
   /** Says whether a person types into it. */

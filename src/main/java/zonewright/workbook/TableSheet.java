@@ -13,7 +13,6 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
-import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.ExcelTable;
@@ -189,11 +188,10 @@ final class TableSheet {
     }
     String table = column.reference().table();
     if (column.content() == Column.Content.NUMBER) {
-      int decimals = column.decimals(book.system());
       for (int row = 0; row < Math.min(ROWS_MEASURED, book.rows(table)); row++) {
         double value = book.number(column.reference(), row);
         if (!Double.isNaN(value)) {
-          String shown = QuantityText.shown(value, column.kind(), decimals);
+          String shown = column.shown(value, book.system());
           width = Math.max(width, shown.length() + 2);
         }
       }

@@ -61,6 +61,28 @@ class RetrofitCommandsTest {
   }
 
   @Test
+  void aPriceBookGoesOutAndInAsAWorkbook() throws IOException {
+    assertThat(
+            CommandRun.of("prices", "--sample", "campus-retrofit", "--to", path("book.xlsx"))
+                .code())
+        .isZero();
+    CommandRun in =
+        CommandRun.of("prices", "--book", path("book.xlsx"), "--into", path("new.xlsx"));
+    assertThat(in.code()).as(in.err()).isZero();
+    assertThat(CommandRun.of("prices", "--from", path("new.xlsx")).out())
+        .contains("Mobilization and site protection,general,job,180");
+    assertThat(
+            CommandRun.of("prices", "--sample", "campus-retrofit", "--to", path("book.xlsx")).err())
+        .contains("--replace");
+    assertThat(CommandRun.of("prices", "--to", path("book.txt")).err())
+        .contains("ends in .csv or .xlsx");
+    CommandRun text =
+        CommandRun.of("prices", "--sample", "campus-retrofit", "--to", path("book.csv"));
+    assertThat(text.code()).isZero();
+    assertThat(Files.readString(folder.resolve("book.csv"))).startsWith("Item,Section,Sold by");
+  }
+
+  @Test
   void whatIsWrongWithAPriceBookIsSaid() throws IOException {
     Files.writeString(folder.resolve("bad.csv"), "Item,Prize\nValve,2\n");
     CommandRun run =
@@ -76,7 +98,7 @@ class RetrofitCommandsTest {
     assertThat(run.err()).contains("did you mean “Price”?");
     assertThat(folder.resolve("out.xlsx")).doesNotExist();
     assertThat(CommandRun.of("prices", "--book", path("bad.csv")).err())
-        .contains("--book CSV and --into PATH");
+        .contains("--book FILE and --into PATH");
     assertThat(CommandRun.of("retrofit", path("x.xlsx")).err()).contains("holds no zones to copy");
   }
 }

@@ -78,7 +78,7 @@ class PipeLawsTest {
       OneZone zone = zone(system, heads, 1.1).type(Mains.SIZE, "2 in").type(Laterals.SIZE, "1 in");
       zone.type(Mains.ELBOWS, "6").type(Mains.TEES, "3");
       double least = Double.NEGATIVE_INFINITY;
-      for (String next : PipeTables.SIZES.keys().subList(1, PipeTables.SIZES.size())) {
+      for (String next : PipeTables.SIZES.keys().subList(1, 9)) {
         zone.type(size, next);
         double worst = zone.number(Pressures.WORST_HEAD);
         assertThat(worst).as(size.name() + " " + next).isGreaterThanOrEqualTo(least);
@@ -91,8 +91,12 @@ class PipeLawsTest {
   void theSmallestSizesKeepVelocityPressureAndVariationAndTheNextSmallerDoNot(
       @ForAll @IntRange(min = 2, max = 30) int heads,
       @ForAll @DoubleRange(min = 0.2, max = 1.6) double gpm,
+      @ForAll boolean metric,
       @ForAll UnitSystem system) {
     OneZone zone = zone(system, heads, gpm);
+    if (metric) {
+      zone.type(Mains.KIND, "polyethylene PE 100 SDR 11").type(Laterals.KIND, "PVC-U SDR 21");
+    }
     assertThat(zone.outcome(Mains.SMALLEST)).isInstanceOf(Outcome.Words.class);
     assertThat(sound(zone)).isTrue();
     for (Column[] run :
@@ -102,7 +106,9 @@ class PipeLawsTest {
       String smallest = ((Outcome.Words) zone.outcome(run[1])).text();
       int step = PipeTables.SIZES.keys().indexOf(smallest);
       String kind = ((Outcome.Words) zone.outcome(run[2])).text();
-      if (step > 0 && !(kind.equals("PVC Class 200") && step == 1)) {
+      assertThat(smallest).endsWith(metric ? " mm" : " in");
+      int row = PipeTables.KINDS.position(kind).orElseThrow();
+      if (step + 1 > Integer.parseInt(PipeTables.KINDS.text(row, "Least step"))) {
         zone.type(run[0], PipeTables.SIZES.keys().get(step - 1));
         boolean lateral = run[0].equals(Laterals.SIZE);
         boolean stillFine =

@@ -10,6 +10,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import javax.swing.JMenu;
+import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.MouseButton;
@@ -159,6 +160,22 @@ final class DeskDriver implements AutoCloseable {
   /** Returns the text of an item of a menu. */
   String item(int menu, int item) {
     return ask(() -> menu(menu).getItem(item).getText());
+  }
+
+  /** Chooses an item of the menus by its text. */
+  void choose(String text) {
+    act(
+        () -> {
+          for (int menu = 0; menu < window.frame().getJMenuBar().getMenuCount(); menu++) {
+            for (Component each : menu(menu).getMenuComponents()) {
+              if (each instanceof JMenuItem item && item.getText().equals(text)) {
+                item.doClick(0);
+                return;
+              }
+            }
+          }
+          throw new AssertionError("no menu has an item " + text);
+        });
   }
 
   private JMenu menu(int at) {

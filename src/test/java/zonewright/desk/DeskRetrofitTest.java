@@ -62,6 +62,14 @@ class DeskRetrofitTest {
     desk.act(() -> desk.window().pricing().readPrices());
     desk.waitUntil("the price is back", () -> number(Parts.PRICE, 0) == 180);
 
+    desk.questions.file = Optional.of(folder.resolve("prices.xlsx"));
+    desk.act(() -> desk.window().pricing().writePrices());
+    desk.waitUntil("it is written", () -> Files.exists(folder.resolve("prices.xlsx")));
+    desk.goTo(Parts.PRICE, 0);
+    desk.type("999");
+    desk.act(() -> desk.window().pricing().readPrices());
+    desk.waitUntil("the price is back", () -> number(Parts.PRICE, 0) == 180);
+
     Path proposal = folder.resolve("proposal.xlsx");
     desk.questions.file = Optional.of(proposal);
     desk.act(() -> desk.window().handOver().forClient());

@@ -2,6 +2,7 @@ package zonewright.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
+import static zonewright.trade.Sheets.MATERIALS;
 import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.ZONES;
 
@@ -19,6 +20,7 @@ import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.pipes.Laterals;
 import zonewright.pipes.Mains;
+import zonewright.pipes.OwnPipes;
 import zonewright.pipes.Supply;
 import zonewright.pipes.Wiring;
 import zonewright.retrofit.PipeTakeoff;
@@ -111,6 +113,71 @@ class PipeTakeoffTest {
   void wireIsCountedByTheRunAndTheCommonWireByTheLongest() {
     assertThat(count(item(Counted.WIRE, Counted.FOOT, ""))).isEqualTo(120 + 170 + 170);
     assertThat(count(item(Counted.COMMON_WIRE, Counted.FOOT, ""))).isEqualTo(170);
+  }
+
+  private int wire(String size) {
+    int row = item(Counted.WIRE, Counted.FOOT, "");
+    type(Parts.WIRE, row, size);
+    return row;
+  }
+
+  @Test
+  void wireIsCountedByTheSizeChosenOrTheThinnestThatWillDo() {
+    int thin = wire("18 AWG");
+    assertThat(book.outcome(PipeTakeoff.WIRE_SIZE.reference(), 0))
+        .isEqualTo(new Outcome.Words("18 AWG"));
+    assertThat(count(thin)).as("short runs: all of it thin").isEqualTo(120 + 170 + 170);
+    type(Wiring.WIRE_CHOSEN, 1, "14 AWG");
+    assertThat(count(thin)).isEqualTo(120 + 170);
+    assertThat(lines())
+        .anyMatch(line -> line.contains("is to get 170 ft of 14 AWG") && line.contains("no item"));
+    assertThat(count(wire("14 AWG"))).isEqualTo(170);
+    assertThat(lines()).noneMatch(line -> line.contains("14 AWG"));
+    double ofZones = 0;
+    for (int row = 0; row < 3; row++) {
+      ofZones += book.number(ZoneCosts.COST_OF_ZONE.reference(), row);
+    }
+    assertThat(ofZones).isCloseTo(460, offset(0.02));
+    assertThat(book.number(ZoneCosts.COST_OF_ZONE.reference(), 1)).isEqualTo(170);
+  }
+
+  @Test
+  void anItemCountedByHandLeavesTheZonesTheirCost() {
+    item(Counted.LATERAL, Counted.FOOT, "PVC Class 200 1 in");
+    wire("18 AWG");
+    book.perform(design.edits().inserted(PARTS, 2, 1));
+    type(Parts.ITEM_NAME, 2, "Sleeve under the drive");
+    type(Parts.COUNT, 2, "3");
+    type(Parts.PRICE, 2, "40");
+    assertThat(book.number(Parts.OF_A_SIZE.reference(), 2)).isZero();
+    assertThat(book.number(BuildUp.DIRECT.reference(), 0)).isEqualTo(220 + 460 + 120);
+    assertThat(book.number(ZoneCosts.COST_OF_ZONE.reference(), 0)).isEqualTo(60 + 120);
+    assertThat(book.number(ZoneCosts.NOT_ALLOTTED.reference(), 0)).isEqualTo(120);
+  }
+
+  @Test
+  void aPipeOfOnesOwnIsCountedByItsName() {
+    book.perform(design.edits().inserted(MATERIALS, 0, 1));
+    type(OwnPipes.NAME, 0, "Hose, 30 mm");
+    type(OwnPipes.INSIDE, 0, "30 mm");
+    type(Laterals.OWN, 1, "Hose, 30 mm");
+    type(Mains.OWN, 2, "Hose, 30 mm");
+    int lateral = item(Counted.LATERAL, Counted.FOOT, "PVC Class 200 3/4 in");
+    assertThat(count(lateral)).isZero();
+    assertThat(lines()).anyMatch(line -> line.contains("is to get 40 ft of Hose, 30 mm"));
+    int own = item(Counted.LATERAL, Counted.FOOT, "");
+    type(Parts.OWN_PIPE, own, "Hose, 30 mm");
+    assertThat(count(own)).isEqualTo(40);
+    assertThat(lines()).noneMatch(line -> line.contains("ft of Hose"));
+    int main = item(Counted.MAIN, Counted.FOOT, "");
+    type(Parts.OWN_PIPE, main, "Hose, 30 mm");
+    assertThat(count(main)).as("half of the last 50 ft, which two zones share").isEqualTo(25);
+    assertThat(count(item(Counted.MAIN, Counted.FOOT, "PVC Schedule 40 1-1/4 in")))
+        .as("nearer reaches keep the size the tabulated ones ask for")
+        .isEqualTo(125);
+    assertThat(book.number(ZoneCosts.COST_OF_ZONE.reference(), 1))
+        .as("its own 40 ft of lateral and its 25 ft of main")
+        .isEqualTo(65);
   }
 
   @Test

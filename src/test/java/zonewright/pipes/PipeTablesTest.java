@@ -31,40 +31,91 @@ class PipeTablesTest {
     "polyethylene,3/4 in,0.824"
   })
   void insideDiametersAreThoseOfTheStandards(String kind, String size, double inches) {
-    int row = PipeTables.KINDS.position(kind).orElseThrow();
-    int step = PipeTables.SIZES.position(size).orElseThrow();
-    assertThat(PipeTables.DIAMETERS.get(step).value(row, UnitSystem.US)).isEqualTo(inches);
+    assertThat(inside(kind, size)).isEqualTo(inches);
+  }
+
+  // ISO 4427-2 and DIN 8062 as given in public tables: outside diameter less twice the least wall.
+  @ParameterizedTest
+  @CsvSource({
+    "polyethylene PE 100 SDR 11,20 mm,16.0",
+    "polyethylene PE 100 SDR 11,32 mm,26.0",
+    "polyethylene PE 100 SDR 11,63 mm,51.4",
+    "polyethylene PE 100 SDR 17,63 mm,55.4",
+    "polyethylene PE 100 SDR 17,110 mm,96.8",
+    "PVC-U SDR 13.6,50 mm,42.6",
+    "PVC-U SDR 21,63 mm,57.0"
+  })
+  void insideDiametersInMillimetresAreThoseOfTheStandards(
+      String kind, String size, double millimetres) {
+    assertThat(inside(kind, size) * 25.4).isCloseTo(millimetres, within(0.0001));
+  }
+
+  // ISO 4065: wall = outside diameter ÷ standard dimension ratio; walls are printed to 0.1 mm,
+  // never
+  // thinner than that by more than the rounding, and PE pipe not under 2.0 mm.
+  @Test
+  void wallsOfMetricPipesAreThoseOfTheirSeries() {
+    int looked = 0;
+    for (int row = 0; row < PipeTables.EVERY_PIPE.size(); row++) {
+      String size = PipeTables.EVERY_PIPE.text(row, "Nominal size");
+      if (size.endsWith(" mm")) {
+        looked++;
+        double outside = Double.parseDouble(size.replace(" mm", ""));
+        double ratio =
+            Double.parseDouble(PipeTables.EVERY_PIPE.text(row, "Class").replaceAll(".*SDR ", ""));
+        double wall = Double.parseDouble(PipeTables.EVERY_PIPE.text(row, "Least wall (in)")) * 25.4;
+        double series = outside / ratio;
+        assertThat(wall)
+            .as(PipeTables.EVERY_PIPE.keys().get(row))
+            .isBetween(series - 0.05, Math.max(2.001, series + 0.15));
+      }
+    }
+    assertThat(looked).isEqualTo(31);
   }
 
   @Test
-  void everyKindGrowsWithItsSizeAndHasNoHoleBetweenItsFirstAndLast() {
-    ReferenceTable.Numbers least = PipeTables.KINDS.numbers("Least step", QuantityKind.COUNT);
-    ReferenceTable.Numbers greatest = PipeTables.KINDS.numbers("Greatest step", QuantityKind.COUNT);
+  void everyKindGrowsWithItsSizesWhichFollowEachOther() {
     for (int row = 0; row < PipeTables.KINDS.size(); row++) {
+      String kind = PipeTables.KINDS.keys().get(row);
+      int least = Integer.parseInt(PipeTables.KINDS.text(row, "Least step"));
+      int greatest = Integer.parseInt(PipeTables.KINDS.text(row, "Greatest step"));
+      int first = Integer.parseInt(PipeTables.KINDS.text(row, "First row"));
       double before = 0;
-      for (int step = 1; step <= PipeTables.SIZES.size(); step++) {
-        double inside = PipeTables.DIAMETERS.get(step - 1).value(row, UnitSystem.US);
-        boolean made =
-            step >= least.value(row, UnitSystem.US) && step <= greatest.value(row, UnitSystem.US);
-        assertThat(!Double.isNaN(inside)).as(PipeTables.KINDS.keys().get(row)).isEqualTo(made);
-        if (made) {
-          assertThat(inside).isGreaterThan(before);
-          before = inside;
-        }
+      for (int step = least; step <= greatest; step++) {
+        String size = PipeTables.SIZES.keys().get(step - 1);
+        assertThat(PipeTables.EVERY_PIPE.keys().get(first + step - least))
+            .isEqualTo(kind + " " + size);
+        double inside = PipeTables.DIAMETERS.get(step - least).value(row, UnitSystem.US);
+        assertThat(inside).as(kind + " " + size).isGreaterThan(before);
+        assertThat(inside(kind, size)).isEqualTo(inside);
+        before = inside;
+      }
+      for (int at = greatest - least; at < PipeTables.DIAMETERS.size(); at++) {
+        assertThat(PipeTables.DIAMETERS.get(at).value(row, UnitSystem.US)).isEqualTo(before);
       }
     }
   }
 
-  @Test
-  void thickerWallsLeaveLessInside() {
-    for (ReferenceTable.Numbers size : PipeTables.DIAMETERS) {
-      assertThat(inside(size, "PVC Schedule 80")).isLessThan(inside(size, "PVC Schedule 40"));
-      assertThat(inside(size, "copper type K")).isLessThan(inside(size, "copper type L"));
-    }
+  @ParameterizedTest
+  @ValueSource(strings = {"1/2 in", "3/4 in", "1 in", "2 in", "4 in"})
+  void thickerWallsLeaveLessInside(String size) {
+    assertThat(inside("PVC Schedule 80", size)).isLessThan(inside("PVC Schedule 40", size));
+    assertThat(inside("copper type K", size)).isLessThan(inside("copper type L", size));
   }
 
-  private static double inside(ReferenceTable.Numbers size, String kind) {
-    return size.value(PipeTables.KINDS.position(kind).orElseThrow(), UnitSystem.US);
+  @ParameterizedTest
+  @ValueSource(strings = {"40 mm", "63 mm", "110 mm"})
+  void thickerMetricWallsLeaveLessInside(String size) {
+    assertThat(inside("polyethylene PE 100 SDR 11", size))
+        .isLessThan(inside("polyethylene PE 100 SDR 17", size));
+    assertThat(inside("PVC-U SDR 13.6", size)).isLessThan(inside("PVC-U SDR 21", size));
+  }
+
+  private static double inside(String kind, String size) {
+    int row = PipeTables.EVERY_PIPE.position(kind + " " + size).orElseThrow();
+    return PipeTables.EVERY_PIPE
+        .numbers("Least-wall inside diameter (in)", QuantityKind.DIAMETER)
+        .value(row, UnitSystem.US);
   }
 
   // Resistivity of annealed copper 1/58 ohm·mm²/m at 20 °C (IEC 60028), 0.00393 per kelvin, and the

@@ -53,6 +53,21 @@ class PublishedCashTest {
         .isCloseTo(221.296_359_538_282_67, offset(1e-9));
   }
 
+  /**
+   * Two machines of 9,000, of a public page of questions and answers (worth: an example, checked
+   * here by hand): at 15 % they are worth −312.57 and 614.53. The rate of return is where that is
+   * nothing.
+   */
+  @Test
+  void aPublishedExampleOfUnevenCashHasTheSamePresentValue() {
+    assertThat(value("15 %", -9000, 5000, 4000, 2000)).isCloseTo(-312.57, offset(0.01));
+    assertThat(value("15 %", -9000, 1000, 2000, 11_000)).isCloseTo(614.531, offset(0.001));
+    double rate =
+        book("15 %", -9000, 5000, 4000, 2000).number(Worth.RATE_OF_RETURN.reference(), EXPECTED);
+    assertThat(rate).as("worth less than nothing at 15 %").isLessThan(0.15);
+    assertThat(value(rate * 100 + " %", -9000, 5000, 4000, 2000)).isCloseTo(0, offset(0.01));
+  }
+
   @Test
   void ratesOfReturnAreThePrintedOnes() {
     assertThat(

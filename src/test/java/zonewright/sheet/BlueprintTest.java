@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
@@ -75,6 +76,24 @@ class BlueprintTest {
         "u.b means a cell of t.a, but which row of it?",
         free("t", Column.input("t", "a", "A", QuantityKind.FACTOR)),
         free("u", calculated("u", "b", cell("t", "a"))));
+  }
+
+  @Test
+  void askingWhetherACalculatedCellIsGivenIsRefused() {
+    Formula asks =
+        Formula.when(
+                new Condition.Given(reference("t", "a"))
+                    .and(new Condition.Given(reference("t", "b"))))
+            .then(Formula.number(1))
+            .otherwise(Formula.number(0));
+    Column typed = Column.input("t", "a", "A", QuantityKind.FACTOR);
+    refused(
+        "t.c asks whether t.b is given, but that is calculated and never typed",
+        free("t", typed, calculated("t", "b", Formula.number(2)), calculated("t", "c", asks)));
+    Column typedOver = Column.defaulted("t", "b", "B", QuantityKind.FACTOR, Formula.number(2));
+    assertThat(
+            new Blueprint(List.of(free("t", typed, typedOver, calculated("t", "c", asks)))).order())
+        .hasSize(3);
   }
 
   @Test

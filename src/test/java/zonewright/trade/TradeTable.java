@@ -29,6 +29,7 @@ record TradeTable(String path, List<String> headings, List<CSVRecord> rows) {
           "soil/sprinkler-rate-limits.csv",
           "emitters/emitters.csv",
           "pipes/pipes.csv",
+          "pipes/pipes-metric.csv",
           "pipes/meters.csv",
           "pipes/meter-losses.csv",
           "pipes/fittings.csv",

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TradeTablesTest {
   private static final Pattern UNIT = Pattern.compile(".*\\(([^()]+)\\)");
   private static final Set<String> UNITS =
-      Set.of("in", "in/h", "in/ft", "in/in", "ft", "gpm", "psi", "ohm/1000 ft");
+      Set.of("in", "in/h", "in/ft", "in/in", "ft", "mm", "gpm", "psi", "ohm/1000 ft");
 
   /** Headings whose cells are numbers without a unit. */
   private static final Set<String> PLAIN_NUMBERS =

@@ -83,7 +83,7 @@ final class CellLooks {
   }
 
   private String number(Column column, double value) {
-    return QuantityText.shown(value, column.kind(), column.decimals(book.system()));
+    return column.shown(value, book.system());
   }
 
   /** Returns what stands in a cell, for who seeks it; nothing where only a reason stands there. */

@@ -58,7 +58,10 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
     Rectangle place = canvas.place();
     int height = canvas.metrics().getHeight();
     int top = place.y + height + Math.round(canvas.px(4));
-    int bottom = place.y + place.height - 2 * height - Math.round(canvas.px(4));
+    double each = (place.width - canvas.px(50)) / line.steps().size();
+    boolean staggered =
+        line.steps().stream().anyMatch(step -> canvas.width(step.name()) > each - canvas.px(4));
+    int bottom = place.y + place.height - (staggered ? 3 : 2) * height - Math.round(canvas.px(4));
     List<Double> ticks = Ticks.upTo(high, Math.max(1, Math.min(5, (bottom - top) / (2 * height))));
     int scale = ticks.stream().mapToInt(tick -> canvas.width(tick(tick))).max().orElse(0);
     int left = place.x + scale + Math.round(canvas.px(6));
@@ -82,7 +85,7 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
         canvas.palette().muted());
     body(canvas, frame);
     needed(canvas, frame);
-    labels(canvas, frame);
+    labels(canvas, frame, staggered);
   }
 
   private static String tick(double value) {
@@ -126,21 +129,31 @@ record PressureLineDrawing(String title, PressureLine line) implements Drawing {
     onPaper(canvas, text, frame.area().x + canvas.px(4), y + canvas.metrics().getAscent(), color);
   }
 
-  /** Names beneath each step with what it takes, pressures above the line where there is room. */
-  private void labels(Canvas canvas, Frame frame) {
+  /**
+   * Names beneath each step with what it takes, in two rows by turns where one is too narrow;
+   * pressures above the line where there is room.
+   */
+  private void labels(Canvas canvas, Frame frame, boolean staggered) {
     Color words = canvas.palette().muted();
     double step = frame.x(1) - frame.x(0);
     double base = frame.area().getMaxY() + canvas.metrics().getAscent() + canvas.px(2);
     for (int i = 0; i < line.steps().size(); i++) {
       PressureLine.Step each = line.steps().get(i);
       double middle = (frame.x(i) + frame.x(i + 1)) / 2;
-      String name = fitting(canvas, each.name(), step - canvas.px(4));
-      canvas.writeAround(name, middle, base, words);
+      String name = fitting(canvas, each.name(), (staggered ? 2 : 1) * step - canvas.px(4));
+      double half = canvas.width(name) / 2.0;
+      double within =
+          Math.min(Math.max(middle, frame.area().x + half), frame.area().getMaxX() - half);
+      double row = staggered && i % 2 == 1 ? canvas.metrics().getHeight() : 0;
+      canvas.writeAround(name, staggered ? within : middle, base + row, words);
       String loss =
           (each.loss() > 0 ? "−" : each.loss() < 0 ? "+" : "") + number(Math.abs(each.loss()));
       if (canvas.width(loss) < step) {
         canvas.writeAround(
-            loss, middle, base + canvas.metrics().getHeight(), canvas.palette().ink());
+            loss,
+            middle,
+            base + (staggered ? 2 : 1) * canvas.metrics().getHeight(),
+            canvas.palette().ink());
       }
     }
     double above = canvas.px(6);

@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
+import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 
 /** Cell styles, each made once. */
@@ -167,9 +168,16 @@ public final class Styles {
 
   /** Returns the number format of a column's cells. */
   public static String format(Column column, UnitSystem system) {
-    return column.content() == Column.Content.NUMBER
-        ? format(column.kind(), column.decimals(system))
-        : "General";
+    if (column.content() != Column.Content.NUMBER) {
+      return "General";
+    }
+    String number = format(column.kind(), column.decimals(system));
+    double least = column.wordsFrom();
+    return column
+        .wordsFor(least)
+        .filter(words -> Double.isFinite(least))
+        .map(words -> "[>=%s]\"%s\";%s".formatted(QuantityText.exact(least), words, number))
+        .orElse(number);
   }
 
   /** Returns the number format of a kind with the decimals given. */

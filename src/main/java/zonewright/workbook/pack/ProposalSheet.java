@@ -36,9 +36,6 @@ final class ProposalSheet implements PackSheet {
           Savings.DISCOUNT,
           Savings.LIFE);
 
-  /** High enough for a fact of two lines. */
-  private static final float FACT_LINE = 30;
-
   @Override
   public String word() {
     return "proposal";
@@ -87,12 +84,18 @@ final class ProposalSheet implements PackSheet {
             : "";
     page.title("Proposal: " + pack.project(), currency);
     for (Column fact : List.of(Facts.LOCATION, Facts.PREPARED_BY)) {
-      page.words(0, fact.name(), Look.NAME).live(1, fact, 0, Look.PLAIN).height(FACT_LINE).next();
+      String said =
+          book.entry(fact.reference(), 0) instanceof Entry.Words words ? words.text() : "";
+      page.words(0, fact.name(), Look.NAME)
+          .live(1, fact, 0, Look.PLAIN)
+          .reaching(1, said, Look.PLAIN)
+          .next();
     }
     price(page.next(), book);
     alternates(page, book);
     if (book.rows(Sheets.FOUND) > 0) {
       savings(page.next(), pack);
+      page.sheet().setRowBreak(page.row());
     }
     terms(page.next());
   }
