@@ -125,10 +125,22 @@ public final class PriceFile {
   public static List<List<String>> read(Path file) throws DesignFileException {
     return WorkbookOpening.with(
         file,
-        (workbook, macros, content) ->
-            workbook.getProperties().getCustomProperties().contains(DesignWorkbook.MARK)
-                ? ofDesign(DesignReader.read(workbook, macros, file.toString(), content))
-                : lines(priced(workbook)));
+        Progress.UNWATCHED,
+        source ->
+            source.workbook().getProperties().getCustomProperties().contains(DesignWorkbook.MARK)
+                ? ofDesign(DesignReader.read(source, file.toString()))
+                : lines(whole(source, priced(source.workbook()))));
+  }
+
+  /** Of a sheet so long that it is read row by row, the workbook holds but the beginning. */
+  private static XSSFSheet whole(WorkbookSource source, XSSFSheet sheet)
+      throws DesignFileException {
+    if (source.longSheets().containsKey(sheet.getSheetName())) {
+      throw new DesignFileException(
+          "The sheet “%s” is too long for a price book; copy the items you need into a workbook of their own."
+              .formatted(sheet.getSheetName()));
+    }
+    return sheet;
   }
 
   private static List<List<String>> ofDesign(DesignFile.Opened opened) {
