@@ -93,7 +93,7 @@ final class ListForm {
 
   private String about(String name) {
     int rows = match.list().rows().size();
-    return "%s has %s %s and %s %s. %sChoose for each column which of ours it goes into; one that is left out is not read. A plain number has the unit its heading names in parentheses, else that of our column."
+    return "%s has %s %s and %s %s. %sChoose for each column which of ours it goes into; one that is left out is not read. A plain number has the unit its heading names, else that of our column."
         .formatted(
             name,
             rows,

@@ -1,8 +1,6 @@
 package zonewright.exchange;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,21 +11,28 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.units.Dimension;
 import zonewright.units.Unit;
 import zonewright.units.Units;
 
 /**
- * Guesses which column somebody means by a heading of their own: by the words it shares with ours,
- * by its unit, and by whether what stands below it is what our column takes. Where little speaks
- * for a column there is no guess.
+ * Guesses which column somebody means by a heading of their own: by other names of ours, by the
+ * words it shares with ours, by its unit, and by whether what stands below is what ours takes.
+ * Where little speaks for a column there is no guess.
  */
 final class ListGuess {
   private static final Pattern UNIT = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]$");
   private static final int ENOUGH = 2;
   private static final int SHARED_WORD = 2;
   private static final int WORDS_OF_THE_LIST = 3;
+  private static final int ANOTHER_NAME = 8;
   private static final int ROWS_LOOKED_AT = 200;
   private static final int STEM = 4;
+
+  /** Shorter ones, such as in and m, are words or letters too. */
+  private static final int SHORTEST_UNIT = 3;
+
+  private static final int WORDS_OF_A_UNIT = 2;
 
   /** Reads a cell of the list for a column. */
   interface Reading {
@@ -46,18 +51,21 @@ final class ListGuess {
     this.reading = reading;
   }
 
+  /**
+   * A column that may be meant.
+   *
+   * @param score how much speaks for it; only of use beside another
+   */
+  record Guess(Column column, int score) {}
+
   /** Returns the columns that may be meant, the likeliest first; a column matched is none. */
-  List<Column> likely(int position, Map<Integer, Column> matched) {
-    Map<Column, Integer> scores = new LinkedHashMap<>();
-    for (Column column : table.inputs()) {
-      int score = matched.containsValue(column) ? 0 : score(column, position);
-      if (score >= ENOUGH) {
-        scores.put(column, score);
-      }
-    }
-    List<Column> likely = new ArrayList<>(scores.keySet());
-    likely.sort(Comparator.comparingInt((Column column) -> -scores.get(column)));
-    return likely;
+  List<Guess> likely(int position, Map<Integer, Column> matched) {
+    return table.inputs().stream()
+        .filter(column -> !matched.containsValue(column))
+        .map(column -> new Guess(column, score(column, position)))
+        .filter(guess -> guess.score() >= ENOUGH)
+        .sorted(Comparator.comparingInt(guess -> -guess.score()))
+        .toList();
   }
 
   private int score(Column column, int position) {
@@ -69,8 +77,14 @@ final class ListGuess {
             || !unit.get().dimension().equals(column.kind().unit(book.system()).dimension()))) {
       return 0;
     }
-    if (!takes(column, position)) {
+    boolean anotherName = OtherNames.means(column, withoutUnit(heading));
+    // Words that are none of our list yet are told, and put right in the grid.
+    boolean words = anotherName && !number;
+    if (!words && !takes(column, position)) {
       return 0;
+    }
+    if (anotherName) {
+      return ANOTHER_NAME;
     }
     int shared = shared(column.name(), heading);
     int score = SHARED_WORD * shared;
@@ -127,9 +141,34 @@ final class ListGuess {
     return matcher.find() ? Units.named(matcher.group(1)) : Optional.empty();
   }
 
+  private static String withoutUnit(String heading) {
+    return UNIT.matcher(heading.strip()).replaceFirst("");
+  }
+
+  /**
+   * Returns the unit that a heading names in one of its words or several in a row, as in {@code GPM
+   * per head} and {@code Square feet}: one that the column takes.
+   */
+  static Optional<Unit> among(String heading, Dimension taken) {
+    List<String> words = List.of(heading.strip().split("[\\s_]+"));
+    for (int length = WORDS_OF_A_UNIT; length > 0; length--) {
+      for (int from = 0; from + length <= words.size(); from++) {
+        String name = String.join(" ", words.subList(from, from + length));
+        Optional<Unit> unit =
+            Units.named(name)
+                .filter(any -> name.length() >= SHORTEST_UNIT)
+                .filter(any -> any.dimension().equals(taken));
+        if (unit.isPresent()) {
+          return unit;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   /** How many words two names share; endings do not matter. */
   private static int shared(String name, String heading) {
-    List<String> theirs = words(UNIT.matcher(heading.strip()).replaceFirst(""));
+    List<String> theirs = words(withoutUnit(heading));
     int shared = 0;
     for (String ours : words(name)) {
       shared += theirs.stream().anyMatch(word -> alike(word, ours)) ? 1 : 0;

@@ -17,6 +17,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
 import zonewright.sheet.Nearest;
 import zonewright.sheet.TableDefinition;
+import zonewright.units.Dimension;
 import zonewright.units.Unit;
 import zonewright.units.Units;
 
@@ -87,7 +88,8 @@ public final class ListMatch {
 
   /** Returns the columns of the table that are most like a heading, the likeliest first. */
   public List<Column> suggestions(int position) {
-    Set<Column> suggestions = new LinkedHashSet<>(guesses.likely(position, columns));
+    Set<Column> suggestions = new LinkedHashSet<>();
+    guesses.likely(position, columns).forEach(guess -> suggestions.add(guess.column()));
     String plain = list.headings().get(position).replaceAll("\\s*\\([^()]*\\)\\s*$", "");
     List<String> names = table.inputs().stream().map(Column::name).toList();
     Nearest.to(plain, names, 3)
@@ -106,16 +108,25 @@ public final class ListMatch {
     List.copyOf(columns.entrySet()).stream()
         .filter(each -> guesses.hollow(each.getValue(), each.getKey()))
         .forEach(each -> hollow(each.getKey(), each.getValue()));
-    for (int position : unmatched()) {
-      guesses.likely(position, columns).stream()
-          .findFirst()
-          .ifPresent(
-              column -> {
-                columns.put(position, column);
-                guessed.add(position);
-              });
+    for (Optional<Fit> best = best(); best.isPresent(); best = best()) {
+      columns.put(best.get().position(), best.get().guess().column());
+      guessed.add(best.get().position());
     }
     return guessed;
+  }
+
+  private record Fit(int position, ListGuess.Guess guess) {}
+
+  /** Returns the surest of all guesses that are left, of equally sure ones the first. */
+  private Optional<Fit> best() {
+    Fit best = null;
+    for (int position : unmatched()) {
+      ListGuess.Guess guess = guesses.likely(position, columns).stream().findFirst().orElse(null);
+      if (guess != null && (best == null || guess.score() > best.guess().score())) {
+        best = new Fit(position, guess);
+      }
+    }
+    return Optional.ofNullable(best);
   }
 
   /** Gives up a match by name where another column takes what stands there. */
@@ -211,7 +222,17 @@ public final class ListMatch {
           "Line %s, %s: %s; kept as it stands."
               .formatted(line, list.headings().get(position), unreadable.problem()));
     }
+    if (entry instanceof Entry.Words words && unknown(column, words.text())) {
+      notes.add(
+          "Line %s, %s: “%s” is none of the words for %s; kept as it stands, choose another in the grid."
+              .formatted(line, list.headings().get(position), words.text(), column.name()));
+    }
     return entry;
+  }
+
+  private boolean unknown(Column column, String word) {
+    return column.content() == Column.Content.CHOICE
+        && book.choices(column).stream().noneMatch(each -> each.equalsIgnoreCase(word.strip()));
   }
 
   private Entry read(Column column, int position, String text) {
@@ -238,8 +259,11 @@ public final class ListMatch {
           ? Optional.of(Units.PERCENT)
           : Optional.of(known.unit()).filter(unit -> !unit.symbol().isEmpty());
     }
-    return ListGuess.named(list.headings().get(position))
-        .filter(unit -> unit.dimension().equals(column.kind().unit(book.system()).dimension()));
+    String heading = list.headings().get(position);
+    Dimension taken = column.kind().unit(book.system()).dimension();
+    return ListGuess.named(heading)
+        .filter(unit -> unit.dimension().equals(taken))
+        .or(() -> ListGuess.among(heading, taken));
   }
 
   private static String withPoint(String text) {

@@ -21,6 +21,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import zonewright.desk.grid.GridAction;
+import zonewright.exchange.ForeignList;
+import zonewright.exchange.ListMatch;
+import zonewright.exchange.ListProblem;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.pack.PackSheets;
 
@@ -126,6 +130,15 @@ class AccessibleNamesTest {
     return found;
   }
 
+  private ListMatch list() {
+    try {
+      return new ListMatch(
+          desk.book(), Sheets.ZONES, ForeignList.pasted("Station\tPhone\n1\t555 0101\n"));
+    } catch (ListProblem problem) {
+      throw new IllegalStateException(problem);
+    }
+  }
+
   @Test
   void soHaveAllWindowsThatOpen() {
     DeskWindow window = desk.window();
@@ -137,6 +150,8 @@ class AccessibleNamesTest {
     windows.put("pages", window::print);
     windows.put("start", () -> window.begin(UnitSystem.US));
     windows.put("sheets", () -> SheetChoice.ask(window.frame(), PackSheets.all()));
+    windows.put(
+        "list", () -> ListForm.open(window.frame(), "a list", desk.book(), list(), any -> {}));
     windows.forEach((name, opening) -> assertThat(namelessIn(opening)).as(name).isEmpty());
   }
 }

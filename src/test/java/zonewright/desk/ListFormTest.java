@@ -6,7 +6,9 @@ import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
+import java.awt.Toolkit;
 import java.awt.Window;
+import java.awt.datatransfer.StringSelection;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -95,7 +97,7 @@ class ListFormTest {
     JTable preview = (JTable) part("list preview");
     assertThat(desk.ask(() -> preview.getValueAt(0, 0))).isEqualTo("North bed");
     assertThat(desk.ask(() -> preview.getColumnName(1))).isEqualTo("Area (ft²)");
-    assertThat(desk.ask(() -> (String) preview.getValueAt(0, 1))).startsWith("1,081");
+    assertThat(desk.ask(() -> (String) preview.getValueAt(0, 1))).isEqualTo("1,082");
   }
 
   @Test
@@ -133,6 +135,21 @@ class ListFormTest {
     desk.act(() -> ((JComboBox<?>) part("goes into Phone")).setSelectedItem("Zone"));
     assertThat(target("Zone name")).isEqualTo("left out");
     assertThat(target("Phone")).isEqualTo("Zone");
+  }
+
+  @Test
+  void cellsCopiedInAnotherProgramAreTakenTheSameWay() {
+    StringSelection copied =
+        new StringSelection("Station\tDescription\n21\tHerb bed\n22\tOrchard\n");
+    desk.act(() -> Toolkit.getDefaultToolkit().getSystemClipboard().setContents(copied, null));
+    int before = desk.ask(() -> desk.book().rows(Sheets.ZONES));
+    EventQueue.invokeLater(() -> desk.window().lists().paste());
+    desk.waitUntil("the form is there", () -> form().isPresent());
+    assertThat(target("Station")).isEqualTo("Zone");
+    desk.press("ctrl ENTER");
+    desk.waitUntil("the form is gone", () -> form().isEmpty());
+    assertThat(desk.book().entry(Facts.ZONE_PLACE.reference(), before + 1))
+        .isEqualTo(Entry.words("Orchard"));
   }
 
   @Test

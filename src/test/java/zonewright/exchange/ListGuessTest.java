@@ -3,13 +3,22 @@ package zonewright.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.IrrigationSheets;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
+import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Entries;
+import zonewright.sheet.Entry;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
@@ -48,7 +57,7 @@ class ListGuessTest {
   @Test
   void whereLittleSpeaksForAColumnThereIsNoGuess() throws ListProblem {
     assertThat(guessed("Phone\n555 0101\n")).isEmpty();
-    assertThat(guessed("Heads\n12\n4\n")).as("heads or their spacing").isEmpty();
+    assertThat(guessed("Heads\ntall\nlow\n")).as("no numbers of heads").isEmpty();
   }
 
   @Test
@@ -58,6 +67,82 @@ class ListGuessTest {
     assertThat(match.target(0).isPresent()).isNotEqualTo(match.target(1).isPresent());
     int position = match.target(0).isPresent() ? 0 : 1;
     assertThat(match.unit(position)).contains(Units.named("m²").orElseThrow());
+  }
+
+  @Test
+  void otherNamesOfTheTradeAreKnown() throws ListProblem {
+    ListMatch match =
+        match(
+            """
+            Station,Description,Size,Planting,Heads,Head type,GPM per head,Soil type,Grade (%),DU,Remarks
+            1,Front lawn,900,turf,12,rotor,2.1,loam,3,0.7,by the drive
+            2,Rose bed,240,roses,8,bubbler,0.5,clay,0,0.8,
+            """);
+    match.guess();
+    assertThat(IntStream.range(0, 11).mapToObj(at -> match.target(at).orElseThrow()).toList())
+        .containsExactly(
+            Facts.ZONE_NAME,
+            Facts.ZONE_PLACE,
+            Emitters.AREA,
+            Plants.PLANT,
+            Emitters.EMITTER_COUNT,
+            Emitters.EMITTER,
+            Emitters.EMITTER_FLOW,
+            Soils.SOIL_TYPE,
+            Soils.SLOPE,
+            Emitters.DISTRIBUTION_UNIFORMITY,
+            Facts.ZONE_NOTE);
+  }
+
+  @Test
+  void aWordThatIsNoneOfOursIsToldAndKept() throws ListProblem {
+    ListMatch match = match("Station,Planting\n1,Cool-Season Turf\n2,roses\n");
+    match.guess();
+    assertThat(match.taken().notes())
+        .containsExactly(
+            "Line 3, Planting: “roses” is none of the words for Plant type; kept as it stands,"
+                + " choose another in the grid.");
+    assertThat(match.entry(1, 1)).isEqualTo(new Entry.Words("roses"));
+  }
+
+  @Test
+  void theSurestGuessComesFirst() throws ListProblem {
+    ListMatch match = match("Soil of the place,Soil type\nclay,loam\nclay,loam\n");
+    match.guess();
+    assertThat(match.target(1)).contains(Soils.SOIL_TYPE);
+    assertThat(match.target(0)).isNotEqualTo(match.target(1));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "GPM per head, 2.1, 2.1 gpm",
+    "Square feet, 900, 900 ft²",
+    "Area sq ft, 900, 900 ft²",
+    "Head spacing in row, 5, 5 m"
+  })
+  void aUnitInTheWordsOfAHeadingIsTakenInAnyDesign(String heading, String value, String typed)
+      throws ListProblem {
+    ForeignList list =
+        ForeignList.of((heading + "\n" + value + "\n").getBytes(StandardCharsets.UTF_8), "l.csv");
+    Book book = Design.blank(UnitSystem.SI).book();
+    ListMatch match = new ListMatch(book, Sheets.ZONES, list);
+    match.guess();
+    Column column = match.target(0).orElseThrow();
+    assertThat(match.entry(0, 0)).isEqualTo(Entries.read(column, typed, book.system()));
+  }
+
+  @Test
+  void everyOtherNameBelongsToAColumnAndToNoSecondOne() {
+    Map<String, String> seen = new HashMap<>();
+    Map<String, Column> columns = new HashMap<>();
+    for (Column column : IrrigationSheets.blueprint().table(Sheets.ZONES).inputs()) {
+      columns.put(column.reference().key(), column);
+      for (String name : OtherNames.of(column)) {
+        assertThat(name).matches("[a-z0-9 ]+");
+        assertThat(seen.put(name, column.name())).as(name).isNull();
+      }
+    }
+    assertThat(columns.keySet()).containsAll(OtherNames.columns());
   }
 
   @Test
