@@ -54,7 +54,7 @@ final class PlainMonths {
   }
 
   void run() {
-    double[] perYear = out(ZoneBudget.VOLUME_PER_YEAR);
+    double[] perYear = out(MonthlyVolume.YEAR);
     Arrays.fill(perYear, 0);
     for (int month = 0; month < MONTHS; month++) {
       schedule(month);
@@ -63,6 +63,7 @@ final class PlainMonths {
         perYear[i] += volume[i];
       }
     }
+    System.arraycopy(perYear, 0, out(ZoneBudget.VOLUME_PER_YEAR), 0, count);
   }
 
   private void schedule(int month) {
