@@ -39,6 +39,7 @@ public final class Book {
   private final Map<Reference, Map<Integer, Outcome>> reasons = new HashMap<>();
 
   private final Map<Formula.Gather, Outcome> gathered = new HashMap<>();
+  private final RowsByWords rowsByWords = new RowsByWords(this);
   private final Map<Reference, Integer> positions = new HashMap<>();
 
   /** Starts a book with blank rows where the tables have fixed ones. */
@@ -165,6 +166,7 @@ public final class Book {
     }
     reasons.clear();
     gathered.clear();
+    rowsByWords.clear();
     Changes changes = new Changes(structure[0], changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
@@ -189,6 +191,11 @@ public final class Book {
   public int position(Reference column) {
     return positions.computeIfAbsent(
         column, any -> blueprint.table(column.table()).columns().indexOf(blueprint.column(column)));
+  }
+
+  /** Returns the rows of tables by what they hold. */
+  RowsByWords rowsBy() {
+    return rowsByWords;
   }
 
   /** Returns what a whole column comes to, found once until the next edit. */

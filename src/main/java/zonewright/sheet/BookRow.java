@@ -1,7 +1,6 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -142,31 +141,25 @@ final class BookRow implements KnownRow {
   @Override
   public Outcome matched(Formula.Where where, double than) {
     read.addAll(Dependencies.of(where).columns());
-    Matching matching = where.matching();
-    List<Integer> rows = new ArrayList<>();
-    for (int at = 0; at < book.rows(where.column().table()); at++) {
-      if (book.counts(where.column().table(), at) && same(matching.pairs(), at)) {
-        rows.add(at);
-      }
+    List<Reference> words = new ArrayList<>();
+    List<Double> keys = new ArrayList<>();
+    for (Matching.Pair pair : where.matching().pairs()) {
+      words.add(pair.word());
+      keys.add(book.number(pair.key(), rowFor(pair.key())));
     }
-    if (matching.limit().isPresent()) {
-      Matching.Limit limit = matching.limit().get();
-      if (rows.stream().anyMatch(at -> Double.isNaN(book.number(limit.column(), at)))) {
-        return firstReason(limit.column(), rows);
-      }
-      Comparator<Integer> rising =
-          Comparator.comparingDouble(at -> book.number(limit.column(), at));
-      boolean below = limit.comparator().holds(0, 1);
-      rows.removeIf(at -> !limit.comparator().holds(book.number(limit.column(), at), than));
-      rows.sort(below ? rising : rising.reversed());
+    if (keys.stream().anyMatch(key -> key.isNaN())) {
+      return madeOf(where, List.of());
     }
-    return madeOf(where, rows);
-  }
-
-  private boolean same(List<Matching.Pair> pairs, int at) {
-    return pairs.stream()
-        .allMatch(
-            pair -> book.number(pair.word(), at) == book.number(pair.key(), rowFor(pair.key())));
+    String other = where.column().table();
+    Matching.Limit limit = where.matching().limit().orElse(null);
+    if (limit == null) {
+      return madeOf(where, book.rowsBy().of(other, words, keys));
+    }
+    RowsByWords.Sorted sorted =
+        book.rowsBy().sorted(other, words, keys, limit.column(), limit.comparator());
+    return sorted.broken()
+        ? firstReason(limit.column(), sorted.rows())
+        : madeOf(where, sorted.within(limit.comparator(), than));
   }
 
   private Outcome madeOf(Formula.Where where, List<Integer> rows) {
@@ -174,7 +167,7 @@ final class BookRow implements KnownRow {
       return new Outcome.Amount(rows.size());
     }
     double total = where.kind() == WhereKind.SUM || rows.isEmpty() ? 0 : numberOf(where, rows, 0);
-    for (int i = 0; i < rows.size(); i++) {
+    for (int i = 0; i < rows.size() && !Double.isNaN(total); i++) {
       double value = numberOf(where, rows, i);
       total =
           switch (where.kind()) {

@@ -35,7 +35,8 @@ public final class QuantityText {
   /** Returns {@code value} with the decimals given, halves rounded up, no grouping. */
   public static String fixed(double value, int decimals) {
     String text = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-    return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+    boolean zero = text.chars().allMatch(sign -> sign == '-' || sign == '0' || sign == '.');
+    return zero && text.charAt(0) == '-' ? text.substring(1) : text;
   }
 
   /** Returns {@code value} with the decimals given and thousands set apart, as {@code 12,345.6}. */
@@ -66,7 +67,11 @@ public final class QuantityText {
     }
     int significant = 3 - 1 - (int) Math.floor(Math.log10(Math.abs(value)));
     String text = grouped(value, Math.min(15, Math.max(decimals, significant)));
-    return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    int end = text.length();
+    while (text.indexOf('.') >= 0 && text.charAt(end - 1) == '0') {
+      end--;
+    }
+    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
   }
 
   /**
