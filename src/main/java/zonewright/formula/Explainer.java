@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 import zonewright.formula.Condition.ConditionReading;
 import zonewright.units.QuantityText;
 
@@ -20,7 +21,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   public record Part(Outcome outcome, Text text) {}
 
   /** Whether a condition holds, or why that cannot be said. */
-  record Held(Outcome outcome, String text) {
+  record Held(Outcome outcome, Supplier<String> text) {
     boolean known() {
       return outcome instanceof Outcome.Amount;
     }
@@ -45,7 +46,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
 
   private final KnownRow row;
   private final Outcome.CellName cell;
-  private final List<String> notes = new ArrayList<>();
+  private final List<Supplier<String>> notes = new ArrayList<>();
 
   private Explainer(KnownRow row, Outcome.CellName cell) {
     this.row = row;
@@ -56,7 +57,13 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   public static Explanation explain(Formula plain, KnownRow row, Outcome.CellName cell) {
     Explainer explainer = new Explainer(row, cell);
     Part part = plain.read(explainer);
-    return new Explanation(part.outcome(), part.text().words(), explainer.notes);
+    List<String> notes = explainer.notes.stream().map(Supplier::get).toList();
+    return new Explanation(part.outcome(), part.text().words(), notes);
+  }
+
+  /** Returns what {@link #explain} says a cell comes to, without putting words together. */
+  public static Outcome outcome(Formula plain, KnownRow row, Outcome.CellName cell) {
+    return plain.read(new Explainer(row, cell)).outcome();
   }
 
   /**
@@ -114,17 +121,21 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
         : reference.name();
   }
 
+  private static String printed(double constant) {
+    String exact = QuantityText.exact(constant);
+    return exact.length() <= 8 ? exact : QuantityText.readable(constant, 6);
+  }
+
   @Override
   public Part constant(Formula.Constant constant) {
-    String exact = QuantityText.exact(constant.value());
-    String text = exact.length() <= 8 ? exact : QuantityText.readable(constant.value(), 6);
-    return new Part(new Outcome.Amount(constant.value()), Text.closed(text));
+    return new Part(
+        new Outcome.Amount(constant.value()), Text.closed(() -> printed(constant.value())));
   }
 
   @Override
   public Part cell(Formula.Cell node) {
     Outcome outcome = row.outcome(node.reference());
-    return new Part(outcome, Text.closed(printed(node.reference(), outcome)));
+    return new Part(outcome, Text.closed(() -> printed(node.reference(), outcome)));
   }
 
   @Override
@@ -147,21 +158,30 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     return new Part(
         outcome,
         Text.closed(
-            "the %s of %s and %s"
-                .formatted(
-                    largest ? "larger" : "smaller", left.text().words(), right.text().words())));
+            () ->
+                "the %s of %s and %s"
+                    .formatted(
+                        largest ? "larger" : "smaller",
+                        left.text().words(),
+                        right.text().words())));
   }
 
   @Override
   public Part rounding(Formula.Rounding rounding) {
     Part operand = rounding.operand().read(this);
-    String before =
-        operand.outcome() instanceof Outcome.Amount amount && operand.text().rank() < Text.CLOSED
-            ? " = " + QuantityText.readable(amount.value(), 2)
-            : "";
     return new Part(
         changed(operand.outcome(), rounding.way()::of),
-        new Text("%s%s, %s".formatted(operand.text().words(), before, rounding.way().words()), 0));
+        new Text(
+            () ->
+                "%s%s, %s"
+                    .formatted(operand.text().words(), before(operand), rounding.way().words()),
+            0));
+  }
+
+  private static String before(Part operand) {
+    return operand.outcome() instanceof Outcome.Amount amount && operand.text().rank() < Text.CLOSED
+        ? " = " + QuantityText.readable(amount.value(), 2)
+        : "";
   }
 
   @Override
@@ -170,7 +190,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Part exponent = power.exponent().read(this);
     return new Part(
         joined(base.outcome(), exponent.outcome(), Numbers::power),
-        Text.closed(base.text().onLeft(Text.CLOSED) + " ^ " + exponent.text().onRight(3)));
+        Text.closed(() -> base.text().onLeft(Text.CLOSED) + " ^ " + exponent.text().onRight(3)));
   }
 
   @Override
@@ -178,7 +198,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Part operand = function.operand().read(this);
     return new Part(
         changed(operand.outcome(), function.kind()::of),
-        Text.closed(function.kind().words() + "(" + operand.text().words() + ")"));
+        Text.closed(() -> function.kind().words() + "(" + operand.text().words() + ")"));
   }
 
   @Override
@@ -189,7 +209,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   @Override
   public Part choose(Formula.Choose choose) {
     Held held = choose.condition().read(this);
-    notes.add(held.text() + (held.known() ? held.holds() ? ": yes" : ": no" : ""));
+    notes.add(() -> held.text().get() + (held.known() ? held.holds() ? ": yes" : ": no" : ""));
     if (!held.known()) {
       return new Part(stillNeeded(held.outcome(), choose), Text.closed("not known"));
     }
@@ -244,8 +264,9 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     }
     KnownRow.LookedUp found = row.lookedUp(words.text(), column);
     notes.add(
-        "%s for %s is %s: %s"
-            .formatted(column.name(), words.text(), found.shown(), found.origin()));
+        () ->
+            "%s for %s is %s: %s"
+                .formatted(column.name(), words.text(), found.shown(), found.origin()));
     return new Part(found.outcome(), Text.closed(found.shown()));
   }
 
@@ -268,23 +289,32 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     return found(lookup.word(), lookup.columns().get((int) at - 1));
   }
 
-  private static Text total(Reference column, Outcome outcome, KnownRow row, String words) {
+  private static Text total(
+      Reference column, Outcome outcome, KnownRow row, Supplier<String> words) {
     return Text.closed(
-        outcome instanceof Outcome.Amount amount ? row.shown(column, amount.value()) : words);
+        () ->
+            outcome instanceof Outcome.Amount amount
+                ? row.shown(column, amount.value())
+                : words.get());
+  }
+
+  private static Text counted(Outcome outcome, Supplier<String> words) {
+    return Text.closed(
+        () ->
+            outcome instanceof Outcome.Amount amount
+                ? QuantityText.exact(amount.value())
+                : words.get());
   }
 
   @Override
   public Part gather(Formula.Gather gather) {
     Outcome outcome = row.gathered(gather);
-    String words = gather.gathering().words() + " " + gather.column().name();
-    Text text =
+    Supplier<String> words = () -> gather.gathering().words() + " " + gather.column().name();
+    return new Part(
+        outcome,
         gather.gathering().keepsUnit()
             ? total(gather.column(), outcome, row, words)
-            : Text.closed(
-                outcome instanceof Outcome.Amount amount
-                    ? QuantityText.exact(amount.value())
-                    : words);
-    return new Part(outcome, text);
+            : counted(outcome, words));
   }
 
   @Override
@@ -301,20 +331,19 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
       held = worse(held, than);
     }
     Outcome outcome = held instanceof Outcome.Amount ? row.matched(where, than.number()) : held;
-    boolean number = outcome instanceof Outcome.Amount;
-    String words = PrintedText.of(where);
+    Supplier<String> words = () -> PrintedText.of(where);
     return new Part(
         outcome,
         where.kind().keepsUnit()
             ? total(where.column(), outcome, row, words)
-            : Text.closed(number ? QuantityText.exact(outcome.number()) : words));
+            : counted(outcome, words));
   }
 
   @Override
   public Part find(Formula.Find find) {
     Outcome word = row.outcome(find.word());
     Outcome outcome = word instanceof Outcome.Words ? row.found(find) : word;
-    return new Part(outcome, Text.closed(printed(find.column(), outcome)));
+    return new Part(outcome, Text.closed(() -> printed(find.column(), outcome)));
   }
 
   @Override
@@ -328,7 +357,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
       return new Part(none, Text.closed(pick.column().name()));
     }
     Outcome outcome = row.picked(pick.column(), (int) amount.value());
-    return new Part(outcome, Text.closed(printed(pick.column(), outcome)));
+    return new Part(outcome, Text.closed(() -> printed(pick.column(), outcome)));
   }
 
   @Override
@@ -341,24 +370,24 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
             left.outcome(),
             right.outcome(),
             (first, second) -> comparator.holds(first, second) ? 1 : 0),
-        left.text().words() + " " + comparator.printed() + " " + right.text().words());
+        () -> left.text().words() + " " + comparator.printed() + " " + right.text().words());
   }
 
   @Override
   public Held wordIs(Condition.WordIs wordIs) {
     Outcome outcome = row.outcome(wordIs.word());
     if (!(outcome instanceof Outcome.Words words)) {
-      return new Held(outcome, wordIs.word().name());
+      return new Held(outcome, () -> wordIs.word().name());
     }
     boolean found = wordIs.words().stream().anyMatch(word -> word.equalsIgnoreCase(words.text()));
     return new Held(
         new Outcome.Amount(found ? 1 : 0),
-        wordIs.word().name() + " is " + String.join(" or ", wordIs.words()));
+        () -> wordIs.word().name() + " is " + String.join(" or ", wordIs.words()));
   }
 
   @Override
   public Held given(Condition.Given given) {
-    String text = given.cell().name() + " is given";
+    Supplier<String> text = () -> given.cell().name() + " is given";
     if (!row.given(given.cell())) {
       return new Held(new Outcome.Amount(0), text);
     }
@@ -373,12 +402,13 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Held right = joined.right().read(this);
     return new Held(
         joined(left.outcome(), right.outcome(), joined.both() ? Numbers::smaller : Numbers::larger),
-        left.text() + (joined.both() ? " and " : " or ") + right.text());
+        () -> left.text().get() + (joined.both() ? " and " : " or ") + right.text().get());
   }
 
   @Override
   public Held not(Condition.Not not) {
     Held held = not.condition().read(this);
-    return new Held(changed(held.outcome(), value -> 1 - value), "not (" + held.text() + ")");
+    return new Held(
+        changed(held.outcome(), value -> 1 - value), () -> "not (" + held.text().get() + ")");
   }
 }

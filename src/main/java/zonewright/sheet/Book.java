@@ -242,7 +242,11 @@ public final class Book {
         reasons.computeIfAbsent(column.reference(), any -> new HashMap<>());
     Outcome reason = known.get(row);
     if (reason == null) {
-      reason = explain(column, row, new BookRow(this, column.reference().table(), row)).outcome();
+      reason =
+          Explainer.outcome(
+              calculation.plain(column.reference()),
+              new BookRow(this, column.reference().table(), row),
+              cellName(column.reference(), row));
       known.put(row, reason);
     }
     return reason;
