@@ -3,10 +3,6 @@ package zonewright.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -14,60 +10,17 @@ import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.plants.Plants;
-import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.soil.Soils;
-import zonewright.units.UnitSystem;
 import zonewright.water.SiteRules;
 
 /** What people do to the workbook in a spreadsheet program is understood, or told. */
-class ForeignEditsTest {
-  @TempDir Path folder;
-  private Path file;
-  private Design design;
-
-  /** Something done to the workbook. */
-  private interface Change {
-    void to(XSSFWorkbook workbook) throws IOException;
-  }
-
-  @BeforeEach
-  void writeTheDemo() throws DesignFileException {
-    file = folder.resolve("garden.xlsx");
-    design = Designs.demo(UnitSystem.US);
-    DesignFile.write(design, file);
-  }
-
-  private DesignFile.Opened after(Change change) throws DesignFileException, IOException {
-    Path changed = folder.resolve("changed.xlsx");
-    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
-      change.to(workbook);
-      try (OutputStream stream = Files.newOutputStream(changed)) {
-        workbook.write(stream);
-      }
-    }
-    return DesignFile.read(changed);
-  }
-
-  private XSSFCell zone(XSSFWorkbook workbook, Column column, int row) {
-    int position = design.book().position(column.reference());
-    XSSFRow cells = workbook.getSheet("Zones").getRow(TableSheet.FIRST_ROW + row);
-    return cells.getCell(position) == null ? cells.createCell(position) : cells.getCell(position);
-  }
-
-  private static Entry entry(DesignFile.Opened opened, Column column, int row) {
-    return opened.design().book().entry(column.reference(), row);
-  }
-
+class ForeignEditsTest extends ChangedGarden {
   @Test
   void numbersTypedAsTextWithUnitsAreReadAndTold() throws Exception {
     DesignFile.Opened opened =

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,62 +14,16 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import zonewright.design.Design;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.plants.Plants;
-import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
-import zonewright.units.UnitSystem;
 
 /** What may stand in a design's cells that nobody should put there: told, never lost, never 0. */
-class HostileCellsTest {
-  @TempDir Path folder;
-  private Path file;
-  private Design design;
-
-  /** Something done to the workbook. */
-  private interface Change {
-    void to(XSSFWorkbook workbook) throws IOException;
-  }
-
-  @BeforeEach
-  void writeTheDemo() throws DesignFileException {
-    file = folder.resolve("garden.xlsx");
-    design = Designs.demo(UnitSystem.US);
-    DesignFile.write(design, file);
-  }
-
-  private DesignFile.Opened after(Change change) throws DesignFileException, IOException {
-    Path changed = folder.resolve("changed.xlsx");
-    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
-      workbook.setCellFormulaValidation(false);
-      change.to(workbook);
-      try (OutputStream stream = Files.newOutputStream(changed)) {
-        workbook.write(stream);
-      }
-    }
-    return DesignFile.read(changed);
-  }
-
-  private XSSFCell zone(XSSFWorkbook workbook, Column column, int row) {
-    int position = design.book().position(column.reference());
-    XSSFRow cells = workbook.getSheet("Zones").getRow(TableSheet.FIRST_ROW + row);
-    XSSFCell cell = cells.getCell(position);
-    return cell == null ? cells.createCell(position) : cell;
-  }
-
-  private static Entry entry(DesignFile.Opened opened, Column column, int row) {
-    return opened.design().book().entry(column.reference(), row);
-  }
-
+class HostileCellsTest extends ChangedGarden {
   /** The cell is kept as it stands, told, and what follows from it has no number. */
   private static void keptAndTold(DesignFile.Opened opened, int row, String text) {
     assertThat(entry(opened, Emitters.AREA, row))
