@@ -13,21 +13,43 @@ public final class BlockColumn {
   /** Rows in a block. */
   public static final int BLOCK = 1024;
 
+  private static final int SMALLEST = 16;
+
   private double[][] blocks = new double[0][];
   private int rows;
   private long version;
 
+  /**
+   * Returns {@code had} where it has room for some rows of a block, or else a new array that has:
+   * most designs are small, and whole blocks for each of thousands of parts take long to clear.
+   */
+  public static double[] space(double[] had, int rows) {
+    return had != null && had.length >= rows ? had : new double[room(rows)];
+  }
+
+  private static int room(int rows) {
+    return Math.min(BLOCK, Math.max(SMALLEST, Integer.highestOneBit(Math.max(1, rows - 1)) << 1));
+  }
+
   /** Makes room for {@code count} rows; new rows hold no number. */
   public void resize(int count) {
     int needed = blocksFor(count);
-    int had = blocks.length;
-    blocks = Arrays.copyOf(blocks, needed);
-    for (int block = had; block < needed; block++) {
-      blocks[block] = new double[BLOCK];
-      Arrays.fill(blocks[block], Double.NaN);
+    if (needed != blocks.length) {
+      blocks = Arrays.copyOf(blocks, needed);
     }
-    for (int row = rows; row < count && row < had * BLOCK; row++) {
-      set(row, Double.NaN);
+    for (int block = rows / BLOCK; block < needed; block++) {
+      int kept = Math.max(0, rows - block * BLOCK);
+      int wanted = Math.min(BLOCK, count - block * BLOCK);
+      double[] old = blocks[block];
+      if (old == null || old.length < wanted) {
+        blocks[block] = new double[room(wanted)];
+        if (old != null) {
+          System.arraycopy(old, 0, blocks[block], 0, kept);
+        }
+      }
+      if (kept < blocks[block].length) {
+        Arrays.fill(blocks[block], kept, blocks[block].length, Double.NaN);
+      }
     }
     rows = count;
     changed();
@@ -58,7 +80,10 @@ public final class BlockColumn {
     return Math.min(BLOCK, rows - block * BLOCK);
   }
 
-  /** Returns the block itself, not a copy; who writes to it calls {@link #changed}. */
+  /**
+   * Returns the block itself, not a copy, with room for {@link #rowsIn} rows or more; who writes to
+   * it calls {@link #changed}. Another array after {@link #resize}.
+   */
   public double[] block(int index) {
     return blocks[index];
   }

@@ -69,7 +69,10 @@ final class ConditionKernels {
 
     OneOf(List<Integer> positions, Kernel word) {
       super(word);
-      this.wanted = positions.stream().mapToDouble(Integer::doubleValue).toArray();
+      this.wanted = new double[positions.size()];
+      for (int i = 0; i < wanted.length; i++) {
+        wanted[i] = positions.get(i);
+      }
     }
 
     @Override
@@ -123,7 +126,7 @@ final class ConditionKernels {
     private final Kernel condition;
     private final Kernel then;
     private final Kernel otherwise;
-    private final double[] second = new double[BlockColumn.BLOCK];
+    private double[] second;
 
     Choose(Kernel condition, Kernel then, Kernel otherwise) {
       this.condition = condition;
@@ -148,8 +151,9 @@ final class ConditionKernels {
       if (condition instanceof Single single) {
         return whole(single.value(), block, rows, target);
       }
-      double[] held = condition.run(block, rows, scratch());
+      double[] held = condition.run(block, rows, scratch(rows));
       double[] first = then.run(block, rows, target);
+      second = BlockColumn.space(second, rows);
       double[] other = otherwise.run(block, rows, second);
       for (int i = 0; i < rows; i++) {
         target[i] = blended(held[i], first[i], other[i]);

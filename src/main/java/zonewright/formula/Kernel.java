@@ -21,10 +21,8 @@ abstract class Kernel {
   abstract void prepare();
 
   /** Returns this kernel's own space for what a child calculates. */
-  final double[] scratch() {
-    if (scratch == null) {
-      scratch = new double[BlockColumn.BLOCK];
-    }
+  final double[] scratch(int rows) {
+    scratch = BlockColumn.space(scratch, rows);
     return scratch;
   }
 
@@ -61,7 +59,7 @@ abstract class Kernel {
     @Override
     double fetch() {
       inner.prepare();
-      return inner.run(0, 1, scratch())[0];
+      return inner.run(0, 1, scratch(1))[0];
     }
   }
 
@@ -112,7 +110,7 @@ abstract class Kernel {
         join(left.run(block, rows, target), single.value(), target, rows);
       } else {
         double[] first = left.run(block, rows, target);
-        join(first, right.run(block, rows, scratch()), target, rows);
+        join(first, right.run(block, rows, scratch(rows)), target, rows);
       }
       return target;
     }

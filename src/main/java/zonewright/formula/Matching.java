@@ -24,7 +24,18 @@ public record Matching(List<Pair> pairs, Optional<Limit> limit) {
    * @param word a column of words, or of names, of the table looked at
    * @param key the word or the name of this row
    */
-  public record Pair(Reference word, Reference key) {}
+  public record Pair(Reference word, Reference key) {
+    /** Written out: what a record makes by itself is slow at its first use, which is each start. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Pair that && word.equals(that.word) && key.equals(that.key);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * word.hashCode() + key.hashCode();
+    }
+  }
 
   /**
    * A number of the rows looked at, held against a number of this row.

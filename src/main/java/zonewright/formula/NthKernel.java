@@ -15,7 +15,7 @@ final class NthKernel extends Kernel {
     this.options = List.copyOf(options);
     this.fixed = options.stream().allMatch(Single.class::isInstance);
     this.values = new double[options.size()];
-    this.spaces = fixed ? new double[0][] : new double[options.size()][BlockColumn.BLOCK];
+    this.spaces = fixed ? new double[0][] : new double[options.size()][];
   }
 
   @Override
@@ -29,7 +29,7 @@ final class NthKernel extends Kernel {
 
   @Override
   double[] run(int block, int rows, double[] target) {
-    double[] at = position.run(block, rows, scratch());
+    double[] at = position.run(block, rows, scratch(rows));
     return fixed ? fixed(at, rows, target) : each(at, block, rows, target);
   }
 
@@ -44,6 +44,7 @@ final class NthKernel extends Kernel {
   private double[] each(double[] at, int block, int rows, double[] target) {
     double[][] found = new double[values.length][];
     for (int i = 0; i < found.length; i++) {
+      spaces[i] = BlockColumn.space(spaces[i], rows);
       found[i] = options.get(i).run(block, rows, spaces[i]);
     }
     for (int row = 0; row < rows; row++) {

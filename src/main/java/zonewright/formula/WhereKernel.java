@@ -44,7 +44,7 @@ final class WhereKernel extends Kernel {
     this.counted = counted;
     this.words = List.copyOf(words);
     this.keys = List.copyOf(keys);
-    this.spaces = new double[keys.size()][BlockColumn.BLOCK];
+    this.spaces = new double[keys.size()][];
     this.limited = limited;
   }
 
@@ -100,9 +100,10 @@ final class WhereKernel extends Kernel {
   double[] run(int block, int rows, double[] target) {
     double[][] found = new double[keys.size()][];
     for (int i = 0; i < found.length; i++) {
+      spaces[i] = BlockColumn.space(spaces[i], rows);
       found[i] = keys.get(i).run(block, rows, spaces[i]);
     }
-    double[] than = limited == null ? null : limited.than().run(block, rows, scratch());
+    double[] than = limited == null ? null : limited.than().run(block, rows, scratch(rows));
     for (int row = 0; row < rows; row++) {
       long key = 0;
       for (double[] each : found) {

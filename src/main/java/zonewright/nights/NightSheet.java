@@ -3,11 +3,7 @@ package zonewright.nights;
 import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.WINDOWS;
 
-import java.time.DayOfWeek;
-import java.time.format.TextStyle;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import zonewright.budget.Ordinance;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -28,9 +24,7 @@ public final class NightSheet {
 
   /** The nights, in their order, each named by the day on which it opens. */
   public static final List<String> NIGHT_NAMES =
-      Arrays.stream(DayOfWeek.values())
-          .map(day -> day.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
-          .toList();
+      List.of("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
 
   private static final List<ReferenceTable.Numbers> WEEKDAY_SET =
       NIGHT_NAMES.stream()

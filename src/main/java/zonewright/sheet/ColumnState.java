@@ -30,7 +30,7 @@ final class ColumnState {
   final List<ColumnState> wholeColumn = new ArrayList<>();
   ColumnProgram program;
 
-  private final double[] buffer = new double[BlockColumn.BLOCK];
+  private double[] buffer;
   private double low = Double.NEGATIVE_INFINITY;
   private double high = Double.POSITIVE_INFINITY;
   private Map<String, Integer> positions = Map.of();
@@ -110,6 +110,7 @@ final class ColumnState {
   /** Calculates one block again; returns the rows whose number changed. */
   BitSet recalculate(int block) {
     int rows = values.rowsIn(block);
+    buffer = BlockColumn.space(buffer, rows);
     program.run(block, rows, buffer);
     if (column.role() == Column.Role.DEFAULTED) {
       overlay(block, rows);
@@ -132,6 +133,7 @@ final class ColumnState {
   void calculate(int block) {
     int rows = values.rowsIn(block);
     if (column.role() == Column.Role.DEFAULTED) {
+      buffer = BlockColumn.space(buffer, rows);
       program.run(block, rows, buffer);
       overlay(block, rows);
       System.arraycopy(buffer, 0, values.block(block), 0, rows);

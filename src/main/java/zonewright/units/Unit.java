@@ -21,6 +21,22 @@ public record Unit(String symbol, Dimension dimension, Scale size, BigDecimal ze
     this(symbol, dimension, size, BigDecimal.ZERO);
   }
 
+  /** Written out: what a record makes by itself is slow at its first use, which is each start. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof Unit that
+            && symbol.equals(that.symbol)
+            && dimension.equals(that.dimension)
+            && size.equals(that.size)
+            && zero.equals(that.zero));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * symbol.hashCode() + dimension.hashCode();
+  }
+
   /** Returns this unit counted from a zero that lies {@code number} of it above absolute zero. */
   public Unit from(String number, String symbol) {
     return new Unit(symbol, dimension, size, new BigDecimal(number));
