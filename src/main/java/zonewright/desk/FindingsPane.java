@@ -51,7 +51,6 @@ final class FindingsPane extends JPanel {
     this.follow = follow;
     this.mend = mend;
     setName("findings");
-    title.putClientProperty(FlatClientProperties.STYLE, "font: semibold");
     JPanel head = new JPanel(new MigLayout("insets 2 14 2 8, gap 4", "[grow]" + "[]".repeat(4)));
     head.setOpaque(false);
     head.add(title);
@@ -65,7 +64,6 @@ final class FindingsPane extends JPanel {
     scroll.setBorder(BorderFactory.createEmptyBorder());
     add(head, BorderLayout.PAGE_START);
     add(scroll, BorderLayout.CENTER);
-    count();
   }
 
   private JToggleButton filter(Severity severity) {
@@ -208,6 +206,7 @@ final class FindingsPane extends JPanel {
   }
 
   private void count() {
+    Look.title(title);
     Map<Severity, Integer> counts = model.counts();
     int all = counts.values().stream().mapToInt(Integer::intValue).sum();
     String rest = model.left() == 0 ? "" : ", the gravest " + model.getRowCount() + " listed";

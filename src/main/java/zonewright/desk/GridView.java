@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
+import zonewright.desk.grid.Arrangement;
 import zonewright.desk.grid.CellPlace;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.PaperTable;
@@ -24,9 +26,14 @@ final class GridView implements SheetView {
   private final JTable table;
   private final List<Column> columns;
 
-  /** Shows a table of a book; {@code selected} is told of every change of the selection. */
-  GridView(Book book, String id, Runnable selected) {
-    grid = new SheetGrid(book, id);
+  /**
+   * Shows a table of a book.
+   *
+   * @param first which columns it shows, given how many usually stay in view
+   * @param selected is told of every change of the selection
+   */
+  GridView(Book book, String id, IntFunction<Arrangement> first, Runnable selected) {
+    grid = new SheetGrid(book, id, first);
     table = grid.table();
     columns = book.blueprint().table(id).columns();
     prepare(table, id, selected);

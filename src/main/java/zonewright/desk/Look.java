@@ -1,5 +1,6 @@
 package zonewright.desk;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
@@ -7,6 +8,7 @@ import com.formdev.flatlaf.util.SystemInfo;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.JComponent;
 import javax.swing.UIManager;
 
 /** The look of all windows: light or dark, and how large the text is. */
@@ -34,6 +36,9 @@ final class Look {
 
   private static final int USUAL_SIZE = 12;
 
+  /** Set, so that the tables do not load the desktop's own look only to find that it is not on. */
+  private static final String SYSTEM_LOOK = "swing.systemlaf";
+
   private final Memory memory;
   private Choice choice;
   private int size;
@@ -57,6 +62,9 @@ final class Look {
   /** Puts the look on all windows there are and will be. */
   void install() {
     FlatLaf.registerCustomDefaultsSource("zonewright.desk");
+    if (System.getProperty(SYSTEM_LOOK) == null) {
+      System.setProperty(SYSTEM_LOOK, UIManager.getCrossPlatformLookAndFeelClassName());
+    }
     boolean dark =
         choice == Choice.DARK || (choice == Choice.SYSTEM && SystemDarkness.isPreferred());
     if (dark) {
@@ -73,6 +81,16 @@ final class Look {
   /** Returns how large the look makes text on a desktop that enlarges nothing. */
   private static float plainSize() {
     return SystemInfo.isWindows ? 12 : SystemInfo.isMacOS ? 13 : 15;
+  }
+
+  /**
+   * Gives the title of a part its font. For when the part is filled: to find the font, the look
+   * reads all those of the machine.
+   */
+  static void title(JComponent title) {
+    if (title.getClientProperty(FlatClientProperties.STYLE) == null) {
+      title.putClientProperty(FlatClientProperties.STYLE, "font: semibold");
+    }
   }
 
   /** Returns the choice in force. */

@@ -52,7 +52,6 @@ final class PicturePane extends JPanel {
     title.setHorizontalAlignment(SwingConstants.LEADING);
     title.setHorizontalTextPosition(SwingConstants.LEADING);
     title.setToolTipText("Choose another picture");
-    title.putClientProperty(FlatClientProperties.STYLE, "font: semibold");
     tool(title);
     title.addActionListener(
         event -> {
@@ -63,6 +62,7 @@ final class PicturePane extends JPanel {
     export.setName("export picture");
     export.setToolTipText("Export this picture as PNG or SVG");
     tool(export);
+    export.setEnabled(false);
     export.addActionListener(event -> exported.accept(view.drawing(), view));
     JPanel head = new JPanel(new MigLayout("insets 3 8 0 8, gap 4", "[grow,left][]"));
     head.setOpaque(false);
@@ -114,6 +114,7 @@ final class PicturePane extends JPanel {
   }
 
   private void put(Drawing drawing, boolean others) {
+    Look.title(title);
     title.setText(drawing.title());
     title.setIcon(others ? Pictogram.DOWN : null);
     title.setFocusable(others);

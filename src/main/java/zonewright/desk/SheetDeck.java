@@ -101,8 +101,9 @@ final class SheetDeck extends JPanel {
     SheetView view =
         table.single()
             ? new RecordView(open.book(), id, this::selected)
-            : new GridView(open.book(), id, this::selected);
-    view.grid().ifPresent(grid -> SheetTools.arrange(columnViews, table, grid, tools::refresh));
+            : new GridView(
+                open.book(), id, frozen -> columnViews.last(table, frozen), this::selected);
+    view.grid().ifPresent(grid -> SheetTools.remember(columnViews, table, grid, tools::refresh));
     view.flag(flags);
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_DOWN", 1);
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_UP", -1);

@@ -78,9 +78,8 @@ final class SheetTools extends JPanel {
     return views.matching(table, found.usuallyFrozen(), found.columns().arrangement());
   }
 
-  /** Shows the columns of a new grid as the sheet was left last, and remembers what changes. */
-  static void arrange(ColumnViews views, TableDefinition table, SheetGrid grid, Runnable changed) {
-    grid.columns().apply(views.last(table, grid.usuallyFrozen()));
+  /** Remembers what a person changes in the arrangement of the columns of a new grid. */
+  static void remember(ColumnViews views, TableDefinition table, SheetGrid grid, Runnable changed) {
     grid.columns()
         .onChanged(
             () -> {

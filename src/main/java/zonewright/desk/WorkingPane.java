@@ -28,6 +28,7 @@ final class WorkingPane extends JPanel {
   private final Consumer<Place> backToDefault;
   private final StackPanel page = new StackPanel();
   private final JScrollPane scroll = new JScrollPane(page);
+  private final JLabel title = new JLabel("Working", SwingConstants.LEADING);
   private final JButton back = new JButton("Back", Pictogram.BACK);
   private final JButton copy = new JButton("Copy", Pictogram.COPY);
   private Optional<Working> working = Optional.empty();
@@ -56,8 +57,6 @@ final class WorkingPane extends JPanel {
     toolButton(copy, "Copy this working as text");
     back.addActionListener(event -> goBack.run());
     copy.addActionListener(event -> copy());
-    JLabel title = new JLabel("Working", SwingConstants.LEADING);
-    title.putClientProperty(FlatClientProperties.STYLE, "font: semibold");
     JPanel head = new JPanel(new MigLayout("insets 4 14 4 8, gap 2, fillx", "[grow][][]"));
     head.setOpaque(false);
     head.add(title);
@@ -66,7 +65,7 @@ final class WorkingPane extends JPanel {
     add(head, BorderLayout.PAGE_START);
     add(scroll, BorderLayout.CENTER);
     setMayGoBack(false);
-    nothing();
+    copy.setEnabled(false);
   }
 
   private static void toolButton(JButton button, String tip) {
@@ -209,6 +208,7 @@ final class WorkingPane extends JPanel {
   }
 
   private void refresh(boolean fromTheTop) {
+    Look.title(title);
     page.revalidate();
     page.repaint();
     if (fromTheTop) {

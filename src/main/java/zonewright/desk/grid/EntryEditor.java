@@ -18,7 +18,10 @@ import zonewright.sheet.Column;
 final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
   private final JTextField field = new JTextField();
   private final transient EntryTable table;
-  private final transient Completion completion = new Completion(field, this::stopCellEditing);
+
+  /** Made when something is first edited: every start would wait. */
+  private transient Completion completion;
+
   private transient EntryTable.Beginning beginning = EntryTable.Beginning.inPlace();
   private String original = "";
   private String result = "";
@@ -38,6 +41,13 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
     dress();
   }
 
+  private Completion completion() {
+    if (completion == null) {
+      completion = new Completion(field, this::stopCellEditing);
+    }
+    return completion;
+  }
+
   private void dress() {
     int line = UIScale.scale(2);
     field.setBorder(
@@ -49,7 +59,9 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
 
   void updateUI() {
     field.updateUI();
-    completion.updateUI();
+    if (completion != null) {
+      completion.updateUI();
+    }
     dress();
   }
 
@@ -74,9 +86,9 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
             .filter(found -> found.content() == Column.Content.CHOICE)
             .map(found -> table.book().choices(found))
             .orElse(List.of());
-    completion.rest();
+    completion().rest();
     field.setText(beginning.replaces() ? "" : original);
-    completion.offer(words);
+    completion().offer(words);
     arrowsMove = beginning.replaces();
     return field;
   }
@@ -91,7 +103,7 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
     }
     if (beginning.listOpen()) {
       field.selectAll();
-      completion.openAll();
+      completion().openAll();
     }
     beginning = EntryTable.Beginning.inPlace();
   }
@@ -108,8 +120,8 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
 
   @Override
   public boolean stopCellEditing() {
-    result = completion.result();
-    completion.rest();
+    result = completion().result();
+    completion().rest();
     if (result.equals(original)) {
       fireEditingCanceled();
     } else {
@@ -120,12 +132,12 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
 
   @Override
   public void cancelCellEditing() {
-    completion.rest();
+    completion().rest();
     super.cancelCellEditing();
   }
 
   private void pressed(KeyEvent event) {
-    if (completion.pressed(event)) {
+    if (completion().pressed(event)) {
       event.consume();
       return;
     }

@@ -12,9 +12,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
+import javax.swing.UIDefaults;
 import javax.swing.event.ChangeEvent;
 import javax.swing.table.TableModel;
 import org.jdesktop.swingx.JXTable;
+import org.jdesktop.swingx.table.ColumnFactory;
+import org.jdesktop.swingx.table.TableColumnExt;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
@@ -22,6 +25,13 @@ import zonewright.sheet.Severity;
 
 /** A table whose cells are cells of a book, typed into as in a spreadsheet. */
 abstract class EntryTable extends JXTable {
+  /** Leaves the widths of columns alone, which are measured by what stands in them. */
+  private static final ColumnFactory COLUMNS =
+      new ColumnFactory() {
+        @Override
+        public void configureColumnWidths(JXTable table, TableColumnExt column) {}
+      };
+
   private final transient Book book;
   private final transient Edits edits;
   private final transient CellLooks looks;
@@ -60,6 +70,23 @@ abstract class EntryTable extends JXTable {
           }
         });
     scaleRows();
+  }
+
+  /** None: all cells are painted by one painter, and the many that are usual are slow to make. */
+  @Override
+  protected void createDefaultRenderers() {
+    defaultRenderersByColumnClass = new UIDefaults(1, 1);
+  }
+
+  /** None: all cells have one editor. */
+  @Override
+  protected void createDefaultEditors() {
+    defaultEditorsByColumnClass = new UIDefaults(1, 1);
+  }
+
+  @Override
+  public ColumnFactory getColumnFactory() {
+    return COLUMNS;
   }
 
   /** Returns the column of the book that a cell shows; empty for headings. */

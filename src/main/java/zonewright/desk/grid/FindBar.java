@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.JButton;
@@ -62,12 +63,12 @@ final class FindBar extends GridBar {
     key("shift ENTER", () -> find(-1));
   }
 
-  /** Gives a grid the actions of finding. */
-  void install(GridActions actions) {
-    actions.does(GridAction.FIND, () -> begin(false));
-    actions.does(GridAction.REPLACE, () -> begin(true));
-    actions.does(GridAction.FIND_NEXT, () -> find(1));
-    actions.does(GridAction.FIND_PREVIOUS, () -> find(-1));
+  /** Gives a grid the actions of finding; the bar is asked for when one is wanted. */
+  static void install(GridActions actions, Supplier<FindBar> bar) {
+    actions.does(GridAction.FIND, () -> bar.get().begin(false));
+    actions.does(GridAction.REPLACE, () -> bar.get().begin(true));
+    actions.does(GridAction.FIND_NEXT, () -> bar.get().find(1));
+    actions.does(GridAction.FIND_PREVIOUS, () -> bar.get().find(-1));
   }
 
   private void begin(boolean replacing) {

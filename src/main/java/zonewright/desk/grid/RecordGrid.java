@@ -59,7 +59,7 @@ public final class RecordGrid extends JPanel {
     Movement.install(table);
     actions = new GridActions(table);
     new RecordActions(table).install(actions);
-    find.install(actions);
+    FindBar.install(actions, () -> find);
     table.getSelectionModel().addListSelectionListener(event -> news.look());
     table.selectFirst();
     hearing = book.listen(this::heard);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -43,9 +44,11 @@ public final class SheetGrid extends JPanel {
   private final transient LeadNews news = new LeadNews(this::place);
   private final transient ColumnArranger arranger;
   private final JPanel bars = new JPanel();
-  private final NameBar nameBar;
 
-  /** Made when they are first asked for: they list all columns, and every start would wait. */
+  /** Made when they are first asked for: every start would wait. */
+  private transient Optional<FindBar> findBar = Optional.empty();
+
+  private transient Optional<NameBar> nameBar = Optional.empty();
   private transient Optional<FilterBar> filterBar = Optional.empty();
 
   private transient Optional<SortBar> sortBar = Optional.empty();
@@ -56,6 +59,20 @@ public final class SheetGrid extends JPanel {
    * @throws IllegalArgumentException when the book has no such table
    */
   public SheetGrid(Book book, String tableId) {
+    this(book, tableId, Optional.empty());
+  }
+
+  /**
+   * Makes a grid over one table of a book that shows its columns in an arrangement from the first.
+   *
+   * @param first is given how many columns usually stay in view
+   * @throws IllegalArgumentException when the book has no such table
+   */
+  public SheetGrid(Book book, String tableId, IntFunction<Arrangement> first) {
+    this(book, tableId, Optional.of(first));
+  }
+
+  private SheetGrid(Book book, String tableId, Optional<IntFunction<Arrangement>> first) {
     super(new BorderLayout());
     this.book = book;
     this.system = book.system();
@@ -72,18 +89,14 @@ public final class SheetGrid extends JPanel {
     pane.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     pane.getViewport().addChangeListener(event -> table.scrolled());
     this.arranger = new ColumnArranger(table);
-    this.nameBar = new NameBar(table);
-    FindBar find = new FindBar(table);
     bars.setLayout(new BoxLayout(bars, BoxLayout.PAGE_AXIS));
-    bars.add(find);
-    bars.add(nameBar);
     add(pane, BorderLayout.CENTER);
     add(bars, BorderLayout.SOUTH);
     Movement.install(table);
     actions = new GridActions(table);
     new RangeActions(table).install(actions);
     new ColumnActions(table, arranger).install(actions);
-    find.install(actions);
+    FindBar.install(actions, this::findBar);
     actions.does(GridAction.FILTER, () -> filterBar().begin());
     actions.does(GridAction.SHOW_ALL_ROWS, () -> filterBar().showAll());
     if (model.grows()) {
@@ -91,7 +104,8 @@ public final class SheetGrid extends JPanel {
     }
     GridMenus.install(table, arranger, numbers, actions);
     table.freeze(usuallyFrozen());
-    arranger.fitAll();
+    first.ifPresentOrElse(
+        wanted -> arranger.apply(wanted.apply(usuallyFrozen())), arranger::fitAll);
     table.getSelectionModel().addListSelectionListener(event -> news.look());
     table.getColumnModel().getSelectionModel().addListSelectionListener(event -> news.look());
     if (table.getRowCount() > 0) {
@@ -205,6 +219,18 @@ public final class SheetGrid extends JPanel {
     return bar;
   }
 
+  private FindBar findBar() {
+    FindBar bar = findBar.orElseGet(() -> added(new FindBar(table)));
+    findBar = Optional.of(bar);
+    return bar;
+  }
+
+  private NameBar nameBar() {
+    NameBar bar = nameBar.orElseGet(() -> added(new NameBar(table)));
+    nameBar = Optional.of(bar);
+    return bar;
+  }
+
   private SortBar sortBar() {
     SortBar bar = sortBar.orElseGet(() -> added(new SortBar(table)));
     sortBar = Optional.of(bar);
@@ -234,7 +260,7 @@ public final class SheetGrid extends JPanel {
 
   /** Asks for a name in a line at the foot, and hands it over unless none is given. */
   public void askName(String question, String suggestion, Consumer<String> then) {
-    nameBar.ask(question, suggestion, then);
+    nameBar().ask(question, suggestion, then);
   }
 
   /** Returns the row of the book that a row of the table shows. */

@@ -18,11 +18,13 @@ public final class PictureView extends JPanel {
   public PictureView() {
     setName("picture");
     setOpaque(false);
-    putClientProperty(FlatClientProperties.STYLE_CLASS, "small");
   }
 
   /** Shows a drawing. */
   public void show(Drawing wanted) {
+    if (getClientProperty(FlatClientProperties.STYLE_CLASS) == null) {
+      putClientProperty(FlatClientProperties.STYLE_CLASS, "small"); // slow the first time
+    }
     drawing = wanted;
     getAccessibleContext().setAccessibleName(wanted.title());
     getAccessibleContext().setAccessibleDescription(wanted.inWords());
