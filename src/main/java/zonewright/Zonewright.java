@@ -19,7 +19,11 @@ public final class Zonewright {
 
   /** Opens the window, or answers on the command line when there are arguments. */
   public static void main(String[] arguments) {
-    Program program = new Program(text(System.out), text(System.err), new DesktopWindow());
+    Window window = new DesktopWindow();
+    if (arguments.length == 0 && window.opened(Optional.empty())) {
+      return; // setting the command line up would take longer than the window does
+    }
+    Program program = new Program(text(System.out), text(System.err), window);
     int code = program.run(arguments);
     if (code != 0) {
       System.exit(code);
@@ -31,11 +35,16 @@ public final class Zonewright {
   }
 
   private static final class DesktopWindow implements Window {
+    private Optional<Desk> desk = Optional.empty();
+
     @Override
     public boolean possible() {
       try {
-        return !GraphicsEnvironment.isHeadless()
-            && GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice() != null;
+        if (GraphicsEnvironment.isHeadless()) {
+          return false;
+        }
+        desk = Optional.of(Desk.begin());
+        return GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice() != null;
       } catch (HeadlessException | AWTError | LinkageError noDisplay) {
         return false;
       }
@@ -43,7 +52,7 @@ public final class Zonewright {
 
     @Override
     public void open(Optional<Path> file) {
-      Desk.open(file);
+      desk.orElseGet(Desk::begin).open(file);
     }
   }
 }

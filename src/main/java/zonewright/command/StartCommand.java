@@ -1,7 +1,5 @@
 package zonewright.command;
 
-import java.awt.AWTError;
-import java.awt.HeadlessException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -76,7 +74,7 @@ final class StartCommand extends Task {
   @Override
   public Integer call() {
     file.ifPresent(this::check);
-    if (!opened()) {
+    if (!window.opened(file)) {
       withoutWindow();
     }
     return ExitCode.FINE;
@@ -89,18 +87,6 @@ final class StartCommand extends Task {
           ExitCode.USAGE,
           "“%s” is neither a command nor an .xlsx workbook; did you mean “%s”?"
               .formatted(path, Nearest.to(path.toString(), commands, 1).get(0)));
-    }
-  }
-
-  private boolean opened() {
-    if (!window.possible()) {
-      return false;
-    }
-    try {
-      window.open(file);
-      return true;
-    } catch (HeadlessException | AWTError | LinkageError noDisplay) {
-      return false;
     }
   }
 

@@ -1,5 +1,6 @@
 package zonewright.desk;
 
+import java.awt.Window;
 import java.util.stream.Collectors;
 import zonewright.design.Caution;
 
@@ -23,4 +24,14 @@ final class Cautions {
       """;
 
   private Cautions() {}
+
+  /** Shows the cautions. */
+  static void open(Window owner) {
+    TextPage.open(owner, TITLE, TEXT, 560);
+  }
+
+  /** Shows what the program is. */
+  static void openAbout(Window owner) {
+    TextPage.open(owner, "About Zonewright", ABOUT, 280);
+  }
 }

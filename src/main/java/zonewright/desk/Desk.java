@@ -1,8 +1,11 @@
 package zonewright.desk;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 import zonewright.design.Demo;
 import zonewright.design.Design;
@@ -10,30 +13,62 @@ import zonewright.units.UnitSystem;
 
 /** Opens the window. */
 public final class Desk {
-  private Desk() {}
+  private static final Logger LOG = Logger.getLogger(Desk.class.getName());
+
+  private final CompletableFuture<Design> demo;
+
+  private Desk(CompletableFuture<Design> demo) {
+    this.demo = demo;
+  }
+
+  /**
+   * Begins with what the window needs and can be had before there is one: the demo is calculated
+   * while the toolkit and the look come up, which takes about as long. Returns at once.
+   */
+  public static Desk begin() {
+    SystemDarkness.askAhead();
+    return new Desk(
+        CompletableFuture.supplyAsync(
+            () -> Demo.libraryGarden(UnitSystem.US), work -> start("demo", work)));
+  }
+
+  private static void start(String name, Runnable work) {
+    Thread thread = new Thread(work, name);
+    thread.setDaemon(true);
+    thread.start();
+  }
 
   /**
    * Shows the window on a file, or on the demo where none is given; returns at once.
    *
    * <p>Needs a display: ask {@link java.awt.GraphicsEnvironment#isHeadless} first.
    */
-  public static void open(Optional<Path> file) {
-    // The demo is calculated while the toolkit and the look come up: each takes about as long.
-    CompletableFuture<Design> demo =
-        CompletableFuture.supplyAsync(() -> Demo.libraryGarden(UnitSystem.US));
-    SwingUtilities.invokeLater(() -> start(file, demo));
+  public void open(Optional<Path> file) {
+    SwingUtilities.invokeLater(() -> show(file));
   }
 
-  private static void start(Optional<Path> file, CompletableFuture<Design> demo) {
+  private void show(Optional<Path> file) {
     Memory memory = Memory.ofUser();
     Look look = new Look(memory);
     look.install();
-    OpenDesign design = new OpenDesign(demo.join(), "Demo: library garden");
+    OpenDesign design = new OpenDesign(demo::join, "Demo: library garden");
     DeskWindow window =
         new DeskWindow(
             memory, look, design, new WorkbookShelf(), Optional.empty(), UnsavedWork.usualSpare());
-    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> window.unexpected(fault));
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, fault) -> unexpected(fault, window.messages()));
     window.show();
-    file.ifPresentOrElse(window::open, window::offerLeftOver);
+    window.afterwards(() -> file.ifPresentOrElse(window::open, window::offerLeftOver));
+  }
+
+  /** Tells a person of a fault of the program, and keeps what is known of it for its makers. */
+  private static void unexpected(Throwable fault, MessageBar messages) {
+    LOG.log(Level.WARNING, "a fault in the window", fault);
+    SwingUtilities.invokeLater(
+        () ->
+            messages.problem(
+                "The program made a mistake here; your design is as it was. Save it under another"
+                    + " name to be safe.",
+                List.of(String.valueOf(fault))));
   }
 }

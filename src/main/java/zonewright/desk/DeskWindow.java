@@ -4,20 +4,15 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.EventQueue;
-import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
-import javax.swing.SwingUtilities;
-import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
@@ -26,8 +21,6 @@ import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
-  private static final Logger LOG = Logger.getLogger(DeskWindow.class.getName());
-
   private final JFrame frame = new JFrame("Zonewright");
   private final Memory memory;
   private final Look look;
@@ -53,6 +46,7 @@ final class DeskWindow {
   private final Menus menus;
   private final Late<ColumnGuide> guide;
   private final FindingsWatch watch;
+  private final Afterwards afterwards = new Afterwards();
   private boolean pending;
 
   /**
@@ -71,13 +65,14 @@ final class DeskWindow {
     this.memory = memory;
     this.look = look;
     this.open = open;
+    // Parts that show nothing of the design come first: it may still be in the making.
+    working = new WorkingPane(this::follow, place -> steps().backToDefault(place), this::back);
+    findings = new FindingsPane(this::goTo, finding -> mending().mend(finding));
+    pictures = new PicturePane(memory, this::export);
     deck = new SheetDeck(open, new ColumnViews(memory));
     ways = new Wayfinder(open, deck, this::selected);
     steps = new DesignSteps(open, deck, this::selected);
-    working = new WorkingPane(this::follow, steps::backToDefault, this::back);
-    findings = new FindingsPane(ways::goTo, this::mend);
     mending = new Mending(open, deck, findings, ways, messages);
-    pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, errands, questions, messages, pictures::zone);
@@ -101,7 +96,34 @@ final class DeskWindow {
     menus = new Menus(this);
     assemble();
     connect();
-    replaced();
+    begin();
+  }
+
+  /** The first picture is the sheet with its figures; what stands around it follows at once. */
+  private void begin() {
+    refreshState();
+    EventQueue.invokeLater(deck::goToFirstResult);
+    panels.onFirstPaint(afterwards::begin);
+    afterwards
+        .then(
+            () -> {
+              menus.fill();
+              named();
+              open.onNamed(this::named);
+              deck.onSelected(this::selected);
+              selected();
+            })
+        .then(
+            () -> {
+              nightsWatch.onPlanned(this::planned);
+              nightsWatch.begin();
+              watch.refresh();
+            })
+        .then(
+            () -> {
+              takeFiles();
+              frame.setIconImages(WindowIcon.images());
+            });
   }
 
   private void assemble() {
@@ -112,7 +134,6 @@ final class DeskWindow {
     frame.add(head, BorderLayout.PAGE_START);
     frame.add(panels, BorderLayout.CENTER);
     frame.add(foot, BorderLayout.PAGE_END);
-    frame.setIconImages(WindowIcon.images());
     frame.setName("desk");
     frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
     frame.setMinimumSize(UIScale.scale(new Dimension(720, 480)));
@@ -131,23 +152,25 @@ final class DeskWindow {
             keeper.lookAtFile();
           }
         });
-    deck.onSelected(this::selected);
     open.onReplaced(this::replaced);
     open.onChanged(changes -> selectedLater());
-    open.onNamed(this::named);
-    nightsWatch.onPlanned(this::planned);
   }
 
   private void replaced() {
     ways.startAnew();
     pictures.startAnew();
-    FileDrop.accept(frame.getRootPane(), file -> lists().dropped(file, keeper::open));
+    takeFiles();
     watch.refresh();
     selected();
     named();
     nightsWatch.begin();
     deck.focusTarget().requestFocusInWindow();
     EventQueue.invokeLater(deck::goToFirstResult);
+  }
+
+  /** Lets files be dropped anywhere. */
+  private void takeFiles() {
+    FileDrop.accept(frame.getRootPane(), file -> lists().dropped(file, keeper::open));
   }
 
   ListDesk lists() {
@@ -211,15 +234,9 @@ final class DeskWindow {
 
   /** Shows the window as it was left last. */
   void show() {
-    Rectangle screen = frame.getGraphicsConfiguration().getBounds();
-    int width = Math.min(memory.number("width", 1400), screen.width);
-    int height = Math.min(memory.number("height", 900), screen.height);
-    frame.setSize(width, height);
-    frame.setLocationRelativeTo(null);
-    if (memory.word("maximised", "").equals("yes")) {
-      frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
-    }
+    new WindowPlace(memory).give(frame);
     frame.setVisible(true);
+    afterwards.shown();
     deck.focusTarget().requestFocusInWindow();
   }
 
@@ -307,13 +324,9 @@ final class DeskWindow {
   }
 
   private void dispose() {
-    boolean whole = (frame.getExtendedState() & JFrame.MAXIMIZED_BOTH) != 0;
-    memory.keep("maximised", whole ? "yes" : "no");
-    if (!whole) {
-      memory.keep("width", frame.getWidth());
-      memory.keep("height", frame.getHeight());
-    }
+    new WindowPlace(memory).keep(frame);
     panels.keep();
+    afterwards.close();
     nightsWatch.close();
     nights.ifMade(NightsWindow::close);
     errands.close();
@@ -359,14 +372,6 @@ final class DeskWindow {
     guide.get().open(deck.current().map(Place::column));
   }
 
-  void cautions() {
-    TextPage.open(frame, Cautions.TITLE, Cautions.TEXT, 560);
-  }
-
-  void about() {
-    TextPage.open(frame, "About Zonewright", Cautions.ABOUT, 280);
-  }
-
   /** Puts on another look. */
   void dress(Look.Choice choice) {
     look.choose(choice);
@@ -390,15 +395,9 @@ final class DeskWindow {
     keeper.open(file);
   }
 
-  /** Tells a person of a fault of the program, and keeps what is known of it for its makers. */
-  void unexpected(Throwable fault) {
-    LOG.log(Level.WARNING, "a fault in the window", fault);
-    SwingUtilities.invokeLater(
-        () ->
-            messages.problem(
-                "The program made a mistake here; your design is as it was. Save it under another"
-                    + " name to be safe.",
-                List.of(String.valueOf(fault))));
+  /** Does something once the first picture is on the screen and all around it is filled. */
+  void afterwards(Runnable step) {
+    afterwards.then(step);
   }
 
   FileKeeper keeper() {
@@ -409,8 +408,8 @@ final class DeskWindow {
     return look;
   }
 
-  private void mend(Finding finding) {
-    mending.mend(finding);
+  private void goTo(Place place) {
+    ways.goTo(place);
   }
 
   /** Returns what a person changes in the design as a whole. */

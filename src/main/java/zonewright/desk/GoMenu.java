@@ -6,11 +6,16 @@ import zonewright.sheet.TableDefinition;
 /** The menu that leads from sheet to sheet. */
 final class GoMenu {
   private final DeskWindow window;
-  private final JMenu menu = Menus.menu("Go", 'G');
+  private final Deed back;
 
-  /** Makes it; {@code back} leads to where a person came from. */
+  /** Makes what fills it; {@code back} leads to where a person came from. */
   GoMenu(DeskWindow window, Deed back) {
     this.window = window;
+    this.back = back;
+  }
+
+  /** Fills it. */
+  void fill(JMenu menu) {
     menu.add(Menus.item(back));
     menu.add(
         Menus.item(new Deed("Next sheet", () -> window.deck().step(1)).keys("ctrl PAGE_DOWN")));
@@ -39,10 +44,5 @@ final class GoMenu {
       sheets.add(Menus.item(new Deed(SheetGroup.caption(table), () -> window.goToSheet(id))));
     }
     return sheets;
-  }
-
-  /** Returns it. */
-  JMenu menu() {
-    return menu;
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
@@ -61,6 +62,16 @@ final class Menus {
   private final Deed newRow;
   private final Deed split;
   private final Map<GridAction, Deed> deeds = new EnumMap<>(GridAction.class);
+  private final List<Part> parts =
+      List.of(
+          new Part(menu("File", 'F'), this::file),
+          new Part(menu("Edit", 'E'), this::edit),
+          new Part(menu("View", 'V'), this::view),
+          new Part(menu("Sheet", 'S'), this::sheet),
+          new Part(menu("Go", 'G'), this::go),
+          new Part(menu("Design", 'D'), this::design),
+          new Part(menu("Field", 'I'), this::field),
+          new Part(menu("Help", 'H'), this::help));
 
   Menus(DeskWindow window) {
     this.window = window;
@@ -73,14 +84,18 @@ final class Menus {
     split =
         new Deed(ZoneSplit.NAME, () -> ZoneSplit.perform(window))
             .tip("Part a zone that draws too much over as many valves as it needs");
-    bar.add(file());
-    bar.add(edit());
-    bar.add(view());
-    bar.add(sheet());
-    bar.add(new GoMenu(window, back).menu());
-    bar.add(design());
-    bar.add(field());
-    bar.add(help());
+    back.setEnabled(false);
+    for (Part part : parts) {
+      bar.add(part.menu());
+    }
+  }
+
+  /** A menu and what fills it. */
+  private record Part(JMenu menu, Consumer<JMenu> filling) {}
+
+  /** Fills the menus, whose names alone stand in the bar at first; with that their keys work. */
+  void fill() {
+    parts.forEach(part -> part.filling().accept(part.menu()));
   }
 
   /** Returns the menu bar. */
@@ -88,14 +103,13 @@ final class Menus {
     return bar;
   }
 
-  static JMenu menu(String name, char key) {
+  private static JMenu menu(String name, char key) {
     JMenu menu = new JMenu(name);
     menu.setMnemonic(key);
     return menu;
   }
 
-  private JMenu file() {
-    JMenu menu = menu("File", 'F');
+  private void file(JMenu menu) {
     menu.add(
         item(
             new Deed("New …", () -> window.begin(window.openDesign().book().system()))
@@ -123,15 +137,16 @@ final class Menus {
     menu.add(item(new Deed("Export picture …", window::exportPicture).keys("ctrl E")));
     menu.addSeparator();
     menu.add(item(new Deed("Quit", window::close).keys("ctrl Q")));
-    return menu;
   }
 
-  private JMenu edit() {
-    JMenu menu = menu("Edit", 'E');
+  private void edit(JMenu menu) {
     menu.add(item(undo));
     menu.add(item(redo));
     groups(menu, EDITS);
-    return menu;
+  }
+
+  private void go(JMenu menu) {
+    new GoMenu(window, back).fill(menu);
   }
 
   private void groups(JMenu menu, List<List<GridAction>> groups) {
@@ -147,17 +162,14 @@ final class Menus {
   }
 
   /** What is shown of a sheet: its columns in a view, its rows sorted and filtered. */
-  private JMenu sheet() {
-    JMenu menu = menu("Sheet", 'S');
+  private void sheet(JMenu menu) {
     menu.add(
         item(new Deed("Next view", () -> window.deck().tools().nextView()).keys("ctrl shift V")));
     menu.add(item(new Deed("Keep this view as my own …", () -> window.deck().tools().keepView())));
     groups(menu, ROWS_AND_COLUMNS);
-    return menu;
   }
 
-  private JMenu view() {
-    JMenu menu = menu("View", 'V');
+  private void view(JMenu menu) {
     ButtonGroup looks = new ButtonGroup();
     for (Look.Choice choice : Look.Choice.values()) {
       JRadioButtonMenuItem item =
@@ -175,17 +187,15 @@ final class Menus {
     menu.add(shown("Findings", window.panels()::showFindings));
     menu.add(item(new Deed("Next picture", window::nextPicture).keys("ctrl shift P")));
     menu.add(item(new Deed("Next part of the window", window::nextPart).keys("F6")));
-    return menu;
   }
 
-  private static JCheckBoxMenuItem shown(String name, java.util.function.Consumer<Boolean> show) {
+  private static JCheckBoxMenuItem shown(String name, Consumer<Boolean> show) {
     JCheckBoxMenuItem item = new JCheckBoxMenuItem("Show " + name.toLowerCase(Locale.ROOT), true);
     item.addItemListener(event -> show.accept(item.isSelected()));
     return item;
   }
 
-  private JMenu design() {
-    JMenu menu = menu("Design", 'D');
+  private void design(JMenu menu) {
     menu.add(item(units));
     menu.add(item(nextFinding()));
     menu.add(item(new Deed("Put the finding right", window.mending()::mendFinding).keys("F9")));
@@ -197,7 +207,6 @@ final class Menus {
     menu.add(item(new Deed("Propose the zones as found", () -> window.pricing().proposeAsFound())));
     menu.add(item(new Deed("Read a price book …", () -> window.pricing().readPrices())));
     menu.add(item(new Deed("Write the price book …", () -> window.pricing().writePrices())));
-    return menu;
   }
 
   private Deed nextFinding() {
@@ -207,24 +216,20 @@ final class Menus {
         .tip("Go to the next finding (F8)");
   }
 
-  private JMenu field() {
-    JMenu menu = menu("Field", 'I');
+  private void field(JMenu menu) {
     FieldWork field = new FieldWork(window);
     menu.add(item(new Deed("Paste cans from a grid", field::pasteCans)));
     menu.add(item(new Deed("Let the zone go by this test", field::useTest)));
     menu.add(item(new Deed("No longer go by this test", field::dropTest)));
     menu.addSeparator();
     menu.add(item(new Deed("Take the advice of the tuning log", field::takeAdvice)));
-    return menu;
   }
 
-  private JMenu help() {
-    JMenu menu = menu("Help", 'H');
+  private void help(JMenu menu) {
     menu.add(item(new Deed("What this column means", window::explainColumn).keys("F1")));
-    menu.add(item(new Deed("Cautions", window::cautions)));
+    menu.add(item(new Deed("Cautions", () -> Cautions.open(window.frame()))));
     menu.addSeparator();
-    menu.add(item(new Deed("About Zonewright", window::about)));
-    return menu;
+    menu.add(item(new Deed("About Zonewright", () -> Cautions.openAbout(window.frame()))));
   }
 
   static JMenuItem item(Deed deed) {

@@ -13,15 +13,25 @@ import net.miginfocom.swing.MigLayout;
  * A bar across the top for what must be said: one sentence, more where there is more, no dialog.
  */
 final class MessageBar extends JPanel {
-  private final Prose sentence = new Prose("");
-  private final Prose details = new Prose("");
-  private final JPanel offers = new JPanel(new MigLayout("insets 0, gap 6"));
   private final JButton more = new JButton();
   private boolean problem;
+
+  /** Made with the rest when there is something to say for the first time: a start has nothing. */
+  private Prose sentence;
+
+  private Prose details;
+  private JPanel offers;
 
   MessageBar() {
     super(new BorderLayout());
     setName("message bar");
+    setVisible(false);
+  }
+
+  private void build() {
+    sentence = new Prose("");
+    details = new Prose("");
+    offers = new JPanel(new MigLayout("insets 0, gap 6"));
     sentence.setName("message");
     details.setName("message details");
     JButton close = new JButton(Pictogram.CLOSE);
@@ -47,7 +57,6 @@ final class MessageBar extends JPanel {
     buttons.add(close);
     add(text, BorderLayout.CENTER);
     add(buttons, BorderLayout.LINE_END);
-    setVisible(false);
   }
 
   /** Something a person may do about a message. */
@@ -70,6 +79,9 @@ final class MessageBar extends JPanel {
 
   private void show(String words, List<String> further, boolean wrong, List<Offer> offered) {
     problem = wrong;
+    if (sentence == null) {
+      build();
+    }
     offers.removeAll();
     for (Offer offer : offered) {
       JButton button = new JButton(offer.label());
@@ -101,13 +113,15 @@ final class MessageBar extends JPanel {
   /** Takes the message away. */
   void clear() {
     setVisible(false);
-    sentence.setText("");
-    details.setText("");
+    if (sentence != null) {
+      sentence.setText("");
+      details.setText("");
+    }
   }
 
   /** Returns the sentence that stands in the bar; empty where none does. */
   String sentence() {
-    return sentence.getText();
+    return sentence == null ? "" : sentence.getText();
   }
 
   private void colour() {

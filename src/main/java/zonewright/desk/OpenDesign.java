@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import zonewright.design.Design;
 import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
@@ -17,6 +18,7 @@ final class OpenDesign {
   private final List<Runnable> onReplaced = new ArrayList<>();
   private final List<Consumer<Changes>> onChanged = new ArrayList<>();
   private final List<Runnable> onNamed = new ArrayList<>();
+  private final Supplier<Design> first;
   private Design design;
   private Optional<Path> file = Optional.empty();
   private Optional<KeptFile> kept = Optional.empty();
@@ -24,9 +26,13 @@ final class OpenDesign {
   private Runnable hearing = () -> {};
 
   OpenDesign(Design first, String name) {
-    design = first;
+    this(() -> first, name);
+  }
+
+  /** Begins with a design that is asked for, and waited for, when it is first wanted. */
+  OpenDesign(Supplier<Design> first, String name) {
+    this.first = first;
     usualName = name;
-    hear(first);
   }
 
   private void hear(Design heard) {
@@ -84,11 +90,15 @@ final class OpenDesign {
   }
 
   Design design() {
+    if (design == null) {
+      design = first.get();
+      hear(design);
+    }
     return design;
   }
 
   Book book() {
-    return design.book();
+    return design().book();
   }
 
   /** Returns the file it was read from or saved to. */

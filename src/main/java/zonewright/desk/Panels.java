@@ -2,6 +2,7 @@ package zonewright.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Graphics;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -19,6 +20,7 @@ final class Panels extends JPanel {
   private final JSplitPane whole;
   private final Memory memory;
   private boolean placed;
+  private transient Runnable onFirstPaint = () -> {};
 
   Panels(
       JComponent sheets,
@@ -75,6 +77,18 @@ final class Panels extends JPanel {
       placed = true;
       place();
     }
+  }
+
+  /** Sets what is done when the panels were painted for the first time. */
+  void onFirstPaint(Runnable does) {
+    onFirstPaint = does;
+  }
+
+  @Override
+  public void paint(Graphics graphics) {
+    super.paint(graphics);
+    onFirstPaint.run();
+    onFirstPaint = () -> {};
   }
 
   private void place() {

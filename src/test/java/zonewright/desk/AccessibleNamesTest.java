@@ -145,8 +145,8 @@ class AccessibleNamesTest {
     Map<String, Runnable> windows = new LinkedHashMap<>();
     windows.put("nights", window::showNights);
     windows.put("help", window::explainColumn);
-    windows.put("cautions", window::cautions);
-    windows.put("about", window::about);
+    windows.put("cautions", () -> Cautions.open(window.frame()));
+    windows.put("about", () -> Cautions.openAbout(window.frame()));
     windows.put("pages", window::print);
     windows.put("start", () -> window.begin(UnitSystem.US));
     windows.put("sheets", () -> SheetChoice.ask(window.frame(), PackSheets.all()));

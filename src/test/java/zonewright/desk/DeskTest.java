@@ -52,7 +52,7 @@ class DeskTest {
     assertThat(desk.ask(() -> desk.window().frame().getTitle())).isEqualTo("the demo – Zonewright");
     assertThat(desk.ask(() -> desk.window().deck().frontTable())).isEqualTo(Sheets.ZONES);
     assertThat(desk.ask(() -> ((JTable) desk.named("findings list")).getRowCount())).isPositive();
-    assertThat(desk.text("message")).isEmpty();
+    assertThat(desk.ask(() -> desk.window().messages().sentence())).isEmpty();
   }
 
   @Test

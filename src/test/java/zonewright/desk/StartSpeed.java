@@ -1,6 +1,8 @@
 package zonewright.desk;
 
 import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.io.BufferedReader;
@@ -14,21 +16,24 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JTable;
 import javax.swing.RepaintManager;
+import zonewright.Zonewright;
 
 /**
- * Measures the time from the start of the process to the first painted window, on a real display:
+ * Measures the time from the start of the process to the first painted window, on a real display,
+ * and to the moment when all parts of it are filled:
  *
- * <pre>mvn -q -Pbench test-compile exec:exec -Dbench.main=zonewright.desk.StartSpeed</pre>
+ * <pre>mvn -q -Pbench package exec:exec -Dbench.main=zonewright.desk.StartSpeed</pre>
  *
- * <p>Starts a bare window of the same look and the program with its demo in turn, with and without
- * an archive of classes, and prints medians and their ratios.
+ * <p>Starts the program as the README says, and a bare window of the same look from the same jars,
+ * in turn, both with and without the archive of classes that the build makes; prints medians.
  */
 final class StartSpeed {
-  private static final int ROUNDS = 7;
+  private static final Path OPTIONS = Path.of("target", "start");
+  private static final int ROUNDS = 9;
 
   private StartSpeed() {}
 
@@ -38,73 +43,91 @@ final class StartSpeed {
       window(arguments[0].equals("demo"));
       return;
     }
-    Path archive = Files.createTempDirectory("start-speed").resolve("classes.jsa");
-    started("demo", "-XX:ArchiveClassesAtExit=" + archive);
-    double[][] times = new double[4][ROUNDS];
-    for (int i = 0; i < ROUNDS; i++) {
-      times[0][i] = started("bare");
-      times[1][i] = started("demo");
-      times[2][i] = started("bare", "-XX:SharedArchiveFile=" + archive);
-      times[3][i] = started("demo", "-XX:SharedArchiveFile=" + archive);
+    Path home = Files.createTempDirectory("start-speed");
+    started(home, true, "demo");
+    String[] kinds = {"bare", "demo", "bare", "demo"};
+    double[][] painted = new double[4][ROUNDS];
+    double[][] filled = new double[4][ROUNDS];
+    for (int round = 0; round < ROUNDS; round++) {
+      for (int kind = 0; kind < kinds.length; kind++) {
+        double[] times = started(home, kind >= 2, kinds[kind]);
+        painted[kind][round] = times[0];
+        filled[kind][round] = times[1];
+      }
     }
-    Arrays.stream(times).forEach(Arrays::sort);
-    int middle = ROUNDS / 2;
-    System.out.printf(
-        Locale.ROOT,
-        "bare window %5.0f ms, demo %5.0f ms: %.2f times%n",
-        times[0][middle],
-        times[1][middle],
-        times[1][middle] / times[0][middle]);
-    System.out.printf(
-        Locale.ROOT,
-        "with an archive of classes: bare window %5.0f ms, demo %5.0f ms: %.2f times%n",
-        times[2][middle],
-        times[3][middle],
-        times[3][middle] / times[2][middle]);
+    double bare = median(painted[0]);
+    double bareFromArchive = median(painted[2]);
+    say("bare window", bare, bare, bareFromArchive);
+    say("bare window, with the archive", bareFromArchive, bare, bareFromArchive);
+    say("demo, first picture", median(painted[1]), bare, bareFromArchive);
+    say("demo, all parts filled", median(filled[1]), bare, bareFromArchive);
+    say("demo with the archive, first picture", median(painted[3]), bare, bareFromArchive);
+    say("demo with the archive, all parts filled", median(filled[3]), bare, bareFromArchive);
   }
 
-  private static double started(String what, String... options) throws IOException {
+  private static double median(double[] times) {
+    double[] sorted = times.clone();
+    Arrays.sort(sorted);
+    return sorted[sorted.length / 2];
+  }
+
+  private static void say(String what, double millis, double bare, double bareFromArchive) {
+    System.out.printf(
+        Locale.ROOT,
+        "%-40s %5.0f ms, %.2f times the bare window, %.2f times the bare window with the archive%n",
+        what,
+        millis,
+        millis / bare,
+        millis / bareFromArchive);
+  }
+
+  /** Returns the milliseconds to the first picture and to the last part. */
+  private static double[] started(Path home, boolean archive, String what) throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.add("-XX:TieredStopAtLevel=1");
-    command.add("-XX:+UseSerialGC");
-    command.addAll(List.of(options));
+    String jar = "";
+    for (String line : Files.readAllLines(OPTIONS)) {
+      if (line.startsWith("-jar ")) {
+        jar = line.substring(5).strip();
+      } else if (!line.isBlank() && !line.startsWith("#")) {
+        command.add(line);
+      }
+    }
+    if (!archive) {
+      command.add("-XX:SharedArchiveFile=" + home.resolve("none"));
+    }
+    // Nothing that somebody keeps on this machine shall count: neither settings nor work left over.
+    command.add("-Duser.home=" + home);
+    command.add("-Djava.util.prefs.userRoot=" + home);
+    String classes = Path.of("target", "test-classes").toString();
     command.addAll(
-        List.of("-cp", System.getProperty("java.class.path"), StartSpeed.class.getName(), what));
+        List.of(
+            "-cp",
+            jar + System.getProperty("path.separator") + classes,
+            StartSpeed.class.getName()));
+    command.add(what);
     Process process =
         new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    double painted = -1;
     try (BufferedReader reader =
         new BufferedReader(
             new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
       for (String line = reader.readLine(); line != null; line = reader.readLine()) {
         if (line.startsWith("painted ")) {
-          double millis = Double.parseDouble(line.substring(8));
-          reader.readLine();
-          return millis;
+          painted = Double.parseDouble(line.substring(8));
+        } else if (line.startsWith("filled ")) {
+          return new double[] {painted, Double.parseDouble(line.substring(7))};
         }
       }
     }
     throw new IOException("the window was never painted");
   }
 
-  private static void window(boolean demo) throws Exception {
-    EventQueue.invokeAndWait(
-        () ->
-            RepaintManager.setCurrentManager(
-                new RepaintManager() {
-                  @Override
-                  public void paintDirtyRegions() {
-                    super.paintDirtyRegions();
-                    if (Arrays.stream(JFrame.getFrames()).anyMatch(java.awt.Window::isShowing)) {
-                      Toolkit.getDefaultToolkit().sync();
-                      long since = ManagementFactory.getRuntimeMXBean().getStartTime();
-                      System.out.println("painted " + (System.currentTimeMillis() - since));
-                      System.exit(0);
-                    }
-                  }
-                }));
+  private static void window(boolean demo) {
+    // Not by the event thread: asking for it would bring the toolkit up before its time.
+    RepaintManager.setCurrentManager(new Watching(demo));
     if (demo) {
-      Desk.open(Optional.empty());
+      Zonewright.main(new String[0]);
     } else {
       EventQueue.invokeLater(
           () -> {
@@ -114,6 +137,57 @@ final class StartSpeed {
             frame.setSize(1400, 900);
             frame.setVisible(true);
           });
+    }
+  }
+
+  /** Says when something was painted, and ends the process when there is nothing more to come. */
+  private static final class Watching extends RepaintManager {
+    private final boolean demo;
+    private boolean painted;
+
+    Watching(boolean demo) {
+      this.demo = demo;
+    }
+
+    @Override
+    public void paintDirtyRegions() {
+      super.paintDirtyRegions();
+      if (Arrays.stream(JFrame.getFrames()).noneMatch(java.awt.Window::isShowing)) {
+        return;
+      }
+      Toolkit.getDefaultToolkit().sync();
+      long since = ManagementFactory.getRuntimeMXBean().getStartTime();
+      long millis = System.currentTimeMillis() - since;
+      if (!painted) {
+        painted = true;
+        System.out.println("painted " + millis);
+      }
+      if (!demo || filled(JFrame.getFrames()[0])) {
+        System.out.println("filled " + millis);
+        System.exit(0);
+      }
+    }
+
+    /** Says whether working, findings and picture show something. */
+    private static boolean filled(Container frame) {
+      return find(frame, "working page") instanceof Container page
+          && page.getComponentCount() > 3
+          && find(frame, "findings list") instanceof JTable list
+          && list.getRowCount() > 3
+          && find(frame, "choose picture") instanceof JButton picture
+          && !picture.getText().isBlank();
+    }
+
+    private static Component find(Container container, String name) {
+      for (Component component : container.getComponents()) {
+        if (name.equals(component.getName())) {
+          return component;
+        }
+        if (component instanceof Container inner && find(inner, name) != null) {
+          return find(inner, name);
+        }
+      }
+      return null;
     }
   }
 }
