@@ -81,31 +81,37 @@ final class StartSpeed {
         millis / bareFromArchive);
   }
 
-  /** Returns the milliseconds to the first picture and to the last part. */
-  private static double[] started(Path home, boolean archive, String what) throws IOException {
+  /** Returns the beginning of a command that starts with nothing that this machine remembers. */
+  static List<String> java(Path home) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    String jar = "";
-    for (String line : Files.readAllLines(OPTIONS)) {
-      if (line.startsWith("-jar ")) {
-        jar = line.substring(5).strip();
-      } else if (!line.isBlank() && !line.startsWith("#")) {
-        command.add(line);
-      }
-    }
-    if (!archive) {
-      command.add("-XX:SharedArchiveFile=" + home.resolve("none"));
-    }
-    // Nothing that somebody keeps on this machine shall count: neither settings nor work left over.
     command.add("-Duser.home=" + home);
     command.add("-Djava.util.prefs.userRoot=" + home);
-    String classes = Path.of("target", "test-classes").toString();
-    command.addAll(
-        List.of(
-            "-cp",
-            jar + System.getProperty("path.separator") + classes,
-            StartSpeed.class.getName()));
-    command.add(what);
+    return command;
+  }
+
+  /** Returns the jar of the program, as the options of the start name it. */
+  static String jar() throws IOException {
+    return Files.readAllLines(OPTIONS).stream()
+        .filter(line -> line.startsWith("-jar "))
+        .map(line -> line.substring(5).strip())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Returns the jar, and behind it the classes of the tests. */
+  static String classPath() throws IOException {
+    return jar() + System.getProperty("path.separator") + Path.of("target", "test-classes");
+  }
+
+  /** Returns the milliseconds to the first picture and to the last part. */
+  private static double[] started(Path home, boolean archive, String what) throws IOException {
+    List<String> command = java(home);
+    Files.readAllLines(OPTIONS).stream()
+        .filter(line -> line.startsWith("-X"))
+        .filter(line -> archive || !line.startsWith("-XX:SharedArchiveFile"))
+        .forEach(command::add);
+    command.addAll(List.of("-cp", classPath(), StartSpeed.class.getName(), what));
     Process process =
         new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
     double painted = -1;
@@ -124,8 +130,9 @@ final class StartSpeed {
   }
 
   private static void window(boolean demo) {
-    // Not by the event thread: asking for it would bring the toolkit up before its time.
-    RepaintManager.setCurrentManager(new Watching(demo));
+    // Beside the start, for setting it brings the toolkit up, which the program does in its own
+    // time.
+    new Thread(() -> RepaintManager.setCurrentManager(new Watching(demo)), "watching").start();
     if (demo) {
       Zonewright.main(new String[0]);
     } else {
