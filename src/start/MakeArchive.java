@@ -35,11 +35,8 @@ final class MakeArchive {
             "-Xshare:auto",
             "-Xlog:disable",
             "-Xlog:all=error:stderr",
-            "# What is hot only for the moment of the start is not worth compiling twice.",
-            "-XX:Tier4InvocationThreshold=50000",
-            "-XX:Tier4MinInvocationThreshold=6000",
-            "-XX:Tier4CompileThreshold=150000",
-            "-XX:Tier4BackEdgeThreshold=400000",
+            "# What runs often only at the start is not worth compiling; long work still is, soon.",
+            "-XX:CompileThresholdScaling=6",
             "-jar " + jar),
         StandardCharsets.UTF_8);
     String problem;

@@ -7,6 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
+import net.miginfocom.layout.PlatformDefaults;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.units.UnitSystem;
@@ -16,9 +17,11 @@ public final class Desk {
   private static final Logger LOG = Logger.getLogger(Desk.class.getName());
 
   private final CompletableFuture<Design> demo;
+  private final CompletableFuture<Memory> memory;
 
-  private Desk(CompletableFuture<Design> demo) {
+  private Desk(CompletableFuture<Design> demo, CompletableFuture<Memory> memory) {
     this.demo = demo;
+    this.memory = memory;
   }
 
   /**
@@ -26,10 +29,27 @@ public final class Desk {
    * while the toolkit and the look come up, which takes about as long. Returns at once.
    */
   public static Desk begin() {
-    SystemDarkness.askAhead();
-    return new Desk(
+    CompletableFuture<Design> demo =
         CompletableFuture.supplyAsync(
-            () -> Demo.libraryGarden(UnitSystem.US), work -> start("demo", work)));
+            () -> Demo.libraryGarden(UnitSystem.US), work -> start("demo", work));
+    CompletableFuture<Memory> memory = new CompletableFuture<>();
+    start("beforehand", () -> prepare(memory));
+    return new Desk(demo, memory);
+  }
+
+  private static void prepare(CompletableFuture<Memory> wanted) {
+    try {
+      Memory memory = Memory.ofUser();
+      if (Look.followsSystem(memory)) {
+        SystemDarkness.askAhead();
+      }
+      wanted.complete(memory);
+    } catch (RuntimeException | Error fault) {
+      wanted.completeExceptionally(fault);
+      throw fault;
+    }
+    // The layouts look at their own classes for a good while when they are first used.
+    PlatformDefaults.getPlatform();
   }
 
   private static void start(String name, Runnable work) {
@@ -48,13 +68,17 @@ public final class Desk {
   }
 
   private void show(Optional<Path> file) {
-    Memory memory = Memory.ofUser();
-    Look look = new Look(memory);
+    Look look = new Look(memory.join());
     look.install();
     OpenDesign design = new OpenDesign(demo::join, "Demo: library garden");
     DeskWindow window =
         new DeskWindow(
-            memory, look, design, new WorkbookShelf(), Optional.empty(), UnsavedWork.usualSpare());
+            memory.join(),
+            look,
+            design,
+            new WorkbookShelf(),
+            Optional.empty(),
+            UnsavedWork.usualSpare());
     Thread.setDefaultUncaughtExceptionHandler(
         (thread, fault) -> unexpected(fault, window.messages()));
     window.show();

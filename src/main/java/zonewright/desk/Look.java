@@ -46,11 +46,17 @@ final class Look {
   /** Takes up the look remembered; {@link #install} puts it on. */
   Look(Memory memory) {
     this.memory = memory;
-    this.choice = remembered(memory.word("look", Choice.SYSTEM.name()));
+    this.choice = remembered(memory);
     this.size = Math.max(SIZES.get(0), Math.min(24, memory.number("text-size", USUAL_SIZE)));
   }
 
-  private static Choice remembered(String name) {
+  /** Says whether somebody's look is that of the desktop. */
+  static boolean followsSystem(Memory memory) {
+    return remembered(memory) == Choice.SYSTEM;
+  }
+
+  private static Choice remembered(Memory memory) {
+    String name = memory.word("look", Choice.SYSTEM.name());
     for (Choice choice : Choice.values()) {
       if (choice.name().equals(name.toUpperCase(Locale.ROOT))) {
         return choice;

@@ -2,7 +2,9 @@ package zonewright.formula;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import zonewright.formula.Condition.ConditionReading;
 import zonewright.units.Scale;
@@ -20,6 +22,9 @@ import zonewright.units.Units;
 public final class Expressed implements Reading<Expressed.Scaled>, ConditionReading<Condition> {
   /** A formula of plain numbers and the exact size of its unit in SI. */
   public record Scaled(Formula plain, Scale scale) {}
+
+  /** The factors met so far, of which there are few: each takes a division of many digits. */
+  private static final Map<Scale, Double> FACTORS = new ConcurrentHashMap<>();
 
   private final UnitSystem system;
 
@@ -64,8 +69,8 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
       return new Formula.Arithmetic(
           product.operator(), multiplied(product.left(), factor), product.right());
     }
-    double times = factor.toDouble();
-    double over = Scale.ONE.over(factor).toDouble();
+    double times = FACTORS.computeIfAbsent(factor, Scale::toDouble);
+    double over = FACTORS.computeIfAbsent(Scale.ONE.over(factor), Scale::toDouble);
     return Double.toString(over).length() < Double.toString(times).length()
         ? plain.over(Formula.number(over))
         : Formula.number(times).times(plain);

@@ -28,7 +28,18 @@ public sealed interface WordList {
   }
 
   /** The names that the rows of another table have. */
-  record RowsOf(String table) implements WordList {}
+  record RowsOf(String table) implements WordList {
+    /** Written out, as that of {@link Fixed}. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof RowsOf that && table.equals(that.table);
+    }
+
+    @Override
+    public int hashCode() {
+      return table.hashCode();
+    }
+  }
 
   /** Returns the words as far as they do not depend on what was entered. */
   default Optional<List<String>> constant() {
