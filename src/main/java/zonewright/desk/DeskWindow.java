@@ -17,7 +17,6 @@ import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import zonewright.design.Finding;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
@@ -44,6 +43,7 @@ final class DeskWindow {
   private final UnsavedWork work;
   private final FileKeeper keeper;
   private final HandOver handOver;
+  private final DesignCopy copy;
   private final NightsWatch nightsWatch;
   private final Late<NightsWindow> nights;
   private final PricingDesk pricing;
@@ -75,7 +75,7 @@ final class DeskWindow {
     ways = new Wayfinder(open, deck, this::selected);
     steps = new DesignSteps(open, deck, this::selected);
     working = new WorkingPane(this::follow, steps::backToDefault, this::back);
-    findings = new FindingsPane(ways::goTo, this::mend);
+    findings = new FindingsPane(ways::goTo, finding -> mending().mend(finding));
     mending = new Mending(open, deck, findings, ways, messages);
     pictures = new PicturePane(memory, this::export);
     panels = new Panels(deck, working, findings, pictures, memory);
@@ -94,10 +94,11 @@ final class DeskWindow {
             memory,
             new Curtain(frame.getRootPane()),
             work);
-    nightsWatch = new NightsWatch(open, words -> foot.busy(words, Optional.empty()));
+    copy = new DesignCopy(open);
+    nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new Late<>(() -> new NightsWindow(frame, open, keeper::export));
     guide = new Late<>(() -> new ColumnGuide(frame, open.book().blueprint()));
-    watch = new FindingsWatch(open, findings, deck);
+    watch = new FindingsWatch(open, copy, findings, deck);
     menus = new Menus(this);
     assemble();
     connect();
@@ -319,6 +320,7 @@ final class DeskWindow {
     errands.close();
     work.close();
     watch.close();
+    copy.close();
     frame.dispose();
   }
 
@@ -407,10 +409,6 @@ final class DeskWindow {
 
   Look look() {
     return look;
-  }
-
-  private void mend(Finding finding) {
-    mending.mend(finding);
   }
 
   /** Returns what a person changes in the design as a whole. */

@@ -26,8 +26,13 @@ import zonewright.workbook.DesignFileException;
  * <p>runs a thousand rounds, or as many as the first argument says, and prints what was lost.
  */
 final class KillRounds {
+  private static final int HALF_A_SECOND = 500;
+
   private final Path file;
   private final Random random;
+
+  /** What the last round left, which is what the next begins with. */
+  private Design left;
 
   /** An edit and when it was done. */
   private record Done(int number, long when) {}
@@ -45,7 +50,8 @@ final class KillRounds {
   KillRounds(Path folder, long seed) throws DesignFileException {
     file = folder.resolve("garden.xlsx");
     random = new Random(seed);
-    DesignFile.write(Demo.libraryGarden(UnitSystem.US), file);
+    left = Demo.libraryGarden(UnitSystem.US);
+    DesignFile.write(left, file);
   }
 
   /** Runs rounds, as many as the first argument says. */
@@ -55,19 +61,22 @@ final class KillRounds {
     Path folder = Files.createTempDirectory("kill-rounds");
     KillRounds killing = new KillRounds(folder, seed);
     long most = 0;
+    int late = 0;
     long typed = 0;
     int wrong = 0;
     for (int i = 1; i <= rounds; i++) {
       Round round = killing.round();
       most = Math.max(most, round.lostMillis());
       typed += round.typed();
-      if (!round.exact()) {
-        wrong++;
+      wrong += round.exact() ? 0 : 1;
+      late += round.lostMillis() > HALF_A_SECOND ? 1 : 0;
+      if (!round.exact() || round.lostMillis() > HALF_A_SECOND) {
         System.out.println("round " + i + " of seed " + seed + ": " + round);
       }
       if (i % 10 == 0 || i == rounds) {
         System.out.println(
-            i + " rounds, " + typed + " edits, most lost " + most + " ms, not exact " + wrong);
+            "%s rounds, %s edits, most lost %s ms, more than half a second %s, not exact %s"
+                .formatted(i, typed, most, late, wrong));
       }
     }
     if (wrong > 0) {
@@ -78,7 +87,6 @@ final class KillRounds {
   /** Starts a process, lets it type for a while, kills it and opens what it left. */
   Round round() throws Exception {
     long seed = random.nextLong();
-    Design before = TypingProcess.opened(file);
     Process process = started(seed);
     List<Done> done = new ArrayList<>();
     long killed;
@@ -94,7 +102,7 @@ final class KillRounds {
       process.waitFor(20, TimeUnit.SECONDS);
       reader.join(20_000);
     }
-    return judged(before, seed, done, killed);
+    return judged(seed, done, killed);
   }
 
   private Process started(long seed) throws IOException {
@@ -132,8 +140,10 @@ final class KillRounds {
     }
   }
 
-  private Round judged(Design before, long seed, List<Done> done, long killed) throws Exception {
+  private Round judged(long seed, List<Done> done, long killed) throws Exception {
+    Design before = left;
     Design after = TypingProcess.opened(file);
+    left = after;
     boolean untouched = before.book().snapshot().sameEntries(after.book().snapshot());
     int kept = untouched ? 0 : TypingSteps.numberIn(after);
     Design again = Design.of(before.book().snapshot());
