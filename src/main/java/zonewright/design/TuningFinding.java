@@ -35,10 +35,11 @@ final class TuningFinding {
             calm ? Severity.NOTE : Severity.CHECK,
             Verdicts.VERDICT.reference(),
             last,
-            "Tuning log:",
-            begun(String.join(" ", advice.reasons())),
-            begun(advice.sentence()),
-            advice.changes() ? Optional.of(TAKE) : Optional.empty()));
+            new FindingWords.Plain(
+                "Tuning log:",
+                begun(String.join(" ", advice.reasons())),
+                begun(advice.sentence()),
+                advice.changes() ? Optional.of(TAKE) : Optional.empty())));
   }
 
   /** Returns sentences that go on from words before them, without the last full stop. */

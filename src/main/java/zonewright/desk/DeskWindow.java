@@ -27,9 +27,9 @@ final class DeskWindow {
   private final OpenDesign open;
   private final Wayfinder ways;
   private final SheetDeck deck;
-  private final WorkingPane working;
-  private final FindingsPane findings;
-  private final PicturePane pictures;
+  private final Late<WorkingPane> working;
+  private final Late<FindingsPane> findings;
+  private final Late<PicturePane> pictures;
   private final FootLine foot = new FootLine();
   private final MessageBar messages = new MessageBar();
   private final Panels panels;
@@ -37,6 +37,7 @@ final class DeskWindow {
   private final UnsavedWork work;
   private final FileKeeper keeper;
   private final HandOver handOver;
+  private final DesignCopy copy;
   private final NightsWatch nightsWatch;
   private final Late<NightsWindow> nights;
   private final PricingDesk pricing;
@@ -45,7 +46,7 @@ final class DeskWindow {
   private final Mending mending;
   private final Menus menus;
   private final Late<ColumnGuide> guide;
-  private final FindingsWatch watch;
+  private final Late<FindingsWatch> watch;
   private final Afterwards afterwards = new Afterwards();
   private boolean pending;
 
@@ -65,17 +66,16 @@ final class DeskWindow {
     this.memory = memory;
     this.look = look;
     this.open = open;
-    // Parts that show nothing of the design come first: it may still be in the making.
-    working = new WorkingPane(this::follow, place -> steps().backToDefault(place), this::back);
-    findings = new FindingsPane(this::goTo, finding -> mending().mend(finding));
-    pictures = new PicturePane(memory, this::export);
+    pictures = new Late<>(() -> new PicturePane(memory, this::export));
     deck = new SheetDeck(open, new ColumnViews(memory));
     ways = new Wayfinder(open, deck, this::selected);
     steps = new DesignSteps(open, deck, this::selected);
-    mending = new Mending(open, deck, findings, ways, messages);
-    panels = new Panels(deck, working, findings, pictures, memory);
+    working = new Late<>(() -> new WorkingPane(this::follow, steps::backToDefault, this::back));
+    findings = new Late<>(() -> new FindingsPane(ways::goTo, finding -> mending().mend(finding)));
+    mending = new Mending(open, deck, findings::get, ways, messages);
+    panels = new Panels(deck, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
-    handOver = new HandOver(open, shelf, errands, questions, messages, pictures::zone);
+    handOver = new HandOver(open, shelf, errands, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, errands, questions, messages);
     lists = new ListDesk(frame, open, errands, questions, messages);
     work = new UnsavedWork(open, messages, spare);
@@ -89,10 +89,11 @@ final class DeskWindow {
             memory,
             new Curtain(frame.getRootPane()),
             work);
-    nightsWatch = new NightsWatch(open, words -> foot.busy(words, Optional.empty()));
+    copy = new DesignCopy(open);
+    nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new Late<>(() -> new NightsWindow(frame, open, keeper::export));
     guide = new Late<>(() -> new ColumnGuide(frame, open.book().blueprint()));
-    watch = new FindingsWatch(open, findings, deck);
+    watch = new Late<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
     menus = new Menus(this);
     assemble();
     connect();
@@ -107,6 +108,7 @@ final class DeskWindow {
     afterwards
         .then(
             () -> {
+              panels.fill(working.get(), findings.get(), pictures.get());
               menus.fill();
               named();
               open.onNamed(this::named);
@@ -117,7 +119,7 @@ final class DeskWindow {
             () -> {
               nightsWatch.onPlanned(this::planned);
               nightsWatch.begin();
-              watch.refresh();
+              watch.get().refresh();
             })
         .then(
             () -> {
@@ -158,9 +160,9 @@ final class DeskWindow {
 
   private void replaced() {
     ways.startAnew();
-    pictures.startAnew();
+    pictures.get().startAnew();
     takeFiles();
-    watch.refresh();
+    watch.get().refresh();
     selected();
     named();
     nightsWatch.begin();
@@ -180,8 +182,8 @@ final class DeskWindow {
 
   /** The timetable is there: what it found, and its pictures. */
   private void planned() {
-    watch.refresh();
-    pictures.show(open.design(), deck.frontTable());
+    watch.get().refresh();
+    pictures.get().show(open.design(), deck.frontTable());
     nights.ifMade(NightsWindow::refreshShown);
   }
 
@@ -220,11 +222,12 @@ final class DeskWindow {
 
   private void selected() {
     Optional<Place> current = deck.current();
-    current.ifPresentOrElse(place -> working.show(open.book(), place), working::nothing);
-    current.ifPresent(pictures::at);
-    pictures.show(open.design(), deck.frontTable());
+    current.ifPresentOrElse(
+        place -> working.get().show(open.book(), place), working.get()::nothing);
+    current.ifPresent(pictures.get()::at);
+    pictures.get().show(open.design(), deck.frontTable());
     foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList());
-    working.setMayGoBack(ways.mayGoBack());
+    working.get().setMayGoBack(ways.mayGoBack());
     refreshState();
   }
 
@@ -242,14 +245,14 @@ final class DeskWindow {
 
   private void follow(Place place) {
     ways.jump(place);
-    working.focusTarget().requestFocusInWindow();
+    working.get().focusTarget().requestFocusInWindow();
   }
 
   /** Goes back to the cell that the last link led away from. */
   void back() {
-    boolean inWorking = Wayfinder.has(working);
+    boolean inWorking = Wayfinder.has(working.get());
     ways.back();
-    (inWorking ? working.focusTarget() : deck.focusTarget()).requestFocusInWindow();
+    (inWorking ? working.get().focusTarget() : deck.focusTarget()).requestFocusInWindow();
   }
 
   boolean mayGoBack() {
@@ -260,7 +263,7 @@ final class DeskWindow {
   void perform(GridAction which) {
     boolean typedElsewhere =
         EventQueue.getCurrentEvent() instanceof KeyEvent
-            && (Wayfinder.has(working) || Wayfinder.has(findings));
+            && (Wayfinder.has(working.get()) || Wayfinder.has(findings.get()));
     Action action = deck.front().action(which);
     if (!typedElsewhere && action.isEnabled()) {
       Menus.run(action, deck.front().component());
@@ -331,7 +334,8 @@ final class DeskWindow {
     nights.ifMade(NightsWindow::close);
     errands.close();
     work.close();
-    watch.close();
+    watch.ifMade(FindingsWatch::close);
+    copy.close();
     frame.dispose();
   }
 
@@ -342,13 +346,13 @@ final class DeskWindow {
 
   /** Shows the next of the pictures that fit the sheet. */
   void nextPicture() {
-    pictures.next();
+    pictures.get().next();
   }
 
   /** Exports the picture shown. */
   void exportPicture() {
     deck.front().finishTyping();
-    pictures.export();
+    pictures.get().export();
   }
 
   /** Brings a sheet to the front. */
@@ -362,9 +366,9 @@ final class DeskWindow {
     Wayfinder.next(
         List.of(
             Wayfinder.part(deck, deck::focusTarget),
-            Wayfinder.part(working, working::focusTarget),
-            Wayfinder.part(findings, findings::focusTarget),
-            Wayfinder.part(pictures, pictures::focusTarget)));
+            Wayfinder.part(working.get(), working.get()::focusTarget),
+            Wayfinder.part(findings.get(), findings.get()::focusTarget),
+            Wayfinder.part(pictures.get(), pictures.get()::focusTarget)));
   }
 
   /** Shows what the column of the selected cell means. */
@@ -406,10 +410,6 @@ final class DeskWindow {
 
   Look look() {
     return look;
-  }
-
-  private void goTo(Place place) {
-    ways.goTo(place);
   }
 
   /** Returns what a person changes in the design as a whole. */

@@ -4,9 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import zonewright.design.Design;
 import zonewright.design.Finding;
+import zonewright.nights.NightsPlan;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.trade.Sheets;
@@ -15,19 +18,39 @@ import zonewright.trade.Sheets;
 final class FindingsWatch {
   private static final int DELAY_MILLIS = 120;
 
-  /** With many zones a copy is made of all: worth it only once a person pauses. */
-  private static final int DELAY_OF_MANY_MILLIS = 400;
+  /** With many zones there is more to lay out: worth it only once a person pauses. */
+  private static final int DELAY_OF_MANY_MILLIS = 300;
 
   private static final int MANY_ZONES = 400;
 
   private final OpenDesign open;
+  private final DesignCopy copy;
   private final FindingsPane pane;
   private final SheetDeck deck;
-  private final FindingsSeeker seeker = new FindingsSeeker();
   private final Timer later;
 
-  FindingsWatch(OpenDesign open, FindingsPane pane, SheetDeck deck) {
+  /** Counts the looks, so that only the last is shown. */
+  private final AtomicLong asked = new AtomicLong();
+
+  /**
+   * What was found.
+   *
+   * @param worst the gravest finding of each cell that has any
+   */
+  private record Found(List<Finding> all, Map<Place, Severity> worst) {
+    static Found in(Design design) {
+      List<Finding> all = design.findings();
+      Map<Place, Severity> worst = new HashMap<>();
+      for (Finding finding : all) {
+        worst.putIfAbsent(new Place(finding.column(), finding.row()), finding.severity());
+      }
+      return new Found(all, worst);
+    }
+  }
+
+  FindingsWatch(OpenDesign open, DesignCopy copy, FindingsPane pane, SheetDeck deck) {
     this.open = open;
+    this.copy = copy;
     this.pane = pane;
     this.deck = deck;
     later = new Timer(DELAY_MILLIS, event -> refresh());
@@ -41,7 +64,7 @@ final class FindingsWatch {
 
   /**
    * Says whether a design has so many zones that looking through all of them is another thread's
-   * work, on a design of its own.
+   * work, on a copy of its own.
    */
   static boolean many(Design design) {
     return design.book().rows(Sheets.ZONES) >= MANY_ZONES;
@@ -50,27 +73,39 @@ final class FindingsWatch {
   /** Looks for what there is to say. */
   void refresh() {
     later.stop();
+    long number = asked.incrementAndGet();
     Design design = open.design();
     if (many(design)) {
-      seeker.seek(design.book().snapshot(), design.nights().before(), this::show);
+      Optional<NightsPlan> nights = design.nights().before();
+      copy.use(other -> look(other, nights, number));
     } else {
-      seeker.forget();
-      show(design.findings());
+      show(Found.in(design));
     }
   }
 
-  private void show(List<Finding> found) {
-    pane.show(found);
-    Map<Place, Severity> worst = new HashMap<>();
-    for (Finding finding : found) {
-      worst.putIfAbsent(new Place(finding.column(), finding.row()), finding.severity());
+  /** Looks through a copy, unless something else was asked for meanwhile. */
+  private void look(Design other, Optional<NightsPlan> nights, long number) {
+    if (number != asked.get()) {
+      return;
     }
-    deck.flag(place -> Optional.ofNullable(worst.get(place)));
+    nights.ifPresent(other.nights()::learn);
+    Found found = Found.in(other);
+    SwingUtilities.invokeLater(
+        () -> {
+          if (number == asked.get()) {
+            show(found);
+          }
+        });
+  }
+
+  private void show(Found found) {
+    pane.show(found.all());
+    deck.flag(place -> Optional.ofNullable(found.worst().get(place)));
   }
 
   /** Looks no more. */
   void close() {
     later.stop();
-    seeker.close();
+    asked.incrementAndGet();
   }
 }

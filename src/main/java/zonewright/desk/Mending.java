@@ -1,6 +1,7 @@
 package zonewright.desk;
 
 import java.util.List;
+import java.util.function.Supplier;
 import zonewright.design.Finding;
 import zonewright.sheet.Place;
 
@@ -8,12 +9,16 @@ import zonewright.sheet.Place;
 final class Mending {
   private final OpenDesign open;
   private final SheetDeck deck;
-  private final FindingsPane findings;
+  private final Supplier<FindingsPane> findings;
   private final Wayfinder ways;
   private final MessageBar messages;
 
   Mending(
-      OpenDesign open, SheetDeck deck, FindingsPane findings, Wayfinder ways, MessageBar messages) {
+      OpenDesign open,
+      SheetDeck deck,
+      Supplier<FindingsPane> findings,
+      Wayfinder ways,
+      MessageBar messages) {
     this.open = open;
     this.deck = deck;
     this.findings = findings;
@@ -24,13 +29,14 @@ final class Mending {
   /** Goes to the next finding. */
   void nextFinding() {
     deck.front().finishTyping();
-    findings.next();
+    findings.get().next();
   }
 
   /** Carries out the remedy of the finding selected, or of the cell the person is at. */
   void mendFinding() {
     deck.front().finishTyping();
     findings
+        .get()
         .curable(deck.current())
         .ifPresentOrElse(
             this::mend,

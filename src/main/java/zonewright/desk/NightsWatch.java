@@ -17,7 +17,6 @@ import zonewright.nights.Nights;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.NightsPlanner;
-import zonewright.sheet.BookSnapshot;
 
 /**
  * Keeps the timetable of the design on the desk up to date, away from the window's thread: an edit
@@ -30,6 +29,7 @@ final class NightsWatch {
   private static final int NOTICEABLE_MILLIS = 700;
 
   private final OpenDesign open;
+  private final DesignCopy copy;
   private final Consumer<String> progress;
   private final List<Runnable> listeners = new ArrayList<>();
   private final ExecutorService worker =
@@ -48,8 +48,9 @@ final class NightsWatch {
   private long edits;
 
   /** Tells {@code progress} where a plan lasts, and an empty text when it is over. */
-  NightsWatch(OpenDesign open, Consumer<String> progress) {
+  NightsWatch(OpenDesign open, DesignCopy copy, Consumer<String> progress) {
     this.open = open;
+    this.copy = copy;
     this.progress = progress;
     this.notice = new Timer(NOTICEABLE_MILLIS, event -> progress.accept("Placing the nights …"));
     later.setRepeats(false);
@@ -107,22 +108,18 @@ final class NightsWatch {
   /** Has many zones read from a copy of the design, and then begins. */
   private void readElsewhere(Design design) {
     giveUp();
-    BookSnapshot snapshot = design.book().snapshot();
     long number = edits;
-    job =
-        worker.submit(
-            () -> {
-              Nights copy = Design.of(snapshot).nights();
-              boolean any = copy.asked().isPresent();
-              LOG.log(Level.FINE, "nights read; any to place: {0}", any);
-              SwingUtilities.invokeLater(
-                  () -> {
-                    if (number == edits && design == open.design()) {
-                      design.nights().adopt(copy);
-                      begin();
-                    }
-                  });
-            });
+    copy.use(
+        other -> {
+          Consumer<Nights> reading = other.nights().reading();
+          SwingUtilities.invokeLater(
+              () -> {
+                if (number == edits && design == open.design()) {
+                  reading.accept(design.nights());
+                  begin();
+                }
+              });
+        });
   }
 
   private void giveUp() {

@@ -15,6 +15,9 @@ final class Panels extends JPanel {
   private static final int WORKING_WIDTH = 360;
   private static final int FINDINGS_HEIGHT = 186;
 
+  private final Card working = new Card();
+  private final Card findings = new Card();
+  private final Card picture = new Card();
   private final JSplitPane top;
   private final JSplitPane bottom;
   private final JSplitPane whole;
@@ -22,16 +25,11 @@ final class Panels extends JPanel {
   private boolean placed;
   private transient Runnable onFirstPaint = () -> {};
 
-  Panels(
-      JComponent sheets,
-      JComponent working,
-      JComponent findings,
-      JComponent picture,
-      Memory memory) {
+  Panels(JComponent sheets, Memory memory) {
     super(new BorderLayout());
     this.memory = memory;
-    top = split(JSplitPane.HORIZONTAL_SPLIT, sheets, card(working), 1);
-    bottom = split(JSplitPane.HORIZONTAL_SPLIT, card(findings), card(picture), 1);
+    top = split(JSplitPane.HORIZONTAL_SPLIT, sheets, working, 1);
+    bottom = split(JSplitPane.HORIZONTAL_SPLIT, findings, picture, 1);
     whole = split(JSplitPane.VERTICAL_SPLIT, top, bottom, 1);
     add(whole, BorderLayout.CENTER);
     setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 10));
@@ -49,17 +47,24 @@ final class Panels extends JPanel {
     return split;
   }
 
-  /** Sets a part off from the ground. */
-  private static JComponent card(JComponent part) {
-    return new Card(part);
+  /** Puts the parts into their places beside the sheets, which are empty until then. */
+  void fill(JComponent itsWorking, JComponent itsFindings, JComponent itsPicture) {
+    working.hold(itsWorking);
+    findings.hold(itsFindings);
+    picture.hold(itsPicture);
   }
 
+  /** Sets a part off from the ground. */
   private static final class Card extends JPanel {
-    Card(JComponent part) {
+    Card() {
       super(new BorderLayout());
+      updateUI();
+    }
+
+    void hold(JComponent part) {
       part.setOpaque(false);
       add(part);
-      updateUI();
+      revalidate();
     }
 
     @Override

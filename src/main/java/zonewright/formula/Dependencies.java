@@ -11,37 +11,24 @@ import zonewright.formula.Condition.ConditionReading;
 public final class Dependencies implements Reading<Void>, ConditionReading<Void> {
   private final Set<Reference> cells = new LinkedHashSet<>();
   private final Set<Reference> columns = new LinkedHashSet<>();
-  private final boolean always;
-
-  private Dependencies(boolean always) {
-    this.always = always;
-  }
-
   private final Set<ReferenceTable.Numbers> published = new LinkedHashSet<>();
   private final Set<Matching.Pair> pairs = new LinkedHashSet<>();
   private final Set<Formula.Find> finds = new LinkedHashSet<>();
   private final Set<Reference> givens = new LinkedHashSet<>();
 
+  private Dependencies() {}
+
   /** Returns what {@code formula} depends on. */
   public static Dependencies of(Formula formula) {
-    Dependencies dependencies = new Dependencies(false);
+    Dependencies dependencies = new Dependencies();
     formula.read(dependencies);
     return dependencies;
   }
 
   /** Returns what {@code condition} depends on. */
   public static Dependencies of(Condition condition) {
-    Dependencies dependencies = new Dependencies(false);
+    Dependencies dependencies = new Dependencies();
     condition.read(dependencies);
-    return dependencies;
-  }
-
-  /**
-   * Returns what {@code formula} depends on whichever way its conditions go: branches are left out.
-   */
-  public static Dependencies alwaysOf(Formula formula) {
-    Dependencies dependencies = new Dependencies(true);
-    formula.read(dependencies);
     return dependencies;
   }
 
@@ -122,9 +109,6 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   @Override
   public Void choose(Formula.Choose choose) {
     choose.condition().read(this);
-    if (always) {
-      return null;
-    }
     choose.then().read(this);
     return choose.otherwise().read(this);
   }
@@ -132,9 +116,7 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   @Override
   public Void nth(Formula.Nth nth) {
     nth.position().read(this);
-    if (!always) {
-      nth.options().forEach(option -> option.read(this));
-    }
+    nth.options().forEach(option -> option.read(this));
     return null;
   }
 
@@ -211,9 +193,7 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   @Override
   public Void given(Condition.Given given) {
     givens.add(given.cell());
-    if (!always) {
-      cells.add(given.cell());
-    }
+    cells.add(given.cell());
     return null;
   }
 

@@ -266,7 +266,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     notes.add(
         () ->
             "%s for %s is %s: %s"
-                .formatted(column.name(), words.text(), found.shown(), found.origin()));
+                .formatted(column.name(), words.text(), found.shown().get(), found.origin().get()));
     return new Part(found.outcome(), Text.closed(found.shown()));
   }
 

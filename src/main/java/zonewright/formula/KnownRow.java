@@ -1,5 +1,7 @@
 package zonewright.formula;
 
+import java.util.function.Supplier;
+
 /** What is known in one row, for whoever explains a cell of it. */
 public interface KnownRow {
   /** Returns what a cell of this row, or of a one-row table, holds. */
@@ -34,11 +36,11 @@ public interface KnownRow {
   LookedUp lookedUp(String word, ReferenceTable.Numbers column);
 
   /**
-   * What was found in a reference table.
+   * What was found in a reference table. The words are put together when somebody reads them.
    *
    * @param outcome the number, in the unit of the system
    * @param shown the number as published, or why there is none
    * @param origin source and status of the row
    */
-  record LookedUp(Outcome outcome, String shown, String origin) {}
+  record LookedUp(Outcome outcome, Supplier<String> shown, Supplier<String> origin) {}
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import zonewright.sheet.Book;
 
 /**
@@ -89,9 +90,13 @@ public final class Nights {
     return read != null;
   }
 
-  /** Takes over what was read of a copy of the book as it is now; large books take long to read. */
-  public void adopt(Nights copy) {
-    read = copy.read();
+  /**
+   * Returns what hands on what was read of this book to the nights of another that holds the same;
+   * large books take long to read. Any thread may run it.
+   */
+  public Consumer<Nights> reading() {
+    NightsReading.Read known = read();
+    return other -> other.read = known;
   }
 
   /** Takes over what another remembers, for a copy of its book. */

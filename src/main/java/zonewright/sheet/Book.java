@@ -19,7 +19,6 @@ import zonewright.formula.Outcome;
 import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
-import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 
 /**
@@ -41,6 +40,7 @@ public final class Book {
   private final Map<Formula.Gather, Outcome> gathered = new HashMap<>();
   private final RowsByWords rowsByWords = new RowsByWords(this);
   private final Map<Reference, Integer> positions = new HashMap<>();
+  private Wording wording;
 
   /** Starts a book with blank rows where the tables have fixed ones. */
   public Book(Blueprint blueprint, UnitSystem system) {
@@ -56,6 +56,7 @@ public final class Book {
     this.blueprint = blueprint;
     this.contents = contents;
     this.calculation = new Calculation(blueprint, contents);
+    this.wording = new Wording(blueprint, contents.system());
     calculation.rebuild();
   }
 
@@ -167,7 +168,7 @@ public final class Book {
     reasons.clear();
     gathered.clear();
     rowsByWords.clear();
-    Changes changes = new Changes(structure[0], changed);
+    Changes changes = new Changes(edit, structure[0], changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
 
@@ -364,18 +365,19 @@ public final class Book {
     return blueprint.table(table).rowWord();
   }
 
+  /** Returns what puts what cells hold into words, in the units of the book as they are now. */
+  public Wording wording() {
+    if (wording.system() != system()) {
+      wording = new Wording(blueprint, system());
+    }
+    return wording;
+  }
+
   /** Returns what a cell holds as text, with unit; of one without a number, the reason. */
   public String shown(Reference column, Outcome outcome) {
-    if (outcome instanceof Outcome.Amount amount) {
-      return readable(column, amount.value());
-    }
-    if (outcome instanceof Outcome.Words words) {
-      return words.text();
-    }
-    if (outcome instanceof Outcome.NotApplicable not) {
-      return not.shown();
-    }
-    return outcome instanceof Outcome.Blank ? "blank" : outcome.sentence();
+    return outcome instanceof Outcome.Amount amount
+        ? readable(column, amount.value())
+        : wording().shown(column, outcome);
   }
 
   /** Returns a number of a column with its unit and enough digits to follow a sum. */
@@ -387,31 +389,11 @@ public final class Book {
           .map(list -> list.get((int) value))
           .orElse("");
     }
-    return column
-        .wordsFor(value)
-        .orElseGet(() -> withUnit(column.kind(), value, column.decimals(system())));
+    return wording().amount(column, value);
   }
 
   /** Returns a number of a kind with its unit. */
   String withUnit(QuantityKind kind, double value) {
-    return withUnit(kind, value, kind.decimals(system()));
-  }
-
-  private String withUnit(QuantityKind kind, double value, int decimals) {
-    if (kind.percent()) {
-      return QuantityText.readable(value * 100, decimals) + " %";
-    }
-    if (kind.onCalendar()) {
-      return QuantityText.shown(value, kind, decimals);
-    }
-    String symbol = kind.unit(system()).symbol();
-    String number =
-        kind == QuantityKind.MONEY
-            ? QuantityText.shown(value, kind, decimals)
-            : QuantityText.readable(value, decimals);
-    if (kind == QuantityKind.DAYS && number.equals("1")) {
-      return "1 day";
-    }
-    return symbol.isEmpty() ? number : number + " " + symbol;
+    return wording().amount(kind, value);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.Dependencies;
@@ -230,15 +231,15 @@ final class BookRow implements KnownRow {
   public LookedUp lookedUp(String word, ReferenceTable.Numbers column) {
     int at = column.table().position(word).orElseThrow();
     double value = column.value(at, book.system());
-    String origin = column.table().origin(at);
+    Supplier<String> origin = () -> column.table().origin(at);
     return Double.isNaN(value)
         ? new LookedUp(
             new Outcome.NotApplicable("not given", column.table().name() + " gives none"),
-            "not given",
+            () -> "not given",
             origin)
         : new LookedUp(
             new Outcome.Amount(value),
-            book.withUnit(column.kind(), value),
-            "published as " + column.asPublished(at) + ", " + origin);
+            () -> book.withUnit(column.kind(), value),
+            () -> "published as " + column.asPublished(at) + ", " + origin.get());
   }
 }

@@ -7,10 +7,11 @@ import zonewright.formula.Reference;
 /**
  * What an edit changed, told once when all is calculated.
  *
+ * @param edit the edit itself; of one taken back, what took it back
  * @param everything whether rows came, went or moved, or units changed: look at all anew
  * @param cells otherwise, by column, the rows that show something else now
  */
-public record Changes(boolean everything, Map<Reference, BitSet> cells) {
+public record Changes(Edit edit, boolean everything, Map<Reference, BitSet> cells) {
   public Changes {
     cells = Map.copyOf(cells);
   }

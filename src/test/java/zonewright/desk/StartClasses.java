@@ -15,7 +15,7 @@ import zonewright.Zonewright;
  * Writes the classes that the start needs into {@code src/start/classes.txt}, from which the build
  * makes its archive:
  *
- * <pre>mvn -q -Pbench package exec:exec -Dbench.main=zonewright.desk.StartClasses</pre>
+ * <pre>mvn -q -Pbench -DskipTests package exec:exec -Dbench.main=zonewright.desk.StartClasses</pre>
  *
  * <p>Needs a display, and the jar that the build makes. A list that has grown old costs a little
  * time at each start and nothing else.

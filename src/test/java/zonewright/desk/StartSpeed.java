@@ -26,7 +26,7 @@ import zonewright.Zonewright;
  * Measures the time from the start of the process to the first painted window, on a real display,
  * and to the moment when all parts of it are filled:
  *
- * <pre>mvn -q -Pbench package exec:exec -Dbench.main=zonewright.desk.StartSpeed</pre>
+ * <pre>mvn -q -Pbench -DskipTests package exec:exec -Dbench.main=zonewright.desk.StartSpeed</pre>
  *
  * <p>Starts the program as the README says, and a bare window of the same look from the same jars,
  * in turn, both with and without the archive of classes that the build makes; prints medians.

@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -25,9 +26,20 @@ import zonewright.workbook.DesignFileException;
  *
  * <p>runs a thousand rounds, or as many as the first argument says, and prints what was lost.
  */
-final class KillRounds {
+final class KillRounds implements AutoCloseable {
+  private static final int HALF_A_SECOND = 500;
+
   private final Path file;
   private final Random random;
+
+  /** What the last round left, which is what the next begins with. */
+  private Design left;
+
+  /** The process that types on what the last round left; none before the first round. */
+  private Typing running;
+
+  /** A process, and what its edits are made from. */
+  private record Typing(Process process, long seed) {}
 
   /** An edit and when it was done. */
   private record Done(int number, long when) {}
@@ -45,7 +57,8 @@ final class KillRounds {
   KillRounds(Path folder, long seed) throws DesignFileException {
     file = folder.resolve("garden.xlsx");
     random = new Random(seed);
-    DesignFile.write(Demo.libraryGarden(UnitSystem.US), file);
+    left = Demo.libraryGarden(UnitSystem.US);
+    DesignFile.write(left, file);
   }
 
   /** Runs rounds, as many as the first argument says. */
@@ -53,21 +66,25 @@ final class KillRounds {
     int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1000;
     long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
     Path folder = Files.createTempDirectory("kill-rounds");
-    KillRounds killing = new KillRounds(folder, seed);
     long most = 0;
+    int late = 0;
     long typed = 0;
     int wrong = 0;
-    for (int i = 1; i <= rounds; i++) {
-      Round round = killing.round();
-      most = Math.max(most, round.lostMillis());
-      typed += round.typed();
-      if (!round.exact()) {
-        wrong++;
-        System.out.println("round " + i + " of seed " + seed + ": " + round);
-      }
-      if (i % 10 == 0 || i == rounds) {
-        System.out.println(
-            i + " rounds, " + typed + " edits, most lost " + most + " ms, not exact " + wrong);
+    try (KillRounds killing = new KillRounds(folder, seed)) {
+      for (int i = 1; i <= rounds; i++) {
+        Round round = killing.round();
+        most = Math.max(most, round.lostMillis());
+        typed += round.typed();
+        wrong += round.exact() ? 0 : 1;
+        late += round.lostMillis() > HALF_A_SECOND ? 1 : 0;
+        if (!round.exact() || round.lostMillis() > HALF_A_SECOND) {
+          System.out.println("round " + i + " of seed " + seed + ": " + round);
+        }
+        if (i % 10 == 0 || i == rounds) {
+          System.out.println(
+              "%s rounds, %s edits, most lost %s ms, more than half a second %s, not exact %s"
+                  .formatted(i, typed, most, late, wrong));
+        }
       }
     }
     if (wrong > 0) {
@@ -75,34 +92,61 @@ final class KillRounds {
     }
   }
 
-  /** Starts a process, lets it type for a while, kills it and opens what it left. */
+  /**
+   * Lets a process type for a while, kills it and opens what it left. The next process starts
+   * meanwhile on what this one left; what is judged is a copy.
+   */
   Round round() throws Exception {
-    long seed = random.nextLong();
-    Design before = TypingProcess.opened(file);
-    Process process = started(seed);
+    Typing typing = running == null ? started() : running;
     List<Done> done = new ArrayList<>();
     long killed;
     try (BufferedReader lines =
         new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            new InputStreamReader(typing.process().getInputStream(), StandardCharsets.UTF_8))) {
       take(lines.readLine(), done);
       Thread reader = new Thread(() -> readAll(lines, done));
       reader.start();
       Thread.sleep(100 + random.nextInt(1400));
       killed = System.currentTimeMillis();
-      process.destroyForcibly();
-      process.waitFor(20, TimeUnit.SECONDS);
+      typing.process().destroyForcibly();
+      typing.process().waitFor(20, TimeUnit.SECONDS);
       reader.join(20_000);
     }
-    return judged(before, seed, done, killed);
+    Path copy = copyOf(file);
+    running = started();
+    return judged(copy, typing.seed(), done, killed);
   }
 
-  private Process started(long seed) throws IOException {
+  /** Ends the process that was started last. */
+  @Override
+  public void close() throws InterruptedException {
+    if (running != null) {
+      running.process().destroyForcibly().waitFor(20, TimeUnit.SECONDS);
+    }
+  }
+
+  /** Copies a design with the record of unsaved work beside it, if there is one. */
+  private static Path copyOf(Path file) throws IOException {
+    Path folder = Files.createDirectories(file.resolveSibling("copy"));
+    Path copy = folder.resolve(file.getFileName());
+    Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
+    Path record = UnsavedFile.beside(file);
+    if (Files.exists(record)) {
+      Files.copy(record, UnsavedFile.beside(copy), StandardCopyOption.REPLACE_EXISTING);
+    } else {
+      Files.deleteIfExists(UnsavedFile.beside(copy));
+    }
+    return copy;
+  }
+
+  private Typing started() throws IOException {
+    long seed = random.nextLong();
     List<String> command =
         List.of(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
+            "-Xmn24m",
             "-Xshare:auto",
             "-Djava.awt.headless=true",
             "-cp",
@@ -110,7 +154,8 @@ final class KillRounds {
             TypingProcess.class.getName(),
             file.toString(),
             Long.toString(seed));
-    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    return new Typing(
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start(), seed);
   }
 
   private static void readAll(BufferedReader lines, List<Done> done) {
@@ -132,8 +177,10 @@ final class KillRounds {
     }
   }
 
-  private Round judged(Design before, long seed, List<Done> done, long killed) throws Exception {
-    Design after = TypingProcess.opened(file);
+  private Round judged(Path copy, long seed, List<Done> done, long killed) throws Exception {
+    Design before = left;
+    Design after = TypingProcess.opened(copy);
+    left = after;
     boolean untouched = before.book().snapshot().sameEntries(after.book().snapshot());
     int kept = untouched ? 0 : TypingSteps.numberIn(after);
     Design again = Design.of(before.book().snapshot());

@@ -11,10 +11,11 @@ class KillRoundsTest {
   @Test
   void whatIsLeftOfAKilledProcessIsExactlyWhatThereWasAfterOneOfItsEdits(@TempDir Path folder)
       throws Exception {
-    KillRounds killing = new KillRounds(folder, 20261125);
-    for (int i = 0; i < 4; i++) {
-      KillRounds.Round round = killing.round();
-      assertThat(round.exact()).as("%s", round).isTrue();
+    try (KillRounds killing = new KillRounds(folder, 20261125)) {
+      for (int i = 0; i < 4; i++) {
+        KillRounds.Round round = killing.round();
+        assertThat(round.exact()).as("%s", round).isTrue();
+      }
     }
   }
 }

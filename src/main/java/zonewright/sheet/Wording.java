@@ -1,0 +1,79 @@
+package zonewright.sheet;
+
+import zonewright.formula.Outcome;
+import zonewright.formula.Reference;
+import zonewright.units.QuantityKind;
+import zonewright.units.QuantityText;
+import zonewright.units.UnitSystem;
+
+/** Puts what cells hold into words, in one unit system; never changes, so any thread may ask it. */
+public final class Wording {
+  private final Blueprint blueprint;
+  private final UnitSystem system;
+
+  Wording(Blueprint blueprint, UnitSystem system) {
+    this.blueprint = blueprint;
+    this.system = system;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Wording that
+        && system == that.system
+        && blueprint.equals(that.blueprint);
+  }
+
+  @Override
+  public int hashCode() {
+    return system.hashCode();
+  }
+
+  /** Returns the unit system it speaks in. */
+  public UnitSystem system() {
+    return system;
+  }
+
+  /** Returns what a cell holds, with its unit; of one without a number, the reason. */
+  public String shown(Reference column, Outcome outcome) {
+    if (outcome instanceof Outcome.Amount amount) {
+      return amount(blueprint.column(column), amount.value());
+    }
+    if (outcome instanceof Outcome.Words words) {
+      return words.text();
+    }
+    if (outcome instanceof Outcome.NotApplicable not) {
+      return not.shown();
+    }
+    return outcome instanceof Outcome.Blank ? "blank" : outcome.sentence();
+  }
+
+  /** Returns a number of a column with its unit and enough digits to follow a sum. */
+  String amount(Column column, double value) {
+    return column
+        .wordsFor(value)
+        .orElseGet(() -> amount(column.kind(), value, column.decimals(system)));
+  }
+
+  /** Returns a number of a kind with its unit. */
+  String amount(QuantityKind kind, double value) {
+    return amount(kind, value, kind.decimals(system));
+  }
+
+  private String amount(QuantityKind kind, double value, int decimals) {
+    if (kind.percent()) {
+      return QuantityText.readable(value * 100, decimals) + " %";
+    }
+    if (kind.onCalendar()) {
+      return QuantityText.shown(value, kind, decimals);
+    }
+    String symbol = kind.unit(system).symbol();
+    String number =
+        kind == QuantityKind.MONEY
+            ? QuantityText.shown(value, kind, decimals)
+            : QuantityText.readable(value, decimals);
+    if (kind == QuantityKind.DAYS && number.equals("1")) {
+      return "1 day";
+    }
+    return symbol.isEmpty() ? number : number + " " + symbol;
+  }
+}
