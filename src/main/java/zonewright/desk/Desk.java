@@ -65,6 +65,7 @@ public final class Desk {
    */
   public void open(Optional<Path> file) {
     SwingUtilities.invokeLater(() -> show(file));
+    start("icons", WindowIcon::images);
   }
 
   private void show(Optional<Path> file) {

@@ -121,11 +121,7 @@ final class DeskWindow {
               nightsWatch.begin();
               watch.get().refresh();
             })
-        .then(
-            () -> {
-              takeFiles();
-              frame.setIconImages(WindowIcon.images());
-            });
+        .then(this::takeFiles);
   }
 
   private void assemble() {
@@ -136,6 +132,7 @@ final class DeskWindow {
     frame.add(head, BorderLayout.PAGE_START);
     frame.add(panels, BorderLayout.CENTER);
     frame.add(foot, BorderLayout.PAGE_END);
+    frame.setIconImages(WindowIcon.images());
     frame.setName("desk");
     frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
     frame.setMinimumSize(UIScale.scale(new Dimension(720, 480)));

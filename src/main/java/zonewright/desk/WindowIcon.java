@@ -14,11 +14,14 @@ import java.util.stream.Stream;
 
 /** The sign of the program: a drop over three layers of soil. */
 final class WindowIcon {
+  private static final List<Image> IMAGES =
+      Stream.of(16, 24, 32, 48, 64, 128).map(WindowIcon::image).toList();
+
   private WindowIcon() {}
 
-  /** Returns the sign in the sizes that desktops ask for. */
+  /** Returns the sign in the sizes that desktops ask for; drawn once, on whichever thread. */
   static List<Image> images() {
-    return Stream.of(16, 24, 32, 48, 64, 128).map(WindowIcon::image).toList();
+    return IMAGES;
   }
 
   private static Image image(int size) {

@@ -7,7 +7,18 @@ import zonewright.formula.ReferenceTable;
 /** Where the words of a choice come from. */
 public sealed interface WordList {
   /** The keys of a reference table. */
-  record Published(ReferenceTable table) implements WordList {}
+  record Published(ReferenceTable table) implements WordList {
+    /** Written out: what a record makes by itself is slow at its first use, which is each start. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Published that && table.equals(that.table);
+    }
+
+    @Override
+    public int hashCode() {
+      return table.hashCode();
+    }
+  }
 
   /** A few words that belong to the program. */
   record Fixed(List<String> words) implements WordList {
@@ -15,7 +26,7 @@ public sealed interface WordList {
       words = List.copyOf(words);
     }
 
-    /** Written out: what a record makes by itself is slow at its first use, which is each start. */
+    /** Written out, as that of {@link Published}. */
     @Override
     public boolean equals(Object other) {
       return other instanceof Fixed that && words.equals(that.words);
@@ -29,7 +40,7 @@ public sealed interface WordList {
 
   /** The names that the rows of another table have. */
   record RowsOf(String table) implements WordList {
-    /** Written out, as that of {@link Fixed}. */
+    /** Written out, as that of {@link Published}. */
     @Override
     public boolean equals(Object other) {
       return other instanceof RowsOf that && table.equals(that.table);
