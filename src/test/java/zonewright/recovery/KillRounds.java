@@ -119,9 +119,9 @@ final class KillRounds implements AutoCloseable {
 
   /** Ends the process that was started last. */
   @Override
-  public void close() throws InterruptedException {
+  public void close() {
     if (running != null) {
-      running.process().destroyForcibly().waitFor(20, TimeUnit.SECONDS);
+      running.process().destroyForcibly().onExit().join();
     }
   }
 
