@@ -11,7 +11,7 @@ import zonewright.sheet.Changes;
 import zonewright.sheet.Edit;
 
 /**
- * A copy of the design on the desk, on a thread of its own: for looking through many zones without
+ * A copy of the design on the desk, on a thread of its own: for looking through all of it without
  * holding up the window. It is made when somebody asks for it first, and from then on follows the
  * edits, so that what was found out of it need not be found again.
  *

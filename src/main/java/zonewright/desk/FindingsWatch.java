@@ -14,7 +14,10 @@ import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 import zonewright.trade.Sheets;
 
-/** Keeps the list of findings, and the marks in the cells, up to date with the design. */
+/**
+ * Keeps the list of findings, and the marks in the cells, up to date with the design. They are
+ * looked for in a copy, so that no key waits for them.
+ */
 final class FindingsWatch {
   private static final int DELAY_MILLIS = 120;
 
@@ -63,8 +66,8 @@ final class FindingsWatch {
   }
 
   /**
-   * Says whether a design has so many zones that looking through all of them is another thread's
-   * work, on a copy of its own.
+   * Says whether a design has so many zones that looking through all of them takes long enough to
+   * be noticed.
    */
   static boolean many(Design design) {
     return design.book().rows(Sheets.ZONES) >= MANY_ZONES;
@@ -74,13 +77,8 @@ final class FindingsWatch {
   void refresh() {
     later.stop();
     long number = asked.incrementAndGet();
-    Design design = open.design();
-    if (many(design)) {
-      Optional<NightsPlan> nights = design.nights().before();
-      copy.use(other -> look(other, nights, number));
-    } else {
-      show(Found.in(design));
-    }
+    Optional<NightsPlan> nights = open.design().nights().before();
+    copy.use(other -> look(other, nights, number));
   }
 
   /** Looks through a copy, unless something else was asked for meanwhile. */

@@ -30,6 +30,13 @@ class DeskTest {
     desk.close();
   }
 
+  /** Returns the list of findings once they are there: they are looked for beside the window. */
+  private JTable findings() {
+    JTable list = (JTable) desk.named("findings list");
+    desk.waitUntil("the findings are there", () -> list.getRowCount() > 0);
+    return list;
+  }
+
   private static List<Entry> entries(Book book) {
     List<Entry> entries = new ArrayList<>();
     for (TableDefinition table : book.blueprint().tables()) {
@@ -51,7 +58,7 @@ class DeskTest {
   void opensOnTheDemoWithItsZonesInFront() {
     assertThat(desk.ask(() -> desk.window().frame().getTitle())).isEqualTo("the demo – Zonewright");
     assertThat(desk.ask(() -> desk.window().deck().frontTable())).isEqualTo(Sheets.ZONES);
-    assertThat(desk.ask(() -> ((JTable) desk.named("findings list")).getRowCount())).isPositive();
+    assertThat(desk.ask(findings()::getRowCount)).isPositive();
     assertThat(desk.ask(() -> desk.window().messages().sentence())).isEmpty();
   }
 
@@ -181,7 +188,7 @@ class DeskTest {
 
   @Test
   void whatToDoAboutAFindingIsNotCutOffAfterAnEdit() {
-    JTable list = (JTable) desk.named("findings list");
+    JTable list = findings();
     int before = desk.ask(() -> list.getRowHeight(0));
     desk.goTo(Emitters.AREA, 3);
     desk.type("about twelve");
@@ -194,7 +201,7 @@ class DeskTest {
 
   @Test
   void findingsOfASeverityCanBeHidden() {
-    JTable list = (JTable) desk.named("findings list");
+    JTable list = findings();
     int all = desk.ask(list::getRowCount);
     desk.click("filter note");
     int without = desk.ask(list::getRowCount);
