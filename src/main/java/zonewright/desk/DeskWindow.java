@@ -119,7 +119,7 @@ final class DeskWindow {
             () -> {
               nightsWatch.onPlanned(this::planned);
               nightsWatch.begin();
-              watch.get().refresh();
+              watch.get().startAnew();
             })
         .then(this::takeFiles);
   }
@@ -159,7 +159,7 @@ final class DeskWindow {
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
-    watch.get().refresh();
+    watch.get().startAnew();
     selected();
     named();
     nightsWatch.begin();

@@ -187,6 +187,12 @@ final class FindingsPane extends JPanel {
     }
   }
 
+  /** Shows no findings: they are being looked for. */
+  void looking() {
+    show(List.of());
+    title.setText("Looking for findings …");
+  }
+
   /** Shows other findings; the one selected stays selected where it is still there. */
   void show(List<Finding> findings) {
     int selected = list.getSelectedRow();

@@ -73,6 +73,13 @@ final class FindingsWatch {
     return design.book().rows(Sheets.ZONES) >= MANY_ZONES;
   }
 
+  /** Another design lies on the desk: what was found of the last is no longer shown. */
+  void startAnew() {
+    pane.looking();
+    deck.flag(place -> Optional.empty());
+    refresh();
+  }
+
   /** Looks for what there is to say. */
   void refresh() {
     later.stop();

@@ -122,6 +122,7 @@ class DeskTest {
               var finding = desk.window().openDesign().design().findings().get(1);
               return new Place(finding.column(), finding.row());
             });
+    findings();
     desk.clickRow("findings list", 1);
 
     assertThat(desk.current()).isEqualTo(expected);
@@ -135,6 +136,7 @@ class DeskTest {
               var finding = desk.window().openDesign().design().findings().get(0);
               return new Place(finding.column(), finding.row());
             });
+    findings();
     desk.goTo(Emitters.AREA, 5);
     desk.press("F8");
 

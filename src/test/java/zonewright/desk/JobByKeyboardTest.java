@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -121,6 +122,8 @@ class JobByKeyboardTest {
     assertThat(desk.book().entry(Facts.PROJECT_NAME.reference(), 0))
         .isEqualTo(new Entry.Words("Square garden"));
     assertThat(findings()).filteredOn(finding -> finding.severity() == Severity.WRONG).hasSize(1);
+    JTable list = (JTable) desk.named("findings list");
+    desk.waitUntil("the findings are listed", () -> list.getRowCount() > 0);
 
     desk.press("F8");
     assertThat(desk.current().column()).isEqualTo(Soils.SOIL_TYPE.reference());
