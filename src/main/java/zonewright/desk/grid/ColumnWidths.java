@@ -17,7 +17,7 @@ final class ColumnWidths {
     int digit = metrics.charWidth('0');
     int content =
         switch (column.content()) {
-          case NUMBER -> Math.max(7 * digit, sample(table, column, metrics));
+          case NUMBER -> Math.min(34 * digit, Math.max(7 * digit, sample(table, column, metrics)));
           case CHOICE ->
               Math.min(
                   30 * digit,
@@ -35,10 +35,8 @@ final class ColumnWidths {
   /** Returns the width that the content of some rows of the book asks for. */
   static int content(SheetTable table, Column column, IntStream rows) {
     FontMetrics metrics = table.getFontMetrics(table.getFont());
-    int most =
-        column.content() == Column.Content.NUMBER
-            ? Integer.MAX_VALUE
-            : (column.content() == Column.Content.CHOICE ? 30 : 34) * metrics.charWidth('0');
+    // No number that can be used is as long: one that is out of range must not push all else away.
+    int most = (column.content() == Column.Content.CHOICE ? 30 : 34) * metrics.charWidth('0');
     int marks = column.takesEntries() ? UIScale.scale(8) : 0;
     return Math.min(most, widest(table, column, metrics, rows))
         + 2 * CellPainter.padding()
