@@ -61,9 +61,13 @@ public final class Design {
     return book;
   }
 
-  /** Returns a design of its own with what another held when the snapshot was taken. */
+  /**
+   * Returns a design of its own with what another held when the snapshot was taken, all calculated.
+   */
   public static Design of(BookSnapshot snapshot) {
-    return new Design(new Book(IrrigationSheets.blueprint(), snapshot));
+    Book book = new Book(IrrigationSheets.blueprint(), snapshot);
+    book.settle();
+    return new Design(book);
   }
 
   /** Returns the sheets. */

@@ -11,13 +11,17 @@ import java.util.Arrays;
  */
 public final class BlockColumn {
   /** Rows in a block. */
-  public static final int BLOCK = 1024;
+  public static final int BLOCK = 256;
 
   private static final int SMALLEST = 16;
 
   private double[][] blocks = new double[0][];
   private int rows;
+
+  /** Counts changes: of all blocks, and for each block the count at its last change. */
   private long version;
+
+  private long[] versions = new long[0];
 
   /**
    * Returns {@code had} where it has room for some rows of a block, or else a new array that has:
@@ -36,6 +40,7 @@ public final class BlockColumn {
     int needed = blocksFor(count);
     if (needed != blocks.length) {
       blocks = Arrays.copyOf(blocks, needed);
+      versions = new long[needed];
     }
     for (int block = rows / BLOCK; block < needed; block++) {
       int kept = Math.max(0, rows - block * BLOCK);
@@ -52,17 +57,24 @@ public final class BlockColumn {
       }
     }
     rows = count;
-    changed();
+    version++;
+    Arrays.fill(versions, version);
   }
 
   /** Notes that a block was written to; {@link #set} and {@link #resize} note it themselves. */
-  public void changed() {
+  public void changed(int block) {
     version++;
+    versions[block] = version;
   }
 
   /** Returns a number that is another, and larger, after every change. */
   long version() {
     return version;
+  }
+
+  /** Returns a number that is another, and larger, after every change of a block. */
+  long version(int block) {
+    return versions[block];
   }
 
   /** Returns how many blocks hold {@code count} rows. */
@@ -96,6 +108,6 @@ public final class BlockColumn {
   /** Sets the number in a row. */
   public void set(int row, double value) {
     blocks[row / BLOCK][row % BLOCK] = value;
-    changed();
+    changed(row / BLOCK);
   }
 }

@@ -141,7 +141,8 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
       Matching.Limit limit = matching.limit().get();
       Kernel than = limit.than().read(this);
       parts.add(than);
-      limited = new WhereKernel.Limited(workspace.column(limit.column()), limit, than);
+      limited =
+          new WhereKernel.Limited(workspace.column(limit.column()), limit, than, own(matching));
     }
     Kernel kernel =
         new WhereKernel(
@@ -152,6 +153,15 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
             keys,
             limited);
     return same(kernel, parts.toArray(Kernel[]::new));
+  }
+
+  /** Says whether a matching holds the rows of a table against each other by the same number. */
+  private boolean own(Matching matching) {
+    Matching.Limit limit = matching.limit().orElseThrow();
+    return limit.than() instanceof Formula.Cell cell
+        && cell.reference().equals(limit.column())
+        && !workspace.single(limit.column())
+        && matching.pairs().stream().allMatch(pair -> pair.word().equals(pair.key()));
   }
 
   @Override

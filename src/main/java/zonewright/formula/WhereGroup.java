@@ -4,6 +4,8 @@ import java.util.Optional;
 
 /** The rows of a table that have one key, and what comes of the first so many of them. */
 final class WhereGroup {
+  private final int[] rows;
+
   /** The limited numbers in the order in which rows come in; empty without a limit. */
   private final double[] limited;
 
@@ -15,7 +17,13 @@ final class WhereGroup {
   private final boolean broken;
 
   private WhereGroup(
-      double[] limited, double[] running, int[] order, Matching.Limit limit, boolean broken) {
+      int[] rows,
+      double[] limited,
+      double[] running,
+      int[] order,
+      Matching.Limit limit,
+      boolean broken) {
+    this.rows = rows;
     this.limited = limited;
     this.running = running;
     this.order = order;
@@ -29,7 +37,7 @@ final class WhereGroup {
     for (int i = 0; i < rows.length; i++) {
       all = kind.with(all, value(kind, column, rows[i]), i == 0);
     }
-    return new WhereGroup(new double[0], new double[] {all}, new int[0], null, false);
+    return new WhereGroup(rows, new double[0], new double[] {all}, new int[0], null, false);
   }
 
   /**
@@ -44,26 +52,25 @@ final class WhereGroup {
       BlockColumn limited,
       Matching.Limit limit,
       Optional<WhereGroup> before) {
-    int[] known = before.map(group -> group.order).orElse(new int[0]);
-    int[] order = StableOrder.of(rows.length, i -> limited.at(rows[i]), limit.fromBelow(), known);
-    int[] sorted = new int[order.length];
-    double[] numbers = new double[order.length];
+    double[] numbers = new double[rows.length];
     boolean broken = false;
-    for (int i = 0; i < order.length; i++) {
-      sorted[i] = rows[order[i]];
-      numbers[i] = limited.at(sorted[i]);
+    for (int i = 0; i < rows.length; i++) {
+      numbers[i] = limited.at(rows[i]);
       broken |= Double.isNaN(numbers[i]);
     }
-    return new WhereGroup(numbers, running(kind, column, sorted), order, limit, broken);
-  }
-
-  private static double[] running(WhereKind kind, BlockColumn column, int[] order) {
+    boolean rising = limit.fromBelow();
+    int[] order =
+        before
+            .map(group -> StableOrder.again(numbers, rising, group.order, group.limited))
+            .orElseGet(() -> StableOrder.of(numbers, rising));
+    double[] ordered = new double[order.length];
     double[] running = new double[order.length + 1];
     running[0] = kind.ofNone();
     for (int i = 0; i < order.length; i++) {
-      running[i + 1] = kind.with(running[i], value(kind, column, order[i]), i == 0);
+      ordered[i] = numbers[order[i]];
+      running[i + 1] = kind.with(running[i], value(kind, column, rows[order[i]]), i == 0);
     }
-    return running;
+    return new WhereGroup(rows, ordered, running, order, limit, broken);
   }
 
   private static double value(WhereKind kind, BlockColumn column, int row) {
@@ -89,5 +96,24 @@ final class WhereGroup {
       }
     }
     return running[inside];
+  }
+
+  /**
+   * Puts into the place of each row of the group what {@link #within} its own number is: going
+   * through the rows in their order, the next answer is never far from the last.
+   */
+  void withinOwn(double[] target) {
+    Comparator comparator = limit.comparator();
+    int inside = 0;
+    for (int i = 0; i < order.length; i++) {
+      double than = limited[i];
+      while (inside < limited.length && comparator.holds(limited[inside], than)) {
+        inside++;
+      }
+      while (inside > 0 && !comparator.holds(limited[inside - 1], than)) {
+        inside--;
+      }
+      target[rows[order[i]]] = broken ? Double.NaN : running[inside];
+    }
   }
 }

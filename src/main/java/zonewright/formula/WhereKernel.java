@@ -29,8 +29,15 @@ final class WhereKernel extends Kernel {
   private long sortedAt = -1;
   private long gatheredAt = -1;
 
-  /** The limit made ready. */
-  record Limited(BlockColumn column, Matching.Limit limit, Kernel than) {}
+  /** What stands beside each row, where rows are held against rows of their own table and key. */
+  private double[] beside = new double[0];
+
+  /**
+   * The limit made ready.
+   *
+   * @param own whether the number of each row is held against the same number of the others
+   */
+  record Limited(BlockColumn column, Matching.Limit limit, Kernel than, boolean own) {}
 
   WhereKernel(
       WhereKind kind,
@@ -66,6 +73,10 @@ final class WhereKernel extends Kernel {
       groups.keySet().retainAll(sorted.keySet());
       sorted.forEach(
           (key, rows) -> groups.put(key, group(rows, Optional.ofNullable(groups.get(key)))));
+      if (limited != null && limited.own()) {
+        beside = new double[counted.rows()];
+        groups.values().forEach(group -> group.withinOwn(beside));
+      }
     }
   }
 
@@ -112,11 +123,18 @@ final class WhereKernel extends Kernel {
       double limit = than == null ? 0 : than[row];
       if (key < 0 || Double.isNaN(limit)) {
         target[row] = Double.NaN;
+      } else if (known(block * BlockColumn.BLOCK + row)) {
+        target[row] = beside[block * BlockColumn.BLOCK + row];
       } else {
         WhereGroup group = groups.get(key);
         target[row] = group == null ? kind.ofNone() : group.within(limit);
       }
     }
     return target;
+  }
+
+  /** Says whether a row is one of those it is held against. */
+  private boolean known(int row) {
+    return limited != null && limited.own() && counted.at(row) != 0;
   }
 }

@@ -38,6 +38,11 @@ final class WholeColumnKernels {
     private final BlockColumn column;
     private final BlockColumn counted;
 
+    /** What each block came to, and when: an edit adds up only the blocks it reached. */
+    private double[] parts = new double[0];
+
+    private long[] addedAt = new long[0];
+
     Gather(Gathering gathering, BlockColumn column, BlockColumn counted) {
       this.gathering = gathering;
       this.column = column;
@@ -56,19 +61,33 @@ final class WholeColumnKernels {
     }
 
     private double sum() {
+      int blocks = BlockColumn.blocksFor(column.rows());
+      if (parts.length != blocks) {
+        parts = new double[blocks];
+        addedAt = new long[blocks];
+      }
       double total = 0;
-      for (int block = 0; block < BlockColumn.blocksFor(column.rows()); block++) {
-        double[] values = column.block(block);
-        double[] counts = counted.block(block);
-        double part = 0;
-        for (int i = 0; i < column.rowsIn(block); i++) {
-          if (counts[i] != 0) {
-            part += values[i];
-          }
+      for (int block = 0; block < blocks; block++) {
+        long now = column.version(block) + counted.version(block);
+        if (now != addedAt[block]) {
+          addedAt[block] = now;
+          parts[block] = sum(block);
         }
-        total += part;
+        total += parts[block];
       }
       return total;
+    }
+
+    private double sum(int block) {
+      double[] values = column.block(block);
+      double[] counts = counted.block(block);
+      double sum = 0;
+      for (int i = 0; i < column.rowsIn(block); i++) {
+        if (counts[i] != 0) {
+          sum += values[i];
+        }
+      }
+      return sum;
     }
 
     private double smallest() {

@@ -75,9 +75,17 @@ public final class Book {
     return contents.snapshot();
   }
 
-  /** Returns the engine, for those who measure it. */
+  /** Returns the engine, with everything calculated. */
   public Calculation calculation() {
+    calculation.settle();
     return calculation;
+  }
+
+  /**
+   * Calculates whatever nobody asked for yet; done by itself before the first edit that is noted.
+   */
+  public void settle() {
+    calculation.settle();
   }
 
   /** Returns the edits done and taken back. */
@@ -105,6 +113,7 @@ public final class Book {
     if (edit.changesNothing()) {
       return;
     }
+    calculation.settle();
     journal.note(edit);
     apply(edit);
   }
@@ -157,7 +166,8 @@ public final class Book {
             structure[0] = true;
           }
         });
-    if (structure[0]) {
+    boolean anew = structure[0] || !calculation.settled();
+    if (anew) {
       calculation.rebuild();
     } else {
       for (int i = 0; i < cells.size(); i++) {
@@ -168,7 +178,7 @@ public final class Book {
     reasons.clear();
     gathered.clear();
     rowsByWords.clear();
-    Changes changes = new Changes(edit, structure[0], changed);
+    Changes changes = new Changes(edit, anew, changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
 
@@ -179,8 +189,7 @@ public final class Book {
 
   /** Says whether a row counts in sums: it has a name. */
   public boolean counts(String table, int row) {
-    Column first = blueprint.table(table).columns().get(0);
-    return calculation.counted(first.reference()).at(row) != 0;
+    return calculation.counts(table, row);
   }
 
   /** Returns what was entered in a cell; a blank for calculated cells. */
@@ -214,7 +223,7 @@ public final class Book {
    * position in the list.
    */
   public double number(Reference column, int row) {
-    return calculation.column(column).at(row);
+    return calculation.number(column, row);
   }
 
   /** Returns what a cell holds: a number, words, a blank, or why there is none. */

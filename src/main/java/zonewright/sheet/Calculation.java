@@ -22,6 +22,10 @@ import zonewright.units.UnitSystem;
  * <p>The grain is a block of a column: an edit of one cell calculates its block of each column that
  * depends on it, stops where the numbers come out the same, and goes on to whole columns only
  * through sums and one-row tables.
+ *
+ * <p>A new calculation has calculated nothing: until {@link #settle} each column is made ready,
+ * with what it depends on, when its numbers are first asked for. So a window need not wait for what
+ * it does not show.
  */
 public final class Calculation implements Workspace {
   private final Blueprint blueprint;
@@ -31,6 +35,12 @@ public final class Calculation implements Workspace {
   private final Map<String, BlockColumn> counted = new HashMap<>();
   private final Map<Reference, Formula> plain = new HashMap<>();
   private UnitSystem compiledFor;
+
+  /** Whether all is calculated, and is so again after each change. */
+  private boolean settled;
+
+  /** Whether it is known which rows count. */
+  private boolean counts;
 
   Calculation(Blueprint blueprint, Contents contents) {
     this.blueprint = blueprint;
@@ -56,54 +66,84 @@ public final class Calculation implements Workspace {
       (blueprint.sameRows(cell.table(), state.table) ? need.sameRow : need.wholeColumn).add(state);
     }
     needs.columns().forEach(column -> states.get(column).wholeColumn.add(state));
+    needs.cells().forEach(cell -> state.needs.add(states.get(cell)));
+    needs.columns().forEach(column -> state.needs.add(states.get(column)));
   }
 
-  /** Calculates everything anew. */
+  /** Takes over all entries anew; calculates everything, or lets it wait until it is asked for. */
   void rebuild() {
     if (compiledFor != contents.system()) {
-      compile();
+      compiledFor = contents.system();
+      plain.clear();
+      order.forEach(state -> state.program = null);
     }
-    for (TableDefinition table : blueprint.tables()) {
-      count(table);
+    counts = false;
+    order.forEach(state -> state.waits = true);
+    if (settled) {
+      settled = false;
+      settle();
     }
-    for (ColumnState state : states.values()) {
-      state.resize(contents.count(state.table));
-      state.gauge(contents.system(), gaugedBy(state));
-      if (state.column.takesEntries()) {
-        for (int row = 0; row < contents.count(state.table); row++) {
-          state.enter(row, contents.row(state.table, row).entry(state.position));
-        }
-      }
+  }
+
+  /** Says whether all is calculated. */
+  boolean settled() {
+    return settled;
+  }
+
+  /** Calculates whatever nobody asked for yet. */
+  void settle() {
+    if (!settled) {
+      order.forEach(this::makeReady);
+      settled = true;
     }
-    calculateAll();
   }
 
   /** Calculates every formula in every row; nothing is compared. */
   public void calculateAll() {
-    for (ColumnState state : order) {
-      if (state.program != null) {
-        state.program.prepare();
-        for (int block = 0; block < BlockColumn.blocksFor(state.values.rows()); block++) {
-          state.calculate(block);
-        }
-      }
-      state.dirty.clear();
+    order.forEach(this::calculate);
+  }
+
+  private void makeReady(ColumnState state) {
+    if (state.waits) {
+      state.waits = false;
+      state.needs.forEach(this::makeReady);
+      takeOver(state);
+      calculate(state);
     }
   }
 
-  private void compile() {
-    compiledFor = contents.system();
-    for (ColumnState state : order) {
-      Column column = state.column;
-      column
-          .formula()
-          .ifPresent(
-              formula -> {
-                Formula numbers =
-                    Expressed.in(formula, compiledFor, column.kind().unit(compiledFor));
-                plain.put(column.reference(), numbers);
-                state.program = ColumnProgram.of(numbers, this);
-              });
+  private void takeOver(ColumnState state) {
+    int rows = contents.count(state.table);
+    state.resize(rows);
+    state.gauge(contents.system(), gaugedBy(state));
+    for (int row = 0; row < rows && state.column.takesEntries(); row++) {
+      state.enter(row, contents.row(state.table, row).entry(state.position));
+    }
+  }
+
+  private void calculate(ColumnState state) {
+    compile(state);
+    if (state.program != null) {
+      countAll();
+      state.program.prepare();
+      for (int block = 0; block < BlockColumn.blocksFor(state.values.rows()); block++) {
+        state.calculate(block);
+      }
+    }
+    state.dirty.clear();
+  }
+
+  private void compile(ColumnState state) {
+    if (state.program == null && state.column.formula().isPresent()) {
+      state.program = ColumnProgram.of(plain(state.column.reference()), this);
+    }
+  }
+
+  /** Finds which rows count, unless that is known. */
+  private void countAll() {
+    if (!counts) {
+      counts = true;
+      blueprint.tables().forEach(this::count);
     }
   }
 
@@ -164,6 +204,7 @@ public final class Calculation implements Workspace {
 
   /** Calculates what is out of date, in order, and adds the cells that changed. */
   void run(Map<Reference, BitSet> changed) {
+    BitSet spare = new BitSet();
     for (ColumnState state : order) {
       if (state.dirty.isEmpty()) {
         continue;
@@ -176,12 +217,16 @@ public final class Calculation implements Workspace {
       }
       state.program.prepare();
       BitSet different = new BitSet();
+      BitSet known = changed.get(state.column.reference());
+      BitSet rows = known == null ? spare : known;
       for (int block = blocks.nextSetBit(0); block >= 0; block = blocks.nextSetBit(block + 1)) {
-        BitSet rows = state.recalculate(block);
-        if (!rows.isEmpty()) {
+        if (state.recalculate(block, rows)) {
           different.set(block);
-          changed.computeIfAbsent(state.column.reference(), any -> new BitSet()).or(rows);
         }
+      }
+      if (known == null && !rows.isEmpty()) {
+        changed.put(state.column.reference(), rows);
+        spare = new BitSet(state.values.rows());
       }
       spread(state, different);
     }
@@ -220,8 +265,28 @@ public final class Calculation implements Workspace {
   }
 
   /** Returns a column's formula in plain numbers of the system in force. */
-  Formula plain(Reference column) {
-    return plain.get(column);
+  Formula plain(Reference reference) {
+    Formula known = plain.get(reference);
+    if (known == null) {
+      Column column = blueprint.column(reference);
+      Formula formula = column.formula().orElseThrow();
+      known = Expressed.in(formula, compiledFor, column.kind().unit(compiledFor));
+      plain.put(reference, known);
+    }
+    return known;
+  }
+
+  /** Says whether a row of a table counts in sums. */
+  boolean counts(String table, int row) {
+    countAll();
+    return counted.get(table).at(row) != 0;
+  }
+
+  /** Returns the number in a cell, calculated if need be. */
+  double number(Reference reference, int row) {
+    ColumnState state = states.get(reference);
+    makeReady(state);
+    return state.values.at(row);
   }
 
   @Override

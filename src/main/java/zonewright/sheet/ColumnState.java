@@ -1,6 +1,7 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -28,6 +29,14 @@ final class ColumnState {
   final BitSet dirty = new BitSet();
   final List<ColumnState> sameRow = new ArrayList<>();
   final List<ColumnState> wholeColumn = new ArrayList<>();
+
+  /** The columns its formula looks at. */
+  final List<ColumnState> needs = new ArrayList<>();
+
+  /** Whether it was not yet calculated since all entries were taken over. */
+  boolean waits;
+
+  /** None for a column without a formula, and until it is calculated for the first time. */
   ColumnProgram program;
 
   private double[] buffer;
@@ -107,8 +116,10 @@ final class ColumnState {
     return Double.NaN;
   }
 
-  /** Calculates one block again; returns the rows whose number changed. */
-  BitSet recalculate(int block) {
+  /**
+   * Calculates one block again and adds the rows whose number changed; says whether there are any.
+   */
+  boolean recalculate(int block, BitSet changed) {
     int rows = values.rowsIn(block);
     buffer = BlockColumn.space(buffer, rows);
     program.run(block, rows, buffer);
@@ -116,17 +127,23 @@ final class ColumnState {
       overlay(block, rows);
     }
     double[] current = values.block(block);
-    BitSet changed = new BitSet();
-    for (int i = 0; i < rows; i++) {
-      if (Double.doubleToLongBits(current[i]) != Double.doubleToLongBits(buffer[i])) {
-        changed.set(block * BlockColumn.BLOCK + i);
-        current[i] = buffer[i];
-      }
+    int row = 0;
+    // mostly one row of a block changed, or all did
+    for (int same = same(current, row, rows); same >= 0; same = same(current, row, rows)) {
+      row += same;
+      do {
+        changed.set(block * BlockColumn.BLOCK + row);
+        current[row] = buffer[row];
+        row++;
+      } while (row < rows && Double.compare(current[row], buffer[row]) != 0);
+      values.changed(block);
     }
-    if (!changed.isEmpty()) {
-      values.changed();
-    }
-    return changed;
+    return row > 0;
+  }
+
+  /** Returns how many numbers from a row on are as they were; -1 where all of them are. */
+  private int same(double[] current, int from, int rows) {
+    return Arrays.mismatch(current, from, rows, buffer, from, rows);
   }
 
   /** Calculates one block in place, where nobody asks what changed. */
@@ -140,7 +157,7 @@ final class ColumnState {
     } else {
       program.run(block, rows, values.block(block));
     }
-    values.changed();
+    values.changed(block);
   }
 
   private void overlay(int block, int rows) {

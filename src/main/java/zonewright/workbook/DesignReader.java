@@ -120,6 +120,7 @@ final class DesignReader {
       }
     }
     comparisons.forEach(Runnable::run);
+    design.book().settle();
   }
 
   /** Tables of the trade are the program's; what a person changed in them is told. */
