@@ -9,11 +9,12 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JLabel;
 import javax.swing.JTable;
-import javax.swing.SwingConstants;
-import javax.swing.SwingUtilities;
+import javax.swing.plaf.basic.BasicGraphicsUtils;
 import javax.swing.table.TableCellRenderer;
 import zonewright.desk.grid.CellLook.Standing;
 import zonewright.sheet.Column;
@@ -23,6 +24,16 @@ import zonewright.sheet.Severity;
  * Paints one cell: what stands in it, how that came about, and marks that say so without colour.
  */
 final class CellPainter extends JLabel implements TableCellRenderer {
+  /** What is marked with more than a ground, lines and words. */
+  private static final Set<Standing> MARKED = EnumSet.of(Standing.OVERRIDDEN, Standing.REFUSED);
+
+  private static final Set<Standing> SLANTED =
+      EnumSet.of(
+          Standing.DEFAULTED,
+          Standing.NOT_APPLICABLE,
+          Standing.MISSING,
+          Standing.REFUSED_ELSEWHERE);
+
   private transient CellLook look = CellLook.NOTHING;
   private transient Optional<Column> column = Optional.empty();
   private transient Optional<Severity> flag = Optional.empty();
@@ -34,6 +45,11 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   private boolean fresh;
   private boolean chooses;
   private String hint = "";
+
+  private Font upright;
+  private Font italic;
+  private transient FontMetrics uprightMetrics;
+  private transient FontMetrics italicMetrics;
 
   CellPainter() {
     setOpaque(true);
@@ -47,31 +63,77 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   @Override
   public Component getTableCellRendererComponent(
       JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int at) {
-    EntryTable grid = (EntryTable) table;
+    show((EntryTable) table, row, at, isSelected);
+    setFont(table.getFont());
+    setText(look.text());
+    return this;
+  }
+
+  /** Takes over what stands in a cell, which is then painted. */
+  private void show(EntryTable grid, int row, int at, boolean isSelected) {
     column = grid.declared(row, at);
     int bookRow = grid.bookRow(row);
     look = column.map(declared -> grid.looks().look(declared, bookRow)).orElse(CellLook.NOTHING);
-    typeable = grid.takesEntries(row, at);
+    typeable = column.filter(found -> EntryTable.typeable(grid.book(), found)).isPresent();
     fresh = grid.isNew(row);
-    chooses = grid.chooses(row, at);
     flag = grid.flag(row, at);
     selected = isSelected;
     lead = row == grid.leadRow() && at == grid.leadColumn();
-    focused = grid.isFocusOwner() || grid.isEditing();
-    lastOfGroup = grid.lastOfGroup(at);
+    chooses = lead && grid.chooses(row, at);
+    focused = lead && (grid.isFocusOwner() || grid.isEditing());
     hint = grid.hint(row, at);
-    setFont(grid.getFont());
-    setText(look.text());
-    return this;
   }
 
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics;
+    begin(g, getFont());
+    paintCell(g, getWidth(), getHeight());
+  }
+
+  /**
+   * Paints all cells of a grid that meet the clip, one after the other and each right into its
+   * place: what Swing does beside for each cell takes longer than the painting.
+   */
+  void paintCells(Graphics2D g, EntryTable grid) {
+    Rectangle clip = g.getClipBounds();
+    begin(g, grid.getFont());
+    g.setColor(Palette.current().paper());
+    g.fill(clip);
+    int height = grid.getRowHeight();
+    int from = Math.max(0, clip.y / height);
+    int to = Math.min(grid.getRowCount(), (clip.y + clip.height + height - 1) / height);
+    for (int at = 0; at < grid.getColumnCount() && from < to; at++) {
+      Rectangle first = grid.getCellRect(from, at, false);
+      if (first.x >= clip.x + clip.width || first.x + first.width <= clip.x) {
+        continue;
+      }
+      lastOfGroup = grid.lastOfGroup(at);
+      for (int row = from; row < to; row++) {
+        if (!grid.isEditingAt(row, at)) {
+          show(grid, row, at, grid.isCellSelected(row, at));
+          int y = first.y + (row - from) * height;
+          g.translate(first.x, y);
+          paintCell(g, first.width, height);
+          g.translate(-first.x, -y);
+        }
+      }
+    }
+  }
+
+  private void begin(Graphics2D g, Font font) {
     Marks.plain(g);
+    Marks.words(g);
+    if (!font.equals(upright)) {
+      upright = font;
+      italic = font.deriveFont(Font.ITALIC);
+    }
+    uprightMetrics = g.getFontMetrics(upright);
+    italicMetrics = g.getFontMetrics(italic);
+  }
+
+  private void paintCell(Graphics2D g, int width, int height) {
     Palette palette = Palette.current();
-    int width = getWidth();
-    int height = getHeight();
     Color ground = ground(palette);
     g.setColor(selected && !lead ? palette.selected(ground) : ground);
     g.fillRect(0, 0, width, height);
@@ -79,16 +141,26 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     g.fillRect(0, height - 1, width, 1);
     g.setColor(lastOfGroup ? palette.strongLine() : palette.line());
     g.fillRect(width - 1, 0, 1, height);
-    Marks.smooth(g);
     Rectangle inside = new Rectangle(padding(), 0, width - 2 * padding() - 1, height - 1);
+    boolean flagged = flag.isPresent() && look.standing() != Standing.REFUSED;
+    if (flagged || lead || MARKED.contains(look.standing())) {
+      Marks.smooth(g);
+      marks(g, palette, width, height, inside, flagged);
+      Marks.plain(g);
+    }
+    words(g, palette, inside);
+  }
+
+  private void marks(
+      Graphics2D g, Palette palette, int width, int height, Rectangle inside, boolean flagged) {
     int right = width;
-    if (lead && chooses) {
+    if (chooses) {
       int side = EntryTable.chevronWidth();
       Marks.chevron(g, palette.muted(), width - side, 0, side, height - 1);
       inside.width -= side - padding();
       right -= side;
     }
-    if (flag.isPresent() && look.standing() != Standing.REFUSED) {
+    if (flagged) {
       int mark = UIScale.scale(10);
       int at = rightAligned() ? UIScale.scale(5) : right - mark;
       Marks.finding(g, flag.get(), palette, at, height);
@@ -106,7 +178,6 @@ final class CellPainter extends JLabel implements TableCellRenderer {
       inside.x += side + UIScale.scale(5);
       inside.width -= side + UIScale.scale(5);
     }
-    words(g, palette, inside);
     if (lead) {
       g.setColor(
           focused
@@ -132,13 +203,13 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   private void words(Graphics2D g, Palette palette, Rectangle inside) {
     Standing standing = look.standing();
     boolean hinted = look.text().isEmpty() && !hint.isEmpty();
-    Font font = getFont();
-    switch (standing) {
-      case DEFAULTED, NOT_APPLICABLE, MISSING, REFUSED_ELSEWHERE ->
-          font = font.deriveFont(Font.ITALIC);
-      default -> font = hinted ? font.deriveFont(Font.ITALIC) : font;
+    String text = hinted ? hint : look.text();
+    if (text.isEmpty()) {
+      return;
     }
-    g.setFont(font);
+    boolean slanted = hinted || SLANTED.contains(standing);
+    FontMetrics metrics = slanted ? italicMetrics : uprightMetrics;
+    g.setFont(slanted ? italic : upright);
     g.setColor(
         switch (standing) {
           case DEFAULTED -> palette.softInk();
@@ -147,31 +218,23 @@ final class CellPainter extends JLabel implements TableCellRenderer {
           case REFUSED_ELSEWHERE -> palette.muted();
           default -> hinted ? palette.muted() : palette.ink();
         });
-    FontMetrics metrics = g.getFontMetrics();
-    String text = hinted ? hint : look.text();
-    if (standing.reason() && metrics.stringWidth(text) > inside.width) {
-      text = "–";
-    }
-    text =
-        SwingUtilities.layoutCompoundLabel(
-            this,
-            metrics,
-            text,
-            null,
-            SwingConstants.CENTER,
-            SwingConstants.LEADING,
-            SwingConstants.CENTER,
-            SwingConstants.TRAILING,
-            new Rectangle(inside),
-            new Rectangle(),
-            new Rectangle(),
-            0);
     int width = metrics.stringWidth(text);
-    int x = rightAligned() ? inside.x + inside.width - width : inside.x;
-    int y = (getHeight() - 1 - metrics.getHeight()) / 2 + metrics.getAscent();
-    g.drawString(text, x, y);
-    if (standing == Standing.REFUSED) {
-      Marks.wave(g, x, y + UIScale.scale(3), width);
+    if (width > inside.width) {
+      text =
+          standing.reason()
+              ? "–"
+              : BasicGraphicsUtils.getClippedString(this, metrics, text, inside.width);
+      width = metrics.stringWidth(text);
+    }
+    if (width <= inside.width) {
+      int x = rightAligned() ? inside.x + inside.width - width : inside.x;
+      int y = (inside.height - metrics.getHeight()) / 2 + metrics.getAscent();
+      g.drawString(text, x, y);
+      if (standing == Standing.REFUSED) {
+        Marks.smooth(g);
+        Marks.wave(g, x, y + UIScale.scale(3), width);
+        Marks.plain(g);
+      }
     }
   }
 

@@ -150,6 +150,11 @@ abstract class EntryTable extends JXTable {
         .map(found -> new CellPlace(found.reference(), at));
   }
 
+  /** Says whether the field in which a person types stands in a cell. */
+  boolean isEditingAt(int row, int column) {
+    return isEditing() && row == getEditingRow() && column == getEditingColumn();
+  }
+
   int leadRow() {
     return getSelectionModel().getLeadSelectionIndex();
   }
@@ -216,6 +221,17 @@ abstract class EntryTable extends JXTable {
   public Color getBackground() {
     return looks == null ? super.getBackground() : Palette.current().paper();
   }
+
+  /** Does nothing: see {@link #setSelectionForeground}. */
+  @Override
+  public void setSelectionBackground(Color color) {}
+
+  /**
+   * Does nothing: cells are painted in colours of the program's own, and the look changes these two
+   * whenever the focus comes or goes, each time painting the whole table for it.
+   */
+  @Override
+  public void setSelectionForeground(Color color) {}
 
   private void typed(KeyEvent event) {
     char sign = event.getKeyChar();

@@ -26,8 +26,8 @@ final class Marks {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
   }
 
-  /** Draws words and curves smoothly, as the desktop wants them. */
-  static void smooth(Graphics2D g) {
+  /** Draws words as the desktop wants them. */
+  static void words(Graphics2D g) {
     if (Toolkit.getDefaultToolkit().getDesktopProperty("awt.font.desktophints")
         instanceof Map<?, ?> hints) {
       g.addRenderingHints(hints);
@@ -35,6 +35,10 @@ final class Marks {
       g.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     }
+  }
+
+  /** Draws curves smoothly. */
+  static void smooth(Graphics2D g) {
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }

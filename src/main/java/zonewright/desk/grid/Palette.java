@@ -32,6 +32,12 @@ public final class Palette {
 
   private final Color water;
   private final Color limit;
+  private final Color muted;
+  private final Color softInk;
+  private final Color line;
+  private final Color strongLine;
+  private final Color inputGround;
+  private final Color defaultGround;
 
   private Palette(Function<String, Color> colors, boolean dark) {
     this.dark = dark;
@@ -43,6 +49,13 @@ public final class Palette {
     accent = solid(colors.apply("Component.accentColor"), new Color(0x26, 0x75, 0xBF));
     water = solid(colors.apply("Zonewright.water"), new Color(0x2f, 0x86, 0xa8));
     limit = solid(colors.apply("Zonewright.limit"), new Color(0xb3, 0x26, 0x1e));
+    muted = mix(ink, paper, dark ? 0.82 : 0.66);
+    softInk = mix(ink, paper, dark ? 0.90 : 0.80);
+    line = mix(ink, paper, dark ? 0.14 : 0.10);
+    strongLine = mix(ink, paper, dark ? 0.34 : 0.26);
+    Color sand = dark ? new Color(0xE8C46A) : new Color(0xE9B949);
+    inputGround = mix(sand, paper, dark ? 0.06 : 0.11);
+    defaultGround = mix(inputGround, paper, 0.45);
   }
 
   private static Color solid(Color found, Color otherwise) {
@@ -90,22 +103,22 @@ public final class Palette {
 
   /** Returns the colour of words that stand back. */
   public Color muted() {
-    return mix(ink, paper, dark ? 0.82 : 0.66);
+    return muted;
   }
 
   /** Returns the colour of values that nobody typed but that could be typed over. */
   public Color softInk() {
-    return mix(ink, paper, dark ? 0.90 : 0.80);
+    return softInk;
   }
 
   /** Returns the colour of lines between cells. */
   public Color line() {
-    return mix(ink, paper, dark ? 0.14 : 0.10);
+    return line;
   }
 
   /** Returns the colour of lines between groups. */
   public Color strongLine() {
-    return mix(ink, paper, dark ? 0.34 : 0.26);
+    return strongLine;
   }
 
   /** Returns the colour of what is selected or acted on. */
@@ -120,12 +133,12 @@ public final class Palette {
 
   /** Returns the ground of cells a person types into. */
   public Color inputGround() {
-    return mix(dark ? new Color(0xE8C46A) : new Color(0xE9B949), paper, dark ? 0.06 : 0.11);
+    return inputGround;
   }
 
   /** Returns the ground of cells that may be typed over. */
   public Color defaultGround() {
-    return mix(inputGround(), paper, 0.45);
+    return defaultGround;
   }
 
   /** Returns the ground of headings and row numbers. */

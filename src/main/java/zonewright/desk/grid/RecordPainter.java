@@ -51,7 +51,7 @@ final class RecordPainter extends JLabel implements TableCellRenderer {
     g.fillRect(0, 0, getWidth(), getHeight());
     g.setColor(heading ? palette.strongLine() : palette.line());
     g.fillRect(0, getHeight() - 1, getWidth(), 1);
-    Marks.smooth(g);
+    Marks.words(g);
     boolean quiet = column == RecordModel.UNIT || column == RecordModel.MEANING;
     g.setColor(quiet ? palette.muted() : palette.ink());
     g.setFont(getFont());

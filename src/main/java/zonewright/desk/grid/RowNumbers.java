@@ -22,7 +22,9 @@ final class RowNumbers extends JPanel {
     this.table = table;
     setOpaque(true);
     getAccessibleContext().setAccessibleName("row numbers");
-    table.getSelectionModel().addListSelectionListener(event -> repaint());
+    table
+        .getSelectionModel()
+        .addListSelectionListener(event -> repaint(event.getFirstIndex(), event.getLastIndex()));
     table.getModel().addTableModelListener(event -> revalidate());
     MouseAdapter mouse =
         new MouseAdapter() {
@@ -40,6 +42,11 @@ final class RowNumbers extends JPanel {
         };
     addMouseListener(mouse);
     addMouseMotionListener(mouse);
+  }
+
+  private void repaint(int from, int to) {
+    int height = table.getRowHeight();
+    repaint(0, from * height, getWidth(), (to - from + 1) * height);
   }
 
   private int rowAt(int y) {
@@ -95,6 +102,7 @@ final class RowNumbers extends JPanel {
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics;
     Marks.plain(g);
+    Marks.words(g);
     Palette palette = Palette.current();
     Rectangle clip = g.getClipBounds();
     g.setColor(palette.headingGround());
@@ -116,9 +124,7 @@ final class RowNumbers extends JPanel {
       String number = table.sheet().isNew(row) ? "+" : Integer.toString(table.bookRow(row) + 1);
       g.setColor(selected ? palette.ink() : palette.muted());
       int x = getWidth() - UIScale.scale(8) - metrics.stringWidth(number);
-      Marks.smooth(g);
       g.drawString(number, x, y + (height - 1 - metrics.getHeight()) / 2 + metrics.getAscent());
-      Marks.plain(g);
     }
     g.setColor(palette.strongLine());
     g.fillRect(getWidth() - 1, clip.y, 1, clip.height);

@@ -206,9 +206,10 @@ public final class SheetGrid extends JPanel {
             });
     for (int at = 0; at < table.getColumnCount(); at++) {
       BitSet changed = changes.cells().get(table.columnAt(at).reference());
-      Rectangle cell = table.getCellRect(0, at, true);
       if (changed != null && changed.cardinality() > rows.cardinality()) {
-        table.repaint(cell.x, seen.y, cell.width, seen.height);
+        Rectangle cell = table.getCellRect(0, at, true);
+        // what lies outside would make one large piece to paint of two small ones
+        table.repaint(new Rectangle(cell.x, seen.y, cell.width, seen.height).intersection(seen));
       }
     }
   }

@@ -135,7 +135,7 @@ final class SheetHeader extends JXTableHeader {
     int start = scrolls ? Math.max(place.x, seen.x + clear) : place.x;
     int x = Math.min(start + pad, Math.max(place.x + pad, place.x + place.width - words - pad));
     Graphics2D inside = (Graphics2D) g.create();
-    Marks.smooth(inside);
+    Marks.words(inside);
     inside.clipRect(place.x, 0, place.width - 1, height);
     inside.drawString(band, x, (height - 1 - metrics.getHeight()) / 2 + metrics.getAscent());
     inside.dispose();
@@ -160,7 +160,7 @@ final class SheetHeader extends JXTableHeader {
     }
     int pad = CellPainter.padding();
     Graphics2D inside = (Graphics2D) g.create();
-    Marks.smooth(inside);
+    Marks.words(inside);
     inside.clipRect(place.x, place.y, place.width - 1, height);
     boolean right = column.content() == Column.Content.NUMBER;
     inside.setFont(nameFont(getFont()));

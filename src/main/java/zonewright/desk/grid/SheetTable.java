@@ -1,6 +1,7 @@
 package zonewright.desk.grid;
 
 import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -20,12 +21,11 @@ import zonewright.sheet.TableDefinition;
  */
 final class SheetTable extends EntryTable {
   private final transient SheetModel model;
+  private final CellPainter painter = new CellPainter();
   private int frozen;
 
   /** While painting, columns stand where they would without freezing. */
   private boolean asIfThawed;
-
-  private boolean paintingFrozen;
 
   SheetTable(SheetModel model, Book book, CellLooks looks) {
     super(model, book, looks);
@@ -191,29 +191,26 @@ final class SheetTable extends EntryTable {
     int width = frozenWidth();
     if (width == 0 || seen.x == 0) {
       asIfThawed = true;
-      super.paintComponent(graphics);
+      paintSeen(graphics.create());
       asIfThawed = false;
       return;
     }
     asIfThawed = true;
     Graphics right = graphics.create();
     right.clipRect(seen.x + width, seen.y, seen.width - width, seen.height);
-    super.paintComponent(right);
-    right.dispose();
-    paintingFrozen = true;
+    paintSeen(right);
     Graphics left = graphics.create();
     left.translate(seen.x, 0);
     left.clipRect(0, seen.y, width, seen.height);
-    super.paintComponent(left);
-    left.dispose();
-    paintingFrozen = false;
+    paintSeen(left);
     asIfThawed = false;
   }
 
-  /** While the frozen columns are painted, the field in one of them paints itself. */
-  @Override
-  public int getEditingColumn() {
-    return paintingFrozen ? -1 : super.getEditingColumn();
+  private void paintSeen(Graphics graphics) {
+    if (!graphics.getClipBounds().isEmpty()) {
+      painter.paintCells((Graphics2D) graphics, this);
+    }
+    graphics.dispose();
   }
 
   @Override
