@@ -10,6 +10,9 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.layout.PlatformDefaults;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /** Opens the window. */
@@ -31,10 +34,22 @@ public final class Desk {
   public static Desk begin() {
     CompletableFuture<Design> demo =
         CompletableFuture.supplyAsync(
-            () -> Demo.libraryGarden(UnitSystem.US), work -> start("demo", work));
+            () -> calculated(Demo.libraryGarden(UnitSystem.US)), work -> start("demo", work));
     CompletableFuture<Memory> memory = new CompletableFuture<>();
     start("beforehand", () -> prepare(memory));
     return new Desk(demo, memory);
+  }
+
+  /** Has those columns calculated that the window shows first. */
+  private static Design calculated(Design design) {
+    TableDefinition zones = design.book().blueprint().table(Sheets.ZONES);
+    List<String> first = StandardViews.of(zones).values().iterator().next();
+    for (Column column : zones.columns()) {
+      if (first.contains(column.reference().column())) {
+        design.book().number(column.reference(), 0);
+      }
+    }
+    return design;
   }
 
   private static void prepare(CompletableFuture<Memory> wanted) {
@@ -84,6 +99,7 @@ public final class Desk {
         (thread, fault) -> unexpected(fault, window.messages()));
     window.show();
     window.afterwards(() -> file.ifPresentOrElse(window::open, window::offerLeftOver));
+    window.afterwards(() -> design.book().settle());
   }
 
   /** Tells a person of a fault of the program, and keeps what is known of it for its makers. */

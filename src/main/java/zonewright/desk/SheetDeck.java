@@ -60,8 +60,12 @@ final class SheetDeck extends JPanel {
         });
     add(groups, BorderLayout.PAGE_START);
     add(tabs, BorderLayout.CENTER);
-    build();
     open.onReplaced(this::build);
+  }
+
+  /** Builds the first sheet; the design is asked for only now. */
+  void begin() {
+    build();
   }
 
   /** Hears when another cell or another sheet is selected. */

@@ -21,7 +21,7 @@ final class UnsavedWork {
   private final OpenDesign open;
   private final MessageBar messages;
   private final Path spare;
-  private final WorkRecord record;
+  private final Late<WorkRecord> record;
 
   /**
    * Begins to keep the record.
@@ -32,15 +32,24 @@ final class UnsavedWork {
     this.open = open;
     this.messages = messages;
     this.spare = spare;
-    record =
+    record = new Late<>(this::begun);
+    open.onReplaced(() -> record.ifMade(this::follow));
+    open.onChanged(changes -> record.get().changed());
+  }
+
+  private WorkRecord begun() {
+    WorkRecord begun =
         new WorkRecord(
             open.book().blueprint(),
             () -> open.book().snapshot(),
             SwingUtilities::invokeLater,
             spare);
-    record.follow(open.file(), open.name());
-    open.onReplaced(() -> record.follow(open.file(), open.name()));
-    open.onChanged(changes -> record.changed());
+    follow(begun);
+    return begun;
+  }
+
+  private void follow(WorkRecord following) {
+    following.follow(open.file(), open.name());
   }
 
   /** Returns the folder of the person who is logged in for designs without a file. */
@@ -50,12 +59,12 @@ final class UnsavedWork {
 
   /** Notes that the design is not what was saved. */
   void changed() {
-    record.changed();
+    record.get().changed();
   }
 
   /** Notes that the design was saved. */
   void saved(Path file) {
-    record.saved(file, open.name(), open.unsaved());
+    record.get().saved(file, open.name(), open.unsaved());
   }
 
   /** Offers the first of the designs that were never saved and whose window is gone. */
@@ -114,17 +123,17 @@ final class UnsavedWork {
     design.book().journal().neverSaved();
     boolean same = found.design().equals(open.file());
     open.replace(design, found.design(), same ? open.kept() : Optional.empty(), found.name());
-    record.changed();
-    record.discardLater(found.file());
+    record.get().changed();
+    record.get().discardLater(found.file());
     messages.tell("“" + found.name() + "” is as it was; save it to keep it.", List.of());
   }
 
   private void letGo(UnsavedFile.Found found) {
-    record.discardLater(found.file());
+    record.get().discardLater(found.file());
   }
 
   /** Ends in peace: what is not saved by now is not wanted. */
   void close() {
-    record.close();
+    record.ifMade(WorkRecord::close);
   }
 }

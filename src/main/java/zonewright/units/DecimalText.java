@@ -10,6 +10,8 @@ final class DecimalText {
   private static final Pattern GROUPED_WITH_POINTS =
       Pattern.compile("[1-9]\\d{0,2}(\\.\\d{3})+,\\d*|[1-9]\\d{0,2}(\\.\\d{3}){2,}");
   private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d*,\\d+");
+  private static final Pattern SET_APART = Pattern.compile("(?<=\\d)['’\\u00a0\\u202f ](?=\\d{3})");
+  private static final Pattern PLAIN = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
 
   private DecimalText() {}
 
@@ -24,7 +26,8 @@ final class DecimalText {
     int exponent = Math.max(digits.indexOf('e'), digits.indexOf('E'));
     String tail = exponent < 0 ? "" : digits.substring(exponent);
     String mantissa = exponent < 0 ? digits : digits.substring(0, exponent);
-    String plain = mantissa.strip().replaceAll("(?<=\\d)['’\\u00a0\\u202f ](?=\\d{3})", "");
+    String typed = mantissa.strip();
+    String plain = PLAIN.matcher(typed).matches() ? typed : SET_APART.matcher(typed).replaceAll("");
     if (GROUPED_WITH_COMMAS.matcher(plain).matches()) {
       boolean twoWays = plain.indexOf(',') == plain.lastIndexOf(',') && plain.indexOf('.') < 0;
       if (twoWays && system == UnitSystem.SI) {
@@ -38,7 +41,7 @@ final class DecimalText {
     } else if (DECIMAL_COMMA.matcher(plain).matches()) {
       plain = plain.replace(',', '.');
     }
-    if (!plain.matches("\\d+\\.?\\d*|\\.\\d+")) {
+    if (!PLAIN.matcher(plain).matches()) {
       return new QuantityText.Unreadable("“%s” is not a number".formatted(whole));
     }
     double value = new BigDecimal(plain + tail).movePointRight(shift).doubleValue();

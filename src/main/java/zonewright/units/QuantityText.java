@@ -35,8 +35,10 @@ public final class QuantityText {
   /** Returns {@code value} with the decimals given, halves rounded up, no grouping. */
   public static String fixed(double value, int decimals) {
     String text = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-    boolean zero = text.chars().allMatch(sign -> sign == '-' || sign == '0' || sign == '.');
-    return zero && text.charAt(0) == '-' ? text.substring(1) : text;
+    boolean zero =
+        text.charAt(0) == '-'
+            && text.chars().allMatch(sign -> sign == '-' || sign == '0' || sign == '.');
+    return zero ? text.substring(1) : text;
   }
 
   /** Returns {@code value} with the decimals given and thousands set apart, as {@code 12,345.6}. */
@@ -123,7 +125,7 @@ public final class QuantityText {
       }
     }
     Matcher fraction = FRACTION_THEN_UNIT.matcher(plain);
-    if (fraction.matches()) {
+    if (plain.indexOf('/') >= 0 && fraction.matches()) {
       return fraction(fraction, plain, kind, system);
     }
     Matcher number = NUMBER_THEN_UNIT.matcher(plain);

@@ -17,10 +17,34 @@ public record Arrangement(List<Shown> columns, int frozen) {
    * @param id identifier of the column within its sheet
    * @param width its width in pixels of an unscaled screen; 0 for as wide as its content asks
    */
-  public record Shown(String id, int width) {}
+  public record Shown(String id, int width) {
+    /** Written out: what a record makes by itself is slow at its first use, which is each start. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Shown that && id.equals(that.id) && width == that.width;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * id.hashCode() + width;
+    }
+  }
 
   public Arrangement {
     columns = List.copyOf(columns);
+  }
+
+  /** Written out, as that of {@link Shown}. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Arrangement that
+        && columns.equals(that.columns)
+        && frozen == that.frozen;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * columns.hashCode() + frozen;
   }
 
   /** Returns the columns named, each as wide as its content asks. */
