@@ -37,6 +37,8 @@ final class MakeArchive {
             "-Xlog:all=error:stderr",
             "# What runs often only at the start is not worth compiling; long work still is, soon.",
             "-XX:CompileThresholdScaling=6",
+            "# Little room for what is new: with thousands of zones a collection is over before it is seen.",
+            "-Xmn64m",
             "-jar " + jar),
         StandardCharsets.UTF_8);
     String problem;
