@@ -102,7 +102,7 @@ final class DeskWindow {
 
   /** The first picture is the sheet with its figures; what stands around it follows at once. */
   private void begin() {
-    deck.begin();
+    deck.build();
     refreshState();
     EventQueue.invokeLater(deck::goToFirstResult);
     panels.onFirstPaint(afterwards::begin);

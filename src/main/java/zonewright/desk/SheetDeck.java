@@ -63,11 +63,6 @@ final class SheetDeck extends JPanel {
     open.onReplaced(this::build);
   }
 
-  /** Builds the first sheet; the design is asked for only now. */
-  void begin() {
-    build();
-  }
-
   /** Hears when another cell or another sheet is selected. */
   void onSelected(Runnable listener) {
     onSelected.add(listener);
@@ -85,7 +80,8 @@ final class SheetDeck extends JPanel {
     }
   }
 
-  private void build() {
+  /** Builds the first sheet of the design, which is asked for only now. */
+  void build() {
     views.clear();
     lastOf.clear();
     inTabs = List.of();
