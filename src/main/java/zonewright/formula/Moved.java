@@ -1,20 +1,35 @@
 package zonewright.formula;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import zonewright.formula.Condition.ConditionReading;
 
 /**
- * Writes a formula anew with other columns in the place of some, so that two tables of the same
- * columns need one declaration.
+ * Writes a formula anew with other columns or parts in the place of some: two tables of the same
+ * columns need one declaration, and a long formula can be written in steps.
  */
 public final class Moved implements Reading<Formula>, ConditionReading<Condition> {
   private final UnaryOperator<Reference> to;
-  private final Map<Reference, Formula> instead;
 
-  private Moved(UnaryOperator<Reference> to, Map<Reference, Formula> instead) {
+  /** Gives what stands in the place of a part; null where its own parts are to be looked at. */
+  private final UnaryOperator<Formula> instead;
+
+  /** The same for conditions. */
+  private final UnaryOperator<Condition> insteadOf;
+
+  private Moved(UnaryOperator<Reference> to, UnaryOperator<Formula> instead) {
+    this(to, instead, condition -> null);
+  }
+
+  private Moved(
+      UnaryOperator<Reference> to,
+      UnaryOperator<Formula> instead,
+      UnaryOperator<Condition> insteadOf) {
     this.to = to;
     this.instead = instead;
+    this.insteadOf = insteadOf;
   }
 
   /** Returns {@code formula} with each column replaced by what {@code to} gives for it. */
@@ -29,12 +44,60 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
    */
   public static Formula formula(
       Formula formula, UnaryOperator<Reference> to, Map<Reference, Formula> instead) {
-    return formula.read(new Moved(to, instead));
+    return new Moved(to, part -> part instanceof Formula.Cell cell ? instead.get(cell.reference()) : null)
+        .moved(formula);
+  }
+
+  /** Returns {@code whole} with {@code instead} wherever {@code part} stood. */
+  static Formula replaced(Formula whole, Formula part, Formula instead) {
+    return new Moved(UnaryOperator.identity(), each -> each.equals(part) ? instead : null)
+        .moved(whole);
+  }
+
+  /** Returns all parts of a formula, itself first, those of conditions among them. */
+  static List<Formula> parts(Formula whole) {
+    List<Formula> parts = new ArrayList<>();
+    UnaryOperator<Formula> collect =
+        part -> {
+          parts.add(part);
+          return null;
+        };
+    new Moved(UnaryOperator.identity(), collect).moved(whole);
+    return parts;
+  }
+
+  /** Returns {@code whole} with {@code instead} wherever the condition {@code part} stood. */
+  static Formula replaced(Formula whole, Condition part, Condition instead) {
+    return new Moved(
+            UnaryOperator.identity(), each -> null, each -> each.equals(part) ? instead : null)
+        .moved(whole);
+  }
+
+  /** Returns all conditions in a formula. */
+  static List<Condition> conditions(Formula whole) {
+    List<Condition> conditions = new ArrayList<>();
+    UnaryOperator<Condition> collect =
+        condition -> {
+          conditions.add(condition);
+          return null;
+        };
+    new Moved(UnaryOperator.identity(), part -> null, collect).moved(whole);
+    return conditions;
+  }
+
+  private Condition moved(Condition part) {
+    Condition other = insteadOf.apply(part);
+    return other == null ? part.read(this) : other;
+  }
+
+  private Formula moved(Formula part) {
+    Formula other = instead.apply(part);
+    return other == null ? part.read(this) : other;
   }
 
   /** Returns {@code condition} with each column replaced by what {@code to} gives for it. */
   public static Condition condition(Condition condition, UnaryOperator<Reference> to) {
-    return condition.read(new Moved(to, Map.of()));
+    return condition.read(new Moved(to, part -> null));
   }
 
   @Override
@@ -44,45 +107,44 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   @Override
   public Formula cell(Formula.Cell cell) {
-    Formula other = instead.get(cell.reference());
-    return other == null ? new Formula.Cell(to.apply(cell.reference())) : other;
+    return new Formula.Cell(to.apply(cell.reference()));
   }
 
   @Override
   public Formula arithmetic(Formula.Arithmetic sum) {
-    return new Formula.Arithmetic(sum.operator(), sum.left().read(this), sum.right().read(this));
+    return new Formula.Arithmetic(sum.operator(), moved(sum.left()), moved(sum.right()));
   }
 
   @Override
   public Formula extreme(Formula.Extreme extreme) {
     return new Formula.Extreme(
-        extreme.largest(), extreme.left().read(this), extreme.right().read(this));
+        extreme.largest(), moved(extreme.left()), moved(extreme.right()));
   }
 
   @Override
   public Formula rounding(Formula.Rounding rounding) {
-    return new Formula.Rounding(rounding.way(), rounding.operand().read(this), rounding.unit());
+    return new Formula.Rounding(rounding.way(), moved(rounding.operand()), rounding.unit());
   }
 
   @Override
   public Formula power(Formula.Power power) {
-    return new Formula.Power(power.base().read(this), power.exponent().read(this));
+    return new Formula.Power(moved(power.base()), moved(power.exponent()));
   }
 
   @Override
   public Formula function(Formula.Function function) {
-    return new Formula.Function(function.kind(), function.operand().read(this));
+    return new Formula.Function(function.kind(), moved(function.operand()));
   }
 
   @Override
   public Formula measure(Formula.Measure measure) {
-    return new Formula.Measure(measure.operand().read(this), measure.unit());
+    return new Formula.Measure(moved(measure.operand()), measure.unit());
   }
 
   @Override
   public Formula choose(Formula.Choose choose) {
     return new Formula.Choose(
-        choose.condition().read(this), choose.then().read(this), choose.otherwise().read(this));
+        moved(choose.condition()), moved(choose.then()), moved(choose.otherwise()));
   }
 
   @Override
@@ -98,13 +160,13 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
   @Override
   public Formula nth(Formula.Nth nth) {
     return new Formula.Nth(
-        nth.position().read(this), nth.options().stream().map(each -> each.read(this)).toList());
+        moved(nth.position()), nth.options().stream().map(this::moved).toList());
   }
 
   @Override
   public Formula lookupAcross(Formula.LookupAcross lookup) {
     return new Formula.LookupAcross(
-        to.apply(lookup.word()), lookup.columns(), lookup.position().read(this));
+        to.apply(lookup.word()), lookup.columns(), moved(lookup.position()));
   }
 
   @Override
@@ -128,7 +190,7 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   private Matching.Limit limit(Matching.Limit limit) {
     return new Matching.Limit(
-        to.apply(limit.column()), limit.comparator(), limit.than().read(this));
+        to.apply(limit.column()), limit.comparator(), moved(limit.than()));
   }
 
   @Override
@@ -138,13 +200,13 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   @Override
   public Formula pick(Formula.Pick pick) {
-    return new Formula.Pick(to.apply(pick.column()), pick.position().read(this));
+    return new Formula.Pick(to.apply(pick.column()), moved(pick.position()));
   }
 
   @Override
   public Condition comparison(Condition.Comparison comparison) {
     return new Condition.Comparison(
-        comparison.comparator(), comparison.left().read(this), comparison.right().read(this));
+        comparison.comparator(), moved(comparison.left()), moved(comparison.right()));
   }
 
   @Override
@@ -159,11 +221,11 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   @Override
   public Condition joined(Condition.Joined joined) {
-    return new Condition.Joined(joined.both(), joined.left().read(this), joined.right().read(this));
+    return new Condition.Joined(joined.both(), moved(joined.left()), moved(joined.right()));
   }
 
   @Override
   public Condition not(Condition.Not not) {
-    return new Condition.Not(not.condition().read(this));
+    return new Condition.Not(moved(not.condition()));
   }
 }

@@ -1,68 +1,47 @@
 package zonewright.formula;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeMap;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import zonewright.formula.Condition.ConditionReading;
 import zonewright.units.QuantityText;
 
 /**
- * A formula of plain numbers as spreadsheet text, without the equals sign.
- *
- * <p>It never calculates with a blank, a text or a number out of range: what must be there is asked
- * first, and where it is not the cell shows {@code needs ...} in place of a number. A choice asks
- * for what its branch needs only in the branch. What lacks in the middle of a calculation fails the
- * whole, which then says what may be missing in place of an error code.
+ * A formula of plain numbers as spreadsheet text, without the equals sign: the equation and nothing
+ * else. What has no number is the error {@code #N/A}, which runs through a spreadsheet by itself as
+ * not-a-number does through the engine.
  */
 public final class SpreadsheetText implements Reading<Text>, ConditionReading<String> {
-  /** A spreadsheet takes no longer text within a formula; this leaves room for quotes. */
-  private static final int LONGEST_WORDS = 240;
+  /** A name of the workbook for {@link Numbers#WHOLE_ENOUGH}. */
+  public static final String WHOLE_ENOUGH = "Whole_enough";
+
+  /** A name of the workbook for {@link Numbers#HALF_ENOUGH}. */
+  public static final String HALF_ENOUGH = "Half_enough";
+
+  /** A name of the workbook for the part by which two numbers may differ and count as equal. */
+  public static final String EQUAL_ENOUGH = "Equal_enough";
+
+  /** So many words are still held against a cell one by one. */
+  private static final int FEW_WORDS = 2;
 
   private final SpreadsheetNames names;
-  private final SpreadsheetNeeds needs;
-  private final Set<Need> established;
 
-  /** Whether something calculates with the result, so that words would not do. */
-  private final boolean inside;
-
-  /** What may lack in the middle of a calculation, where words cannot stand. */
-  private final Set<String> lackedInside;
-
-  private SpreadsheetText(
-      SpreadsheetNames names, Set<Need> established, boolean inside, Set<String> lackedInside) {
+  private SpreadsheetText(SpreadsheetNames names) {
     this.names = names;
-    this.lackedInside = lackedInside;
-    this.needs = new SpreadsheetNeeds(names);
-    this.established = established;
-    this.inside = inside;
   }
 
   /** Returns the text of {@code plain}, as {@link Expressed#in} made it. */
   public static String of(Formula plain, SpreadsheetNames names) {
-    Set<String> lacked = new LinkedHashSet<>();
-    String text = new SpreadsheetText(names, Set.of(), false, lacked).guarded(plain).words();
-    return lacked.isEmpty() ? text : "IFERROR(%s,%s)".formatted(text, needing(lacked));
+    return plain.read(new SpreadsheetText(names)).words();
   }
 
   /**
-   * Returns the text of a condition, as {@link Expressed#in} made it: false, or an error, where
-   * what it needs is not there.
+   * Returns the text of a condition, as {@link Expressed#in} made it: an error where what it needs
+   * is not there.
    */
   public static String of(Condition plain, SpreadsheetNames names) {
-    Set<Need> all = plain.read(new SpreadsheetNeeds(names));
-    String text = new SpreadsheetText(names, all, true, new LinkedHashSet<>()).text(plain);
-    return all.isEmpty() ? text : "AND(%s,%s)".formatted(test(List.copyOf(all)), text);
-  }
-
-  /** Returns the text of a part that others calculate with, its needs taken as met. */
-  static String inside(Formula part, SpreadsheetNames names) {
-    return new SpreadsheetText(
-            names, part.read(new SpreadsheetNeeds(names)), true, new LinkedHashSet<>())
-        .text(part)
-        .onLeft(1);
+    return plain.read(new SpreadsheetText(names));
   }
 
   /** Returns words as a spreadsheet takes them in a formula. */
@@ -76,102 +55,41 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
     return plain.length() <= 21 ? plain : Double.toString(value);
   }
 
-  /** Returns the question whether a cell holds a formula; a newer function, marked as one. */
-  public static String isFormula(String cell) {
-    return "_xlfn.ISFORMULA(" + cell + ")";
+  /** Returns the row of a list in which the words of a cell stand, as they are written. */
+  public static String match(String cell, String list) {
+    return "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(%s,\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),%s,0)"
+        .formatted(cell, list);
   }
 
-  static String found(Formula.Lookup lookup, SpreadsheetNames names) {
-    return "INDEX(%s,%s)"
-        .formatted(
-            names.published(lookup.column()), match(lookup.word(), lookup.column().table(), names));
-  }
-
-  static String found(Formula.LookupAcross lookup, SpreadsheetNames names) {
-    List<ReferenceTable.Numbers> columns = lookup.columns();
-    return "INDEX(%s,%s,%s)"
-        .formatted(
-            names.published(columns.get(0), columns.get(columns.size() - 1)),
-            match(lookup.word(), columns.get(0).table(), names),
-            inside(lookup.position(), names));
-  }
-
-  static String found(Formula.Pick pick, SpreadsheetNames names) {
-    return "INDEX(%s,%s)".formatted(names.column(pick.column()), inside(pick.position(), names));
-  }
-
-  static String found(Formula.Find find, SpreadsheetNames names) {
-    return "INDEX(%s,MATCH(%s,%s,0))"
-        .formatted(
-            names.column(find.column()),
-            literally(names.cell(find.word())),
-            names.rowNames(find.column()));
-  }
-
-  /** Returns the words of a cell as a search takes them that else reads signs in words. */
-  public static String literally(String cell) {
-    return "SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(%s,\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\")"
-        .formatted(cell);
-  }
-
-  private static String match(Reference word, ReferenceTable table, SpreadsheetNames names) {
-    return "MATCH(%s,%s,0)".formatted(names.cell(word), names.keys(table));
-  }
-
-  private SpreadsheetText knowing(Set<Need> more, boolean within) {
-    Set<Need> all = new LinkedHashSet<>(established);
-    all.addAll(more);
-    return new SpreadsheetText(names, all, within, lackedInside);
-  }
-
-  private Text guarded(Formula formula) {
-    Set<Need> lacking = new LinkedHashSet<>(formula.read(needs));
-    lacking.removeAll(established);
-    String text = knowing(lacking, inside).text(formula).words();
-    if (lacking.isEmpty()) {
-      return text(formula);
+  /** Returns how deep the brackets of a text go; those of headings and words do not count. */
+  public static int depth(String text) {
+    int deepest = 0;
+    int depth = 0;
+    int headings = 0;
+    boolean words = false;
+    for (int i = 0; i < text.length(); i++) {
+      char letter = text.charAt(i);
+      if (headings > 0) {
+        boolean escaped = letter == '\'';
+        i += escaped ? 1 : 0;
+        headings += letter == '[' ? 1 : letter == ']' ? -1 : 0;
+      } else if (letter == '"') {
+        words = !words;
+      } else if (!words) {
+        headings += letter == '[' ? 1 : 0;
+        depth += letter == '(' ? 1 : letter == ')' ? -1 : 0;
+        deepest = Math.max(deepest, depth);
+      }
     }
-    TreeMap<Integer, List<Need>> levels = new TreeMap<>();
-    lacking.forEach(
-        need -> levels.computeIfAbsent(need.level(), any -> new ArrayList<>()).add(need));
-    for (List<Need> level : levels.descendingMap().values()) {
-      text = "IF(%s,%s,%s)".formatted(test(level), text, lack(level));
-    }
-    return Text.closed(text);
-  }
-
-  private static String test(List<Need> wanted) {
-    List<String> counted =
-        wanted.stream().flatMap(need -> need.counted().stream()).distinct().toList();
-    List<String> tests = new ArrayList<>();
-    if (!counted.isEmpty()) {
-      tests.add("COUNT(" + String.join(",", counted) + ")=" + counted.size());
-    }
-    wanted.stream().flatMap(need -> need.tests().stream()).distinct().forEach(tests::add);
-    return tests.size() == 1 ? tests.get(0) : "AND(" + String.join(",", tests) + ")";
-  }
-
-  private String lack(List<Need> wanted) {
-    List<String> columns = wanted.stream().map(need -> need.named().name()).distinct().toList();
-    if (inside) {
-      lackedInside.addAll(columns);
-      return "NA()";
-    }
-    return needing(columns);
-  }
-
-  private static String needing(Collection<String> columns) {
-    String words = "needs " + String.join(", ", columns);
-    return quoted(
-        words.length() > LONGEST_WORDS ? words.substring(0, LONGEST_WORDS) + " …" : words);
+    return deepest;
   }
 
   private Text text(Formula formula) {
     return formula.read(this);
   }
 
-  private Text part(Formula formula) {
-    return (inside ? this : knowing(Set.of(), true)).text(formula);
+  private String words(Formula formula) {
+    return text(formula).words();
   }
 
   @Override
@@ -188,7 +106,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   @Override
   public Text arithmetic(Formula.Arithmetic sum) {
     Operator operator = sum.operator();
-    return Text.joined(part(sum.left()), operator.typed(), part(sum.right()), operator.rank());
+    return Text.joined(text(sum.left()), operator.typed(), text(sum.right()), operator.rank());
   }
 
   @Override
@@ -196,32 +114,28 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
     return Text.closed(
         "%s(%s,%s)"
             .formatted(
-                extreme.largest() ? "MAX" : "MIN",
-                part(extreme.left()).words(),
-                part(extreme.right()).words()));
+                extreme.largest() ? "MAX" : "MIN", words(extreme.left()), words(extreme.right())));
   }
 
   @Override
   public Text rounding(Formula.Rounding rounding) {
-    String operand = part(rounding.operand()).onLeft(1);
+    String operand = text(rounding.operand()).onLeft(1);
     return Text.closed(
         switch (rounding.way()) {
-          case UP -> "ROUNDUP(MAX(0," + operand + "-1E-9),0)";
-          case DOWN -> "INT(" + operand + "+1E-9)";
-          case NEAREST -> "INT(" + operand + "+0.5+1E-6)";
+          case UP -> "ROUNDUP(MAX(0," + operand + "-" + WHOLE_ENOUGH + "),0)";
+          case DOWN -> "INT(" + operand + "+" + WHOLE_ENOUGH + ")";
+          case NEAREST -> "INT(" + operand + "+0.5+" + HALF_ENOUGH + ")";
         });
   }
 
   @Override
   public Text power(Formula.Power power) {
-    return Text.closed(
-        "POWER(%s,%s)".formatted(part(power.base()).words(), part(power.exponent()).words()));
+    return Text.closed("POWER(%s,%s)".formatted(words(power.base()), words(power.exponent())));
   }
 
   @Override
   public Text function(Formula.Function function) {
-    return Text.closed(
-        function.kind().spreadsheet() + "(" + part(function.operand()).words() + ")");
+    return Text.closed(function.kind().spreadsheet() + "(" + words(function.operand()) + ")");
   }
 
   @Override
@@ -231,119 +145,202 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
 
   @Override
   public Text choose(Formula.Choose choose) {
-    Condition condition = choose.condition();
     return Text.closed(
         "IF(%s,%s,%s)"
             .formatted(
-                (inside ? this : knowing(Set.of(), true)).text(condition),
-                knowing(needs.known(condition, true), inside).guarded(choose.then()).words(),
-                knowing(needs.known(condition, false), inside)
-                    .guarded(choose.otherwise())
-                    .words()));
-  }
-
-  private String text(Condition condition) {
-    return condition.read(this);
+                choose.condition().read(this), words(choose.then()), words(choose.otherwise())));
   }
 
   @Override
   public Text nth(Formula.Nth nth) {
-    List<String> options =
-        nth.options().stream()
-            .map(option -> knowing(Set.of(), inside).guarded(option).words())
-            .toList();
-    return Text.closed(
-        "CHOOSE(%s,%s)".formatted(inside(nth.position(), names), String.join(",", options)));
+    String options = nth.options().stream().map(this::words).collect(Collectors.joining(","));
+    return Text.closed("CHOOSE(%s,%s)".formatted(words(nth.position()), options));
   }
 
   @Override
   public Text nothing(Formula.Nothing nothing) {
-    return Text.closed(inside ? "NA()" : quoted(nothing.shown()));
+    return Text.closed("NA()");
   }
 
   @Override
   public Text lookup(Formula.Lookup lookup) {
-    return Text.closed(found(lookup, names));
+    return Text.closed(
+        "INDEX(%s,%s)".formatted(names.published(lookup.column()), names.row(lookup.word(), lookup.column().table())));
   }
 
   @Override
   public Text lookupAcross(Formula.LookupAcross lookup) {
-    return Text.closed(found(lookup, names));
+    List<ReferenceTable.Numbers> columns = lookup.columns();
+    return Text.closed(
+        "INDEX(%s,%s,%s)"
+            .formatted(
+                names.published(columns.get(0), columns.get(columns.size() - 1)),
+                names.row(lookup.word(), columns.get(0).table()),
+                words(lookup.position())));
   }
 
   @Override
   public Text gather(Formula.Gather gather) {
     String column = names.column(gather.column());
+    Optional<String> counted = names.counted(gather.column());
+    List<String> criteria = counted.map(each -> List.of(each, "1")).orElse(List.of());
     return Text.closed(
         switch (gather.gathering()) {
-          case SUM -> "SUMIFS(%s,%s,\"<>\")".formatted(column, names.rowNames(gather.column()));
-          case LARGEST -> "MAX(" + column + ")";
-          case SMALLEST -> "MIN(" + column + ")";
-          case POSITION_OF_LARGEST -> "MATCH(MAX(" + column + ")," + column + ",0)";
+          case SUM -> gathered("SUM", column, criteria);
+          case LARGEST -> largestOf("MAX", column, criteria);
+          case SMALLEST -> largestOf("MIN", column, criteria);
+          case POSITION_OF_LARGEST -> "MATCH(MAX(%s),%s,0)".formatted(column, column);
           case RATE_OF_RETURN -> "IRR(" + column + ")";
         });
   }
 
+  private static String gathered(String function, String column, List<String> criteria) {
+    return criteria.isEmpty()
+        ? function + "(" + column + ")"
+        : function + "IFS(" + column + "," + String.join(",", criteria) + ")";
+  }
+
+  /** Where no row counts the function would say 0. */
+  private static String largestOf(String function, String column, List<String> criteria) {
+    return criteria.isEmpty()
+        ? gathered(function, column, criteria)
+        : "IF(COUNTIFS(%s)=0,NA(),%s)"
+            .formatted(
+                String.join(",", criteria), "_xlfn." + gathered(function, column, criteria));
+  }
+
   @Override
   public Text where(Formula.Where where) {
-    String rows = SpreadsheetRows.matching(where, true, names);
+    Matching matching = where.matching();
     String column = names.column(where.column());
-    String none = inside ? "NA()" : quoted("none");
-    return Text.closed(
-        switch (where.kind()) {
-          case COUNT -> "SUMPRODUCT(%s)".formatted(rows);
-          // Of a table of one row some programs take its one cell for a word, not for a list.
-          case SUM -> "IF(SUMPRODUCT(%s)=0,0,SUMPRODUCT(%s,%s))".formatted(rows, rows, column);
-          case LARGEST ->
-              "IF(SUMPRODUCT(%s)=0,%s,_xlfn.AGGREGATE(14,6,%s/(%s),1))"
-                  .formatted(rows, none, column, rows);
-          case SMALLEST ->
-              "IF(SUMPRODUCT(%s)=0,%s,_xlfn.AGGREGATE(15,6,%s/(%s),1))"
-                  .formatted(rows, none, column, rows);
-        });
+    String text =
+        matching.limit().isPresent()
+            ? limited(where, column)
+            : found(where.kind(), column, criteria(where));
+    String keys =
+        matching.pairs().stream().map(pair -> key(pair.key())).collect(Collectors.joining("*"));
+    // A criterion that is an error would find the rows that have the same error.
+    return matching.pairs().stream().anyMatch(pair -> names.listed(pair.key()))
+        ? Text.closed("IF(%s,%s)".formatted(keys, text))
+        : new Text(text, matching.limit().isPresent() ? 1 : Text.CLOSED);
+  }
+
+  private String key(Reference key) {
+    return names.listed(key) ? names.row(key) : "1";
+  }
+
+  private List<String> criteria(Formula.Where where) {
+    List<String> criteria = new ArrayList<>();
+    for (Matching.Pair pair : where.matching().pairs()) {
+      boolean listed = names.listed(pair.key());
+      criteria.add(listed ? names.rows(pair.word()) : names.column(pair.word()));
+      criteria.add(listed ? names.row(pair.key()) : names.cell(pair.key()));
+    }
+    names
+        .counted(where.column())
+        .ifPresent(
+            counted -> {
+              criteria.add(counted);
+              criteria.add("1");
+            });
+    return criteria;
+  }
+
+  private static String found(WhereKind kind, String column, List<String> criteria) {
+    return switch (kind) {
+      case COUNT -> "COUNTIFS(" + String.join(",", criteria) + ")";
+      case SUM -> gathered("SUM", column, criteria);
+      case LARGEST -> largestOf("MAX", column, criteria);
+      case SMALLEST -> largestOf("MIN", column, criteria);
+    };
+  }
+
+  /**
+   * Rows that keep to a limit. Where only some rows of a table count, a criterion finds them: it
+   * loses the last digits of the limit, so what is as good as equal is given some room; a row that
+   * counts and has no number makes the sum of all an error, and so the result.
+   */
+  private String limited(Formula.Where where, String column) {
+    Matching.Limit limit = where.matching().limit().orElseThrow();
+    String looked = names.column(limit.column());
+    Text than = text(limit.than());
+    List<String> criteria = criteria(where);
+    if (criteria.isEmpty()) {
+      return compared(where.kind(), column, "(%s%s%s)".formatted(looked, limit.comparator().typed(), than.onLeft(1)));
+    }
+    boolean less = limit.comparator() == Comparator.BELOW || limit.comparator() == Comparator.AT_LEAST;
+    List<String> within = new ArrayList<>(List.of(
+        looked,
+        "\"%s\"&%s%s%s*ABS(%s)"
+            .formatted(
+                limit.comparator().typed(), than.onLeft(1), less ? "-" : "+", EQUAL_ENOUGH, than.words())));
+    within.addAll(criteria);
+    return "%s+0*%s"
+        .formatted(found(where.kind(), column, within), gathered("SUM", looked, criteria));
+  }
+
+  private static String compared(WhereKind kind, String column, String rows) {
+    return switch (kind) {
+      case COUNT -> "SUMPRODUCT(--" + rows + ")";
+      case SUM -> "SUMPRODUCT(%s*%s)".formatted(rows, column);
+      case LARGEST -> "_xlfn.AGGREGATE(14,6,%s/%s,1)".formatted(column, rows);
+      case SMALLEST -> "_xlfn.AGGREGATE(15,6,%s/%s,1)".formatted(column, rows);
+    };
   }
 
   @Override
   public Text find(Formula.Find find) {
-    return Text.closed(found(find, names));
+    return Text.closed(
+        "INDEX(%s,%s)".formatted(names.column(find.column()), names.row(find.word(), find.column())));
   }
 
   @Override
   public Text pick(Formula.Pick pick) {
-    return Text.closed(found(pick, names));
+    return Text.closed(
+        "INDEX(%s,%s)".formatted(names.column(pick.column()), words(pick.position())));
   }
 
   @Override
   public String comparison(Condition.Comparison comparison) {
-    return part(comparison.left()).words()
-        + comparison.comparator().typed()
-        + part(comparison.right()).words();
+    return words(comparison.left()) + comparison.comparator().typed() + words(comparison.right());
   }
 
   @Override
   public String wordIs(Condition.WordIs wordIs) {
     String cell = names.cell(wordIs.word());
     List<String> each = wordIs.words().stream().map(word -> cell + "=" + quoted(word)).toList();
-    return each.size() == 1 ? each.get(0) : "OR(" + String.join(",", each) + ")";
+    if (each.size() <= FEW_WORDS) {
+      return each.size() == 1 ? each.get(0) : "OR(" + String.join(",", each) + ")";
+    }
+    String words =
+        wordIs.words().stream().map(SpreadsheetText::quoted).collect(Collectors.joining(","));
+    return "SUMPRODUCT(--(%s={%s}))>0".formatted(cell, words);
   }
 
   @Override
   public String given(Condition.Given given) {
-    String cell = names.cell(given.cell());
-    return names.defaulted(given.cell()) ? "NOT(" + isFormula(cell) + ")" : cell + "<>\"\"";
+    return names.typed(given.cell()) + "<>\"\"";
   }
 
   @Override
   public String joined(Condition.Joined joined) {
-    return (joined.both() ? "AND(" : "OR(")
-        + text(joined.left())
-        + ","
-        + text(joined.right())
-        + ")";
+    List<String> all = new ArrayList<>();
+    collect(joined, joined.both(), all);
+    return (joined.both() ? "AND(" : "OR(") + String.join(",", all) + ")";
+  }
+
+  /** All that must be so, or of which one must be so, in one list. */
+  private void collect(Condition condition, boolean both, List<String> all) {
+    if (condition instanceof Condition.Joined joined && joined.both() == both) {
+      collect(joined.left(), both, all);
+      collect(joined.right(), both, all);
+    } else {
+      all.add(condition.read(this));
+    }
   }
 
   @Override
   public String not(Condition.Not not) {
-    return "NOT(" + text(not.condition()) + ")";
+    return "NOT(" + not.condition().read(this) + ")";
   }
 }

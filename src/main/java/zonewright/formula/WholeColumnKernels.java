@@ -53,8 +53,8 @@ final class WholeColumnKernels {
     double fetch() {
       return switch (gathering) {
         case SUM -> sum();
-        case LARGEST -> column.rows() == 0 ? Double.NaN : column.at(positionOfLargest());
-        case SMALLEST -> smallest();
+        case LARGEST -> extreme(true);
+        case SMALLEST -> extreme(false);
         case POSITION_OF_LARGEST -> column.rows() == 0 ? Double.NaN : position();
         case RATE_OF_RETURN -> RateOfReturn.of(column.rows(), column::at);
       };
@@ -90,12 +90,16 @@ final class WholeColumnKernels {
       return sum;
     }
 
-    private double smallest() {
-      double smallest = column.rows() == 0 ? Double.NaN : Double.POSITIVE_INFINITY;
+    /** Of the rows that count; no number where one of them has none, or none counts. */
+    private double extreme(boolean largest) {
+      double extreme = largest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
       for (int row = 0; row < column.rows(); row++) {
-        smallest = Numbers.smaller(smallest, column.at(row));
+        if (counted.at(row) != 0) {
+          double value = column.at(row);
+          extreme = largest ? Numbers.larger(extreme, value) : Numbers.smaller(extreme, value);
+        }
       }
-      return smallest;
+      return Numbers.finite(extreme);
     }
 
     private int positionOfLargest() {

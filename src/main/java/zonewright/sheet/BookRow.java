@@ -74,8 +74,9 @@ final class BookRow implements KnownRow {
     double value =
         switch (gather.gathering()) {
           case SUM -> total(gather.column());
-          case LARGEST, POSITION_OF_LARGEST -> extreme(gather);
-          case SMALLEST -> smallest(gather.column());
+          case LARGEST -> extreme(gather.column(), true);
+          case SMALLEST -> extreme(gather.column(), false);
+          case POSITION_OF_LARGEST -> positionOfLargest(gather.column());
           case RATE_OF_RETURN ->
               RateOfReturn.of(
                   book.rows(gather.column().table()), at -> book.number(gather.column(), at));
@@ -105,38 +106,26 @@ final class BookRow implements KnownRow {
     return total;
   }
 
-  private double smallest(Reference column) {
-    int rows = book.rows(column.table());
-    double smallest = rows == 0 ? Double.NaN : book.number(column, 0);
-    for (int at = 1; at < rows; at++) {
-      smallest = Numbers.smaller(smallest, book.number(column, at));
+  private double extreme(Reference column, boolean largest) {
+    double extreme = largest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    for (int at : counted(column.table())) {
+      double value = book.number(column, at);
+      extreme = largest ? Numbers.larger(extreme, value) : Numbers.smaller(extreme, value);
     }
-    return smallest;
+    return Numbers.finite(extreme);
   }
 
-  private double extreme(Formula.Gather gather) {
-    int best = -1;
-    for (int at = 0; at < book.rows(gather.column().table()); at++) {
-      double value = book.number(gather.column(), at);
-      if (Double.isNaN(value)) {
-        return Double.NaN;
+  private double positionOfLargest(Reference column) {
+    double largest = Double.NEGATIVE_INFINITY;
+    for (int at = 0; at < book.rows(column.table()); at++) {
+      largest = Numbers.larger(largest, book.number(column, at));
+    }
+    for (int at = 0; at < book.rows(column.table()); at++) {
+      if (Numbers.atMost(largest, book.number(column, at))) {
+        return at + 1;
       }
-      if (best < 0 || value > book.number(gather.column(), best)) {
-        best = at;
-      }
     }
-    if (best < 0) {
-      return Double.NaN;
-    }
-    double largest = book.number(gather.column(), best);
-    if (gather.gathering().keepsUnit()) {
-      return largest;
-    }
-    int first = 0;
-    while (!Numbers.atMost(largest, book.number(gather.column(), first))) {
-      first++;
-    }
-    return first + 1;
+    return Double.NaN;
   }
 
   @Override

@@ -151,10 +151,15 @@ public final class Calculation implements Workspace {
     BlockColumn counts = counted.get(table.id());
     counts.resize(contents.count(table.id()));
     for (int row = 0; row < counts.rows(); row++) {
-      boolean named =
-          table.single() || !(contents.row(table.id(), row).entry(0) instanceof Entry.Blank);
-      counts.set(row, named ? 1 : 0);
+      counts.set(row, inUse(table, row) ? 1 : 0);
     }
+  }
+
+  /** A row counts where something is entered in it, or in the row it stands alongside. */
+  private boolean inUse(TableDefinition table, int row) {
+    return table.single()
+        || table.rows() instanceof TableDefinition.Rows.Named
+        || !contents.row(table.other().orElse(table.id()), row).isBlank();
   }
 
   /** Takes over one cell's entry; {@link #run} then calculates what follows. */
@@ -165,6 +170,19 @@ public final class Calculation implements Workspace {
     mark(changed, state, row);
     if (position == 0 && !table.single()) {
       renamed(table, changed);
+    } else if (counts && (counted.get(tableId).at(row) != 0) != inUse(table, row)) {
+      countAgain(table);
+      blueprint.alongside(tableId).forEach(this::countAgain);
+    }
+  }
+
+  /** Other rows count now: whatever looks at whole columns of the table is out of date. */
+  private void countAgain(TableDefinition table) {
+    count(table);
+    for (ColumnState state : states.values()) {
+      if (state.table.equals(table.id())) {
+        state.wholeColumn.forEach(ColumnState::allDirty);
+      }
     }
   }
 
@@ -173,11 +191,8 @@ public final class Calculation implements Workspace {
    * another row.
    */
   private void renamed(TableDefinition table, Map<Reference, BitSet> changed) {
-    count(table);
+    countAgain(table);
     for (ColumnState state : states.values()) {
-      if (state.table.equals(table.id())) {
-        state.wholeColumn.forEach(ColumnState::allDirty);
-      }
       boolean chooses =
           state.column.words().stream()
               .anyMatch(

@@ -10,7 +10,8 @@ import zonewright.sheet.Headings;
 
 /**
  * Finds which rows of one table belong to which of another that may have been sorted, renamed,
- * thinned or grown since: by name where only one row has it, then by place.
+ * thinned or grown since: by the number that stays with a row; in files without such numbers by name
+ * where only one row has it, then by place.
  */
 final class AlongsideMatch {
   private final Map<Integer, Integer> places = new HashMap<>();
@@ -22,12 +23,18 @@ final class AlongsideMatch {
    *
    * @param lines the rows as they were read, their names first
    * @param names the names of the other table, blank where a row has none
+   * @param identities the numbers that stay with its rows; not a number where a row has none
    */
-  AlongsideMatch(List<TableReading.Line> lines, List<String> names) {
+  AlongsideMatch(
+      List<TableReading.Line> lines, List<String> names, List<Double> identities) {
+    BitSet taken = new BitSet();
+    byIdentity(lines, identities, taken);
     Map<String, Integer> once = once(names);
     Map<String, Integer> here = once(lines.stream().map(AlongsideMatch::name).toList());
-    BitSet taken = new BitSet();
     for (TableReading.Line line : lines) {
+      if (!Double.isNaN(line.identity())) {
+        continue;
+      }
       String name = Headings.plain(name(line));
       if (once.getOrDefault(name, -1) >= 0 && here.getOrDefault(name, -1) >= 0) {
         places.put(line.row(), once.get(name));
@@ -39,7 +46,7 @@ final class AlongsideMatch {
       if (places.containsKey(line.row())) {
         continue;
       }
-      if (i < names.size() && !taken.get(i)) {
+      if (Double.isNaN(line.identity()) && i < names.size() && !taken.get(i)) {
         places.put(line.row(), i);
         taken.set(i);
         if (!Headings.plain(name(line)).equals(Headings.plain(names.get(i)))) {
@@ -47,6 +54,21 @@ final class AlongsideMatch {
         }
       } else if (line.entries().stream().skip(1).anyMatch(entry -> !entry.equals(Entry.BLANK))) {
         lost.put(line.row(), "“%s”".formatted(name(line)));
+      }
+    }
+  }
+
+  private void byIdentity(
+      List<TableReading.Line> lines, List<Double> identities, BitSet taken) {
+    Map<Double, Integer> known = new HashMap<>();
+    for (int place = 0; place < identities.size(); place++) {
+      known.putIfAbsent(identities.get(place), place);
+    }
+    for (TableReading.Line line : lines) {
+      Integer place = Double.isNaN(line.identity()) ? null : known.get(line.identity());
+      if (place != null && !taken.get(place)) {
+        places.put(line.row(), place);
+        taken.set(place);
       }
     }
   }

@@ -1,28 +1,25 @@
 package zonewright.workbook;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.regex.Pattern;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.units.QuantityText;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
-import zonewright.workbook.kit.ColumnFormulas;
 
 /** Reads what was typed into a cell; what is no number where one belongs is kept as it stands. */
 final class CellReader {
   private final UnitSystem system;
   private final Notes notes;
-  private final ColumnFormulas formulas;
 
-  /** Which formulas were found to be defaults; a column has few that differ. */
-  private final Map<Column, Map<String, Boolean>> defaults = new HashMap<>();
+  /** A sum of figures, not one figure alone: nothing that we write for a usual value. */
+  private static final Pattern OWN_SUM =
+      Pattern.compile("(?!\\(?-?[\\d.]+([eE][-+]?\\d+)?\\)?$)[\\d\\s.,+\\-*/^()%eE]+");
 
-  CellReader(UnitSystem system, Notes notes, ColumnFormulas formulas) {
+  CellReader(UnitSystem system, Notes notes) {
     this.system = system;
     this.notes = notes;
-    this.formulas = formulas;
   }
 
   /**
@@ -40,7 +37,7 @@ final class CellReader {
       case STRING -> text(column, cell, unit);
       case BOOLEAN -> odd(column, cell, cell.text(), "a truth value");
       case ERROR -> odd(column, cell, cell.text(), "an error");
-      case FORMULA -> formula(column, cell);
+      case FORMULA -> formula(column, cell, unit);
       default -> Entry.BLANK;
     };
   }
@@ -90,29 +87,19 @@ final class CellReader {
         : Entry.words(text);
   }
 
-  private Entry formula(Column column, SheetCell cell) {
-    boolean ours =
-        column.role() == Column.Role.DEFAULTED
-            && defaults
-                .computeIfAbsent(column, any -> new HashMap<>())
-                .computeIfAbsent(cell.text(), text -> isDefault(column, text));
-    return ours ? Entry.BLANK : odd(column, cell, "=" + cell.text(), "a formula");
-  }
-
-  /** Says whether a formula can be taken for the default of a column. */
-  private boolean isDefault(Column column, String text) {
-    String own = formulas.text(column);
-    boolean sum = text.matches("[\\d\\s.,+\\-*/^()%eE]+");
-    return same(own, text) || !sum || (fixed(own) && fixed(text));
-  }
-
-  /** A fixed default, which other programs may write with fewer digits. */
-  private static boolean fixed(String formula) {
-    return formula.matches("\\(?-?\\d+(\\.\\d+)?([eE][-+]?\\d+)?\\)?");
-  }
-
-  private static boolean same(String one, String other) {
-    return one.replaceAll("\\s", "").equalsIgnoreCase(other.replaceAll("\\s", ""));
+  private Entry formula(Column column, SheetCell cell, Unit unit) {
+    if (column.role() == Column.Role.DEFAULTED && !OWN_SUM.matcher(cell.text()).matches()) {
+      return Entry.BLANK;
+    }
+    if (column.content() == Column.Content.NUMBER && !Double.isNaN(cell.number())) {
+      note(
+          column,
+          cell,
+          "the formula =%s of yours was taken as %s"
+              .formatted(cell.text(), QuantityText.exact(cell.number())));
+      return new Entry.Figure(unit.convert(cell.number(), column.kind().unit(system)));
+    }
+    return odd(column, cell, "=" + cell.text(), "a formula");
   }
 
   private void note(Column column, SheetCell cell, String sentence) {

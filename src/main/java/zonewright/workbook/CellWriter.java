@@ -1,6 +1,7 @@
 package zonewright.workbook;
 
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -10,45 +11,56 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Look;
 import zonewright.workbook.kit.Styles;
 
 /** Puts what a book holds into cells: entries as they are, formulas with the result they have. */
 final class CellWriter {
+  private static final String WITHOUT_DECIMALS = "0";
+
   private final Book book;
   private final UnitSystem system;
-  private final ColumnFormulas formulas;
   private final Styles styles;
 
-  CellWriter(Book book, ColumnFormulas formulas, Styles styles) {
+  CellWriter(Book book, Styles styles) {
     this.book = book;
     this.system = book.system();
-    this.formulas = formulas;
     this.styles = styles;
   }
 
   /**
-   * Writes one cell of a book; {@code row} may be one past the end, for a row with nothing in it.
+   * Writes one cell of a table's sheet; {@code row} may be one past the end, for a row with nothing
+   * in it.
    */
-  void write(XSSFRow target, int position, Column column, int row) {
+  void write(XSSFRow target, int position, TableDefinition table, SheetColumn column, int row) {
     XSSFCell cell = target.createCell(position);
     cell.setCellStyle(style(column));
-    fill(cell, column, row);
+    fill(cell, table, column, row);
   }
 
   /** Returns the style of a column's cells. */
-  XSSFCellStyle style(Column column) {
-    Look look = given(column) ? Look.CALCULATED : look(column);
-    return styles.of(look, Styles.format(column, system));
+  XSSFCellStyle style(SheetColumn column) {
+    return switch (column.role()) {
+      case TYPED -> styles.of(look(column), format(column));
+      case VALUE, USUAL, CHECKED -> styles.of(Look.CALCULATED, format(column));
+      case MISSING -> styles.of(Look.CALCULATED);
+      case STEP -> styles.of(Look.CALCULATED, "General");
+      case IN_USE, IDENTITY, JOIN, ROW -> styles.of(Look.CALCULATED, WITHOUT_DECIMALS);
+    };
+  }
+
+  private String format(SheetColumn column) {
+    return Styles.format(column.column().orElseThrow(), system);
   }
 
   /** Puts what a book holds in place of what a cell holds; the cell keeps its own format. */
-  void renew(XSSFCell cell, Column column, int row) {
+  void renew(XSSFCell cell, TableDefinition table, SheetColumn column, int row) {
     empty(cell);
-    fill(cell, column, row);
+    fill(cell, table, column, row);
   }
 
   /** Takes words, number and formula out of a cell, and nothing else. */
@@ -63,13 +75,15 @@ final class CellWriter {
     cell.setBlank();
   }
 
-  private void fill(XSSFCell cell, Column column, int row) {
-    Content content = content(column, row);
+  private void fill(XSSFCell cell, TableDefinition table, SheetColumn column, int row) {
+    Content content = content(table, column, row);
     content.formula().ifPresent(cell::setCellFormula);
     if (content.literal()) {
-      cell.setCellStyle(styles.literal(look(column)));
+      cell.setCellStyle(literal(column));
     }
-    if (!Double.isNaN(content.number())) {
+    if (content.error()) {
+      cell.setCellErrorValue(FormulaError.NA);
+    } else if (!Double.isNaN(content.number())) {
       cell.setCellValue(content.number());
     } else if (content.words().isPresent()) {
       cell.setCellValue(content.words().get());
@@ -83,76 +97,86 @@ final class CellWriter {
    * @param number the number typed, or the formula's result; not a number where there is none
    * @param words the words typed, or the formula's result, as a file keeps them
    * @param literal whether the words must be kept from being taken for a formula
+   * @param error whether the formula has no result
    */
-  record Content(Optional<String> formula, double number, Optional<String> words, boolean literal) {
-    private static final Content NOTHING =
-        new Content(Optional.empty(), Double.NaN, Optional.empty(), false);
+  record Content(
+      Optional<String> formula,
+      double number,
+      Optional<String> words,
+      boolean literal,
+      boolean error) {
+    private static Content of(Optional<String> formula, double number) {
+      return new Content(formula, number, Optional.empty(), false, false);
+    }
+
+    private static Content of(Optional<String> formula, String words, boolean literal) {
+      return new Content(
+          formula, Double.NaN, Optional.of(CellText.encoded(words)), literal, false);
+    }
+
+    private static Content none(Optional<String> formula) {
+      return new Content(formula, Double.NaN, Optional.empty(), false, true);
+    }
   }
 
   /** Returns what belongs into a cell of a book; {@code row} may be one past the end. */
-  Content content(Column column, int row) {
-    boolean there = row < book.rows(column.reference().table());
-    Entry entry =
-        there && column.takesEntries() ? book.entry(column.reference(), row) : Entry.BLANK;
-    if (entry instanceof Entry.Figure figure) {
-      return new Content(Optional.empty(), figure.value(), Optional.empty(), false);
+  Content content(TableDefinition table, SheetColumn column, int row) {
+    if (row >= book.rows(table.id())) {
+      return Content.of(column.formula(), Double.NaN);
     }
-    if (!(entry instanceof Entry.Blank)) {
-      String words = Entries.typed(column, entry);
-      return new Content(
-          Optional.empty(),
-          Double.NaN,
-          Optional.of(CellText.encoded(words)),
-          CellText.looksLikeFormula(words));
-    }
-    if (column.formula().isEmpty()) {
-      return Content.NOTHING;
-    }
-    Optional<String> formula = Optional.of(formulas.text(column));
-    if (!there) {
-      return new Content(formula, Double.NaN, Optional.empty(), false);
-    }
-    double number = book.number(column.reference(), row);
-    if (!Double.isNaN(number) && column.content() == Column.Content.NUMBER) {
-      return new Content(formula, number, Optional.empty(), false);
-    }
-    String shown = CellText.encoded(shown(book.outcome(column.reference(), row)));
-    return new Content(formula, Double.NaN, Optional.of(shown), false);
-  }
-
-  /** Returns the style of a column's words that could be taken for a formula. */
-  XSSFCellStyle literal(Column column) {
-    return styles.literal(look(column));
-  }
-
-  /** Says whether a column holds names that nobody types. */
-  private boolean given(Column column) {
-    return column.takesEntries()
-        && !book.blueprint().table(column.reference().table()).takesEntries(column);
-  }
-
-  private static Look look(Column column) {
     return switch (column.role()) {
-      case CALCULATED -> Look.CALCULATED;
-      case DEFAULTED -> Look.DEFAULT;
-      case INPUT -> column.content() == Column.Content.NUMBER ? Look.INPUT : Look.INPUT_WORDS;
+      case TYPED -> typed(column.column().orElseThrow(), row);
+      case VALUE -> value(column, row);
+      case IDENTITY ->
+          Content.of(Optional.empty(), book.contents().row(table.id(), row).id() + 1);
+      case IN_USE -> Content.of(column.formula(), book.counts(table.id(), row) ? 1 : 0);
+      case JOIN -> Content.of(column.formula(), row + 1);
+      // What stands in between is found again by whoever opens the file.
+      case MISSING, CHECKED, ROW, USUAL, STEP -> Content.of(column.formula(), Double.NaN);
     };
   }
 
-  private static String shown(Outcome outcome) {
+  private Content typed(Column column, int row) {
+    Entry entry = book.entry(column.reference(), row);
+    if (entry instanceof Entry.Figure figure) {
+      return Content.of(Optional.empty(), figure.value());
+    }
+    if (entry instanceof Entry.Blank) {
+      return Content.of(Optional.empty(), Double.NaN);
+    }
+    String words = Entries.typed(column, entry);
+    return Content.of(Optional.empty(), words, CellText.looksLikeFormula(words));
+  }
+
+  private Content value(SheetColumn place, int row) {
+    Column column = place.column().orElseThrow();
+    double number = book.number(column.reference(), row);
+    if (column.content() == Column.Content.NUMBER) {
+      return Double.isNaN(number)
+          ? Content.none(place.formula())
+          : Content.of(place.formula(), number);
+    }
+    Outcome outcome = book.outcome(column.reference(), row);
     if (outcome instanceof Outcome.Words words) {
-      return words.text();
+      return Content.of(place.formula(), words.text(), false);
     }
-    if (outcome instanceof Outcome.NotApplicable not) {
-      return not.shown();
+    return outcome instanceof Outcome.Blank
+        ? Content.of(place.formula(), "", false)
+        : Content.none(place.formula());
+  }
+
+  /** Returns the style of a column's words that could be taken for a formula. */
+  XSSFCellStyle literal(SheetColumn column) {
+    return styles.literal(look(column));
+  }
+
+  private static Look look(SheetColumn column) {
+    Column of = column.column().orElse(null);
+    if (of == null || column.role() != SheetColumn.Role.TYPED) {
+      return Look.CALCULATED;
     }
-    if (outcome instanceof Outcome.Missing missing) {
-      return "needs "
-          + String.join(
-              ", ", missing.needs().stream().map(cell -> cell.column().name()).distinct().toList());
-    }
-    return outcome instanceof Outcome.Refused refused
-        ? "needs " + refused.where().column().name()
-        : "";
+    return of.role() == Column.Role.DEFAULTED
+        ? Look.DEFAULT
+        : of.content() == Column.Content.NUMBER ? Look.INPUT : Look.INPUT_WORDS;
   }
 }

@@ -25,7 +25,7 @@ import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
-import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /** Makes a design from a workbook: takes what was typed, calculates anew, and tells the rest. */
 final class DesignReader {
@@ -34,9 +34,11 @@ final class DesignReader {
   private final Blueprint blueprint = IrrigationSheets.blueprint();
   private final Notes notes = new Notes();
   private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
+  private final Map<String, List<Double>> identities = new HashMap<>();
   private final List<String> taken = new ArrayList<>();
   private final UnitSystem system;
   private final CellReader cells;
+  private final WorkbookLayout layout;
   private final Design design;
   private final Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
 
@@ -77,9 +79,11 @@ final class DesignReader {
     this.source = source;
     this.workbook = source.workbook();
     this.system = findSystem();
-    this.cells = new CellReader(system, notes, new ColumnFormulas(blueprint, system));
+    this.cells = new CellReader(system, notes);
+    this.layout = new WorkbookLayout(blueprint, system);
     this.design = Design.blank(system);
     known.add("About");
+    known.add(LimitsSheet.TITLE);
     known.addAll(MadeSheets.in(workbook));
     known.add(GuideSheet.TITLE);
     IrrigationSheets.referenceTables().forEach(table -> known.add(table.name()));
@@ -160,7 +164,7 @@ final class DesignReader {
     SingleReading reading = new SingleReading(sheet);
     Edits edits = design.edits();
     List<Edit> parts = new ArrayList<>();
-    Map<Column, Entry> entries = reading.entries(table, system, notes, cells);
+    Map<Column, Entry> entries = reading.entries(table, system, notes, cells, layout.columns(table));
     entries.forEach((column, entry) -> parts.add(edits.set(column.reference(), 0, entry)));
     design.book().start(new Edit.Several("opening", parts));
     taken.add("%s: %s".formatted(table.title(), typed(List.copyOf(entries.values()))));
@@ -200,7 +204,7 @@ final class DesignReader {
   }
 
   private void rows(TableDefinition table, List<Runnable> comparisons) {
-    TableReading reading = TableReading.find(source, table, system, notes, cells).orElse(null);
+    TableReading reading = TableReading.find(source, table, system, notes, cells, layout).orElse(null);
     if (reading == null) {
       notes.add(
           "", "", "there is no table “%s”; it stays as in a new design".formatted(table.title()));
@@ -229,6 +233,7 @@ final class DesignReader {
     if (before > 0) {
       design.book().start(design.edits().removed(table.id(), 0, before));
     }
+    identities.put(table.id(), lines.stream().map(TableReading.Line::identity).toList());
     List<List<Entry>> rows = lines.stream().map(TableReading.Line::entries).toList();
     design.book().start(design.edits().appended(table.id(), rows));
     Map<Integer, Integer> places = new HashMap<>();
@@ -290,7 +295,8 @@ final class DesignReader {
     for (Row row : design.book().contents().rows(table.id())) {
       names.add(row.entry(0) instanceof Entry.Words words ? words.text() : "");
     }
-    AlongsideMatch match = new AlongsideMatch(lines, names);
+    AlongsideMatch match = new AlongsideMatch(
+            lines, names, identities.getOrDefault(table.other().orElseThrow(), List.of()));
     List<Edit> parts = new ArrayList<>();
     for (TableReading.Line line : lines) {
       Integer place = match.places().get(line.row());
@@ -318,7 +324,7 @@ final class DesignReader {
         Double number = shown.get(line.row());
         Integer place = places.get(line.row());
         if (number != null && place != null) {
-          int position = reading.columns().get(column).position();
+          int position = reading.position(layout.shown(column)).orElse(0);
           compare(column, place, number, reading.sheet(), Notes.cell(line.row(), position));
         }
       }

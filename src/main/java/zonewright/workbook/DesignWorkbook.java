@@ -19,9 +19,9 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.Protection;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.pack.PackBook;
 import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
@@ -34,7 +34,7 @@ final class DesignWorkbook {
   /** A property of the file that says in which units it is. */
   static final String UNITS = "Zonewright units";
 
-  private static final int FORMAT = 1;
+  private static final int FORMAT = 2;
 
   private final List<PackSheet> selection;
   private final PackBook pack;
@@ -42,7 +42,7 @@ final class DesignWorkbook {
   private final Blueprint blueprint;
   private final XSSFWorkbook workbook;
   private final Styles styles;
-  private final ColumnFormulas formulas;
+  private final WorkbookLayout layout;
   private final String project;
   private final LaterRows later;
   private int tables;
@@ -51,18 +51,18 @@ final class DesignWorkbook {
       XSSFWorkbook workbook,
       Design design,
       Styles styles,
-      ColumnFormulas formulas,
+      WorkbookLayout layout,
       PackOrder order,
       LaterRows later) {
     this.later = later;
     this.workbook = workbook;
     this.styles = styles;
-    this.formulas = formulas;
+    this.layout = layout;
     this.selection =
         order.sheets().stream().filter(sheet -> sheet.lacks(design).isEmpty()).toList();
     this.book = design.book();
     this.blueprint = book.blueprint();
-    this.pack = new PackBook(design, styles, formulas, order.zoneIn(design).orElse(0), this::sheet);
+    this.pack = new PackBook(design, styles, layout, order.zoneIn(design).orElse(0), this::sheet);
     this.project = pack.project();
     workbook.forEach(
         sheet ->
@@ -89,11 +89,12 @@ final class DesignWorkbook {
    */
   static XSSFWorkbook of(Design design, PackOrder order, LaterRows later) {
     XSSFWorkbook workbook = new XSSFWorkbook();
-    ColumnFormulas formulas = new ColumnFormulas(design.book().blueprint(), design.book().system());
+    WorkbookLayout layout = WorkbookLayout.of(design.book());
     DesignWorkbook made =
-        new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, order, later);
+        new DesignWorkbook(workbook, design, Styles.of(workbook), layout, order, later);
     made.add(
-        new Validations(design.book().system(), made.lists()),
+        new Validations(
+            design.book().blueprint(), design.book().system(), made.lists()),
         order.withoutOffice() ? ClientCopy.WITHHELD : Set.of());
     if (order.withoutOffice()) {
       later.withhold(ClientCopy.settle(workbook, design.book().blueprint()));
@@ -107,10 +108,10 @@ final class DesignWorkbook {
       XSSFWorkbook workbook,
       Design design,
       Styles styles,
-      ColumnFormulas formulas,
+      WorkbookLayout layout,
       PackOrder order) {
     return new DesignWorkbook(
-        workbook, design, styles, formulas, order, new LaterRows(Integer.MAX_VALUE));
+        workbook, design, styles, layout, order, new LaterRows(Integer.MAX_VALUE));
   }
 
   /** Returns a number that no table of the workbook has. */
@@ -135,8 +136,8 @@ final class DesignWorkbook {
   void add(Validations validations, Set<String> there) {
     // Every text is made by one writer and tested as such; parsing each cell again takes long.
     workbook.setCellFormulaValidation(false);
-    SingleSheet singles = new SingleSheet(workbook, book, styles, formulas, validations);
-    TableSheet rows = new TableSheet(workbook, book, styles, formulas, validations, later);
+    SingleSheet singles = new SingleSheet(workbook, book, styles, layout, validations);
+    TableSheet rows = new TableSheet(workbook, book, styles, layout, validations, later);
     selection.stream().filter(PackSheet::leads).forEach(sheet -> sheet.write(pack));
     boolean first = true;
     for (TableDefinition table : inOrder()) {
@@ -169,6 +170,7 @@ final class DesignWorkbook {
         workbook.setSheetOrder(table.name(), at);
       }
     }
+    Protection.on(new LimitsSheet(workbook, styles).write(layout, project));
     Protection.on(new GuideSheet(workbook, styles).write(blueprint, book.system(), project));
     properties();
     MadeSheets.note(workbook, pack.made());
@@ -209,7 +211,9 @@ final class DesignWorkbook {
     properties.getCoreProperties().setCreator(words(Facts.PREPARED_BY.reference(), "Zonewright"));
     properties.getExtendedProperties().getUnderlyingProperties().setApplication("Zonewright");
     POIXMLProperties.CustomProperties own = properties.getCustomProperties();
-    if (!own.contains(MARK)) {
+    if (own.contains(MARK)) {
+      own.getProperty(MARK).setI4(FORMAT);
+    } else {
       own.addProperty(MARK, FORMAT);
     }
     if (own.contains(UNITS)) {

@@ -22,8 +22,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import zonewright.design.Design;
 import zonewright.sheet.Book;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.pack.PackOrder;
 
 /**
@@ -35,6 +35,7 @@ final class InPlace {
   private final Book book;
   private final KeptFile kept;
   private final XSSFWorkbook workbook;
+  private final WorkbookLayout keptLayout;
   private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
 
   private InPlace(Design design, KeptFile kept, XSSFWorkbook workbook) {
@@ -42,6 +43,7 @@ final class InPlace {
     this.book = design.book();
     this.kept = kept;
     this.workbook = workbook;
+    this.keptLayout = new WorkbookLayout(design.book().blueprint(), kept.system());
   }
 
   /**
@@ -96,8 +98,19 @@ final class InPlace {
     String front = workbook.getSheetName(workbook.getActiveSheetIndex());
     Map<String, Integer> gone = removeMade();
     Styles styles = Styles.of(workbook);
-    ColumnFormulas formulas = new ColumnFormulas(book.blueprint(), book.system());
-    CellWriter cells = new CellWriter(book, formulas, styles);
+    CellWriter cells = new CellWriter(book, styles);
+    Map<TableDefinition, TableReading> readings = new LinkedHashMap<>();
+    for (TableDefinition table : book.blueprint().tables()) {
+      reading(table).ifPresent(reading -> readings.put(table, reading));
+    }
+    WorkbookLayout layout =
+        WorkbookLayout.of(
+            book,
+            column ->
+                Optional.ofNullable(
+                        readings.get(book.blueprint().table(column.reference().table())))
+                    .filter(reading -> reading.takesYours(column))
+                    .isPresent());
     Reformat reformat = new Reformat(workbook, kept.system(), book.system());
     Map<String, TableUpdate> found = new LinkedHashMap<>();
     Map<String, SingleUpdate> singles = new LinkedHashMap<>();
@@ -105,27 +118,26 @@ final class InPlace {
       if (table.single()) {
         XSSFSheet sheet = workbook.getSheet(table.title());
         if (sheet != null) {
-          singles.put(table.id(), new SingleUpdate(book, table, cells, styles, reformat, sheet));
+          singles.put(table.id(), new SingleUpdate(book, table, layout, cells, styles, reformat, sheet));
         }
       } else {
-        reading(table)
-            .ifPresent(
-                reading ->
-                    found.put(
-                        table.id(),
-                        new TableUpdate(book, table, cells, styles, reformat, reading)));
+        if (readings.containsKey(table)) {
+          found.put(
+              table.id(),
+              new TableUpdate(book, layout, table, cells, styles, reformat, readings.get(table)));
+        }
       }
     }
     singles.values().forEach(SingleUpdate::clearOurs);
     found.values().forEach(TableUpdate::clearOurs);
     found.forEach((id, update) -> rows.put(id, update.write(kept.rows(id))));
-    DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, formulas, order);
+    DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, layout, order);
     Map<String, String> lists = whole.lists();
     found.forEach((id, update) -> lists.put(id, update.nameCells()));
-    Validations validations = new Validations(book.system(), lists);
+    Validations validations = new Validations(book.blueprint(), book.system(), lists);
     found.values().forEach(update -> update.validate(validations));
     singles.values().forEach(update -> update.write(validations));
-    found.values().forEach(update -> update.finish(formulas, whole.nextTable()));
+    found.values().forEach(update -> update.finish(whole.nextTable()));
     Set<String> there = new LinkedHashSet<>(found.keySet());
     there.addAll(singles.keySet());
     whole.add(validations, there);
@@ -155,16 +167,23 @@ final class InPlace {
   }
 
   private Optional<TableReading> reading(TableDefinition table) {
+    if (table.single()) {
+      return Optional.empty();
+    }
     Notes unheard = new Notes();
-    CellReader cells =
-        new CellReader(kept.system(), unheard, new ColumnFormulas(book.blueprint(), kept.system()));
-    return TableReading.find(WorkbookSource.whole(workbook), table, kept.system(), unheard, cells);
+    CellReader cells = new CellReader(kept.system(), unheard);
+    Optional<TableReading> reading =
+        TableReading.find(
+            WorkbookSource.whole(workbook), table, kept.system(), unheard, cells, keptLayout);
+    reading.ifPresent(TableReading::lines);
+    return reading;
   }
 
   /** Takes out the sheets that are made anew each time; returns where they stood. */
   private Map<String, Integer> removeMade() {
     Set<String> titles = new LinkedHashSet<>(MadeSheets.in(workbook));
     titles.add(GuideSheet.TITLE);
+    titles.add(LimitsSheet.TITLE);
     Map<String, Integer> gone = new LinkedHashMap<>();
     for (String title : titles) {
       int index = workbook.getSheetIndex(title);

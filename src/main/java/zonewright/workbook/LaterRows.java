@@ -11,7 +11,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -19,7 +18,8 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.SheetColumn;
 
 /**
  * Rows of long tables, which are written straight into the file after all else is made.
@@ -53,21 +53,14 @@ final class LaterRows {
     return rows > longerThan;
   }
 
-  /**
-   * Takes note of rows that are to follow the headings of a sheet.
-   *
-   * @param place the formula of the column after the last, where there is one
-   * @param placeStyle the number of that column's style
-   */
+  /** Takes note of the rows of a table that are to follow the headings of its sheet. */
   void add(
       XSSFSheet sheet,
-      List<Column> columns,
-      Optional<String> place,
-      int placeStyle,
+      TableDefinition table,
+      List<SheetColumn> columns,
       int rows,
       CellWriter cells) {
-    int width = columns.size() + (place.isPresent() ? 1 : 0);
-    blocks.add(new Block(sheet, width, rows, new RowText(columns, cells, place, placeStyle)));
+    blocks.add(new Block(sheet, columns.size(), rows, new RowText(table, columns, cells)));
   }
 
   /** Lets formulas that are chosen so stand as the values they have. */

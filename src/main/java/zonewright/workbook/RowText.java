@@ -5,10 +5,10 @@ import java.io.Writer;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 import org.apache.poi.ss.util.CellReference;
-import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.SheetColumn;
 
 /**
  * A table's rows as a sheet's part of the file has them.
@@ -16,12 +16,11 @@ import zonewright.sheet.Column;
  * <p>Source: ECMA-376 part 1, 18.3.1.73 (row), 18.3.1.4 (c), 18.3.1.40 (f), 18.3.1.53 (is).
  */
 final class RowText {
-  private final List<Column> columns;
+  private final TableDefinition table;
+  private final List<SheetColumn> columns;
   private final CellWriter cells;
-  private final Optional<String> place;
   private final String[] starts;
   private final String[] styles;
-  private final String placeStyle;
   private final String[] literals;
 
   /** Formulas by their text: what stands in the file, empty where the value is to stand alone. */
@@ -31,18 +30,15 @@ final class RowText {
    * Prepares; all styles are there once this is done, as they must be before the workbook itself is
    * written.
    */
-  RowText(List<Column> columns, CellWriter cells, Optional<String> place, int placeStyle) {
+  RowText(TableDefinition table, List<SheetColumn> columns, CellWriter cells) {
+    this.table = table;
     this.columns = columns;
     this.cells = cells;
-    this.place = place;
-    this.placeStyle = style(placeStyle);
-    starts = new String[columns.size() + 1];
+    starts = new String[columns.size()];
     styles = new String[columns.size()];
     literals = new String[columns.size()];
     for (int i = 0; i < starts.length; i++) {
       starts[i] = "<c r=\"" + CellReference.convertNumToColString(i);
-    }
-    for (int i = 0; i < styles.length; i++) {
       styles[i] = style(cells.style(columns.get(i)).getIndex());
       literals[i] = style(cells.literal(columns.get(i)).getIndex());
     }
@@ -62,19 +58,12 @@ final class RowText {
     out.write("<row r=\"");
     out.write(number);
     out.write("\">");
-    for (int position = 0; position < starts.length - 1; position++) {
-      Column column = columns.get(position);
-      CellWriter.Content content = cells.content(column, row);
+    for (int position = 0; position < starts.length; position++) {
+      CellWriter.Content content = cells.content(table, columns.get(position), row);
       out.write(starts[position]);
       out.write(number);
       out.write(content.literal() ? literals[position] : styles[position]);
       inside(content, out, withheld);
-    }
-    if (place.isPresent()) {
-      out.write(starts[starts.length - 1]);
-      out.write(number);
-      out.write(placeStyle);
-      inside(new CellWriter.Content(place, row + 1, Optional.empty(), false), out, withheld);
     }
     out.write("</row>");
   }
@@ -82,7 +71,11 @@ final class RowText {
   private void inside(CellWriter.Content content, Writer out, Predicate<String> withheld)
       throws IOException {
     String formula = content.formula().map(text -> formula(text, withheld)).orElse("");
-    if (!Double.isNaN(content.number())) {
+    if (content.error()) {
+      out.write(" t=\"e\">");
+      out.write(formula);
+      out.write("<v>#N/A</v></c>");
+    } else if (!Double.isNaN(content.number())) {
       out.write(">");
       out.write(formula);
       out.write("<v>");

@@ -21,9 +21,10 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
-import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.MarkNames;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /**
  * Marks a cell where one of the rules finds something to check, live, for whoever changes the
@@ -35,16 +36,16 @@ final class RuleMarks {
   private static final String INK = "6E2412";
 
   private final Blueprint blueprint;
-  private final UnitSystem system;
+  private final WorkbookLayout layout;
 
-  RuleMarks(Blueprint blueprint, UnitSystem system) {
-    this.blueprint = blueprint;
-    this.system = system;
+  RuleMarks(WorkbookLayout layout) {
+    this.blueprint = layout.blueprint();
+    this.layout = layout;
   }
 
   /** Returns the rules that have a mark in a table. */
   Stream<Rule> marked(TableDefinition table) {
-    return ofTable(table).filter(rule -> condition(rule, table, column -> "A1").isPresent());
+    return ofTable(table).filter(rule -> condition(rule, table, (column, typed) -> "A1").isPresent());
   }
 
   private static Stream<Rule> ofTable(TableDefinition table) {
@@ -62,16 +63,23 @@ final class RuleMarks {
   void rows(
       XSSFSheet sheet,
       TableDefinition table,
-      Map<Column, Integer> places,
+      Map<SheetColumn, Integer> places,
       int firstRow,
       int lastRow) {
     clear(sheet, table);
+    MarkNames.Cells cells =
+        (column, typed) ->
+            cell(
+                firstRow,
+                (typed ? place(places, SheetColumn.Role.TYPED, column) : good(places, column))
+                    .orElse(null));
     ofTable(table)
         .forEach(
             rule -> {
-              Integer position = places.get(blueprint.column(rule.cell()));
+              Column marked = blueprint.column(rule.cell());
+              Integer position = places.get(layout.shown(marked));
               if (position != null) {
-                condition(rule, table, column -> cell(firstRow, places.get(column)))
+                condition(rule, table, cells)
                     .ifPresent(
                         when ->
                             mark(
@@ -80,6 +88,21 @@ final class RuleMarks {
                                 new CellRangeAddress(firstRow, lastRow, position, position)));
               }
             });
+  }
+
+  /** Where the cells stand to calculate with. */
+  private static Optional<Integer> good(Map<SheetColumn, Integer> places, Column column) {
+    return place(places, SheetColumn.Role.VALUE, column)
+        .or(() -> place(places, SheetColumn.Role.CHECKED, column))
+        .or(() -> place(places, SheetColumn.Role.TYPED, column));
+  }
+
+  private static Optional<Integer> place(
+      Map<SheetColumn, Integer> places, SheetColumn.Role role, Column column) {
+    return places.entrySet().stream()
+        .filter(place -> place.getKey().is(role, column))
+        .map(Map.Entry::getValue)
+        .findFirst();
   }
 
   /**
@@ -95,7 +118,7 @@ final class RuleMarks {
             rule -> {
               Integer row = lines.get(blueprint.column(rule.cell()));
               if (row != null) {
-                condition(rule, table, column -> "")
+                condition(rule, table, (column, typed) -> "")
                     .ifPresent(
                         when ->
                             mark(sheet, when, new CellRangeAddress(row, row, position, position)));
@@ -109,7 +132,7 @@ final class RuleMarks {
 
   private Optional<String> condition(Rule rule, TableDefinition table, MarkNames.Cells cells) {
     MarkNames names = new MarkNames(blueprint, table, cells);
-    String test = SpreadsheetText.of(Expressed.in(rule.when(), system), names);
+    String test = SpreadsheetText.of(Expressed.in(rule.when(), layout.system()), names);
     return names.plain()
         ? Optional.of("IFERROR(AND(%s,%s),FALSE)".formatted(name(rule), test))
         : Optional.empty();

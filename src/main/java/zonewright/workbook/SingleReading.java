@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellType;
@@ -15,14 +16,19 @@ import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
+import zonewright.workbook.kit.SheetColumn;
 
 /** Reads a one-row table: a line for each column, found by what stands before it. */
 final class SingleReading {
+  /** What stood over the values before typed and used ones had a column each. */
+  private static final String EARLIER = "value";
+
   private final XSSFSheet sheet;
   private final Map<String, Integer> lines = new HashMap<>();
   private int item;
+  private int used = 2;
   private int value = 1;
-  private int unit = 2;
+  private int unit = 3;
   private int headingRow = -1;
 
   SingleReading(XSSFSheet sheet) {
@@ -57,10 +63,12 @@ final class SingleReading {
       places.putIfAbsent(Headings.plain(words(row, column)), column);
     }
     Integer first = places.get(Headings.plain(SingleSheet.ITEM));
-    Integer second = places.get(Headings.plain(SingleSheet.VALUE));
-    if (first != null && second != null) {
+    Integer second = places.get(Headings.plain(SingleSheet.YOURS));
+    Integer before = places.get(EARLIER);
+    if (first != null && (second != null || before != null)) {
       item = first;
-      value = second;
+      value = second == null ? before : second;
+      used = places.getOrDefault(Headings.plain(SingleSheet.USED), value);
       unit = places.getOrDefault(Headings.plain(SingleSheet.UNIT), -1);
       headingRow = row;
     }
@@ -84,7 +92,9 @@ final class SingleReading {
   /** Returns the unit system the sheet names, if it does. */
   Optional<UnitSystem> system() {
     Integer row = lines.get(Headings.plain(SingleSheet.UNITS_LINE));
-    return row == null ? Optional.empty() : system(words(row, value));
+    return row == null
+        ? Optional.empty()
+        : system(words(row, used)).or(() -> system(words(row, value)));
   }
 
   /** Returns the unit system that is called so. */
@@ -107,9 +117,19 @@ final class SingleReading {
     return item;
   }
 
-  /** Returns the column of the values. */
-  int valueColumn() {
+  /** Returns the column of what a person types. */
+  int yoursColumn() {
     return value;
+  }
+
+  /** Returns the column of what is used. */
+  int usedColumn() {
+    return used;
+  }
+
+  /** Says whether what is typed and what is used had one column, as in files of an earlier shape. */
+  boolean earlier() {
+    return used == value;
   }
 
   /** Returns the column of the units; negative where there is none. */
@@ -117,18 +137,25 @@ final class SingleReading {
     return unit;
   }
 
-  /** Returns the cell of a column; none where the sheet has no such line. */
+  /** Returns the cell in which the value of a column is used; none where there is no such line. */
   Optional<XSSFCell> cell(Column column) {
     Integer row = lines.get(Headings.plain(column.name()));
-    return row == null ? Optional.empty() : Optional.ofNullable(cell(row, value));
+    return row == null ? Optional.empty() : Optional.ofNullable(cell(row, used));
   }
 
   /** Returns the entries of all input columns that have a line, and notes what was left. */
   Map<Column, Entry> entries(
-      TableDefinition table, UnitSystem system, Notes notes, CellReader cells) {
+      TableDefinition table,
+      UnitSystem system,
+      Notes notes,
+      CellReader cells,
+      List<SheetColumn> ours) {
     Map<Column, Entry> entries = new LinkedHashMap<>();
     Map<String, Integer> left = new LinkedHashMap<>(lines);
     left.remove(Headings.plain(SingleSheet.UNITS_LINE));
+    ours.stream()
+        .filter(line -> line.role().closed())
+        .forEach(line -> left.remove(Headings.plain(line.heading())));
     for (Column column : table.columns()) {
       Integer row = left.remove(Headings.plain(column.name()));
       if (row == null) {
@@ -136,12 +163,13 @@ final class SingleReading {
           notes.add(sheet.getSheetName(), "", "there is no line “%s”".formatted(column.name()));
         }
       } else if (column.takesEntries()) {
-        entries.put(column, entry(column, row, system, notes, cells));
-      } else if (!SheetCell.empty(SheetCell.of(cell(row, value)))
-          && cell(row, value).getCellType() != CellType.FORMULA) {
+        entries.put(column, entry(column, row, value, system, notes, cells));
+        overUsed(column, row, system, notes, cells)
+            .ifPresent(entry -> entries.put(column, entry));
+      } else if (SheetCell.typed(SheetCell.of(cell(row, used)))) {
         notes.add(
             sheet.getSheetName(),
-            Notes.cell(row, value),
+            Notes.cell(row, used),
             "something was typed over %s, which is calculated; it was left"
                 .formatted(column.name()));
       }
@@ -158,17 +186,35 @@ final class SingleReading {
     return entries;
   }
 
-  private Entry entry(Column column, int row, UnitSystem system, Notes notes, CellReader cells) {
+  /** What was typed over the value used is a person's own, where its own cell is blank. */
+  private Optional<Entry> overUsed(
+      Column column, int row, UnitSystem system, Notes notes, CellReader cells) {
+    boolean over =
+        !earlier()
+            && SheetCell.typed(SheetCell.of(cell(row, used)))
+            && SheetCell.empty(SheetCell.of(cell(row, value)));
+    if (!over) {
+      return Optional.empty();
+    }
+    notes.add(
+        sheet.getSheetName(),
+        Notes.cell(row, used),
+        "what was typed over %s was taken as yours".formatted(column.name()));
+    return Optional.of(entry(column, row, used, system, notes, cells));
+  }
+
+  private Entry entry(
+      Column column, int row, int at, UnitSystem system, Notes notes, CellReader cells) {
     Unit own = column.kind().unit(system);
     String words = words(row, unit);
     Optional<Unit> named = words.isBlank() ? Optional.of(own) : Units.named(words);
-    Entry entry = cells.read(column, SheetCell.of(cell(row, value)), named.orElse(own));
+    Entry entry = cells.read(column, SheetCell.of(cell(row, at)), named.orElse(own));
     if (!(entry instanceof Entry.Figure)) {
       return entry;
     }
-    String place = Notes.cell(row, value);
+    String place = Notes.cell(row, at);
     if (named.isEmpty() || !named.get().dimension().equals(own.dimension())) {
-      String text = cell(row, value).getRawValue() + " " + words.strip();
+      String text = cell(row, at).getRawValue() + " " + words.strip();
       notes.add(
           sheet.getSheetName(),
           place,

@@ -2,8 +2,10 @@ package zonewright.workbook;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -12,48 +14,55 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.Look;
 import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
 
 /** A one-row table as a sheet: a line for each column, its cell known by a name. */
 final class SingleSheet {
-  /** What stands over the columns of the sheet; reading looks for the first three. */
+  /** What stands over the columns of the sheet; reading looks for the first four. */
   static final String ITEM = "Item";
 
-  static final String VALUE = "Value";
+  static final String YOURS = "Yours";
+  static final String USED = "Used";
   static final String UNIT = "Unit";
 
   /** The line that says in which units the whole workbook is. */
   static final String UNITS_LINE = "Units";
 
-  private static final String[] HEADINGS = {ITEM, VALUE, UNIT, "What it means", "Where from"};
+  static final int YOURS_AT = 1;
+  static final int USED_AT = 2;
+
+  private static final String[] HEADINGS = {ITEM, YOURS, USED, UNIT, "What it means", "Where from"};
 
   /** Names are bold and set in a little: they take more than a figure's width a letter. */
   private static final int ROOM_FOR_BOLD = 6;
 
-  private static final int[] WIDTHS = {27, 38, 9, 62, 58};
-  private static final int VALUE_LETTERS_A_LINE = 36;
+  private static final int[] WIDTHS = {27, 24, 24, 9, 62, 58};
+  private static final int VALUE_LETTERS_A_LINE = 22;
   private static final int SMALL_LETTERS_A_WIDTH = 80;
 
   private final XSSFWorkbook workbook;
   private final Book book;
   private final Styles styles;
   private final CellWriter cells;
+  private final WorkbookLayout layout;
   private final Validations validations;
 
   SingleSheet(
       XSSFWorkbook workbook,
       Book book,
       Styles styles,
-      ColumnFormulas formulas,
+      WorkbookLayout layout,
       Validations validations) {
     this.workbook = workbook;
     this.book = book;
     this.styles = styles;
-    this.cells = new CellWriter(book, formulas, styles);
+    this.layout = layout;
+    this.cells = new CellWriter(book, styles);
     this.validations = validations;
   }
 
@@ -74,15 +83,11 @@ final class SingleSheet {
         band = column.band();
         at = band(sheet, at, band);
       }
-      line(sheet.createRow(at), table, column);
       lines.put(column, at);
-      if (column.takesEntries()) {
-        validations.add(sheet, column, at, at, 1);
-      }
-      Highlights.add(sheet, column, at, at, 1);
-      at++;
+      at = lines(sheet, at, table, column);
     }
-    new RuleMarks(book.blueprint(), book.system()).single(sheet, table, lines, 1);
+    Highlights.add(sheet, new CellRangeAddress(1, at, USED_AT, USED_AT));
+    new RuleMarks(layout).single(sheet, table, lines, USED_AT);
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setTabColor(Styles.colour(Look.INPUT_HEADING.fill()));
@@ -96,7 +101,7 @@ final class SingleSheet {
     for (int i = 0; i < HEADINGS.length; i++) {
       XSSFCell cell = row.createCell(i);
       cell.setCellValue(HEADINGS[i]);
-      cell.setCellStyle(styles.of(i == 1 ? Look.INPUT_HEADING : Look.HEADING));
+      cell.setCellStyle(styles.of(i == YOURS_AT ? Look.INPUT_HEADING : Look.HEADING));
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
   }
@@ -104,11 +109,11 @@ final class SingleSheet {
   private int units(XSSFSheet sheet, int at) {
     XSSFRow row = sheet.createRow(at);
     small(row, 0, UNITS_LINE, Look.NAME);
-    small(row, 1, book.system().words(), Look.CALCULATED);
-    small(row, 2, "", Look.SMALL);
+    small(row, USED_AT, book.system().words(), Look.CALCULATED);
+    small(row, 3, "", Look.SMALL);
     String words =
         "All numbers of this workbook are in these units. Change them in Zonewright, which converts every number.";
-    small(row, 3, words, Look.SMALL);
+    small(row, 4, words, Look.SMALL);
     row.setHeightInPoints(height(words, ""));
     return at + 1;
   }
@@ -121,19 +126,48 @@ final class SingleSheet {
     return at + 1;
   }
 
-  private void line(XSSFRow row, TableDefinition table, Column column) {
+  /** Writes the line of a column and, closed, those of what is calculated in between. */
+  private int lines(XSSFSheet sheet, int first, TableDefinition table, Column column) {
+    XSSFRow row = sheet.createRow(first);
     small(row, 0, column.name(), Look.NAME);
-    cells.write(row, 1, column, 0);
     boolean number = column.content() == Column.Content.NUMBER;
-    String unit = number ? column.kind().unit(book.system()).symbol() : "";
-    small(row, 2, unit, Look.SMALL);
-    small(row, 3, column.meaning(), Look.SMALL);
-    small(row, 4, column.source(), Look.SMALL);
-    row.setHeightInPoints(
-        Math.max(height(column.meaning(), column.source()), height(row.getCell(1))));
+    small(row, 3, number ? column.kind().unit(book.system()).symbol() : "", Look.SMALL);
+    small(row, 4, column.meaning(), Look.SMALL);
+    small(row, 5, column.source(), Look.SMALL);
+    int next = first + 1;
+    float height = height(column.meaning(), column.source());
+    for (SheetColumn line : layout.columns(table)) {
+      if (!line.column().equals(Optional.of(column))) {
+        continue;
+      }
+      if (line.role().closed()) {
+        XSSFRow between = sheet.createRow(next++);
+        small(between, 0, line.heading(), Look.SMALL);
+        cells.write(between, USED_AT, table, line, 0);
+        between.setZeroHeight(true);
+        between.getCTRow().setOutlineLevel((short) 1);
+        name(table, line.heading(), between.getRowNum(), USED_AT);
+      } else {
+        boolean typed = line.role() == SheetColumn.Role.TYPED;
+        int position = typed ? YOURS_AT : USED_AT;
+        cells.write(row, position, table, line, 0);
+        height = Math.max(height, height(row.getCell(position)));
+        if (typed) {
+          validations.add(sheet, column, first, first, YOURS_AT);
+          name(table, column.name() + " typed", first, YOURS_AT);
+        }
+      }
+    }
+    name(table, column.name(), first, row.getCell(USED_AT) == null ? YOURS_AT : USED_AT);
+    row.setHeightInPoints(height);
+    return next;
+  }
+
+  private void name(TableDefinition table, String line, int row, int position) {
     XSSFName name = workbook.createName();
-    name.setNameName(WorkbookNames.defined(table, column));
-    name.setRefersToFormula("'%s'!$B$%s".formatted(table.title(), row.getRowNum() + 1));
+    name.setNameName(WorkbookNames.defined(table, line));
+    name.setRefersToFormula(
+        "'%s'!%s".formatted(table.title(), new CellReference(row, position, true, true).formatAsString()));
   }
 
   private static float height(XSSFCell value) {

@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -11,13 +12,16 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
 
 /** Brings a one-row table in a person's own file up to date where its lines stand. */
 final class SingleUpdate {
   private final XSSFWorkbook workbook;
   private final Book book;
+  private final WorkbookLayout layout;
   private final TableDefinition table;
   private final CellWriter cells;
   private final Styles styles;
@@ -28,12 +32,14 @@ final class SingleUpdate {
   SingleUpdate(
       Book book,
       TableDefinition table,
+      WorkbookLayout layout,
       CellWriter cells,
       Styles styles,
       Reformat reformat,
       XSSFSheet sheet) {
     this.workbook = sheet.getWorkbook();
     this.book = book;
+    this.layout = layout;
     this.table = table;
     this.cells = cells;
     this.styles = styles;
@@ -44,48 +50,78 @@ final class SingleUpdate {
 
   /** Takes our own formulas out, so that whoever moves cells sees a person's formulas only. */
   void clearOurs() {
-    for (Column column : table.columns()) {
-      if (column.formula().isPresent()) {
-        reading.cell(column).ifPresent(CellWriter::empty);
+    for (SheetColumn line : layout.columns(table)) {
+      XSSFCell cell = line.formula().isEmpty() ? null : cell(line);
+      if (cell != null) {
+        CellWriter.empty(cell);
       }
     }
+  }
+
+  private String item(SheetColumn line) {
+    return line.role().closed() ? line.heading() : line.column().orElseThrow().name();
+  }
+
+  private int position(SheetColumn line) {
+    return line.role() == SheetColumn.Role.TYPED ? reading.yoursColumn() : reading.usedColumn();
+  }
+
+  private XSSFCell cell(SheetColumn line) {
+    return reading
+        .line(item(line))
+        .map(row -> sheet.getRow(row).getCell(position(line)))
+        .orElse(null);
   }
 
   /** Writes what the design holds; lines that are gone come back below the last. */
   void write(Validations validations) {
     reading
         .line(SingleSheet.UNITS_LINE)
-        .ifPresent(row -> text(row, reading.valueColumn(), book.system().words(), Look.CALCULATED));
+        .ifPresent(row -> text(row, reading.usedColumn(), book.system().words(), Look.CALCULATED));
     Map<Column, Integer> lines = new HashMap<>();
-    for (Column column : table.columns()) {
-      int row = reading.line(column.name()).orElseGet(() -> line(column));
-      lines.put(column, row);
-      XSSFCell cell = sheet.getRow(row).getCell(reading.valueColumn());
-      if (cell == null) {
-        cells.write(sheet.getRow(row), reading.valueColumn(), column, 0);
-        cell = sheet.getRow(row).getCell(reading.valueColumn());
-      } else {
-        reformat.cell(cell, column);
-        cells.renew(cell, column, 0);
+    Map<String, Integer> added = new HashMap<>();
+    for (SheetColumn line : layout.columns(table)) {
+      int row =
+          reading
+              .line(item(line))
+              .orElseGet(() -> added.computeIfAbsent(item(line), this::line));
+      put(line, row);
+      Column column = line.column().orElseThrow();
+      if (line.role().closed()) {
+        name(line.heading(), row, reading.usedColumn());
+        continue;
       }
+      lines.put(column, row);
       if (column.content() == Column.Content.NUMBER && reading.unitColumn() >= 0) {
         String unit = column.kind().unit(book.system()).symbol();
         text(row, reading.unitColumn(), unit, Look.SMALL);
       }
-      if (column.takesEntries()) {
-        validations.renew(sheet, column, row, row, reading.valueColumn());
+      if (line.role() == SheetColumn.Role.TYPED) {
+        validations.renew(sheet, column, row, row, reading.yoursColumn());
+        name(column.name() + " typed", row, reading.yoursColumn());
       }
-      name(column, cell);
+      if (line.equals(layout.shown(column))) {
+        name(column.name(), row, position(line));
+      }
     }
-    new RuleMarks(book.blueprint(), book.system())
-        .single(sheet, table, lines, reading.valueColumn());
+    new RuleMarks(layout).single(sheet, table, lines, reading.usedColumn());
   }
 
-  private int line(Column column) {
+  private void put(SheetColumn line, int row) {
+    int position = position(line);
+    XSSFCell cell = sheet.getRow(row).getCell(position);
+    if (cell == null) {
+      cells.write(sheet.getRow(row), position, table, line, 0);
+    } else {
+      reformat.cell(cell, line.column().orElseThrow());
+      cells.renew(cell, table, line, 0);
+    }
+  }
+
+  private int line(String item) {
     int row = sheet.getLastRowNum() + 1;
     sheet.createRow(row);
-    text(row, reading.itemColumn(), column.name(), Look.NAME);
-    Highlights.add(sheet, column, row, row, reading.valueColumn());
+    text(row, reading.itemColumn(), item, Look.NAME);
     return row;
   }
 
@@ -107,18 +143,17 @@ final class SingleUpdate {
     }
   }
 
-  private void name(Column column, XSSFCell cell) {
-    String wanted = WorkbookNames.defined(table, column);
+  private void name(String line, int row, int position) {
+    String wanted = WorkbookNames.defined(table, line);
     XSSFName name = workbook.getName(wanted);
     if (name == null) {
       name = workbook.createName();
       name.setNameName(wanted);
     }
     name.setRefersToFormula(
-        "'%s'!$%s$%s"
+        "'%s'!%s"
             .formatted(
                 sheet.getSheetName().replace("'", "''"),
-                org.apache.poi.ss.util.CellReference.convertNumToColString(cell.getColumnIndex()),
-                cell.getRowIndex() + 1));
+                new CellReference(row, position, true, true).formatAsString()));
   }
 }

@@ -2,9 +2,13 @@ package zonewright.workbook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -16,14 +20,25 @@ import zonewright.sheet.Headings;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.SheetColumn;
+import zonewright.workbook.kit.TypedHeadings;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
 
 /** Reads a table with many rows: by its name as a table, or by its sheet and headings. */
 final class TableReading {
   private static final int ROWS_SEARCHED_FOR_HEADINGS = 20;
 
-  /** A row as it was read; {@code row} is its place in the sheet. */
-  record Line(int row, List<Entry> entries) {
+  /** How the heading began that said beside which row one stands, in files of an earlier shape. */
+  private static final String EARLIER_PLACE = "Row in ";
+
+  /**
+   * A row as it was read.
+   *
+   * @param row its place in the sheet
+   * @param identity the number that stays with it; not a number where it has none
+   */
+  record Line(int row, double identity, List<Entry> entries) {
     Line {
       entries = List.copyOf(entries);
     }
@@ -47,17 +62,34 @@ final class TableReading {
   private final UnitSystem system;
   private final Notes notes;
   private final CellReader cells;
-  private final Headings headings;
+
+  /** Says which headings are ours without being those of columns of the design. */
+  private final Predicate<String> ours;
+
   private final Area area;
 
+  /** Where a person types, and where what is used or calculated stands. */
+  private final Headings headings;
+
+  private final Headings yours;
+  private final Map<String, Integer> between = new HashMap<>();
+  private int lineCount;
+
   private TableReading(
-      TableDefinition table, UnitSystem system, Notes notes, CellReader cells, Area area) {
+      TableDefinition table,
+      UnitSystem system,
+      Notes notes,
+      CellReader cells,
+      Predicate<String> ours,
+      Area area) {
+    this.ours = ours;
     this.table = table;
     this.system = system;
     this.notes = notes;
     this.cells = cells;
     this.area = area;
     this.headings = new Headings(table, system);
+    this.yours = new Headings(table, system);
   }
 
   /** Finds a table in a workbook; none where there is no such table or sheet. */
@@ -66,9 +98,17 @@ final class TableReading {
       TableDefinition table,
       UnitSystem system,
       Notes notes,
-      CellReader cells) {
+      CellReader cells,
+      WorkbookLayout layout) {
+    Set<String> ours = new HashSet<>();
+    for (SheetColumn column : layout.columns(table)) {
+      if (column.role().closed() || column.role() == SheetColumn.Role.MISSING) {
+        ours.add(Headings.plain(column.heading()));
+      }
+    }
+    Predicate<String> known = heading -> ours.contains(Headings.plain(heading));
     return area(source, table, system)
-        .map(area -> new TableReading(table, system, notes, cells, area));
+        .map(area -> new TableReading(table, system, notes, cells, known, area));
   }
 
   /** Says whether a workbook holds a table or a sheet of that name with its headings. */
@@ -129,9 +169,32 @@ final class TableReading {
     return words(area.cells().at(area.heading(), column));
   }
 
-  /** Returns the columns found and where they stand. */
+  /** Returns the columns found and where a person types into them, or else where they stand. */
   Map<Column, Headings.Found> columns() {
-    return headings.found();
+    Map<Column, Headings.Found> columns = new LinkedHashMap<>(headings.found());
+    columns.putAll(yours.found());
+    return columns;
+  }
+
+  /** Returns where a column of the sheet stands; none where it does not. */
+  Optional<Integer> position(SheetColumn column) {
+    return switch (column.role()) {
+      case TYPED ->
+          Optional.ofNullable(
+                  column.column().get().role() == Column.Role.DEFAULTED
+                      ? yours.found().get(column.column().get())
+                      : headings.found().get(column.column().get()))
+              .map(Headings.Found::position);
+      case VALUE ->
+          Optional.ofNullable(headings.found().get(column.column().get()))
+              .map(Headings.Found::position);
+      default -> Optional.ofNullable(between.get(Headings.plain(column.heading())));
+    };
+  }
+
+  /** Says whether a column has cells of its own for what a person types in place of what is usual. */
+  boolean takesYours(Column column) {
+    return yours.found().containsKey(column);
   }
 
   /** Returns where the table stands. */
@@ -147,7 +210,14 @@ final class TableReading {
   /** Returns all rows in the order of the file, and notes what was left. */
   List<Line> lines() {
     for (int column = area.firstColumn(); column <= area.lastColumn(); column++) {
-      headings.take(column, heading(column));
+      String heading = heading(column);
+      if (ours.test(heading)) {
+        between.putIfAbsent(Headings.plain(heading), column);
+      } else if (TypedHeadings.yours(heading)) {
+        yours.take(column, TypedHeadings.plain(heading));
+      } else {
+        headings.take(column, heading);
+      }
     }
     judge();
     List<Line> lines = new ArrayList<>();
@@ -156,9 +226,15 @@ final class TableReading {
     }
     below(lines);
     if (lines.size() == 1 && blank(lines.get(0))) {
-      return List.of();
+      lines.clear();
     }
+    lineCount = lines.size();
     return lines;
+  }
+
+  /** Returns how many rows were read. */
+  int lineCount() {
+    return lineCount;
   }
 
   private static boolean blank(Line line) {
@@ -168,7 +244,7 @@ final class TableReading {
   private void judge() {
     String sheet = area.sheet().getSheetName();
     for (int position : headings.unknown()) {
-      if (heading(position).startsWith(WorkbookNames.PLACE)) {
+      if (heading(position).startsWith(EARLIER_PLACE)) {
         continue;
       }
       notes.add(
@@ -176,8 +252,7 @@ final class TableReading {
           Notes.cell(area.heading(), position),
           "the column “%s” is your own; it is kept and not read".formatted(heading(position)));
     }
-    headings
-        .found()
+    columns()
         .forEach(
             (column, found) -> {
               Unit own = column.kind().unit(system);
@@ -197,25 +272,46 @@ final class TableReading {
               }
             });
     for (Column column : table.inputs()) {
-      if (!headings.found().containsKey(column)) {
+      if (!columns().containsKey(column)) {
         notes.add(sheet, "", "there is no column “%s”; it stays blank".formatted(column.name()));
       }
     }
   }
 
+  private SheetCell cell(int row, Headings.Found found) {
+    return found == null ? null : area.cells().at(row, found.position());
+  }
+
   private Line line(int row) {
     List<Entry> entries = new ArrayList<>();
     for (Column column : table.columns()) {
-      Headings.Found found = headings.found().get(column);
-      SheetCell cell = found == null ? null : area.cells().at(row, found.position());
-      if (!column.takesEntries()) {
+      Headings.Found own = yours.found().get(column);
+      Headings.Found found = own == null ? headings.found().get(column) : own;
+      SheetCell cell = cell(row, found);
+      SheetCell used = own == null ? null : cell(row, headings.found().get(column));
+      if (SheetCell.typed(used) && SheetCell.empty(cell)) {
+        found = headings.found().get(column);
+        cell = used;
+        notes.repeated(
+            "yours/" + column.reference().key(),
+            area.sheet().getSheetName(),
+            Notes.cell(cell.row(), cell.column()),
+            "what was typed over %s was taken as yours".formatted(column.name()));
+      }
+      boolean leading = table.other().isPresent() && column.equals(table.columns().get(0));
+      if (leading && cell != null && cell.type() == CellType.FORMULA) {
+        entries.add(Entry.BLANK);
+      } else if (!column.takesEntries()) {
         overwritten(column, cell);
         entries.add(Entry.BLANK);
       } else {
         entries.add(entry(column, cell, found));
       }
     }
-    return new Line(row, entries);
+    Integer at = between.get(Headings.plain(WorkbookNames.IDENTITY));
+    SheetCell number = at == null ? null : area.cells().at(row, at);
+    boolean known = number != null && number.type() == CellType.NUMERIC;
+    return new Line(row, known ? number.number() : Double.NaN, entries);
   }
 
   private Entry entry(Column column, SheetCell cell, Headings.Found found) {
@@ -267,7 +363,7 @@ final class TableReading {
 
   private int typed(int row) {
     int typed = 0;
-    for (Headings.Found found : headings.found().values()) {
+    for (Headings.Found found : columns().values()) {
       typed += SheetCell.typed(area.cells().at(row, found.position())) ? 1 : 0;
     }
     return typed;

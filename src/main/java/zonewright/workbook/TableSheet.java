@@ -1,11 +1,10 @@
 package zonewright.workbook;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -13,13 +12,12 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
-import zonewright.units.UnitSystem;
-import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.ExcelTable;
 import zonewright.workbook.kit.Look;
 import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
-import zonewright.workbook.kit.WorkbookNames;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /** A table with many rows as a sheet: bands, headings, and a row for each row. */
 final class TableSheet {
@@ -37,7 +35,7 @@ final class TableSheet {
   private final Book book;
   private final Styles styles;
   private final CellWriter cells;
-  private final ColumnFormulas formulas;
+  private final WorkbookLayout layout;
   private final Validations validations;
   private final LaterRows later;
 
@@ -45,15 +43,15 @@ final class TableSheet {
       XSSFWorkbook workbook,
       Book book,
       Styles styles,
-      ColumnFormulas formulas,
+      WorkbookLayout layout,
       Validations validations,
       LaterRows later) {
     this.later = later;
     this.workbook = workbook;
     this.book = book;
     this.styles = styles;
-    this.formulas = formulas;
-    this.cells = new CellWriter(book, formulas, styles);
+    this.layout = layout;
+    this.cells = new CellWriter(book, styles);
     this.validations = validations;
   }
 
@@ -65,92 +63,66 @@ final class TableSheet {
   /** Writes the table into a new sheet. */
   XSSFSheet write(TableDefinition table, int number, String project) {
     XSSFSheet sheet = workbook.createSheet(table.title());
-    List<Column> columns = table.columns();
+    List<SheetColumn> columns = layout.columns(table);
     int last = lastRow(book, table);
     bands(sheet, columns);
-    headings(sheet, table);
+    headings(sheet, columns);
     if (later.waits(book.rows(table.id()))) {
-      waiting(sheet, table);
+      later.add(sheet, table, columns, book.rows(table.id()), cells);
     } else {
       for (int row = FIRST_ROW; row <= last; row++) {
         XSSFRow target = sheet.createRow(row);
         for (int position = 0; position < columns.size(); position++) {
-          cells.write(target, position, columns.get(position), row - FIRST_ROW);
+          cells.write(target, position, table, columns.get(position), row - FIRST_ROW);
         }
       }
     }
-    for (int position = 0; position < columns.size(); position++) {
-      Column column = columns.get(position);
-      if (table.takesEntries(column)) {
-        validations.add(sheet, column, FIRST_ROW, last, position);
-      }
-      Highlights.add(sheet, column, FIRST_ROW, last, position);
-    }
-    Map<Column, Integer> at = new HashMap<>();
+    Map<SheetColumn, Integer> at = new LinkedHashMap<>();
     columns.forEach(column -> at.put(column, at.size()));
-    new RuleMarks(book.blueprint(), book.system()).rows(sheet, table, at, FIRST_ROW, last);
-    if (table.other().isPresent()) {
-      places(sheet, table, last);
-    }
-    int width = sheet.getRow(HEADING_ROW).getLastCellNum();
-    ExcelTable made = ExcelTable.make(sheet, table.title(), number, HEADING_ROW, last, width);
-    for (int position = 0; position < columns.size(); position++) {
-      Column column = columns.get(position);
-      if (column.formula().isPresent()) {
-        made.calculates(position, formulas.text(column));
+    for (SheetColumn column : columns) {
+      if (column.role() == SheetColumn.Role.TYPED && table.takesEntries(column.column().get())) {
+        validations.add(sheet, column.column().get(), FIRST_ROW, last, at.get(column));
       }
     }
-    if (table.other().isPresent()) {
-      made.calculates(columns.size(), formulas.place(table));
+    Highlights.add(sheet, FIRST_ROW, last, columns.size());
+    new RuleMarks(layout).rows(sheet, table, at, FIRST_ROW, last);
+    ExcelTable made =
+        ExcelTable.make(sheet, table.title(), number, HEADING_ROW, last, columns.size());
+    for (SheetColumn column : columns) {
+      column.formula().ifPresent(formula -> made.calculates(at.get(column), formula));
     }
+    int seen = (int) columns.stream().filter(column -> !column.role().closed()).count();
+    close(sheet, seen, columns.size());
     sheet.createFreezePane(1, FIRST_ROW);
     sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
-    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     boolean empty = book.rows(table.id()) == 0;
-    int pages = empty ? 1 : (columns.size() + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
+    int pages = empty ? 1 : (seen + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
+    if (pages > 1) {
+      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+    }
     sheet.setTabColor(Styles.colour(Look.HEADING.fill()));
-    Paper.set(sheet, project, book.system(), true, pages, columns.size());
+    Paper.set(sheet, project, book.system(), true, pages, seen);
     return sheet;
   }
 
-  private void waiting(XSSFSheet sheet, TableDefinition table) {
-    later.add(
-        sheet,
-        table.columns(),
-        table.other().map(any -> formulas.place(table)),
-        placeStyle().getIndex(),
-        book.rows(table.id()),
-        cells);
-  }
-
-  private XSSFCellStyle placeStyle() {
-    return styles.of(Look.CALCULATED, "0");
-  }
-
-  /** The column that says beside which row of the other table each row stands. */
-  private void places(XSSFSheet sheet, TableDefinition table, int last) {
-    int position = table.columns().size();
-    XSSFCell heading = sheet.getRow(HEADING_ROW).createCell(position);
-    heading.setCellValue(WorkbookNames.placeHeading(book.blueprint(), table));
-    heading.setCellStyle(styles.of(Look.HEADING));
-    for (int row = FIRST_ROW; row <= last && sheet.getRow(row) != null; row++) {
-      XSSFCell cell = sheet.getRow(row).createCell(position);
-      cell.setCellStyle(placeStyle());
-      cell.setCellFormula(formulas.place(table));
-      cell.setCellValue(row - FIRST_ROW + 1);
+  /** Closes the group of columns that hold what is calculated in between. */
+  private static void close(XSSFSheet sheet, int from, int columns) {
+    if (from < columns) {
+      sheet.groupColumn(from, columns - 1);
+      sheet.setColumnGroupCollapsed(from, true);
     }
   }
 
-  private void bands(XSSFSheet sheet, List<Column> columns) {
+  private void bands(XSSFSheet sheet, List<SheetColumn> columns) {
     XSSFRow row = sheet.createRow(BAND_ROW);
     row.setHeightInPoints(16);
     int start = 0;
     for (int position = 0; position < columns.size(); position++) {
       XSSFCell cell = row.createCell(position);
       cell.setCellStyle(styles.of(Look.BAND));
-      String band = columns.get(position).band();
+      String band = band(columns.get(position));
       boolean ends =
-          position + 1 == columns.size() || !columns.get(position + 1).band().equals(band);
+          position + 1 == columns.size() || !band(columns.get(position + 1)).equals(band);
       if (ends) {
         row.getCell(start).setCellValue(band);
         if (position > start) {
@@ -161,31 +133,41 @@ final class TableSheet {
     }
   }
 
-  private void headings(XSSFSheet sheet, TableDefinition table) {
-    List<Column> columns = table.columns();
+  private static String band(SheetColumn column) {
+    return column.role().closed() || column.role() == SheetColumn.Role.MISSING
+        ? column.role() == SheetColumn.Role.MISSING ? "" : "In between"
+        : column.column().map(Column::band).orElse("");
+  }
+
+  private void headings(XSSFSheet sheet, List<SheetColumn> columns) {
     XSSFRow row = sheet.createRow(HEADING_ROW);
-    UnitSystem system = book.system();
     int lines = 1;
     for (int position = 0; position < columns.size(); position++) {
-      Column column = columns.get(position);
-      String heading = column.heading(system);
+      SheetColumn column = columns.get(position);
       XSSFCell cell = row.createCell(position);
-      cell.setCellValue(heading);
-      cell.setCellStyle(styles.of(table.takesEntries(column) ? Look.INPUT_HEADING : Look.HEADING));
+      cell.setCellValue(column.heading());
+      boolean typed = column.role() == SheetColumn.Role.TYPED;
+      cell.setCellStyle(styles.of(typed ? Look.INPUT_HEADING : Look.HEADING));
       int width = width(book, column);
       sheet.setColumnWidth(position, width * 256);
-      lines = Math.max(lines, lines(heading, width - 1));
+      lines = Math.max(lines, lines(column.heading(), width - 1));
     }
     row.setHeightInPoints(lines * LINE_POINTS + 4);
   }
 
-  /** Returns how many letters wide a column should be. */
-  static int width(Book book, Column column) {
-    String heading = column.heading(book.system());
+  /** Returns how many letters wide a column of a sheet should be. */
+  static int width(Book book, SheetColumn column) {
+    boolean shows =
+        column.role() == SheetColumn.Role.VALUE || column.role() == SheetColumn.Role.TYPED;
     int width = NARROWEST;
-    for (String word : heading.split(" ", -1)) {
+    for (String word : column.heading().split(" ", -1)) {
       width = Math.max(width, word.length() + 3);
     }
+    return shows ? width(book, column.column().orElseThrow(), width) : Math.min(WIDEST, width);
+  }
+
+  private static int width(Book book, Column column, int narrowest) {
+    int width = narrowest;
     String table = column.reference().table();
     if (column.content() == Column.Content.NUMBER) {
       for (int row = 0; row < Math.min(ROWS_MEASURED, book.rows(table)); row++) {

@@ -3,6 +3,7 @@ package zonewright.workbook;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,13 +16,13 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumn;
 import zonewright.sheet.Book;
-import zonewright.sheet.Column;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.ExcelTable;
 import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /**
  * Brings a table in a person's own file up to date where it stands: columns stay in the person's
@@ -29,14 +30,15 @@ import zonewright.workbook.kit.Styles;
  */
 final class TableUpdate {
   private final Book book;
+  private final WorkbookLayout layout;
   private final TableDefinition table;
+  private final List<SheetColumn> columns;
   private final CellWriter cells;
   private final Styles styles;
   private final Reformat reformat;
   private final TableReading.Area area;
   private final XSSFSheet sheet;
-  private final Map<Column, Integer> places = new HashMap<>();
-  private final Set<Column> fresh = new HashSet<>();
+  private final Map<SheetColumn, Integer> places = new LinkedHashMap<>();
   private final int first;
   private final int rowsBefore;
   private int lastColumn;
@@ -49,20 +51,25 @@ final class TableUpdate {
    */
   TableUpdate(
       Book book,
+      WorkbookLayout layout,
       TableDefinition table,
       CellWriter cells,
       Styles styles,
       Reformat reformat,
       TableReading reading) {
     this.book = book;
+    this.layout = layout;
     this.table = table;
+    this.columns = layout.columns(table);
     this.cells = cells;
     this.styles = styles;
     this.reformat = reformat;
     this.area = reading.area();
     this.sheet = area.sheet();
-    int lines = reading.lines().size();
-    reading.columns().forEach((column, found) -> places.put(column, found.position()));
+    int lines = reading.lineCount();
+    for (SheetColumn column : columns) {
+      reading.position(column).ifPresent(position -> places.put(column, position));
+    }
     this.first = area.heading() + 1;
     this.rowsBefore = Math.max(1, Math.max(lines, area.last() - area.heading()));
     this.lastColumn = area.lastColumn();
@@ -73,7 +80,7 @@ final class TableUpdate {
   void clearOurs() {
     for (int row = first; row <= last; row++) {
       XSSFRow target = sheet.getRow(row);
-      for (Map.Entry<Column, Integer> place : places.entrySet()) {
+      for (Map.Entry<SheetColumn, Integer> place : places.entrySet()) {
         XSSFCell cell = target == null ? null : target.getCell(place.getValue());
         if (cell != null && place.getKey().formula().isPresent()) {
           CellWriter.empty(cell);
@@ -146,17 +153,16 @@ final class TableUpdate {
   }
 
   private void missingColumns() {
-    List<Column> missing =
-        table.columns().stream().filter(column -> !places.containsKey(column)).toList();
+    List<SheetColumn> missing =
+        columns.stream().filter(column -> !places.containsKey(column)).toList();
     if (missing.isEmpty()) {
       return;
     }
     if (occupied(lastColumn + 1, lastColumn + missing.size())) {
       sheet.shiftColumns(lastColumn + 1, widest(), missing.size());
     }
-    for (Column column : missing) {
+    for (SheetColumn column : missing) {
       places.put(column, ++lastColumn);
-      fresh.add(column);
       sheet.setColumnWidth(lastColumn, TableSheet.width(book, column) * 256);
     }
   }
@@ -184,11 +190,12 @@ final class TableUpdate {
     XSSFRow row = sheet.getRow(area.heading());
     places.forEach(
         (column, position) -> {
-          String heading = column.heading(book.system());
+          String heading = column.heading();
           XSSFCell cell = row.getCell(position);
           if (cell == null) {
             cell = row.createCell(position);
-            cell.setCellStyle(styles.of(column.takesEntries() ? Look.INPUT_HEADING : Look.HEADING));
+            cell.setCellStyle(styles.of(
+                    column.role() == SheetColumn.Role.TYPED ? Look.INPUT_HEADING : Look.HEADING));
           }
           if (!heading.equalsIgnoreCase(cell.getStringCellValue())) {
             cell.setCellValue(heading);
@@ -198,20 +205,20 @@ final class TableUpdate {
 
   private void fill(int at, int row) {
     XSSFRow target = sheet.getRow(at) == null ? sheet.createRow(at) : sheet.getRow(at);
-    for (Column column : table.columns()) {
+    for (SheetColumn column : columns) {
       int position = places.get(column);
       XSSFCell cell = target.getCell(position);
       if (cell == null) {
-        cells.write(target, position, column, row);
+        cells.write(target, position, table, column, row);
       } else {
-        reformat.cell(cell, column);
-        cells.renew(cell, column, row);
+        column.column().ifPresent(of -> reformat.cell(cell, of));
+        cells.renew(cell, table, column, row);
       }
     }
   }
 
   /** Makes table, formulas of new rows and looks fit the cells again. */
-  void finish(ColumnFormulas formulas, int number) {
+  void finish(int number) {
     int totals = area.made().map(XSSFTable::getTotalsRowCount).orElse(0);
     AreaReference whole =
         new AreaReference(
@@ -242,27 +249,24 @@ final class TableUpdate {
           if (ct.isSetCalculatedColumnFormula()) {
             ct.unsetCalculatedColumnFormula();
           }
-          if (column.formula().isPresent()) {
-            ct.addNewCalculatedColumnFormula().setStringValue(formulas.text(column));
-          }
-          if (fresh.contains(column)) {
-            Highlights.add(sheet, column, first, last, position);
-          }
+          column
+              .formula()
+              .ifPresent(formula -> ct.addNewCalculatedColumnFormula().setStringValue(formula));
         });
-    new RuleMarks(book.blueprint(), book.system()).rows(sheet, table, places, first, last);
+    new RuleMarks(layout).rows(sheet, table, places, first, last);
   }
 
   /** Renews the lists and ranges that cells of the table keep to. */
   void validate(Validations validations) {
-    for (Column column : table.columns()) {
-      if (column.takesEntries()) {
-        validations.renew(sheet, column, first, last, places.get(column));
+    for (SheetColumn column : columns) {
+      if (column.role() == SheetColumn.Role.TYPED) {
+        validations.renew(sheet, column.column().get(), first, last, places.get(column));
       }
     }
   }
 
   /** Returns the cells that hold the names of the rows. */
   String nameCells() {
-    return Validations.cells(sheet.getSheetName(), places.get(table.columns().get(0)), first, last);
+    return Validations.cells(sheet.getSheetName(), places.get(layout.shown(table.columns().get(0))), first, last);
   }
 }

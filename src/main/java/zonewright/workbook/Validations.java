@@ -12,12 +12,14 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidation;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidations;
-import zonewright.formula.SpreadsheetText;
+import zonewright.sheet.Blueprint;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** Lists to choose from and ranges to keep to, with what to say about them. */
 final class Validations {
@@ -25,6 +27,7 @@ final class Validations {
   private static final int LONGEST_MESSAGE = 250;
   private static final int LONGEST_LIST = 250;
 
+  private final Blueprint blueprint;
   private final UnitSystem system;
   private final Map<String, String> lists;
 
@@ -33,7 +36,8 @@ final class Validations {
    *
    * @param lists the cells that hold the words of a table, by the table's name
    */
-  Validations(UnitSystem system, Map<String, String> lists) {
+  Validations(Blueprint blueprint, UnitSystem system, Map<String, String> lists) {
+    this.blueprint = blueprint;
     this.system = system;
     this.lists = lists;
   }
@@ -107,15 +111,17 @@ final class Validations {
   }
 
   private String test(Column column, String cell) {
+    TableDefinition table = blueprint.table(column.reference().table());
     Bounds bounds = column.bounds().orElse(null);
     if (bounds == null) {
       return "ISNUMBER(" + cell + ")";
     }
-    String low = SpreadsheetText.number(bounds.low(column.kind(), system));
-    String high = SpreadsheetText.number(bounds.high(column.kind(), system));
+    String within = cell + "," + WorkbookNames.limit(table, column, "from");
+    if (!Double.isInfinite(bounds.high())) {
+      within += "," + cell + "," + WorkbookNames.limit(table, column, "to");
+    }
     String whole = bounds.whole() ? "," + cell + "=INT(" + cell + ")" : "";
-    return "AND(ISNUMBER(%s),%s%s%s,%s<=%s%s)"
-        .formatted(cell, cell, bounds.lowIncluded() ? ">=" : ">", low, cell, high, whole);
+    return "AND(ISNUMBER(%s),COUNTIFS(%s)=1%s)".formatted(cell, within, whole);
   }
 
   private String wrong(Column column) {

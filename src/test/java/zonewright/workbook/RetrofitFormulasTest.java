@@ -21,7 +21,7 @@ import zonewright.savings.Years;
 import zonewright.sheet.Book;
 import zonewright.spreadsheet.SpreadsheetProgram;
 import zonewright.units.UnitSystem;
-import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
 
 /** The worth of a retrofit is what a spreadsheet program's own functions make of its cash. */
@@ -64,7 +64,8 @@ class RetrofitFormulasTest {
 
   private static void ask(Design design, Path file, Path asked) throws IOException {
     Book book = design.book();
-    WorkbookNames names = new ColumnFormulas(book.blueprint(), book.system()).names();
+    WorkbookLayout layout = WorkbookLayout.of(book);
+    WorkbookNames names = layout.names(book.blueprint().tables().get(0));
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));
         OutputStream stream = Files.newOutputStream(asked)) {
       XSSFSheet sheet = workbook.createSheet("Asked");

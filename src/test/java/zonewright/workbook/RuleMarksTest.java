@@ -27,6 +27,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
 import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheets;
@@ -48,7 +49,7 @@ class RuleMarksTest {
       Set<String> beyondTheLibrary = withoutNewerFunctions(workbook);
       ConditionalFormattingEvaluator formats =
           new ConditionalFormattingEvaluator(workbook, new XSSFFormulaEvaluator(workbook));
-      RuleMarks rules = new RuleMarks(design.book().blueprint(), design.book().system());
+      RuleMarks rules = new RuleMarks(WorkbookLayout.of(design.book()));
       for (TableDefinition table : design.book().blueprint().tables()) {
         List<Rule> marked =
             rules

@@ -15,8 +15,9 @@ import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.spreadsheet.CachedResults;
 import zonewright.spreadsheet.SpreadsheetProgram;
-import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /** A book of tables written as the sheets of a design are, and what another program makes of it. */
 final class SmallWorkbook {
@@ -26,20 +27,21 @@ final class SmallWorkbook {
     try (XSSFWorkbook workbook = new XSSFWorkbook();
         OutputStream stream = Files.newOutputStream(file)) {
       workbook.setCellFormulaValidation(false);
-      ColumnFormulas formulas = new ColumnFormulas(book.blueprint(), book.system());
-      Validations validations = new Validations(book.system(), Map.of());
+      WorkbookLayout layout = WorkbookLayout.of(book);
+      Validations validations = new Validations(book.blueprint(), book.system(), Map.of());
       TableSheet sheets =
           new TableSheet(
               workbook,
               book,
               Styles.of(workbook),
-              formulas,
+              layout,
               validations,
               new LaterRows(Integer.MAX_VALUE));
       int number = 0;
       for (TableDefinition table : book.blueprint().tables()) {
         sheets.write(table, ++number, "Small");
       }
+      new LimitsSheet(workbook, Styles.of(workbook)).write(layout, "Small");
       workbook.write(stream);
     }
   }
@@ -55,10 +57,13 @@ final class SmallWorkbook {
   static List<String> differences(Book book, Path answer) throws IOException {
     List<String> wrong = new ArrayList<>();
     try (XSSFWorkbook theirs = new XSSFWorkbook(Files.newInputStream(answer))) {
+      WorkbookLayout layout = WorkbookLayout.of(book);
       for (TableDefinition table : book.blueprint().tables()) {
-        for (int position = 0; position < table.columns().size(); position++) {
-          Column column = table.columns().get(position);
-          for (int row = 0; row < book.rows(table.id()); row++) {
+        List<SheetColumn> columns = layout.columns(table);
+        for (int position = 0; position < columns.size(); position++) {
+          Column column = columns.get(position).column().orElse(null);
+          boolean value = columns.get(position).role() == SheetColumn.Role.VALUE;
+          for (int row = 0; value && row < book.rows(table.id()); row++) {
             XSSFCell cell =
                 theirs.getSheet(table.title()).getRow(TableSheet.FIRST_ROW + row).getCell(position);
             if (column.formula().isPresent()) {

@@ -20,8 +20,12 @@ public final class MarkNames implements SpreadsheetNames {
 
   /** Says where cells stand. */
   public interface Cells {
-    /** Returns the cell of a column in the first row that is marked; null where there is none. */
-    String of(Column column);
+    /**
+     * Returns the cell of a column in the first row that is marked; null where there is none.
+     *
+     * @param typed whether the cell is meant that a person types into
+     */
+    String of(Column column, boolean typed);
   }
 
   /**
@@ -47,27 +51,58 @@ public final class MarkNames implements SpreadsheetNames {
 
   @Override
   public String cell(Reference reference) {
+    return cell(reference, false);
+  }
+
+  @Override
+  public String typed(Reference reference) {
+    return cell(reference, true);
+  }
+
+  private String cell(Reference reference, boolean typed) {
     TableDefinition table = blueprint.table(reference.table());
     Column column = blueprint.column(reference);
     if (table.single()) {
-      return WorkbookNames.defined(table, column);
+      return typed
+          ? WorkbookNames.limit(table, column, "typed")
+          : WorkbookNames.defined(table, column);
     }
-    String cell = table.equals(home) ? cells.of(column) : null;
+    String cell = table.equals(home) ? cells.of(column, typed) : null;
     return cell == null ? beyond() : cell;
   }
 
   @Override
-  public Optional<String> place(Reference reference) {
+  public String row(Reference word) {
+    return beyond();
+  }
+
+  @Override
+  public String row(Reference word, ReferenceTable table) {
+    return beyond();
+  }
+
+  @Override
+  public String row(Reference word, Reference column) {
+    return beyond();
+  }
+
+  @Override
+  public String rows(Reference word) {
+    return beyond();
+  }
+
+  @Override
+  public boolean listed(Reference word) {
+    return true;
+  }
+
+  @Override
+  public Optional<String> counted(Reference column) {
     return Optional.empty();
   }
 
   @Override
   public String column(Reference reference) {
-    return beyond();
-  }
-
-  @Override
-  public String rowNames(Reference reference) {
     return beyond();
   }
 
@@ -79,25 +114,5 @@ public final class MarkNames implements SpreadsheetNames {
   @Override
   public String published(ReferenceTable.Numbers first, ReferenceTable.Numbers last) {
     return beyond();
-  }
-
-  @Override
-  public String keys(ReferenceTable table) {
-    return beyond();
-  }
-
-  @Override
-  public Optional<Range> range(Reference reference) {
-    return Optional.empty();
-  }
-
-  @Override
-  public boolean defaulted(Reference reference) {
-    return blueprint.column(reference).role() == Column.Role.DEFAULTED;
-  }
-
-  @Override
-  public Optional<Words> words(Reference reference) {
-    return Optional.empty();
   }
 }

@@ -1,108 +1,142 @@
 package zonewright.workbook.kit;
 
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Optional;
-import zonewright.formula.Expressed;
+import java.util.Set;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.formula.SpreadsheetNames;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Blueprint;
-import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 
-/** What the workbook calls things: tables by title, columns by heading, single cells by a name. */
+/**
+ * What the workbook calls things: tables by title, columns by heading, single cells by a name. It
+ * takes note of the cells that must stand beside those a person types into, for formulas to ask.
+ */
 public final class WorkbookNames implements SpreadsheetNames {
-  /** How the heading begins of a column that says beside which row of another table one stands. */
-  public static final String PLACE = "Row in ";
+  /** The heading of the column that holds 1 in rows in which something was typed. */
+  public static final String IN_USE = "In use";
+
+  /** The heading of the column of numbers that stay with their rows. */
+  public static final String IDENTITY = "Identity";
+
+  private static final String STEP = "/step/";
+  private static final String WORD = "/word/";
 
   private final Blueprint blueprint;
   private final UnitSystem system;
   private final TableDefinition home;
+  private final Wanted wanted;
+
+  /** Which cells formulas ask for that no column of the design stands for. */
+  static final class Wanted {
+    /** Typed columns whose checked cells are asked for. */
+    final Set<Reference> checked = new LinkedHashSet<>();
+
+    /** Words whose rows in a list are asked for. */
+    final Set<Row> rows = new LinkedHashSet<>();
+
+    /** Pairs of tables, the first of which must know the rows of the second. */
+    final Set<Join> joins = new LinkedHashSet<>();
+
+    /** Tables that must say which of their rows count. */
+    final Set<String> counted = new LinkedHashSet<>();
+
+    int size() {
+      return checked.size() + rows.size() + joins.size() + counted.size();
+    }
+  }
+
+  /**
+   * A word whose row in a list is asked for.
+   *
+   * @param list the name of the column that holds the words of the list
+   * @param heading over the cells that hold the rows
+   */
+  record Row(Reference word, String list, String heading) {}
+
+  /** A table whose rows must know the rows of another with the same identity. */
+  record Join(String of, String to) {}
 
   /**
    * Makes the names as formulas of one table use them.
    *
    * @param home the table whose cells hold the formulas
+   * @param wanted takes note of what else must be there
    */
-  public WorkbookNames(Blueprint blueprint, UnitSystem system, TableDefinition home) {
+  WorkbookNames(Blueprint blueprint, UnitSystem system, TableDefinition home, Wanted wanted) {
     this.blueprint = blueprint;
     this.system = system;
     this.home = home;
-  }
-
-  /**
-   * Returns the heading of the column in which a table alongside another says beside which row of
-   * it each row stands.
-   */
-  public static String placeHeading(Blueprint blueprint, TableDefinition table) {
-    return PLACE + blueprint.table(table.other().orElseThrow()).title();
-  }
-
-  /**
-   * Returns what that column calculates: the row in the same place where it has the name, or the
-   * one that has it elsewhere, after somebody sorted; a row in the same place whose name no row
-   * here has was renamed. Otherwise there is none.
-   */
-  String place() {
-    TableDefinition other = blueprint.table(home.other().orElseThrow());
-    Reference here = home.columns().get(0).reference();
-    String names = column(other.columns().get(0).reference());
-    String name = ownCell(here);
-    String same = "INDEX(%s,%s)".formatted(names, ownPlace());
-    return "IF(IFERROR(%s=%s,FALSE),%s,IFERROR(MATCH(%s,%s,0),IF(ISNA(MATCH(%s,%s,0)),%s,NA())))"
-        .formatted(
-            same,
-            name,
-            ownPlace(),
-            SpreadsheetText.literally(name),
-            names,
-            SpreadsheetText.literally(same),
-            column(here),
-            ownPlace());
-  }
-
-  private String ownPlace() {
-    return "(ROW()-ROW(%s[[#Headers],[%s]]))"
-        .formatted(home.title(), heading(home.columns().get(0).reference()));
-  }
-
-  private String ownCell(Reference reference) {
-    return home.title() + "[[#This Row],[" + heading(reference) + "]]";
-  }
-
-  private String placeCell() {
-    return home.other().isPresent()
-        ? home.title() + "[[#This Row],[" + placeHeading(blueprint, home) + "]]"
-        : ownPlace();
-  }
-
-  @Override
-  public Optional<String> place(Reference reference) {
-    TableDefinition table = table(reference);
-    if (table.single() || table.equals(home)) {
-      return Optional.empty();
-    }
-    if (table.other().isEmpty()) {
-      return Optional.of(placeCell());
-    }
-    String places = table.title() + "[" + placeHeading(blueprint, table) + "]";
-    String mine = placeCell();
-    return Optional.of(
-        "IF(IFERROR(INDEX(%s,%s)=%s,FALSE),%s,MATCH(%s,%s,0))"
-            .formatted(places, ownPlace(), mine, ownPlace(), mine, places));
+    this.wanted = wanted;
   }
 
   /** Returns the defined name of a cell of a one-row table, such as {@code Site_Peak_month}. */
   public static String defined(TableDefinition table, Column column) {
-    String words = column.name().replaceAll("[^\\p{L}\\p{N}]+", "_").replaceAll("^_|_$", "");
-    return table.title() + "_" + words;
+    return defined(table, column.name());
   }
 
-  private static String escaped(String heading) {
+  /** Returns the defined name of a line of a one-row table. */
+  public static String defined(TableDefinition table, String line) {
+    return table.title() + "_" + line.replaceAll("[^\\p{L}\\p{N}]+", "_").replaceAll("^_|_$", "");
+  }
+
+  /** Returns the name of one of the limits of a typed column, or of what it usually is. */
+  public static String limit(TableDefinition table, Column column, String which) {
+    return defined(table, column.name() + " " + which);
+  }
+
+  /** Returns the heading of the column a person types into. */
+  public static String typedHeading(Column column, UnitSystem system) {
+    if (column.role() != Column.Role.DEFAULTED) {
+      return column.heading(system);
+    }
+    String heading = column.heading(system);
+    boolean unit = heading.length() > column.name().length();
+    return column.name() + TypedHeadings.YOURS + (unit ? heading.substring(column.name().length()) : "");
+  }
+
+  static String checkedHeading(Column column) {
+    return column.name() + (column.role() == Column.Role.INPUT ? " used" : " checked");
+  }
+
+  static String rowHeading(Column column) {
+    return column.name() + " row";
+  }
+
+  static String usualHeading(Column column) {
+    return column.name() + " usual";
+  }
+
+  static String stepHeading(Column column, int step) {
+    return column.name() + " step " + (step + 1);
+  }
+
+  String joinHeading(String other) {
+    return blueprint.table(other).title() + " row";
+  }
+
+  /** Returns what stands for a step of a column's formula. */
+  static Reference step(Column column, int step) {
+    Reference of = column.reference();
+    return new Reference(of.table(), of.column() + STEP + step, stepHeading(column, step), of.kind());
+  }
+
+  /** Returns what stands for a word in a formula. */
+  static Reference word(Column column, String word) {
+    return new Reference(column.reference().table(), WORD + word, word, QuantityKind.CHOICE);
+  }
+
+  private static boolean isStep(Reference reference) {
+    return reference.column().contains(STEP);
+  }
+
+  static String escaped(String heading) {
     return heading.replaceAll("(['#\\[\\]])", "'$1");
   }
 
@@ -110,32 +144,175 @@ public final class WorkbookNames implements SpreadsheetNames {
     return blueprint.table(reference.table());
   }
 
-  private String heading(Reference reference) {
-    return escaped(blueprint.column(reference).heading(system));
+  /** Returns the cell of this row under a heading of this table. */
+  String own(String heading) {
+    return own(home, heading);
+  }
+
+  private static String own(TableDefinition table, String heading) {
+    return table.title() + "[[#This Row],[" + escaped(heading) + "]]";
+  }
+
+  /** Returns a whole column of a table. */
+  static String whole(TableDefinition table, String heading) {
+    return table.title() + "[" + escaped(heading) + "]";
+  }
+
+  /** Returns the names of the rows of a table. */
+  String names(TableDefinition table) {
+    return whole(table, table.columns().get(0).heading(system));
+  }
+
+  /** The cell under a heading: of this row, of the same row in another table, or a single one. */
+  private String at(Reference reference, String heading, String single) {
+    TableDefinition table = table(reference);
+    if (table.single()) {
+      return single;
+    }
+    if (table.equals(home)) {
+      return own(heading);
+    }
+    wanted.joins.add(new Join(home.id(), table.id()));
+    return "INDEX(%s,%s)".formatted(whole(table, heading), own(joinHeading(table.id())));
   }
 
   @Override
   public String cell(Reference reference) {
-    TableDefinition table = table(reference);
-    if (table.single()) {
-      return defined(table, blueprint.column(reference));
+    if (reference.column().startsWith(WORD)) {
+      return SpreadsheetText.quoted(reference.name());
     }
-    return place(reference)
-        .map(place -> "INDEX(%s,%s)".formatted(column(reference), place))
-        .orElseGet(() -> ownCell(reference));
+    if (isStep(reference)) {
+      return home.single() ? defined(home, reference.name()) : own(reference.name());
+    }
+    Column column = blueprint.column(reference);
+    return at(reference, heading(column), defined(table(reference), column));
+  }
+
+  @Override
+  public String typed(Reference reference) {
+    Column column = blueprint.column(reference);
+    String heading = typedHeading(column, system);
+    return at(reference, heading, limit(table(reference), column, "typed"));
   }
 
   @Override
   public String column(Reference reference) {
     TableDefinition table = table(reference);
-    return table.single()
-        ? defined(table, blueprint.column(reference))
-        : table.title() + "[" + heading(reference) + "]";
+    Column column = blueprint.column(reference);
+    return table.single() ? defined(table, column) : whole(table, heading(column));
+  }
+
+  /** The heading of the cells to calculate with. */
+  private String heading(Column column) {
+    TableDefinition table = table(column.reference());
+    boolean plain =
+        column.role() != Column.Role.INPUT
+            || column.content() == Column.Content.WORDS
+            || !table.takesEntries(column)
+            || table.single();
+    if (plain) {
+      return column.heading(system);
+    }
+    wanted.checked.add(column.reference());
+    return checkedHeading(column);
+  }
+
+  /** Returns the heading of the cells that show what is used, or what was typed where that is it. */
+  public String shown(Column column) {
+    return column(column, column.heading(system));
+  }
+
+  private String column(Column column, String heading) {
+    TableDefinition table = table(column.reference());
+    return table.single() ? defined(table, column) : whole(table, heading);
   }
 
   @Override
-  public String rowNames(Reference reference) {
-    return column(table(reference).columns().get(0).reference());
+  public String row(Reference word) {
+    return at(word, rowOf(word));
+  }
+
+  private String rowOf(Reference word) {
+    Column column = blueprint.column(word);
+    String list = words(list(column).orElseThrow()).orElseThrow();
+    String heading = rowHeading(column);
+    wanted.rows.add(new Row(word, list, heading));
+    return heading;
+  }
+
+  private String at(Reference word, String heading) {
+    return at(word, heading, defined(table(word), heading));
+  }
+
+  @Override
+  public String row(Reference word, ReferenceTable table) {
+    return row(word, keys(table), table.name());
+  }
+
+  @Override
+  public String row(Reference word, Reference of) {
+    TableDefinition table = blueprint.table(base(of.table()));
+    return row(word, names(table), table.title());
+  }
+
+  /** The row of a word in a list that need not be its own. */
+  private String row(Reference word, String list, String title) {
+    Column column = blueprint.column(word);
+    boolean own = list(column).flatMap(this::words).filter(list::equals).isPresent();
+    String heading = rowHeading(column) + (own ? "" : " in " + title);
+    wanted.rows.add(new Row(word, list, heading));
+    return at(word, heading);
+  }
+
+  @Override
+  public String rows(Reference word) {
+    TableDefinition table = table(word);
+    String heading = rowOf(word);
+    return table.single() ? defined(table, heading) : whole(table, heading);
+  }
+
+  @Override
+  public boolean listed(Reference word) {
+    return list(blueprint.column(word)).filter(list -> !(list instanceof WordList.Fixed)).isPresent();
+  }
+
+  /** The list the words of a column are of: names of rows that are given are fixed. */
+  Optional<WordList> list(Column column) {
+    TableDefinition table = table(column.reference());
+    boolean name = table.key().filter(column::equals).isPresent();
+    Optional<WordList> list =
+        name ? Optional.of(new WordList.RowsOf(table.id())) : column.words();
+    return list.map(
+        each ->
+            each instanceof WordList.RowsOf of
+                    && blueprint.table(of.table()).rows()
+                        instanceof TableDefinition.Rows.Named named
+                ? new WordList.Fixed(named.names())
+                : each);
+  }
+
+  /** Returns the cells that hold the words of a list, by the name of a table's column. */
+  Optional<String> words(WordList list) {
+    if (list instanceof WordList.Published published) {
+      return Optional.of(keys(published.table()));
+    }
+    return list instanceof WordList.RowsOf rows
+        ? Optional.of(names(blueprint.table(base(rows.table()))))
+        : Optional.empty();
+  }
+
+  private String base(String table) {
+    return blueprint.table(table).other().orElse(table);
+  }
+
+  @Override
+  public Optional<String> counted(Reference column) {
+    TableDefinition table = table(column);
+    if (table.single() || table.rows() instanceof TableDefinition.Rows.Named) {
+      return Optional.empty();
+    }
+    wanted.counted.add(table.id());
+    return Optional.of(whole(table, IN_USE));
   }
 
   @Override
@@ -150,55 +327,7 @@ public final class WorkbookNames implements SpreadsheetNames {
             first.table().name(), escaped(first.heading(system)), escaped(last.heading(system)));
   }
 
-  @Override
-  public String keys(ReferenceTable table) {
+  private static String keys(ReferenceTable table) {
     return table.name() + "[" + escaped(table.keyHeading()) + "]";
-  }
-
-  @Override
-  public Optional<Range> range(Reference reference) {
-    Column column = blueprint.column(reference);
-    if (!column.takesEntries()) {
-      return Optional.empty();
-    }
-    return column
-        .bounds()
-        .map(
-            bounds ->
-                new Range(
-                    bounds.low(column.kind(), system),
-                    bounds.lowIncluded(),
-                    bounds.high(column.kind(), system),
-                    bounds.whole(),
-                    defaulted(reference) && !defaultKeepsTo(bounds, column)));
-  }
-
-  /** Whether a default can only come out in range, so that one test serves it and what is typed. */
-  private boolean defaultKeepsTo(Bounds bounds, Column column) {
-    return DefaultRange.within(
-        Expressed.in(column.formula().orElseThrow(), system, column.kind().unit(system)),
-        system,
-        value -> bounds.problem(value, column.kind(), system).isEmpty());
-  }
-
-  @Override
-  public boolean defaulted(Reference reference) {
-    return blueprint.column(reference).role() == Column.Role.DEFAULTED;
-  }
-
-  @Override
-  public Optional<Words> words(Reference reference) {
-    return blueprint.column(reference).words().map(this::named);
-  }
-
-  private Words named(WordList list) {
-    if (list instanceof WordList.Published published) {
-      return new Words.InCells(keys(published.table()), false);
-    }
-    if (list instanceof WordList.RowsOf rows) {
-      List<Column> columns = blueprint.table(rows.table()).columns();
-      return new Words.InCells(column(columns.get(0).reference()), true);
-    }
-    return new Words.These(list.constant().orElseThrow());
   }
 }

@@ -4,7 +4,7 @@ import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /**
  * How formulas refer to cells of the design: by names and table headings, so that they hold where
@@ -12,11 +12,11 @@ import zonewright.workbook.kit.ColumnFormulas;
  */
 public final class Live {
   private final Book book;
-  private final ColumnFormulas formulas;
+  private final WorkbookLayout layout;
 
-  Live(Book book, ColumnFormulas formulas) {
+  Live(Book book, WorkbookLayout layout) {
     this.book = book;
-    this.formulas = formulas;
+    this.layout = layout;
   }
 
   private boolean single(Column column) {
@@ -28,7 +28,7 @@ public final class Live {
    * table the name of its cell, such as {@code Site_Peak_month}.
    */
   public String all(Column column) {
-    return formulas.names().column(column.reference());
+    return layout.names(book.blueprint().table(column.reference().table())).shown(column);
   }
 
   /** Returns the text for the cell in a row, counted from 0 in the order of the design. */

@@ -7,14 +7,14 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.sheet.Entry;
-import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.Styles;
 
 /** The workbook as a sheet of the pack sees it: the design, the looks, and new pages. */
 public final class PackBook {
   private final Design design;
   private final Styles styles;
-  private final ColumnFormulas formulas;
+  private final WorkbookLayout layout;
   private final Function<String, XSSFSheet> maker;
   private final int zone;
   private final List<XSSFSheet> made = new ArrayList<>();
@@ -28,12 +28,12 @@ public final class PackBook {
   public PackBook(
       Design design,
       Styles styles,
-      ColumnFormulas formulas,
+      WorkbookLayout layout,
       int zone,
       Function<String, XSSFSheet> maker) {
     this.design = design;
     this.styles = styles;
-    this.formulas = formulas;
+    this.layout = layout;
     this.zone = zone;
     this.maker = maker;
   }
@@ -57,7 +57,7 @@ public final class PackBook {
 
   /** Returns the texts by which formulas refer to the cells of the design. */
   public Live live() {
-    return new Live(design.book(), formulas);
+    return new Live(design.book(), layout);
   }
 
   /**

@@ -1,0 +1,81 @@
+package zonewright.formula;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+
+/**
+ * A formula of plain numbers in so many steps that each is short enough to be read where it stands
+ * in a cell: published modelling standards ask for one calculation a cell.
+ *
+ * @param steps the steps in their order, each a formula of those before it
+ * @param last the formula that gives the result
+ */
+public record SpreadsheetSteps(List<Formula> steps, Formula last) {
+  /** The longest text of a step. */
+  public static final int LONGEST = 300;
+
+  /** How deep brackets may go. */
+  public static final int DEEPEST = 4;
+
+  /** A part is no shorter than this, or the name of its cell would be as long. */
+  private static final int SHORTEST = 60;
+
+  public SpreadsheetSteps {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * Returns a formula in steps.
+   *
+   * @param step gives the name of the cell that a step, counted from 0, stands in
+   */
+  public static SpreadsheetSteps of(
+      Formula plain, SpreadsheetNames names, IntFunction<Reference> step) {
+    List<Formula> steps = new ArrayList<>();
+    Formula last = plain;
+    while (!readable(SpreadsheetText.of(last, names))) {
+      Formula cell = new Formula.Cell(step.apply(steps.size()));
+      Optional<Formula> part = largest(last, names);
+      Optional<Condition> condition =
+          part.isPresent() ? Optional.empty() : largestCondition(last, names);
+      if (part.isPresent()) {
+        steps.add(part.get());
+        last = Moved.replaced(last, part.get(), cell);
+      } else if (condition.isPresent()) {
+        steps.add(
+            new Formula.Choose(condition.get(), Formula.number(1), Formula.number(0)));
+        last = Moved.replaced(last, condition.get(), cell.atLeast(Formula.number(1)));
+      } else {
+        break;
+      }
+    }
+    return new SpreadsheetSteps(steps, last);
+  }
+
+  private static boolean readable(String text) {
+    return text.length() <= LONGEST && SpreadsheetText.depth(text) <= DEEPEST;
+  }
+
+  private static boolean worthwhile(String text) {
+    return readable(text) && text.length() > SHORTEST;
+  }
+
+  /** The longest part that can be read by itself. */
+  private static Optional<Formula> largest(Formula whole, SpreadsheetNames names) {
+    return Moved.parts(whole).stream()
+        .skip(1)
+        .filter(part -> !(part instanceof Formula.Cell || part instanceof Formula.Constant))
+        .filter(part -> worthwhile(SpreadsheetText.of(part, names)))
+        .max(Comparator.comparingInt(part -> SpreadsheetText.of(part, names).length()));
+  }
+
+  private static Optional<Condition> largestCondition(Formula whole, SpreadsheetNames names) {
+    return Moved.conditions(whole).stream()
+        .filter(condition -> worthwhile(SpreadsheetText.of(condition, names)))
+        .max(
+            Comparator.comparingInt(condition -> SpreadsheetText.of(condition, names).length()));
+  }
+}

@@ -1,0 +1,506 @@
+package zonewright.workbook.kit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import zonewright.formula.Expressed;
+import zonewright.formula.Formula;
+import zonewright.formula.Reference;
+import zonewright.formula.SpreadsheetSteps;
+import zonewright.formula.SpreadsheetText;
+import zonewright.sheet.Blueprint;
+import zonewright.sheet.Book;
+import zonewright.sheet.Bounds;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+import zonewright.sheet.WordList;
+import zonewright.units.QuantityKind;
+import zonewright.units.UnitSystem;
+
+/**
+ * What stands in which column of which sheet, and with which formula.
+ *
+ * <p>A person types into cells that hold nothing else. What was typed is checked once, in a cell
+ * beside it; a word is looked for once in its list; a formula is the equation. A usual value is
+ * used where its own cell is blank. Typed columns come first, then what follows from them, then, in
+ * a closed group, the cells in between.
+ */
+public final class WorkbookLayout {
+  private final Blueprint blueprint;
+  private final UnitSystem system;
+  private final Set<Column> typed = new HashSet<>();
+  private final WorkbookNames.Wanted wanted = new WorkbookNames.Wanted();
+  private final Map<String, List<SheetColumn>> tables = new LinkedHashMap<>();
+
+  /** Makes the layout of all sheets of a blueprint in which something is typed into each column. */
+  public WorkbookLayout(Blueprint blueprint, UnitSystem system) {
+    this(blueprint, system, column -> true);
+  }
+
+  /** Makes the layout of all sheets of a book, as it is used. */
+  public static WorkbookLayout of(Book book) {
+    return of(book, column -> false);
+  }
+
+  /**
+   * Makes the layout of all sheets of a book, as it is used.
+   *
+   * @param there says for which columns a cell to type into stands in a file already
+   */
+  public static WorkbookLayout of(Book book, Predicate<Column> there) {
+    return new WorkbookLayout(
+        book.blueprint(), book.system(), column -> there.test(column) || typedInto(book, column));
+  }
+
+  private static boolean typedInto(Book book, Column column) {
+    Reference reference = column.reference();
+    for (int row = 0; row < book.rows(reference.table()); row++) {
+      if (!(book.entry(reference, row) instanceof Entry.Blank)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Makes the layout of all sheets of a blueprint.
+   *
+   * @param typedInto says whether somebody typed into a column: in sheets whose rows are given,
+   *     usual values have a cell to put one's own beside them only where somebody did
+   */
+  private WorkbookLayout(Blueprint blueprint, UnitSystem system, Predicate<Column> typedInto) {
+    this.blueprint = blueprint;
+    this.system = system;
+    Set<Reference> givens = new HashSet<>();
+    blueprint
+        .order()
+        .forEach(
+            column ->
+                blueprint.dependencies(column).ifPresent(needs -> givens.addAll(needs.givens())));
+    for (TableDefinition table : blueprint.tables()) {
+      for (Column column : table.columns()) {
+        boolean usual =
+            table.givenNames()
+                && column.role() == Column.Role.DEFAULTED
+                && !givens.contains(column.reference())
+                && !typedInto.test(column);
+        if (table.takesEntries(column) && !usual) {
+          typed.add(column);
+        }
+      }
+    }
+    for (TableDefinition table : blueprint.tables()) {
+      for (Column column : table.columns()) {
+        if (!table.single() && required(table, column)) {
+          wanted.checked.add(column.reference());
+        }
+      }
+    }
+    int before = -1;
+    while (before != wanted.size()) {
+      // What one cell asks for may ask for more.
+      before = wanted.size();
+      blueprint.tables().forEach(table -> tables.put(table.id(), laidOut(table)));
+    }
+  }
+
+  /** Returns the columns of a table's sheet in their order, or the lines of a one-row sheet. */
+  public List<SheetColumn> columns(TableDefinition table) {
+    return tables.get(table.id());
+  }
+
+  /** Returns the column in which a value stands: what is calculated, or used, or only typed. */
+  public SheetColumn shown(Column column) {
+    List<SheetColumn> all = tables.get(column.reference().table());
+    return all.stream()
+        .filter(each -> each.is(SheetColumn.Role.VALUE, column))
+        .findFirst()
+        .orElseGet(
+            () ->
+                all.stream()
+                    .filter(each -> each.is(SheetColumn.Role.TYPED, column))
+                    .findFirst()
+                    .orElseThrow());
+  }
+
+  /** Returns what formulas of a table call cells and columns. */
+  public WorkbookNames names(TableDefinition home) {
+    return new WorkbookNames(blueprint, system, home, wanted);
+  }
+
+  /** Returns the formula in which the value of a column stands. */
+  public Optional<String> formula(Column column) {
+    return shown(column).formula();
+  }
+
+  /** Returns the blueprint. */
+  public Blueprint blueprint() {
+    return blueprint;
+  }
+
+  /** Returns the unit system. */
+  public UnitSystem system() {
+    return system;
+  }
+
+  private static boolean required(TableDefinition table, Column column) {
+    return column.role() == Column.Role.INPUT
+        && column.content() != Column.Content.WORDS
+        && !column.isOptional()
+        && table.takesEntries(column);
+  }
+
+  private List<SheetColumn> laidOut(TableDefinition table) {
+    WorkbookNames names = names(table);
+    List<SheetColumn> values = new ArrayList<>();
+    Map<Column, List<SheetColumn>> between = new LinkedHashMap<>();
+    for (Column column : table.columns()) {
+      List<SheetColumn> steps = new ArrayList<>();
+      value(table, column, names, steps)
+          .ifPresent(
+              formula ->
+                  values.add(
+                      SheetColumn.of(
+                          SheetColumn.Role.VALUE, column, column.heading(system), formula)));
+      between.put(column, steps);
+    }
+    return table.single() ? lines(table, names, values, between) : sheet(table, names, values, between);
+  }
+
+  private List<SheetColumn> lines(
+      TableDefinition table,
+      WorkbookNames names,
+      List<SheetColumn> values,
+      Map<Column, List<SheetColumn>> between) {
+    List<SheetColumn> lines = new ArrayList<>();
+    for (Column column : table.columns()) {
+      if (typed.contains(column)) {
+        lines.add(SheetColumn.typed(column, column.name()));
+      }
+      values.stream().filter(each -> each.is(SheetColumn.Role.VALUE, column)).forEach(lines::add);
+      lines.addAll(rows(column, names));
+      lines.addAll(between.get(column));
+    }
+    return lines;
+  }
+
+  private List<SheetColumn> sheet(
+      TableDefinition table,
+      WorkbookNames names,
+      List<SheetColumn> values,
+      Map<Column, List<SheetColumn>> between) {
+    List<SheetColumn> all = new ArrayList<>();
+    boolean free = table.rows() instanceof TableDefinition.Rows.Free;
+    if (table.other().isPresent()) {
+      String heading = table.columns().get(0).heading(system);
+      TableDefinition other = blueprint.table(table.other().get());
+      wanted.joins.add(new WorkbookNames.Join(table.id(), other.id()));
+      String leading =
+          "INDEX(%s,%s)".formatted(names.names(other), names.own(names.joinHeading(other.id())));
+      all.add(SheetColumn.of(SheetColumn.Role.VALUE, table.columns().get(0), heading, leading));
+    }
+    for (Column column : table.columns()) {
+      boolean name = table.givenNames() && column.equals(table.columns().get(0));
+      if (typed.contains(column) || (name && table.other().isEmpty())) {
+        all.add(SheetColumn.typed(column, WorkbookNames.typedHeading(column, system)));
+      }
+    }
+    List<Column> needed =
+        table.columns().stream().filter(column -> required(table, column)).toList();
+    if (free && !needed.isEmpty()) {
+      wanted.counted.add(table.id());
+      all.add(SheetColumn.ofRow(SheetColumn.Role.MISSING, "Missing", missing(table, needed, names)));
+    }
+    all.addAll(values);
+    if (wanted.counted.contains(table.id())) {
+      all.add(
+          SheetColumn.ofRow(SheetColumn.Role.IN_USE, WorkbookNames.IN_USE, inUse(table, all, names)));
+    }
+    boolean joined = wanted.joins.stream().anyMatch(join -> join.of().equals(table.id()) || join.to().equals(table.id()));
+    if (joined) {
+      all.add(
+          new SheetColumn(
+              SheetColumn.Role.IDENTITY,
+              Optional.empty(),
+              WorkbookNames.IDENTITY,
+              Optional.empty()));
+    }
+    wanted.joins.stream()
+        .filter(join -> join.of().equals(table.id()))
+        .map(
+            join ->
+                SheetColumn.ofRow(
+                    SheetColumn.Role.JOIN,
+                    names.joinHeading(join.to()),
+                    "MATCH(%s,%s,0)"
+                        .formatted(
+                            names.own(WorkbookNames.IDENTITY),
+                            WorkbookNames.whole(
+                                blueprint.table(join.to()), WorkbookNames.IDENTITY))))
+        .forEach(all::add);
+    Set<Column> checked = new LinkedHashSet<>(needed);
+    table.columns().stream()
+        .filter(column -> wanted.checked.contains(column.reference()))
+        .forEach(checked::add);
+    for (Column column : checked) {
+      all.add(
+          SheetColumn.of(
+              SheetColumn.Role.CHECKED,
+              column,
+              WorkbookNames.checkedHeading(column),
+              checked(table, column, names)));
+    }
+    table.columns().forEach(column -> all.addAll(rows(column, names)));
+    between.values().forEach(all::addAll);
+    return all;
+  }
+
+  private List<SheetColumn> rows(Column column, WorkbookNames names) {
+    TableDefinition table = blueprint.table(column.reference().table());
+    // Where a usual word may stand for a blank, it is that word's row; names stand as they are.
+    String cell =
+        column.role() == Column.Role.INPUT
+            ? named(table, column, names)
+            : names.cell(column.reference());
+    return wanted.rows.stream()
+        .filter(row -> row.word().equals(column.reference()))
+        .map(
+            row ->
+                SheetColumn.of(
+                    SheetColumn.Role.ROW,
+                    column,
+                    row.heading(),
+                    SpreadsheetText.match(cell, row.list())))
+        .toList();
+  }
+
+  private String named(TableDefinition table, Column column, WorkbookNames names) {
+    return table.takesEntries(column)
+        ? names.typed(column.reference())
+        : names.own(column.heading(system));
+  }
+
+  /** The first column of those needed in which nothing good was typed. */
+  private String missing(TableDefinition table, List<Column> needed, WorkbookNames names) {
+    String first = WorkbookNames.escaped(WorkbookNames.checkedHeading(needed.get(0)));
+    String last =
+        WorkbookNames.escaped(WorkbookNames.checkedHeading(needed.get(needed.size() - 1)));
+    String title = table.title();
+    String lacks =
+        "ISERROR(%s[[#This Row],[%s]:[%s]])".formatted(title, first, last);
+    return "IF(%s*SUMPRODUCT(--%s),LOOKUP(2,1/%s,%s[[#Headers],[%s]:[%s]]),\"\")"
+        .formatted(names.own(WorkbookNames.IN_USE), lacks, lacks, title, first, last);
+  }
+
+  private String inUse(TableDefinition table, List<SheetColumn> all, WorkbookNames names) {
+    if (table.other().isPresent()) {
+      TableDefinition other = blueprint.table(table.other().get());
+      wanted.counted.add(other.id());
+      return "INDEX(%s,%s)"
+          .formatted(
+              WorkbookNames.whole(other, WorkbookNames.IN_USE),
+              names.own(names.joinHeading(other.id())));
+    }
+    List<SheetColumn> entered =
+        all.stream().filter(each -> each.role() == SheetColumn.Role.TYPED).toList();
+    return "IF(COUNTA(%s[[#This Row],[%s]:[%s]])>0,1,0)"
+        .formatted(
+            table.title(),
+            WorkbookNames.escaped(entered.get(0).heading()),
+            WorkbookNames.escaped(entered.get(entered.size() - 1).heading()));
+  }
+
+  /** Returns what was typed where it is good, else an error. */
+  private String checked(TableDefinition table, Column column, WorkbookNames names) {
+    String cell = names.typed(column.reference());
+    if (column.content() == Column.Content.CHOICE) {
+      WordList list = names.list(column).orElseThrow();
+      return list instanceof WordList.Fixed
+          ? "IF(SUMPRODUCT(--(%s=%s)),%s,NA())"
+              .formatted(WorkbookNames.limit(table, column, "words"), cell, cell)
+          : "IF(%s,%s)".formatted(names.row(column.reference()), cell);
+    }
+    Optional<Bounds> bounds = column.bounds();
+    if (bounds.isEmpty()) {
+      return "IF(ISNUMBER(%s),%s,NA())".formatted(cell, cell);
+    }
+    String within = "%s,%s".formatted(cell, WorkbookNames.limit(table, column, "from"));
+    if (!Double.isInfinite(bounds.get().high())) {
+      within += ",%s,%s".formatted(cell, WorkbookNames.limit(table, column, "to"));
+    }
+    String whole = bounds.get().whole() ? "*(%s=INT(%s))".formatted(cell, cell) : "";
+    return "IF(COUNTIFS(%s)%s,%s,NA())".formatted(within, whole, cell);
+  }
+
+  /** The formula of the value; none where what is typed is all there is. */
+  private Optional<String> value(
+      TableDefinition table, Column column, WorkbookNames names, List<SheetColumn> between) {
+    boolean single = table.single();
+    if (column.role() == Column.Role.INPUT) {
+      return single && column.content() != Column.Content.WORDS
+          ? Optional.of(checked(table, column, names))
+          : Optional.empty();
+    }
+    if (table.givenNames() && column.equals(table.columns().get(0))) {
+      return Optional.empty();
+    }
+    Formula plain =
+        Expressed.in(column.formula().orElseThrow(), system, column.kind().unit(system));
+    boolean own = typed.contains(column);
+    if (!own && !(plain instanceof Formula.Constant)) {
+      return Optional.of(stepped(column, plain, names, between));
+    }
+    String usual;
+    if (plain instanceof Formula.Constant) {
+      usual = WorkbookNames.limit(table, column, "usual");
+    } else {
+      String text = stepped(column, plain, names, between);
+      String found = WorkbookNames.usualHeading(column);
+      between.add(SheetColumn.of(SheetColumn.Role.USUAL, column, found, text));
+      usual = single ? WorkbookNames.defined(table, found) : names.own(found);
+    }
+    if (!own) {
+      return Optional.of(usual);
+    }
+    String heading = WorkbookNames.checkedHeading(column);
+    between.add(
+        SheetColumn.of(
+            SheetColumn.Role.CHECKED, column, heading, checked(table, column, names)));
+    return Optional.of(
+        "IF(%s=\"\",%s,%s)"
+            .formatted(
+                names.typed(column.reference()),
+                usual,
+                single ? WorkbookNames.defined(table, heading) : names.own(heading)));
+  }
+
+  /** The formula of a column's equation; the steps on the way there go with the others. */
+  private String stepped(
+      Column column, Formula plain, WorkbookNames names, List<SheetColumn> between) {
+    if (column.content() != Column.Content.CHOICE) {
+      return inSteps(column, plain, names, between);
+    }
+    List<String> fixed = column.words().orElseThrow().constant().orElse(List.of());
+    if (inWords(plain, fixed)) {
+      return inSteps(column, worded(column, plain, fixed), names, between);
+    }
+    Reference position = WorkbookNames.step(column, between.size());
+    String text = inSteps(column, plain, names, between);
+    if (between.isEmpty() || text.length() > names.cell(position).length()) {
+      position = WorkbookNames.step(column, between.size());
+      between.add(
+          SheetColumn.of(SheetColumn.Role.STEP, column, position.name(), text));
+      text = names.cell(position);
+    }
+    WordList list = names.list(column).orElseThrow();
+    TableDefinition table = blueprint.table(column.reference().table());
+    String words =
+        names.words(list).orElseGet(() -> WorkbookNames.limit(table, column, "words"));
+    return "INDEX(%s,%s+1)".formatted(words, text);
+  }
+
+  private static String inSteps(
+      Column column, Formula plain, WorkbookNames names, List<SheetColumn> between) {
+    SpreadsheetSteps steps =
+        SpreadsheetSteps.of(plain, names, step -> WorkbookNames.step(column, step));
+    for (int i = 0; i < steps.steps().size(); i++) {
+      between.add(
+          SheetColumn.of(
+              SheetColumn.Role.STEP,
+              column,
+              WorkbookNames.stepHeading(column, i),
+              SpreadsheetText.of(steps.steps().get(i), names)));
+    }
+    return SpreadsheetText.of(steps.last(), names);
+  }
+
+  /** Whether each outcome of a choice is a word that can be written down, or found in a list. */
+  private static boolean inWords(Formula plain, List<String> fixed) {
+    if (plain instanceof Formula.Choose choose) {
+      return inWords(choose.then(), fixed) && inWords(choose.otherwise(), fixed);
+    }
+    if (plain instanceof Formula.Cell cell) {
+      return cell.reference().kind() == QuantityKind.CHOICE;
+    }
+    return plain instanceof Formula.Nothing
+        || plain instanceof Formula.Pick
+        || plain instanceof Formula.Find
+        || (plain instanceof Formula.Constant && !fixed.isEmpty());
+  }
+
+  private static Formula worded(Column column, Formula plain, List<String> fixed) {
+    if (plain instanceof Formula.Choose choose) {
+      return new Formula.Choose(
+          choose.condition(),
+          worded(column, choose.then(), fixed),
+          worded(column, choose.otherwise(), fixed));
+    }
+    return plain instanceof Formula.Constant constant
+        ? new Formula.Cell(WorkbookNames.word(column, fixed.get((int) constant.value())))
+        : plain;
+  }
+
+  /**
+   * The limits of what is typed into a column, in the units of the system, and what stands for a
+   * blank.
+   *
+   * @param least the least number; not a number where there is none
+   * @param most the greatest number; not a number where there is none
+   * @param usual what stands for a blank: a number or a word; none where it is calculated
+   */
+  public record Limits(
+      TableDefinition table, Column column, double least, double most, Optional<Object> usual) {}
+
+  /** Returns the limits of all columns that have some, in the order of the sheets. */
+  public List<Limits> limits() {
+    List<Limits> all = new ArrayList<>();
+    for (TableDefinition table : blueprint.tables()) {
+      for (Column column : table.inputs()) {
+        Optional<Bounds> bounds = column.bounds();
+        Optional<Object> usual = usual(column);
+        if (usual.isPresent() || (typed.contains(column) && bounds.isPresent())) {
+          double low = bounds.map(each -> each.low(column.kind(), system)).orElse(Double.NaN);
+          double high = bounds.map(each -> each.high(column.kind(), system)).orElse(Double.NaN);
+          all.add(
+              new Limits(table, column, low, Double.isInfinite(high) ? Double.NaN : high, usual));
+        }
+      }
+    }
+    return all;
+  }
+
+  private Optional<Object> usual(Column column) {
+    if (column.role() != Column.Role.DEFAULTED) {
+      return Optional.empty();
+    }
+    if (column.usualWord().isPresent()) {
+      return Optional.of(column.usualWord().get());
+    }
+    Formula plain =
+        Expressed.in(column.formula().orElseThrow(), system, column.kind().unit(system));
+    return plain instanceof Formula.Constant constant
+        ? Optional.of(constant.value())
+        : Optional.empty();
+  }
+
+  /** Returns the columns whose words are a few of the program's own, each with its words. */
+  public Map<Column, List<String>> fixedWords() {
+    Map<Column, List<String>> all = new LinkedHashMap<>();
+    for (TableDefinition table : blueprint.tables()) {
+      for (Column column : table.columns()) {
+        if (column.content() == Column.Content.CHOICE
+            && names(table).list(column).orElseThrow() instanceof WordList.Fixed fixed) {
+          all.put(column, fixed.words());
+        }
+      }
+    }
+    return all;
+  }
+}
