@@ -3,6 +3,7 @@ package zonewright.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import zonewright.formula.Condition.ConditionReading;
 
@@ -54,16 +55,13 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
         .moved(whole);
   }
 
-  /** Returns all parts of a formula, itself first, those of conditions among them. */
-  static List<Formula> parts(Formula whole) {
-    List<Formula> parts = new ArrayList<>();
-    UnaryOperator<Formula> collect =
-        part -> {
-          parts.add(part);
-          return null;
-        };
-    new Moved(UnaryOperator.identity(), collect).moved(whole);
-    return parts;
+  /**
+   * Shows the parts of a formula, itself first, those of conditions among them.
+   *
+   * @param seen is shown each; says whether to look into it
+   */
+  static void parts(Formula whole, Predicate<Formula> seen) {
+    new Moved(UnaryOperator.identity(), part -> seen.test(part) ? null : part).moved(whole);
   }
 
   /** Returns {@code whole} with {@code instead} wherever the condition {@code part} stood. */

@@ -63,17 +63,32 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
     return readable(text) && text.length() > SHORTEST;
   }
 
-  /** The longest part that can be read by itself. */
+  /** The longest part that can be read by itself; what is within one is shorter. */
   private static Optional<Formula> largest(Formula whole, SpreadsheetNames names) {
-    return Moved.parts(whole).stream()
-        .skip(1)
-        .filter(part -> !(part instanceof Formula.Cell || part instanceof Formula.Constant))
-        .filter(part -> worthwhile(SpreadsheetText.of(part, names)))
-        .max(Comparator.comparingInt(part -> SpreadsheetText.of(part, names).length()));
+    Formula[] best = {null};
+    int[] length = {SHORTEST};
+    Moved.parts(
+        whole,
+        part -> {
+          if (part == whole) {
+            return true;
+          }
+          if (part instanceof Formula.Cell || part instanceof Formula.Constant) {
+            return false;
+          }
+          String text = SpreadsheetText.of(part, names);
+          if (readable(text) && text.length() > length[0]) {
+            best[0] = part;
+            length[0] = text.length();
+          }
+          return !readable(text);
+        });
+    return Optional.ofNullable(best[0]);
   }
 
   private static Optional<Condition> largestCondition(Formula whole, SpreadsheetNames names) {
     return Moved.conditions(whole).stream()
+        .filter(condition -> !(condition instanceof Condition.Comparison))
         .filter(condition -> worthwhile(SpreadsheetText.of(condition, names)))
         .max(
             Comparator.comparingInt(condition -> SpreadsheetText.of(condition, names).length()));

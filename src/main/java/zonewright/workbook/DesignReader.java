@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
+import zonewright.design.SheetsInUse;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -29,6 +30,10 @@ import zonewright.workbook.kit.WorkbookLayout;
 
 /** Makes a design from a workbook: takes what was typed, calculates anew, and tells the rest. */
 final class DesignReader {
+  private static final String EARLIER =
+      "this file is of an earlier shape; it is brought over into the present one when it is saved,"
+          + " without sheets and columns of your own, which stay in the version beside it";
+
   private final WorkbookSource source;
   private final XSSFWorkbook workbook;
   private final Blueprint blueprint = IrrigationSheets.blueprint();
@@ -36,6 +41,10 @@ final class DesignReader {
   private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
   private final Map<String, List<Double>> identities = new HashMap<>();
   private final List<String> taken = new ArrayList<>();
+
+  /** Whether the file is of the shape in which typed and used values had one cell. */
+  private final boolean earlier;
+
   private final UnitSystem system;
   private final CellReader cells;
   private final WorkbookLayout layout;
@@ -50,11 +59,16 @@ final class DesignReader {
     if (source.macros()) {
       reader.notes.add("", "", "the file holds macros; they were neither run nor taken");
     }
+    if (reader.earlier) {
+      reader.notes.add("", "", EARLIER);
+    }
     reader.all();
     return new DesignFile.Opened(
         reader.design,
         new ReadingReport(reader.taken, reader.notes.all()),
-        new KeptFile(source.content(), reader.system, reader.rows, MadeSheets.in(workbook), true));
+        new KeptFile(
+            reader.earlier ? Optional.empty() : source.content(),
+            reader.system, reader.rows, MadeSheets.in(workbook), true));
   }
 
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
@@ -78,6 +92,7 @@ final class DesignReader {
   private DesignReader(WorkbookSource source) {
     this.source = source;
     this.workbook = source.workbook();
+    this.earlier = earlier(workbook);
     this.system = findSystem();
     this.cells = new CellReader(system, notes);
     this.layout = new WorkbookLayout(blueprint, system);
@@ -87,6 +102,12 @@ final class DesignReader {
     known.addAll(MadeSheets.in(workbook));
     known.add(GuideSheet.TITLE);
     IrrigationSheets.referenceTables().forEach(table -> known.add(table.name()));
+  }
+
+  private static boolean earlier(XSSFWorkbook workbook) {
+    POIXMLProperties.CustomProperties properties = workbook.getProperties().getCustomProperties();
+    return properties.contains(DesignWorkbook.MARK)
+        && properties.getProperty(DesignWorkbook.MARK).getI4() < DesignWorkbook.FORMAT;
   }
 
   private UnitSystem findSystem() {
@@ -133,7 +154,9 @@ final class DesignReader {
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       XSSFSheet sheet = workbook.getSheet(table.name());
       if (sheet == null) {
-        notes.add("", "", "there is no sheet “%s”; saving brings it back".formatted(table.name()));
+        if (earlier) {
+          notes.add("", "", "there is no sheet “%s”; saving brings it back".formatted(table.name()));
+        }
         continue;
       }
       Optional<List<ReferenceCells.Changed>> changed = ours.changed(table, sheet);
@@ -157,7 +180,7 @@ final class DesignReader {
   private void single(TableDefinition table, List<Runnable> comparisons) {
     XSSFSheet sheet = workbook.getSheet(table.title());
     if (sheet == null) {
-      notes.add("", "", "there is no sheet “%s”; it stays blank".formatted(table.title()));
+      lacks(table, "there is no sheet “%s”; it stays blank");
       return;
     }
     known.add(sheet.getSheetName());
@@ -191,6 +214,13 @@ final class DesignReader {
                                                         cell.getColumnIndex()))))));
   }
 
+  /** A sheet that nobody used is not in the file, which is nothing to tell of. */
+  private void lacks(TableDefinition table, String sentence) {
+    if (earlier || SheetsInUse.ALWAYS.contains(table.id())) {
+      notes.add("", "", sentence.formatted(table.title()));
+    }
+  }
+
   private static String typed(List<Entry> entries) {
     long count = entries.stream().filter(entry -> !entry.equals(Entry.BLANK)).count();
     return count == 1 ? "1 typed cell" : count + " typed cells";
@@ -206,8 +236,7 @@ final class DesignReader {
   private void rows(TableDefinition table, List<Runnable> comparisons) {
     TableReading reading = TableReading.find(source, table, system, notes, cells, layout).orElse(null);
     if (reading == null) {
-      notes.add(
-          "", "", "there is no table “%s”; it stays as in a new design".formatted(table.title()));
+      lacks(table, "there is no table “%s”; it stays as in a new design");
       return;
     }
     known.add(reading.sheet().getSheetName());

@@ -12,6 +12,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.IrrigationSheets;
+import zonewright.design.SheetsInUse;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Blueprint;
@@ -34,7 +35,8 @@ final class DesignWorkbook {
   /** A property of the file that says in which units it is. */
   static final String UNITS = "Zonewright units";
 
-  private static final int FORMAT = 2;
+  /** The second shape: typed and used values have a cell each. */
+  static final int FORMAT = 2;
 
   private final List<PackSheet> selection;
   private final PackBook pack;
@@ -89,7 +91,10 @@ final class DesignWorkbook {
    */
   static XSSFWorkbook of(Design design, PackOrder order, LaterRows later) {
     XSSFWorkbook workbook = new XSSFWorkbook();
-    WorkbookLayout layout = WorkbookLayout.of(design.book());
+    Book book = design.book();
+    WorkbookLayout layout =
+        WorkbookLayout.of(
+            book, table -> SheetsInUse.uses(book, table), column -> false, column -> false);
     DesignWorkbook made =
         new DesignWorkbook(workbook, design, Styles.of(workbook), layout, order, later);
     made.add(
@@ -139,25 +144,32 @@ final class DesignWorkbook {
     SingleSheet singles = new SingleSheet(workbook, book, styles, layout, validations);
     TableSheet rows = new TableSheet(workbook, book, styles, layout, validations, later);
     selection.stream().filter(PackSheet::leads).forEach(sheet -> sheet.write(pack));
+    selection.stream().filter(sheet -> !sheet.leads()).forEach(sheet -> sheet.write(pack));
     boolean first = true;
     for (TableDefinition table : inOrder()) {
       if (there.contains(table.id())) {
         first &= !table.single();
-      } else if (table.single()) {
-        Protection.on(singles.write(table, project, first));
+        continue;
+      }
+      XSSFSheet sheet;
+      if (table.single()) {
+        sheet = singles.write(table, project, first);
         first = false;
       } else {
-        XSSFSheet sheet = rows.write(table, ++tables, project);
-        if (table.givenNames()) {
-          Protection.on(sheet);
-        }
+        sheet = rows.write(table, ++tables, project);
       }
+      if (table.single() || table.givenNames()) {
+        Protection.on(sheet);
+      }
+      hide(sheet, !SheetsInUse.uses(book, table));
     }
-    selection.stream().filter(sheet -> !sheet.leads()).forEach(sheet -> sheet.write(pack));
     ReferenceCells tradeCells = new ReferenceCells(blueprint, book.system());
     ReferenceSheet references = new ReferenceSheet(workbook, styles, book.system(), tradeCells);
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       XSSFSheet sheet = workbook.getSheet(table.name());
+      if (sheet == null && !layout.looksIn(table)) {
+        continue;
+      }
       if (sheet != null && tradeCells.restore(table, sheet)) {
         continue;
       }
@@ -165,28 +177,40 @@ final class DesignWorkbook {
       if (sheet != null) {
         workbook.removeSheetAt(at);
       }
-      Protection.on(references.write(table, ++tables, project));
+      XSSFSheet written = references.write(table, ++tables, project);
+      Protection.on(written);
+      hide(written, true);
       if (sheet != null) {
         workbook.setSheetOrder(table.name(), at);
       }
     }
-    Protection.on(new LimitsSheet(workbook, styles).write(layout, project));
-    Protection.on(new GuideSheet(workbook, styles).write(blueprint, book.system(), project));
+    XSSFSheet limits = new LimitsSheet(workbook, styles).write(layout, project);
+    Protection.on(limits);
+    hide(limits, true);
+    XSSFSheet guide = new GuideSheet(workbook, styles).write(blueprint, book.system(), project);
+    Protection.on(guide);
+    hide(guide, true);
     properties();
     MadeSheets.note(workbook, pack.made());
     workbook.setForceFormulaRecalculation(true);
   }
 
-  /** One-row tables first, then the widest, which is the one people work in, then the others. */
+  private void hide(XSSFSheet sheet, boolean hidden) {
+    workbook.setSheetHidden(workbook.getSheetIndex(sheet), hidden);
+  }
+
+  /** What every design has first, then what this one uses, then what those rest on. */
   private List<TableDefinition> inOrder() {
-    List<TableDefinition> order = new ArrayList<>(blueprint.tables());
-    TableDefinition widest =
-        order.stream()
-            .filter(table -> !table.single() && table.other().isEmpty())
-            .max(Comparator.comparingInt(table -> table.columns().size()))
-            .orElseThrow();
-    order.sort(Comparator.comparingInt(table -> table.single() ? 0 : table.equals(widest) ? 1 : 2));
+    List<TableDefinition> order =
+        new ArrayList<>(blueprint.tables().stream().filter(layout::has).toList());
+    order.sort(Comparator.comparingInt(this::place));
     return order;
+  }
+
+  private int place(TableDefinition table) {
+    int always = SheetsInUse.ALWAYS.indexOf(table.id());
+    int last = SheetsInUse.ALWAYS.size();
+    return always >= 0 ? always : SheetsInUse.uses(book, table) ? last : last + 1;
   }
 
   /** Returns the cells that hold the words of each table, where they stand in a new workbook. */
@@ -196,7 +220,7 @@ final class DesignWorkbook {
       lists.put(table.name(), Validations.cells(table.name(), 0, 1, table.size()));
     }
     for (TableDefinition table : blueprint.tables()) {
-      if (!table.single()) {
+      if (!table.single() && layout.has(table)) {
         int last = TableSheet.lastRow(book, table);
         lists.put(table.id(), Validations.cells(table.title(), 0, TableSheet.FIRST_ROW, last));
       }

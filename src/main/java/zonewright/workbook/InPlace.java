@@ -20,6 +20,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import zonewright.design.Design;
+import zonewright.design.SheetsInUse;
 import zonewright.sheet.Book;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.Styles;
@@ -106,6 +107,8 @@ final class InPlace {
     WorkbookLayout layout =
         WorkbookLayout.of(
             book,
+            table -> SheetsInUse.uses(book, table) || stands(table, readings),
+            column -> false,
             column ->
                 Optional.ofNullable(
                         readings.get(book.blueprint().table(column.reference().table())))
@@ -164,6 +167,13 @@ final class InPlace {
             workbook.setSheetOrder(title, Math.min(index, workbook.getNumberOfSheets() - 1));
           }
         });
+  }
+
+  /** A sheet that stands in the file stays whole there. */
+  private boolean stands(TableDefinition table, Map<TableDefinition, TableReading> readings) {
+    return table.single()
+        ? workbook.getSheet(table.title()) != null
+        : readings.containsKey(table);
   }
 
   private Optional<TableReading> reading(TableDefinition table) {

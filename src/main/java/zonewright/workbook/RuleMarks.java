@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 import zonewright.design.IrrigationSheets;
+import zonewright.formula.Dependencies;
 import zonewright.formula.Expressed;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Blueprint;
@@ -77,7 +78,7 @@ final class RuleMarks {
         .forEach(
             rule -> {
               Column marked = blueprint.column(rule.cell());
-              Integer position = places.get(layout.shown(marked));
+              Integer position = layout.has(marked) ? places.get(layout.shown(marked)) : null;
               if (position != null) {
                 condition(rule, table, cells)
                     .ifPresent(
@@ -131,6 +132,12 @@ final class RuleMarks {
   }
 
   private Optional<String> condition(Rule rule, TableDefinition table, MarkNames.Cells cells) {
+    Dependencies needs = Dependencies.of(rule.when());
+    boolean there =
+        needs.cells().stream().allMatch(cell -> layout.has(blueprint.column(cell)));
+    if (!there) {
+      return Optional.empty();
+    }
     MarkNames names = new MarkNames(blueprint, table, cells);
     String test = SpreadsheetText.of(Expressed.in(rule.when(), layout.system()), names);
     return names.plain()

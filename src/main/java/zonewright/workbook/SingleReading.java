@@ -159,7 +159,8 @@ final class SingleReading {
     for (Column column : table.columns()) {
       Integer row = left.remove(Headings.plain(column.name()));
       if (row == null) {
-        if (column.takesEntries()) {
+        boolean hidden = sheet.getWorkbook().isSheetHidden(sheet.getWorkbook().getSheetIndex(sheet));
+        if (column.takesEntries() && !hidden) {
           notes.add(sheet.getSheetName(), "", "there is no line “%s”".formatted(column.name()));
         }
       } else if (column.takesEntries()) {

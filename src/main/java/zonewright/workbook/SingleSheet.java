@@ -79,6 +79,9 @@ final class SingleSheet {
     Map<Column, Integer> lines = new HashMap<>();
     String band = "";
     for (Column column : table.columns()) {
+      if (!layout.has(column)) {
+        continue;
+      }
       if (!column.band().equals(band)) {
         band = column.band();
         at = band(sheet, at, band);

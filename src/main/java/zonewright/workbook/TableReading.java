@@ -272,10 +272,17 @@ final class TableReading {
               }
             });
     for (Column column : table.inputs()) {
-      if (!columns().containsKey(column)) {
+      boolean hidden = hides(area.sheet());
+      if (!columns().containsKey(column) && !hidden) {
         notes.add(sheet, "", "there is no column “%s”; it stays blank".formatted(column.name()));
       }
     }
+  }
+
+  /** A sheet that nobody used has the columns only that others rest on. */
+  private static boolean hides(XSSFSheet sheet) {
+    XSSFWorkbook workbook = sheet.getWorkbook();
+    return workbook.isSheetHidden(workbook.getSheetIndex(sheet));
   }
 
   private SheetCell cell(int row, Headings.Found found) {

@@ -1,6 +1,7 @@
 package zonewright.workbook.kit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +13,7 @@ import java.util.function.Predicate;
 import zonewright.formula.Expressed;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
+import zonewright.formula.ReferenceTable;
 import zonewright.formula.SpreadsheetSteps;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Blueprint;
@@ -35,34 +37,53 @@ import zonewright.units.UnitSystem;
 public final class WorkbookLayout {
   private final Blueprint blueprint;
   private final UnitSystem system;
+  private final Set<Column> written = new HashSet<>();
   private final Set<Column> typed = new HashSet<>();
+  private final Map<Column, List<SheetColumn>> stepsOf = new HashMap<>();
+  private final Map<Column, Optional<String>> valueOf = new HashMap<>();
   private final WorkbookNames.Wanted wanted = new WorkbookNames.Wanted();
   private final Map<String, List<SheetColumn>> tables = new LinkedHashMap<>();
 
-  /** Makes the layout of all sheets of a blueprint in which something is typed into each column. */
+  /** Makes the layout of all sheets of a blueprint, with everything there can be. */
   public WorkbookLayout(Blueprint blueprint, UnitSystem system) {
-    this(blueprint, system, column -> true);
+    this(blueprint, system, column -> true, column -> true);
   }
 
-  /** Makes the layout of all sheets of a book, as it is used. */
+  /** Makes the layout of all sheets of a book, with everything there can be but blank own values. */
   public static WorkbookLayout of(Book book) {
-    return of(book, column -> false);
+    return new WorkbookLayout(
+        book.blueprint(), book.system(), column -> true, column -> typedInto(book, column));
   }
 
   /**
-   * Makes the layout of all sheets of a book, as it is used.
+   * Makes the layout of the sheets of a book that are used, and of what those rest on.
    *
-   * @param there says for which columns a cell to type into stands in a file already
+   * @param used says which sheets are used
+   * @param there says which columns stand in a file already
+   * @param yours says for which columns cells of one's own values stand there
    */
-  public static WorkbookLayout of(Book book, Predicate<Column> there) {
+  public static WorkbookLayout of(
+      Book book,
+      Predicate<TableDefinition> used,
+      Predicate<Column> there,
+      Predicate<Column> yours) {
+    Predicate<Column> typed = column -> typedInto(book, column);
     return new WorkbookLayout(
-        book.blueprint(), book.system(), column -> there.test(column) || typedInto(book, column));
+        book.blueprint(),
+        book.system(),
+        column ->
+            used.test(book.blueprint().table(column.reference().table()))
+                || there.test(column)
+                || typed.test(column),
+        yours.or(typed));
   }
 
   private static boolean typedInto(Book book, Column column) {
     Reference reference = column.reference();
     for (int row = 0; row < book.rows(reference.table()); row++) {
-      if (!(book.entry(reference, row) instanceof Entry.Blank)) {
+      boolean given = book.blueprint().table(reference.table()).givenNames();
+      if (!(given && book.blueprint().table(reference.table()).columns().get(0).equals(column))
+          && !(book.entry(reference, row) instanceof Entry.Blank)) {
         return true;
       }
     }
@@ -72,12 +93,20 @@ public final class WorkbookLayout {
   /**
    * Makes the layout of all sheets of a blueprint.
    *
+   * @param wantedColumns says which columns are to be there; what they rest on comes with them
    * @param typedInto says whether somebody typed into a column: in sheets whose rows are given,
    *     usual values have a cell to put one's own beside them only where somebody did
    */
-  private WorkbookLayout(Blueprint blueprint, UnitSystem system, Predicate<Column> typedInto) {
+  private WorkbookLayout(
+      Blueprint blueprint,
+      UnitSystem system,
+      Predicate<Column> wantedColumns,
+      Predicate<Column> typedInto) {
     this.blueprint = blueprint;
     this.system = system;
+    for (TableDefinition table : blueprint.tables()) {
+      table.columns().stream().filter(wantedColumns).forEach(this::write);
+    }
     Set<Reference> givens = new HashSet<>();
     blueprint
         .order()
@@ -91,13 +120,13 @@ public final class WorkbookLayout {
                 && column.role() == Column.Role.DEFAULTED
                 && !givens.contains(column.reference())
                 && !typedInto.test(column);
-        if (table.takesEntries(column) && !usual) {
+        if (table.takesEntries(column) && !usual && written.contains(column)) {
           typed.add(column);
         }
       }
     }
     for (TableDefinition table : blueprint.tables()) {
-      for (Column column : table.columns()) {
+      for (Column column : of(table)) {
         if (!table.single() && required(table, column)) {
           wanted.checked.add(column.reference());
         }
@@ -107,8 +136,62 @@ public final class WorkbookLayout {
     while (before != wanted.size()) {
       // What one cell asks for may ask for more.
       before = wanted.size();
-      blueprint.tables().forEach(table -> tables.put(table.id(), laidOut(table)));
+      for (TableDefinition table : blueprint.tables()) {
+        tables.put(table.id(), has(table) ? laidOut(table) : List.of());
+      }
     }
+  }
+
+  /** Takes a column in, with all it rests on and the names its words are chosen from. */
+  private void write(Column column) {
+    if (!written.add(column)) {
+      return;
+    }
+    TableDefinition table = blueprint.table(column.reference().table());
+    table.key().ifPresent(this::write);
+    table.other().ifPresent(other -> write(blueprint.table(other).columns().get(0)));
+    blueprint
+        .dependencies(column)
+        .ifPresent(
+            needs -> {
+              needs.cells().forEach(cell -> write(blueprint.column(cell)));
+              needs.columns().forEach(each -> write(blueprint.column(each)));
+            });
+    column
+        .words()
+        .filter(WordList.RowsOf.class::isInstance)
+        .map(WordList.RowsOf.class::cast)
+        .ifPresent(list -> write(blueprint.table(list.table()).columns().get(0)));
+  }
+
+  /** Says whether a column stands in the workbook. */
+  public boolean has(Column column) {
+    return written.contains(column);
+  }
+
+  /** Says whether something of a table stands in the workbook. */
+  public boolean has(TableDefinition table) {
+    return table.columns().stream().anyMatch(written::contains);
+  }
+
+  /** Says whether words are chosen, or numbers looked up, in a table of the trade. */
+  public boolean looksIn(ReferenceTable table) {
+    return written.stream()
+        .anyMatch(
+            column ->
+                column.words().equals(Optional.of(new WordList.Published(table)))
+                    || blueprint
+                        .dependencies(column)
+                        .filter(
+                            needs ->
+                                needs.published().stream()
+                                    .anyMatch(each -> each.table().equals(table)))
+                        .isPresent());
+  }
+
+  /** Returns the columns of a table that stand in the workbook. */
+  private List<Column> of(TableDefinition table) {
+    return table.columns().stream().filter(written::contains).toList();
   }
 
   /** Returns the columns of a table's sheet in their order, or the lines of a one-row sheet. */
@@ -161,9 +244,10 @@ public final class WorkbookLayout {
     WorkbookNames names = names(table);
     List<SheetColumn> values = new ArrayList<>();
     Map<Column, List<SheetColumn>> between = new LinkedHashMap<>();
-    for (Column column : table.columns()) {
-      List<SheetColumn> steps = new ArrayList<>();
-      value(table, column, names, steps)
+    for (Column column : of(table)) {
+      List<SheetColumn> steps = stepsOf.computeIfAbsent(column, any -> new ArrayList<>());
+      valueOf
+          .computeIfAbsent(column, any -> value(table, column, names, steps))
           .ifPresent(
               formula ->
                   values.add(
@@ -180,7 +264,7 @@ public final class WorkbookLayout {
       List<SheetColumn> values,
       Map<Column, List<SheetColumn>> between) {
     List<SheetColumn> lines = new ArrayList<>();
-    for (Column column : table.columns()) {
+    for (Column column : of(table)) {
       if (typed.contains(column)) {
         lines.add(SheetColumn.typed(column, column.name()));
       }
@@ -206,14 +290,14 @@ public final class WorkbookLayout {
           "INDEX(%s,%s)".formatted(names.names(other), names.own(names.joinHeading(other.id())));
       all.add(SheetColumn.of(SheetColumn.Role.VALUE, table.columns().get(0), heading, leading));
     }
-    for (Column column : table.columns()) {
+    for (Column column : of(table)) {
       boolean name = table.givenNames() && column.equals(table.columns().get(0));
       if (typed.contains(column) || (name && table.other().isEmpty())) {
         all.add(SheetColumn.typed(column, WorkbookNames.typedHeading(column, system)));
       }
     }
     List<Column> needed =
-        table.columns().stream().filter(column -> required(table, column)).toList();
+        of(table).stream().filter(column -> required(table, column)).toList();
     if (free && !needed.isEmpty()) {
       wanted.counted.add(table.id());
       all.add(SheetColumn.ofRow(SheetColumn.Role.MISSING, "Missing", missing(table, needed, names)));
@@ -246,7 +330,7 @@ public final class WorkbookLayout {
                                 blueprint.table(join.to()), WorkbookNames.IDENTITY))))
         .forEach(all::add);
     Set<Column> checked = new LinkedHashSet<>(needed);
-    table.columns().stream()
+    of(table).stream()
         .filter(column -> wanted.checked.contains(column.reference()))
         .forEach(checked::add);
     for (Column column : checked) {
@@ -257,7 +341,7 @@ public final class WorkbookLayout {
               WorkbookNames.checkedHeading(column),
               checked(table, column, names)));
     }
-    table.columns().forEach(column -> all.addAll(rows(column, names)));
+    of(table).forEach(column -> all.addAll(rows(column, names)));
     between.values().forEach(all::addAll);
     return all;
   }
@@ -462,7 +546,10 @@ public final class WorkbookLayout {
   public List<Limits> limits() {
     List<Limits> all = new ArrayList<>();
     for (TableDefinition table : blueprint.tables()) {
-      for (Column column : table.inputs()) {
+      for (Column column : of(table)) {
+        if (!column.takesEntries()) {
+          continue;
+        }
         Optional<Bounds> bounds = column.bounds();
         Optional<Object> usual = usual(column);
         if (usual.isPresent() || (typed.contains(column) && bounds.isPresent())) {
@@ -494,7 +581,7 @@ public final class WorkbookLayout {
   public Map<Column, List<String>> fixedWords() {
     Map<Column, List<String>> all = new LinkedHashMap<>();
     for (TableDefinition table : blueprint.tables()) {
-      for (Column column : table.columns()) {
+      for (Column column : of(table)) {
         if (column.content() == Column.Content.CHOICE
             && names(table).list(column).orElseThrow() instanceof WordList.Fixed fixed) {
           all.put(column, fixed.words());

@@ -3,6 +3,7 @@ package zonewright.workbook.kit;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.formula.SpreadsheetNames;
@@ -24,6 +25,11 @@ public final class WorkbookNames implements SpreadsheetNames {
 
   /** The heading of the column of numbers that stay with their rows. */
   public static final String IDENTITY = "Identity";
+
+  /** What means something else in the heading of a table. */
+  private static final Pattern SIGNS = Pattern.compile("(['#\\[\\]])");
+
+  private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
   private static final String STEP = "/step/";
   private static final String WORD = "/word/";
@@ -83,7 +89,10 @@ public final class WorkbookNames implements SpreadsheetNames {
 
   /** Returns the defined name of a line of a one-row table. */
   public static String defined(TableDefinition table, String line) {
-    return table.title() + "_" + line.replaceAll("[^\\p{L}\\p{N}]+", "_").replaceAll("^_|_$", "");
+    String words = NO_LETTERS.matcher(line).replaceAll("_");
+    int from = words.startsWith("_") ? 1 : 0;
+    int to = words.length() - (words.endsWith("_") ? 1 : 0);
+    return table.title() + "_" + words.substring(from, Math.max(from, to));
   }
 
   /** Returns the name of one of the limits of a typed column, or of what it usually is. */
@@ -137,7 +146,7 @@ public final class WorkbookNames implements SpreadsheetNames {
   }
 
   static String escaped(String heading) {
-    return heading.replaceAll("(['#\\[\\]])", "'$1");
+    return SIGNS.matcher(heading).replaceAll("'$1");
   }
 
   private TableDefinition table(Reference reference) {

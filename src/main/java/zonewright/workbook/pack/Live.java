@@ -31,6 +31,11 @@ public final class Live {
     return layout.names(book.blueprint().table(column.reference().table())).shown(column);
   }
 
+  /** Says whether a column stands in the workbook, so that a formula may refer to it. */
+  public boolean has(Column column) {
+    return layout.has(column);
+  }
+
   /** Returns the text for the cell in a row, counted from 0 in the order of the design. */
   public String at(Column column, int row) {
     return single(column) ? all(column) : "INDEX(%s,%s)".formatted(all(column), row + 1);

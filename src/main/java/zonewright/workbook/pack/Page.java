@@ -226,11 +226,12 @@ public final class Page {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(styles.of(look, Styles.format(shown, system())));
     // A reference to an empty cell counts as 0 elsewhere; as words it stays empty.
-    cell.setCellFormula(
-        number
-            ? "IF(ISNUMBER(%1$s),%1$s,IF(LEFT(%1$s,6)=\"needs \",\"–\",%1$s&\"\"))"
-                .formatted(reference)
-            : reference + "&\"\"");
+    if (book.live().has(shown)) {
+      cell.setCellFormula(
+          number
+              ? "IF(ISNUMBER(%1$s),%1$s,\"–\")".formatted(reference)
+              : "IFERROR(%s&\"\",\"–\")".formatted(reference));
+    }
     if (Double.isNaN(result.number())) {
       cell.setCellValue(CellText.encoded(result.words()));
     } else {

@@ -1,0 +1,65 @@
+package zonewright.design;
+
+import java.util.List;
+import java.util.Optional;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
+
+/**
+ * Which sheets a design uses: those every design has, and those somebody typed into, with what
+ * stands together with them. The others are not in anybody's way.
+ */
+public final class SheetsInUse {
+  /** What every design has, in the order in which a reader wants it. */
+  public static final List<String> ALWAYS =
+      List.of(Sheets.SITE, Sheets.ZONES, Sheets.MONTHS, Sheets.NIGHTS, Sheets.MONTHLY, Sheets.ZONE_NIGHTS);
+
+  /** Sheets that are of use together only. */
+  private static final List<List<String>> TOGETHER =
+      List.of(
+          List.of(Sheets.SUPPLY, Sheets.PIPES),
+          List.of(Sheets.TESTS, Sheets.CANS),
+          List.of(
+              Sheets.ESTIMATE,
+              Sheets.TAKEOFF,
+              Sheets.COUNTS,
+              Sheets.PARTS,
+              Sheets.SECTIONS,
+              Sheets.EXTRAS),
+          List.of(
+              Sheets.SAVINGS, Sheets.USE, Sheets.RATES, Sheets.REBATES, Sheets.CASES, Sheets.YEARS));
+
+  private SheetsInUse() {}
+
+  /** Says whether a design uses a sheet. */
+  public static boolean uses(Book book, TableDefinition table) {
+    if (ALWAYS.contains(table.id())) {
+      return true;
+    }
+    Optional<List<String>> group =
+        TOGETHER.stream().filter(each -> each.contains(table.id())).findFirst();
+    return group.orElse(List.of(table.id())).stream()
+        .anyMatch(id -> typedInto(book, book.blueprint().table(id)));
+  }
+
+  private static boolean typedInto(Book book, TableDefinition table) {
+    return table.columns().stream()
+        .filter(table::takesEntries)
+        .anyMatch(column -> typedInto(book, column));
+  }
+
+  /** Says whether somebody typed into a column. */
+  public static boolean typedInto(Book book, Column column) {
+    Reference reference = column.reference();
+    for (int row = 0; row < book.rows(reference.table()); row++) {
+      if (!(book.entry(reference, row) instanceof Entry.Blank)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
