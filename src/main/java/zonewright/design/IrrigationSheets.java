@@ -397,7 +397,6 @@ public final class IrrigationSheets {
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
-    rules.add(Climate.FROM_MEMORY);
     rules.add(WaterSense.EXCEEDED);
     rules.add(WaterSense.CHANGE);
     rules.add(Ordinance.EXCEEDED);
