@@ -122,8 +122,7 @@ class ClimateAndPlantTablesTest {
   void noPlaceRestsOnMemory() {
     assertThat(climate.rows())
         .allSatisfy(
-            place ->
-                assertThat(place.get("Status")).contains("verified").doesNotContain("memory"));
+            place -> assertThat(place.get("Status")).contains("verified").doesNotContain("memory"));
   }
 
   // Greatest factor of any source bundled: microclimate factor 1.4, Costello et al. (2000).

@@ -120,7 +120,8 @@ class SoilAndHardwareTablesTest {
             });
   }
 
-  // Sources: fixed spray 0.65, the least of the EPA WaterSense specification for new homes 1.1; rotor
+  // Sources: fixed spray 0.65, the least of the EPA WaterSense specification for new homes 1.1;
+  // rotor
   // 0.70, Center for Irrigation Technology, Fresno; drip 0.70 within the 65 to 80 % of the CIGR
   // Handbook of Agricultural Engineering, compensating drip 0.90 of the EPA WaterSense Water Budget
   // Tool 2.0; California 23 CCR 490-495: overhead 0.75, drip 0.81.
@@ -196,9 +197,7 @@ class SoilAndHardwareTablesTest {
                       case "polyethylene", "copper" -> "140";
                       default -> "150";
                     };
-                assertThat(row.get("Hazen-Williams C"))
-                    .as(row.get("Pipe"))
-                    .isEqualTo(coefficient);
+                assertThat(row.get("Hazen-Williams C")).as(row.get("Pipe")).isEqualTo(coefficient);
                 assertThat(row.get("Status")).doesNotContain("C from memory");
               });
     }
