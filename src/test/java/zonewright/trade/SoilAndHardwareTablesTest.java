@@ -122,9 +122,9 @@ class SoilAndHardwareTablesTest {
 
   // Sources: fixed spray 0.65, the least of the EPA WaterSense specification for new homes 1.1;
   // rotor
-  // 0.70, Center for Irrigation Technology, Fresno; drip 0.70 within the 65 to 80 % of the CIGR
-  // Handbook of Agricultural Engineering, compensating drip 0.90 of the EPA WaterSense Water Budget
-  // Tool 2.0; California 23 CCR 490-495: overhead 0.75, drip 0.81.
+  // 0.70 from memory; drip 0.70 derived, within 65 to 80 % of field evaluations in California;
+  // compensating drip 0.90 derived, the efficiency of the EPA WaterSense Water Budget Tool 2.0;
+  // California 23 CCR 490-495: overhead 0.75, drip 0.81.
   @Test
   void emittersStartFromPublishedUniformityAndEfficiency() {
     assertThat(emitters.rows())
