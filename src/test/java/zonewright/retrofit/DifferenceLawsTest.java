@@ -10,6 +10,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import zonewright.budget.MonthlyVolume;
 import zonewright.design.Design;
 import zonewright.design.Sample;
 import zonewright.emitters.Emitters;
@@ -85,7 +86,7 @@ class DifferenceLawsTest {
         }
       }
     }
-    assertThat(book.number(AsFound.of(Takeoff.YEAR_VOLUME), 0)).isPositive();
+    assertThat(book.number(AsFound.of(MonthlyVolume.YEAR), 0)).isPositive();
   }
 
   @Property(tries = 40)
