@@ -105,8 +105,7 @@ public final class Takeoff {
           .source("Table PlantTypes, by its groups.");
 
   /** What a zone as found has as well. */
-  static final List<Column> COMMON =
-      List.of(HEADS, DRIP_LENGTH, LOW_FLOW_ZONE, VALVES, TURF);
+  static final List<Column> COMMON = List.of(HEADS, DRIP_LENGTH, LOW_FLOW_ZONE, VALVES, TURF);
 
   private Takeoff() {}
 

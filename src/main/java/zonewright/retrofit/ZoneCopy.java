@@ -22,8 +22,7 @@ import zonewright.sheet.Entry;
 /** Copies what was typed about zones between the sheets Found and Zones, in one edit. */
 public final class ZoneCopy {
   private static final Set<Reference> FROM_TESTS =
-      Set.of(
-          FieldTested.RATE_BY_TEST.reference(), Emitters.DISTRIBUTION_UNIFORMITY.reference());
+      Set.of(FieldTested.RATE_BY_TEST.reference(), Emitters.DISTRIBUTION_UNIFORMITY.reference());
 
   private final Book book;
   private final Edits edits;
@@ -125,7 +124,9 @@ public final class ZoneCopy {
     return List.of(rows, new Edit.SetCells("cells beside them", beside));
   }
 
-  /** What both sides have and can be typed on the second, but for the name: from where to take it. */
+  /**
+   * What both sides have and can be typed on the second, but for the name: from where to take it.
+   */
   private Map<Column, Column> sources(String from, String to) {
     Map<String, Column> first = new HashMap<>();
     for (Column column : columns(from)) {

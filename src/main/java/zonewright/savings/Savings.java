@@ -242,8 +242,7 @@ public final class Savings {
     return new Formula.Gather(Gathering.SUM, column.reference());
   }
 
-  private static Column fixed(
-      String id, String name, Formula usual, String means, String source) {
+  private static Column fixed(String id, String name, Formula usual, String means, String source) {
     return Column.defaulted(SAVINGS, id, name, QuantityKind.MONEY, usual)
         .band(BILL)
         .within(Bounds.from(0, 1e7, Units.MONEY))
@@ -259,7 +258,8 @@ public final class Savings {
             QuantityKind.MONEY,
             number(12).times(fixed.cell()).plus(sum(month)).roundedTo(Units.CENT))
         .band(BILL)
-        .means("Water of the twelve months by the tiers, other use included, and the fixed charges.")
+        .means(
+            "Water of the twelve months by the tiers, other use included, and the fixed charges.")
         .source("By definition; the sum of whole cents.");
   }
 

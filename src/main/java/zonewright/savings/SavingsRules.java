@@ -121,8 +121,7 @@ public final class SavingsRules {
           List.of(AsFound.PRESENT_PART.reference(), AsFound.PRESENT_VOLUME.reference()));
 
   private static Formula firstYear(String name) {
-    return new Formula.Pick(
-        Worth.FIRST_YEAR.reference(), number(Cases.NAMES.indexOf(name) + 1));
+    return new Formula.Pick(Worth.FIRST_YEAR.reference(), number(Cases.NAMES.indexOf(name) + 1));
   }
 
   private SavingsRules() {}

@@ -89,7 +89,8 @@ class WorthTest {
     for (String rebate : List.of("1000", "2587")) {
       type(design, Rebates.EACH, rebate);
       for (Column column : List.of(Worth.PAYBACK, Worth.RATE_OF_RETURN)) {
-        assertThat(book.outcome(column.reference(), EXPECTED)).as("%s", column)
+        assertThat(book.outcome(column.reference(), EXPECTED))
+            .as("%s", column)
             .isInstanceOf(Outcome.NotApplicable.class)
             .extracting(Outcome::sentence)
             .asString()
@@ -111,9 +112,7 @@ class WorthTest {
       design
           .book()
           .perform(
-              design
-                  .edits()
-                  .typed(AsFound.of(Emitters.DISTRIBUTION_UNIFORMITY), row, "100 %"));
+              design.edits().typed(AsFound.of(Emitters.DISTRIBUTION_UNIFORMITY), row, "100 %"));
     }
     Book book = design.book();
     assertThat(book.number(Savings.WATER_SAVING.reference(), 0)).isNegative();

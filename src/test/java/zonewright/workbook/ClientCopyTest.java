@@ -290,7 +290,9 @@ class ClientCopyTest {
     for (double one : printed) {
       for (double other : printed) {
         for (double result :
-            new double[] {one, one + other, one - other, one * other, one / other, one / other - 1}) {
+            new double[] {
+              one, one + other, one - other, one * other, one / other, one / other - 1
+            }) {
           secrets.stream().filter(secret -> same(secret, result, NEAR)).forEach(found::add);
         }
       }
@@ -359,7 +361,9 @@ class ClientCopyTest {
     for (String table : ForClient.SHEETS) {
       assertThat(client.rows(table)).as(table).isEqualTo(book.rows(table));
       for (Column column : IrrigationSheets.blueprint().table(table).columns()) {
-        for (int row = 0; column.content() == Column.Content.NUMBER && row < book.rows(table); row++) {
+        for (int row = 0;
+            column.content() == Column.Content.NUMBER && row < book.rows(table);
+            row++) {
           assertThat(client.number(column.reference(), row))
               .as("%s, row %s", column, row)
               .isEqualTo(Double.valueOf(book.number(column.reference(), row)));

@@ -127,8 +127,7 @@ final class ProposalSheet implements PackSheet {
 
   /** Tax on material, beside its rate, would tell what the material costs: it is not shown. */
   private static boolean taxOnThePrice(Book book) {
-    return book.outcome(JobFacts.TAX_ON.reference(), 0)
-            instanceof Outcome.Words words
+    return book.outcome(JobFacts.TAX_ON.reference(), 0) instanceof Outcome.Words words
         && words.text().equals(JobFacts.ON_PRICE);
   }
 
