@@ -348,6 +348,7 @@ public final class IrrigationSheets {
   private static List<Column> ofZones() {
     List<Column> columns = new ArrayList<>(ZONE_COLUMNS);
     columns.addAll(ZONE_NIGHT_COLUMNS.subList(1, ZONE_NIGHT_COLUMNS.size()));
+    columns.addAll(monthlyColumns());
     return columns;
   }
 

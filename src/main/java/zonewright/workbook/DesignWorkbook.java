@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.ForClient;
 import zonewright.design.IrrigationSheets;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
@@ -40,6 +41,7 @@ final class DesignWorkbook {
   private final PackBook pack;
   private final Book book;
   private final Blueprint blueprint;
+  private final List<TableDefinition> ours;
   private final XSSFWorkbook workbook;
   private final Styles styles;
   private final ColumnFormulas formulas;
@@ -49,20 +51,26 @@ final class DesignWorkbook {
 
   private DesignWorkbook(
       XSSFWorkbook workbook,
-      Design design,
+      Design office,
       Styles styles,
       ColumnFormulas formulas,
       PackOrder order,
       LaterRows later) {
+    Design design = order.client() ? ForClient.of(office) : office;
     this.later = later;
     this.workbook = workbook;
     this.styles = styles;
     this.formulas = formulas;
     this.selection =
-        order.sheets().stream().filter(sheet -> sheet.lacks(design).isEmpty()).toList();
+        order.sheets().stream().filter(sheet -> sheet.lacks(office).isEmpty()).toList();
     this.book = design.book();
     this.blueprint = book.blueprint();
-    this.pack = new PackBook(design, styles, formulas, order.zoneIn(design).orElse(0), this::sheet);
+    this.ours =
+        blueprint.tables().stream()
+            .filter(table -> !order.client() || ForClient.SHEETS.contains(table.id()))
+            .toList();
+    int zone = order.zoneIn(design).orElse(0);
+    this.pack = new PackBook(design, office, ours, styles, formulas, zone, this::sheet);
     this.project = pack.project();
     workbook.forEach(
         sheet ->
@@ -92,12 +100,7 @@ final class DesignWorkbook {
     ColumnFormulas formulas = new ColumnFormulas(design.book().blueprint(), design.book().system());
     DesignWorkbook made =
         new DesignWorkbook(workbook, design, Styles.of(workbook), formulas, order, later);
-    made.add(
-        new Validations(design.book().system(), made.lists()),
-        order.withoutOffice() ? ClientCopy.WITHHELD : Set.of());
-    if (order.withoutOffice()) {
-      later.withhold(ClientCopy.settle(workbook, design.book().blueprint()));
-    }
+    made.add(new Validations(design.book().system(), made.lists()), Set.of());
     workbook.setActiveSheet(0);
     return workbook;
   }
@@ -130,7 +133,7 @@ final class DesignWorkbook {
   /**
    * Adds all sheets but those of some of the design's tables.
    *
-   * @param there identifiers of tables that stand in the workbook already, or are not to
+   * @param there identifiers of tables that stand in the workbook already
    */
   void add(Validations validations, Set<String> there) {
     // Every text is made by one writer and tested as such; parsing each cell again takes long.
@@ -169,7 +172,7 @@ final class DesignWorkbook {
         workbook.setSheetOrder(table.name(), at);
       }
     }
-    Protection.on(new GuideSheet(workbook, styles).write(blueprint, book.system(), project));
+    Protection.on(new GuideSheet(workbook, styles).write(ours, book.system(), project));
     properties();
     MadeSheets.note(workbook, pack.made());
     workbook.setForceFormulaRecalculation(true);
@@ -177,7 +180,7 @@ final class DesignWorkbook {
 
   /** One-row tables first, then the widest, which is the one people work in, then the others. */
   private List<TableDefinition> inOrder() {
-    List<TableDefinition> order = new ArrayList<>(blueprint.tables());
+    List<TableDefinition> order = new ArrayList<>(ours);
     TableDefinition widest =
         order.stream()
             .filter(table -> !table.single() && table.other().isEmpty())

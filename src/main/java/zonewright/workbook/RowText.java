@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.apache.poi.ss.util.CellReference;
 import zonewright.sheet.Column;
 
@@ -52,12 +51,8 @@ final class RowText {
     return "\" s=\"" + index + "\"";
   }
 
-  /**
-   * Writes the row of a table that has this number, counted from 0.
-   *
-   * @param withheld which formulas are to stand as the values they have
-   */
-  void write(int row, Writer out, Predicate<String> withheld) throws IOException {
+  /** Writes the row of a table that has this number, counted from 0. */
+  void write(int row, Writer out) throws IOException {
     String number = Integer.toString(TableSheet.FIRST_ROW + row + 1);
     out.write("<row r=\"");
     out.write(number);
@@ -68,20 +63,19 @@ final class RowText {
       out.write(starts[position]);
       out.write(number);
       out.write(content.literal() ? literals[position] : styles[position]);
-      inside(content, out, withheld);
+      inside(content, out);
     }
     if (place.isPresent()) {
       out.write(starts[starts.length - 1]);
       out.write(number);
       out.write(placeStyle);
-      inside(new CellWriter.Content(place, row + 1, Optional.empty(), false), out, withheld);
+      inside(new CellWriter.Content(place, row + 1, Optional.empty(), false), out);
     }
     out.write("</row>");
   }
 
-  private void inside(CellWriter.Content content, Writer out, Predicate<String> withheld)
-      throws IOException {
-    String formula = content.formula().map(text -> formula(text, withheld)).orElse("");
+  private void inside(CellWriter.Content content, Writer out) throws IOException {
+    String formula = content.formula().map(this::formula).orElse("");
     if (!Double.isNaN(content.number())) {
       out.write(">");
       out.write(formula);
@@ -110,9 +104,8 @@ final class RowText {
     }
   }
 
-  private String formula(String text, Predicate<String> withheld) {
-    return formulas.computeIfAbsent(
-        text, any -> withheld.test(text) ? "" : "<f>" + escaped(text) + "</f>");
+  private String formula(String text) {
+    return formulas.computeIfAbsent(text, any -> "<f>" + escaped(text) + "</f>");
   }
 
   private static String number(double value) {
