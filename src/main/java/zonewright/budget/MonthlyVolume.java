@@ -3,9 +3,11 @@ package zonewright.budget;
 import static zonewright.trade.Sheets.MONTHLY;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import zonewright.climate.Climate;
 import zonewright.formula.Formula;
+import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -69,6 +71,21 @@ public final class MonthlyVolume {
     return IntStream.rangeClosed(1, Climate.MONTH_NAMES.size())
         .mapToObj(MonthlyVolume::volume)
         .toList();
+  }
+
+  /**
+   * Returns the water that all zones of a table take in a month, so that zones as found and as
+   * proposed are added up alike.
+   *
+   * @param month the number of the month
+   * @param there the column of the table that stands for one of these
+   */
+  public static Formula ofAllZones(Formula month, UnaryOperator<Reference> there) {
+    return new Formula.Nth(
+        month,
+        volumes().stream()
+            .<Formula>map(volume -> new Formula.Gather(Gathering.SUM, there.apply(volume)))
+            .toList());
   }
 
   private MonthlyVolume() {}

@@ -9,6 +9,7 @@ import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.climate.Rain;
@@ -139,11 +140,7 @@ public final class SiteBudget {
               "volume",
               "Site volume",
               QuantityKind.VOLUME,
-              new Formula.Nth(
-                  Climate.NUMBER.cell(),
-                  MonthlyVolume.volumes().stream()
-                      .<Formula>map(volume -> new Formula.Gather(Gathering.SUM, volume))
-                      .toList()))
+              MonthlyVolume.ofAllZones(Climate.NUMBER.cell(), UnaryOperator.identity()))
           .band(WATER)
           .means(
               "Water of the whole site in the month when the baseline of each zone is scaled by its own percent.")

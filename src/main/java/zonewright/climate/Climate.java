@@ -11,8 +11,6 @@ import zonewright.formula.Gathering;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
-import zonewright.sheet.Rule;
-import zonewright.sheet.Severity;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
@@ -67,15 +65,10 @@ public final class Climate {
           .within(Bounds.from(28, 31, Units.DAY).wholeNumbers())
           .means("Days in the month; February has 28.");
 
-  private static final Condition NOT_READ =
-      new Formula.Lookup(PLACE.reference(), PLACES.numbers("Months read", QuantityKind.COUNT))
-          .below(Formula.number(1));
-
   private static final List<String> ORIGINS =
       List.of(
           "typed by month",
-          "published for the place; read in the source",
-          "published for the place; figures from memory",
+          "published for the place; the table Places names the source",
           "calculated by Penman-Monteith from the weather sheet",
           "calculated by Hargreaves from the weather sheet",
           "a general description of the climate only");
@@ -87,19 +80,16 @@ public final class Climate {
               "Origin of reference ET",
               new WordList.Fixed(ORIGINS),
               Formula.when(WeatherSite.comesBy(WeatherSite.PENMAN_MONTEITH))
-                  .then(Formula.number(3))
+                  .then(Formula.number(2))
                   .otherwise(
                       Formula.when(WeatherSite.comesBy(WeatherSite.HARGREAVES))
-                          .then(Formula.number(4))
+                          .then(Formula.number(3))
                           .otherwise(
                               Formula.when(WeatherSite.comesBy(WeatherSite.DESCRIPTION))
-                                  .then(Formula.number(5))
+                                  .then(Formula.number(4))
                                   .otherwise(
                                       Formula.when(new Condition.Given(PLACE.reference()))
-                                          .then(
-                                              Formula.when(NOT_READ)
-                                                  .then(Formula.number(2))
-                                                  .otherwise(Formula.number(1)))
+                                          .then(Formula.number(1))
                                           .otherwise(Formula.number(0))))))
           .band(CLIMATE)
           .means(
@@ -154,20 +144,6 @@ public final class Climate {
           .band(CLIMATE)
           .means("Reference evapotranspiration of all twelve months.")
           .source("By definition.");
-
-  /** Published figures that nobody read in their publication. */
-  public static final Rule FROM_MEMORY =
-      new Rule(
-          "place-from-memory",
-          Severity.CHECK,
-          SITE,
-          WeatherSite.comesBy(WeatherSite.PUBLISHED)
-              .and(new Condition.Given(PLACE.reference()))
-              .and(NOT_READ),
-          PLACE.reference(),
-          "takes the months of {0} from figures that were written down from memory",
-          "hold them against the publication the table Places names, or type months you have read",
-          List.of(PLACE.reference()));
 
   private static Formula calculated(Column daily) {
     return new Formula.Pick(daily.reference(), NUMBER.cell()).times(DAYS.cell());

@@ -23,9 +23,11 @@ import zonewright.workbook.pack.PackSheets;
     description = {
       "",
       "The workbook holds the design's own sheets with live formulas and, beside them, the sheets to"
-          + " hand over: all of them, those named with --sheets, or with --client all but those for"
-          + " your own office. A client's copy is made afresh, so it holds no sheets of your own. The price"
-          + " book, labour, overhead and profit stay out of it: what follows from them stands as values.",
+          + " hand over: all of them, those named with --sheets, or with --client those for a client. A"
+          + " client's copy is made afresh from what is meant for a client: the sheets that say how the"
+          + " garden is watered, without notes, and the proposal as values. Prices, rebates, inspections"
+          + " and sheets of your own are not in it. Where the proposal cannot be made, nothing is written;"
+          + " name the sheets with --sheets to hand over the others.",
       ""
     },
     footer = {
@@ -54,7 +56,7 @@ final class PackCommand extends Task {
       description = "The sheets to hand over, names set apart by commas; all of them unless given.")
   private Optional<String> sheets = Optional.empty();
 
-  @Option(names = "--client", description = "Leave out the sheets for your own office.")
+  @Option(names = "--client", description = "Write only what is meant for a client.")
   private boolean client;
 
   @Option(
@@ -82,6 +84,13 @@ final class PackCommand extends Task {
     List<PackSheet> wanted = wanted();
     PrintWriter err = err();
     Design design = source.design(from, err);
+    PackOrder order = new PackOrder(wanted, client, zone);
+    order
+        .refused(design)
+        .ifPresent(
+            why -> {
+              throw new Complaint(ExitCode.FOUND, why);
+            });
     for (PackSheet sheet : wanted) {
       sheet
           .lacks(design)
@@ -94,7 +103,6 @@ final class PackCommand extends Task {
                 err.println(sentence);
               });
     }
-    PackOrder order = new PackOrder(wanted, client, zone);
     if (order.zoneIn(design).isEmpty()) {
       throw new Complaint(
           ExitCode.USAGE, "There is no zone “%s” in the design.".formatted(zone.orElse("")));

@@ -348,6 +348,7 @@ public final class IrrigationSheets {
   private static List<Column> ofZones() {
     List<Column> columns = new ArrayList<>(ZONE_COLUMNS);
     columns.addAll(ZONE_NIGHT_COLUMNS.subList(1, ZONE_NIGHT_COLUMNS.size()));
+    columns.addAll(monthlyColumns());
     return columns;
   }
 
@@ -397,7 +398,6 @@ public final class IrrigationSheets {
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);
-    rules.add(Climate.FROM_MEMORY);
     rules.add(WaterSense.EXCEEDED);
     rules.add(WaterSense.CHANGE);
     rules.add(Ordinance.EXCEEDED);

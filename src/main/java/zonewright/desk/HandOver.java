@@ -57,9 +57,17 @@ final class HandOver {
     write("pack", PackOrder.of(PackSheets.all()), open.kept());
   }
 
-  /** Writes the pack without the sheets for the designer's own office. */
+  /** Writes what is meant for a client; where there is no proposal yet, only if told to. */
   void forClient() {
-    write("client", PackOrder.forClient(), Optional.empty());
+    PackOrder order = PackOrder.forClient();
+    Runnable without = () -> write("client", order.withoutProposal(), Optional.empty());
+    order
+        .refused(open.design())
+        .ifPresentOrElse(
+            why ->
+                messages.offer(
+                    why, true, new MessageBar.Offer("Copy without the proposal …", without)),
+            () -> write("client", order, Optional.empty()));
   }
 
   /** Asks which sheets, and writes those. */

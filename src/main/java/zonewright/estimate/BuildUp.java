@@ -95,20 +95,25 @@ public final class BuildUp {
   public static final Column TOTAL =
       sum("total", "Price", NET_PRICE.cell().plus(TAX.cell()), "What the owner pays.");
 
+  public static final Column ALLOWANCES_PRICE =
+      Column.calculated(
+              ESTIMATE,
+              "allowances-price",
+              "Allowances in the price",
+              QuantityKind.MONEY,
+              charged(ALLOWANCES))
+          .band(PRICE)
+          .means(
+              "What the allowances come to in the price, with overhead, profit, contingency and tax: what to tell the owner of them.")
+          .source("By definition; half a cent goes up. Tax on material alone is not in it.");
+
   public static final Column ALTERNATE_PRICE =
       Column.calculated(
               EXTRAS,
               "alternate-price",
               "Price to the owner",
               QuantityKind.MONEY,
-              Extras.AMOUNT
-                  .cell()
-                  .times(one(JobFacts.OVERHEAD_SHARE))
-                  .times(one(JobFacts.PROFIT_SHARE))
-                  .times(one(JobFacts.CONTINGENCY_SHARE))
-                  .times(
-                      Formula.when(onMaterial()).then(number(1)).otherwise(one(JobFacts.TAX_SHARE)))
-                  .roundedTo(Units.CENT))
+              charged(Extras.AMOUNT))
           .band(PRICE)
           .means(
               "What it adds to the price, with overhead, profit, contingency and tax: what to tell the owner of an alternate.")
@@ -118,6 +123,16 @@ public final class BuildUp {
 
   private static Condition onMaterial() {
     return Counted.is(JobFacts.TAX_ON.reference(), JobFacts.ON_MATERIAL);
+  }
+
+  /** Returns what an owner is charged for a cost. */
+  private static Formula charged(Column cost) {
+    return cost.cell()
+        .times(one(JobFacts.OVERHEAD_SHARE))
+        .times(one(JobFacts.PROFIT_SHARE))
+        .times(one(JobFacts.CONTINGENCY_SHARE))
+        .times(Formula.when(onMaterial()).then(number(1)).otherwise(one(JobFacts.TAX_SHARE)))
+        .roundedTo(Units.CENT);
   }
 
   private static Formula one(Column share) {
@@ -152,7 +167,8 @@ public final class BuildUp {
             CONTINGENCY,
             NET_PRICE,
             TAX,
-            TOTAL));
+            TOTAL,
+            ALLOWANCES_PRICE));
   }
 
   /** Columns of the sheet Extras, in their order. */

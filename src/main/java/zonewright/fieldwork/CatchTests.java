@@ -155,7 +155,7 @@ public final class CatchTests {
               "low-quarter",
               "Low-quarter uniformity",
               QuantityKind.SHARE,
-              withWater(
+              compared(
                   ITS_CANS
                       .sum(
                           new Reference(
@@ -186,7 +186,7 @@ public final class CatchTests {
               "low-half",
               "Low-half uniformity",
               QuantityKind.SHARE,
-              withWater(
+              compared(
                   ITS_CANS
                       .sum(new Reference(CANS, "half-depth", "Low-half depth", QuantityKind.DEPTH))
                       .over(HALF_COUNT.cell())
@@ -203,7 +203,7 @@ public final class CatchTests {
               "christiansen",
               "Christiansen coefficient",
               QuantityKind.SHARE,
-              withWater(
+              compared(
                   number(1)
                       .minus(
                           ITS_CANS
@@ -395,10 +395,18 @@ public final class CatchTests {
             Formula.doesNotApply("no cans", "No can of the sheet Cans names this test yet."));
   }
 
-  private static Formula withWater(Formula formula) {
-    return Formula.when(MEAN.cell().above(Formula.zero(QuantityKind.DEPTH)))
+  /** A measure of how alike the cans are: of one can it would always be 100 %. */
+  private static Formula compared(Formula formula) {
+    return Formula.when(
+            COUNT
+                .cell()
+                .atLeast(number(2))
+                .and(MEAN.cell().above(Formula.zero(QuantityKind.DEPTH))))
         .then(formula)
-        .otherwise(Formula.doesNotApply("no water", "No can of the test caught anything."));
+        .otherwise(
+            Formula.doesNotApply(
+                "nothing to compare",
+                "Uniformity compares cans with each other: it takes two or more of them, and water in them."));
   }
 
   private static Formula ifUsed(Formula formula, Formula otherwise) {

@@ -7,6 +7,7 @@ import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.ForClient;
 import zonewright.formula.Outcome;
 import zonewright.paper.Paper;
 import zonewright.paper.PaperSize;
@@ -31,8 +32,12 @@ public final class HandoverPages {
     this.book = design.book();
   }
 
-  /** Returns the file, a PDF; the same design makes the same file to the byte. */
-  public static byte[] of(Design design) {
+  /**
+   * Returns the file, a PDF; the same design makes the same file to the byte. It is made from what
+   * goes to a client and knows nothing else.
+   */
+  public static byte[] of(Design office) {
+    Design design = ForClient.of(office);
     HandoverPages pages = new HandoverPages(design);
     String project = pages.words(Facts.PROJECT_NAME, 0, "Irrigation");
     PaperSize size = design.book().system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;

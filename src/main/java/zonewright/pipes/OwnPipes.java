@@ -32,8 +32,11 @@ public final class OwnPipes {
           .decimals(0, 0)
           .within(Bounds.from(40, 165, Units.ONE))
           .means(
-              "Smoothness of the pipe: 150 for plastic, 140 for copper, 100 and less for old iron.")
-          .source("150 for plastic: Illinois Administrative Code title 77 part 906 (verified).");
+              "Smoothness of the pipe: 150 for PVC, 140 for polyethylene and copper, 100 and less for old"
+                  + " iron.")
+          .source(
+              "150 for plastic: Illinois Administrative Code title 77 part 906; 140 to 150 for plastic: EPANET 2.2 Users Manual, table"
+                  + " 3.2 (both verified).");
 
   public static final Column RATED =
       Column.input(MATERIALS, "rated-pressure", "Rated pressure", QuantityKind.PRESSURE)

@@ -1,6 +1,8 @@
 package zonewright.retrofit;
 
+import static zonewright.trade.Sheets.APPLICATION;
 import static zonewright.trade.Sheets.FOUND;
+import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.PRESENT_USE;
 import static zonewright.trade.Sheets.TAKEOFF;
 import static zonewright.trade.Sheets.ZONE;
@@ -15,6 +17,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import zonewright.budget.MonthlyVolume;
 import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.emitters.FieldTested;
@@ -36,20 +39,31 @@ import zonewright.water.CycleAndSoak;
 public final class AsFound {
   /** What a zone as found must come to: all else follows from how these are calculated. */
   private static final List<Column> RESULTS =
-      List.of(ZoneBudget.VOLUME_PER_WEEK, CycleAndSoak.SOAK);
+      List.of(ZoneBudget.VOLUME_PER_WEEK, MonthlyVolume.YEAR, CycleAndSoak.SOAK);
 
-  private static final Set<String> FROM = Set.of(ZONES, ZONE_NIGHTS, TAKEOFF);
+  /** Where a zone's columns stand: a zone as found has them all on one sheet. */
+  static final List<String> FROM = List.of(ZONES, ZONE_NIGHTS, MONTHLY, TAKEOFF);
 
-  private static final Formula NO_TEST =
-      Formula.doesNotApply(
-          "no test", "Catch-can tests belong to the zones as proposed; type here what was found.");
+  public static final Column TESTED_RATE =
+      Column.input(
+              FOUND,
+              FieldTested.RATE_BY_TEST.reference().column(),
+              FieldTested.RATE_BY_TEST.name(),
+              QuantityKind.RATE)
+          .band(APPLICATION)
+          .within(Bounds.above(0, 40, Units.INCH_PER_HOUR))
+          .optional()
+          .means(
+              "Net precipitation rate that a catch-can test of the zone as found gave. Needed where its rate method is by field"
+                  + " test: the sheet Tests belongs to the zones as proposed. Type the uniformity it gave as well.");
 
   /** Tests are held against names of zones, not of zones as found. */
   private static final Map<Reference, Formula> WITHOUT_TESTS =
       Map.of(
           FieldTested.TESTS_IN_USE.reference(), Formula.number(0),
-          FieldTested.RATE_BY_TEST.reference(), NO_TEST,
-          FieldTested.TESTED_UNIFORMITY.reference(), NO_TEST);
+          FieldTested.RATE_BY_TEST.reference(), TESTED_RATE.cell(),
+          FieldTested.TESTED_UNIFORMITY.reference(),
+              Formula.doesNotApply("no test", "Type here the uniformity that was found."));
 
   public static final Column BECOMES =
       Column.choice(FOUND, "becomes", "Becomes", new WordList.RowsOf(ZONES))
@@ -101,9 +115,13 @@ public final class AsFound {
 
   private AsFound() {}
 
-  /** Returns a column of the zones or their takeoff as it stands on the sheet of zones as found. */
+  /** Returns a column of the zones as it stands on the sheet of zones as found. */
   public static Reference of(Column column) {
-    Reference own = column.reference();
+    return of(column.reference());
+  }
+
+  /** Returns a column of the zones as it stands on the sheet of zones as found. */
+  public static Reference of(Reference own) {
     return new Reference(FOUND, own.column(), own.name(), own.kind());
   }
 
@@ -123,8 +141,10 @@ public final class AsFound {
     Set<Reference> wanted = wanted(zoneColumns, facts);
     List<Column> columns = new ArrayList<>();
     for (Column column : zoneColumns) {
-      if (wanted.contains(column.reference())) {
-        columns.add(column.movedTo(FOUND, FROM, WITHOUT_TESTS));
+      if (column.reference().equals(FieldTested.RATE_BY_TEST.reference())) {
+        columns.add(TESTED_RATE);
+      } else if (wanted.contains(column.reference())) {
+        columns.add(moved(column));
       }
       if (columns.size() == 1 && !columns.contains(BECOMES)) {
         columns.add(BECOMES);
@@ -134,8 +154,12 @@ public final class AsFound {
     columns.add(PRESENT_MINUTES);
     columns.add(PRESENT_VOLUME);
     columns.add(PRESENT_PART);
-    Takeoff.COMMON.forEach(column -> columns.add(column.movedTo(FOUND, FROM, WITHOUT_TESTS)));
+    Takeoff.COMMON.forEach(column -> columns.add(moved(column)));
     return List.copyOf(columns);
+  }
+
+  private static Column moved(Column column) {
+    return column.movedTo(FOUND, Set.copyOf(FROM), WITHOUT_TESTS);
   }
 
   private static Set<Reference> wanted(List<Column> zoneColumns, List<Column> facts) {

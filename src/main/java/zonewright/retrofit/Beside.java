@@ -6,6 +6,7 @@ import static zonewright.trade.Sheets.FOUND;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
+import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -56,7 +57,7 @@ public final class Beside {
           Emitters.DISTRIBUTION_UNIFORMITY);
 
   public static final Column VOLUME =
-      beside("proposed-volume", "Volume a year proposed", Takeoff.YEAR_VOLUME);
+      beside("proposed-volume", "Volume a year proposed", ZoneBudget.VOLUME_PER_YEAR);
 
   public static final Column CHANGE =
       Column.calculatedWord(

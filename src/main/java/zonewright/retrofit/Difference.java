@@ -8,6 +8,8 @@ import static zonewright.trade.Sheets.TAKEOFF;
 
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.budget.MonthlyVolume;
+import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -92,7 +94,7 @@ public final class Difference {
           "volume-found",
           "Volume a year as found",
           QuantityKind.VOLUME,
-          SAME_ZONE.sum(AsFound.of(Takeoff.YEAR_VOLUME)),
+          SAME_ZONE.sum(AsFound.of(MonthlyVolume.YEAR)),
           "Water of a year that the zones as found would need, well scheduled, at their own uniformity and rate.");
 
   public static final Column VOLUME_PROPOSED =
@@ -100,7 +102,7 @@ public final class Difference {
           "volume-proposed",
           "Volume a year proposed",
           QuantityKind.VOLUME,
-          Takeoff.YEAR_VOLUME.cell(),
+          ZoneBudget.VOLUME_PER_YEAR.cell(),
           "Water of a year of the zone as proposed.");
 
   public static final Column STATE =
@@ -153,7 +155,6 @@ public final class Difference {
         LOW_FLOW_NEW,
         Takeoff.VALVES,
         Takeoff.TURF,
-        Takeoff.YEAR_VOLUME,
         VALVES_KEPT,
         VALVES_NEW,
         Takeoff.BOXES,

@@ -3,16 +3,12 @@ package zonewright.retrofit;
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.COUNTED;
 import static zonewright.trade.Sheets.TAKEOFF;
-import static zonewright.trade.Sheets.WATER;
 import static zonewright.trade.Sheets.ZONE;
 
 import java.util.List;
-import zonewright.budget.SiteBudget;
-import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.ReferenceTable;
 import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
@@ -108,29 +104,8 @@ public final class Takeoff {
           .means("The zone's area where its plant type is turf, else nothing.")
           .source("Table PlantTypes, by its groups.");
 
-  /**
-   * Zones as found have no sheet of their months, so both sides are compared by the percents of the
-   * site.
-   */
-  public static final Column YEAR_VOLUME =
-      Column.calculated(
-              TAKEOFF,
-              "year-volume",
-              "Volume a year to compare",
-              QuantityKind.VOLUME,
-              ZoneBudget.VOLUME_PER_WEEK
-                  .cell()
-                  .over(Formula.amount(7, Units.DAY))
-                  .times(new Formula.Gather(Gathering.SUM, SiteBudget.PEAK_DAYS_WORTH.reference())))
-          .band(WATER)
-          .means(
-              "Water of a year when the baseline is scaled by the site's percent of each month, so that zones as found and as"
-                  + " proposed are counted alike.")
-          .source("A week's volume for each 7 of the year's peak days' worth.");
-
   /** What a zone as found has as well. */
-  static final List<Column> COMMON =
-      List.of(HEADS, DRIP_LENGTH, LOW_FLOW_ZONE, VALVES, TURF, YEAR_VOLUME);
+  static final List<Column> COMMON = List.of(HEADS, DRIP_LENGTH, LOW_FLOW_ZONE, VALVES, TURF);
 
   private Takeoff() {}
 

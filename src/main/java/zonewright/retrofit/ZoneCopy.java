@@ -5,19 +5,25 @@ import static zonewright.trade.Sheets.ZONES;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import zonewright.emitters.Emitters;
+import zonewright.emitters.FieldTested;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
-import zonewright.sheet.TableDefinition;
 
 /** Copies what was typed about zones between the sheets Found and Zones, in one edit. */
 public final class ZoneCopy {
+  private static final Set<Reference> FROM_TESTS =
+      Set.of(FieldTested.RATE_BY_TEST.reference(), Emitters.DISTRIBUTION_UNIFORMITY.reference());
+
   private final Book book;
   private final Edits edits;
 
@@ -50,12 +56,11 @@ public final class ZoneCopy {
    * retrofit of a design that was entered as it is.
    */
   public Edit proposedToFound() {
-    Edit.Several copy = copied(ZONES, FOUND);
-    return new Edit.Several("copy of the zones to as found", copy.parts());
+    return new Edit.Several("copy of the zones to as found", copied(ZONES, FOUND).parts());
   }
 
   private Edit.Several copied(String from, String to) {
-    List<Column> shared = shared(from, to);
+    Map<Column, Column> sources = sources(from, to);
     Map<String, Integer> there = new HashMap<>();
     for (int row = 0; row < book.rows(to); row++) {
       if (name(to, row) instanceof Entry.Words words) {
@@ -63,59 +68,98 @@ public final class ZoneCopy {
       }
     }
     List<Edit> parts = new ArrayList<>();
-    List<List<Entry>> fresh = new ArrayList<>();
+    List<Map<Column, Entry>> fresh = new ArrayList<>();
     for (int row = 0; row < book.rows(from); row++) {
       if (!(name(from, row) instanceof Entry.Words words)) {
         continue;
       }
       Integer at = there.get(words.text().toLowerCase(Locale.ROOT));
+      Map<Column, Entry> entries = new LinkedHashMap<>();
+      if (to.equals(FOUND)) {
+        entries.put(book.blueprint().column(AsFound.BECOMES.reference()), words);
+      }
+      for (Map.Entry<Column, Column> each : sources.entrySet()) {
+        entries.put(each.getKey(), taken(each.getValue(), row));
+      }
       if (at == null) {
-        fresh.add(newRow(from, row, to, words));
+        entries.put(book.blueprint().table(to).columns().get(0), words);
+        fresh.add(entries);
       } else {
-        for (Column column : shared) {
-          parts.add(edits.set(in(to, column), at, book.entry(in(from, column), row)));
-        }
-        if (to.equals(FOUND)) {
-          parts.add(edits.set(AsFound.BECOMES.reference(), at, words));
-        }
+        entries.forEach((column, entry) -> parts.add(edits.set(column.reference(), at, entry)));
       }
     }
     if (!fresh.isEmpty()) {
-      parts.add(edits.appended(to, fresh));
+      parts.addAll(appended(to, fresh));
     }
     return new Edit.Several("copy", parts);
   }
 
-  private List<Entry> newRow(String from, int row, String to, Entry name) {
-    List<Entry> entries = new ArrayList<>();
-    for (Column column : book.blueprint().table(to).columns()) {
-      if (column.reference().equals(AsFound.BECOMES.reference())) {
-        entries.add(name);
-      } else {
-        Reference there = in(from, column);
-        entries.add(holds(from, there) ? book.entry(there, row) : Entry.BLANK);
-      }
+  /** Appends rows and fills the rows that will stand alongside them. */
+  private List<Edit> appended(String to, List<Map<Column, Entry>> fresh) {
+    List<Column> columns = book.blueprint().table(to).columns();
+    Edit.InsertRows rows =
+        edits.appended(
+            to,
+            fresh.stream()
+                .map(
+                    entries ->
+                        columns.stream()
+                            .map(column -> entries.getOrDefault(column, Entry.BLANK))
+                            .toList())
+                .toList());
+    List<Edit.Change> beside = new ArrayList<>();
+    for (int i = 0; i < fresh.size(); i++) {
+      long id = rows.rows().get(i).id();
+      fresh
+          .get(i)
+          .forEach(
+              (column, entry) -> {
+                String table = column.reference().table();
+                if (!table.equals(to) && !entry.equals(Entry.BLANK)) {
+                  int position = book.position(column.reference());
+                  beside.add(new Edit.Change(table, id, position, Entry.BLANK, entry));
+                }
+              });
     }
-    return entries;
+    return List.of(rows, new Edit.SetCells("cells beside them", beside));
   }
 
-  /** The inputs both sheets have, but for the name. */
-  private List<Column> shared(String from, String to) {
-    TableDefinition table = book.blueprint().table(to);
-    return table.inputs().stream()
-        .filter(column -> !column.equals(table.columns().get(0)))
-        .filter(column -> holds(from, in(from, column)))
+  /**
+   * What both sides have and can be typed on the second, but for the name: from where to take it.
+   */
+  private Map<Column, Column> sources(String from, String to) {
+    Map<String, Column> first = new HashMap<>();
+    for (Column column : columns(from)) {
+      first.putIfAbsent(column.reference().column(), column);
+    }
+    Map<Column, Column> sources = new LinkedHashMap<>();
+    for (Column column : columns(to)) {
+      Column source = first.get(column.reference().column());
+      boolean name = book.blueprint().table(column.reference().table()).columns().get(0) == column;
+      if (column.takesEntries() && !name && source != null) {
+        sources.put(column, source);
+      }
+    }
+    return sources;
+  }
+
+  private List<Column> columns(String side) {
+    List<String> tables = side.equals(FOUND) ? List.of(FOUND) : AsFound.FROM;
+    return tables.stream()
+        .flatMap(table -> book.blueprint().table(table).columns().stream())
         .toList();
   }
 
-  private boolean holds(String table, Reference reference) {
-    return book.blueprint().table(table).columns().stream()
-        .anyMatch(column -> column.reference().equals(reference));
-  }
-
-  private static Reference in(String table, Column column) {
-    Reference own = column.reference();
-    return new Reference(table, own.column(), own.name(), own.kind());
+  /** What was typed; of a zone with a catch-can test, what the test found, for it stays with it. */
+  private Entry taken(Column source, int row) {
+    Entry entry = book.entry(source.reference(), row);
+    if (!(entry instanceof Entry.Blank)
+        || !FROM_TESTS.contains(source.reference())
+        || !(book.number(FieldTested.TESTS_IN_USE.reference(), row) >= 1)) {
+      return entry;
+    }
+    double found = book.number(source.reference(), row);
+    return Double.isNaN(found) ? Entry.BLANK : new Entry.Figure(found);
   }
 
   private Entry name(String table, int row) {

@@ -145,13 +145,36 @@ public final class Savings {
           .means("Water saved as a part of the water before.")
           .source("By definition.");
 
+  public static final Column FIXED_BEFORE =
+      fixed(
+          "fixed-before",
+          "Fixed charge a month before",
+          Formula.zero(QuantityKind.MONEY),
+          "What the water supplier charges each month whatever is used, such as for the size of the meter. Where bills come every"
+              + " two months, half of it.",
+          "None unless typed.");
+
+  public static final Column FIXED_AFTER =
+      fixed(
+          "fixed-after",
+          "Fixed charge a month proposed",
+          FIXED_BEFORE.cell(),
+          "The same after the job, lower where a smaller meter or one meter less will do.",
+          "As before, unless typed.");
+
+  public static final Column BILL_BEFORE =
+      bill("bill-before", "Water bill a year before", FIXED_BEFORE, Use.COST_BEFORE);
+
+  public static final Column BILL_AFTER =
+      bill("bill-after", "Water bill a year proposed", FIXED_AFTER, Use.COST_AFTER);
+
   public static final Column WATER_SAVING =
       Column.calculated(
               SAVINGS,
               "water-saving",
               "Water bill saved a year",
               QuantityKind.MONEY,
-              sum(Use.COST_BEFORE).minus(sum(Use.COST_AFTER)).roundedTo(Units.CENT))
+              BILL_BEFORE.cell().minus(BILL_AFTER.cell()).roundedTo(Units.CENT))
           .band(SAVED)
           .means("The year's bills before less those as proposed, at today's rates.")
           .source("By definition; the sum of whole cents.");
@@ -217,6 +240,27 @@ public final class Savings {
 
   private static Formula sum(Column column) {
     return new Formula.Gather(Gathering.SUM, column.reference());
+  }
+
+  private static Column fixed(String id, String name, Formula usual, String means, String source) {
+    return Column.defaulted(SAVINGS, id, name, QuantityKind.MONEY, usual)
+        .band(BILL)
+        .within(Bounds.from(0, 1e7, Units.MONEY))
+        .means(means)
+        .source(source);
+  }
+
+  private static Column bill(String id, String name, Column fixed, Column month) {
+    return Column.calculated(
+            SAVINGS,
+            id,
+            name,
+            QuantityKind.MONEY,
+            number(12).times(fixed.cell()).plus(sum(month)).roundedTo(Units.CENT))
+        .band(BILL)
+        .means(
+            "Water of the twelve months by the tiers, other use included, and the fixed charges.")
+        .source("By definition; the sum of whole cents.");
   }
 
   private static Column total(String id, String name, Column month, String means) {

@@ -120,6 +120,10 @@ public final class SavingsRules {
           "look whether the plants get by: against the present schedule this zone may save nothing",
           List.of(AsFound.PRESENT_PART.reference(), AsFound.PRESENT_VOLUME.reference()));
 
+  private static Formula firstYear(String name) {
+    return new Formula.Pick(Worth.FIRST_YEAR.reference(), number(Cases.NAMES.indexOf(name) + 1));
+  }
+
   private SavingsRules() {}
 
   /** Returns the rules in the order in which they should be read. */
@@ -136,8 +140,21 @@ public final class SavingsRules {
         OVERWATERED,
         ZONE_OVERWATERED,
         ZONE_UNDERWATERED,
-        NOT_PAID);
+        NOT_PAID,
+        LOW_BEATS_HIGH);
   }
+
+  /** What is lost counts less where less of it comes true: that the case low wins is no mistake. */
+  public static final Rule LOW_BEATS_HIGH =
+      new Rule(
+          "low-beats-high",
+          Severity.NOTE,
+          SAVINGS,
+          firstYear(Cases.LOW).above(firstYear(Cases.HIGH)),
+          Savings.WATER_SAVING.reference(),
+          "comes to {0} a year, a loss: the case low counts less of it than high, and so comes out better",
+          "read low and high the other way round, and see on the sheet Takeoff which zones need more water",
+          List.of(Savings.WATER_SAVING.reference()));
 
   /** Savings that never come. */
   public static final Rule NOT_PAID =

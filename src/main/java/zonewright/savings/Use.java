@@ -8,8 +8,8 @@ import static zonewright.trade.Sheets.USE;
 import static zonewright.trade.Sheets.WATER;
 
 import java.util.List;
+import zonewright.budget.MonthlyVolume;
 import zonewright.budget.SiteBudget;
-import zonewright.budget.ZoneBudget;
 import zonewright.climate.Climate;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -82,11 +82,10 @@ public final class Use {
       volume(
           "found",
           "As found, well scheduled",
-          AsFound.sum(AsFound.of(ZoneBudget.VOLUME_PER_WEEK))
-              .over(Formula.amount(7, Units.DAY))
-              .times(month(SiteBudget.PEAK_DAYS_WORTH)),
-          "What the zones as found would need in the month at their own uniformity and rate.",
-          "A week of the peak month for each 7 of the month's peak days' worth.");
+          MonthlyVolume.ofAllZones(POSITION.cell(), AsFound::of),
+          "What the zones as found would need in the month at their own uniformity and rate: each scaled by its own percent of the"
+              + " month, as the proposed zones are.",
+          "Sum over the zones of the sheet Found.");
 
   public static final Column PRESENT =
       volume(

@@ -30,15 +30,27 @@ public final class Worth {
           .means("Water, energy and upkeep of the first year, at today's prices.")
           .source("By definition.");
 
+  public static final Column PAYING =
+      money(
+              "paying",
+              "Paid back each year",
+              Formula.when(FIRST_YEAR.cell().atMost(NOTHING))
+                  .then(Formula.doesNotApply("never", "Nothing is saved in the first year."))
+                  .otherwise(FIRST_YEAR.cell()))
+          .means("The first year's savings where there are any: what pays the cost back.")
+          .source("By definition.");
+
   public static final Column PAYBACK =
       Column.calculated(
               CASES,
               "payback",
               "Simple payback in years",
               QuantityKind.FACTOR,
-              Formula.when(FIRST_YEAR.cell().atMost(NOTHING))
-                  .then(Formula.doesNotApply("never", "Nothing is saved in the first year."))
-                  .otherwise(Savings.NET_COST.cell().over(FIRST_YEAR.cell())))
+              Formula.when(Savings.NET_COST.cell().atMost(NOTHING))
+                  .then(
+                      Formula.doesNotApply(
+                          "no cost", "Rebates cover the whole cost: there is nothing to pay back."))
+                  .otherwise(Savings.NET_COST.cell().over(PAYING.cell())))
           .band(CASH)
           .means(
               "Years until the first year's savings have paid the cost less rebates, at prices as they are.")
@@ -111,6 +123,7 @@ public final class Worth {
         Cases.ACHIEVED,
         Cases.RISE,
         FIRST_YEAR,
+        PAYING,
         PAYBACK,
         PAID_BACK,
         NET_PRESENT_VALUE,
@@ -133,6 +146,10 @@ public final class Worth {
             Savings.OVERWATERED,
             Savings.SAVED_VOLUME,
             Savings.SAVED_SHARE,
+            Savings.FIXED_BEFORE,
+            Savings.FIXED_AFTER,
+            Savings.BILL_BEFORE,
+            Savings.BILL_AFTER,
             Savings.WATER_SAVING,
             Savings.PUMP_PRESSURE,
             Savings.PUMP_EFFICIENCY,

@@ -165,7 +165,7 @@ public final class Edits {
   }
 
   /** Returns the edit of putting ready rows of entries at the end, for whoever reads a file. */
-  public Edit appended(String table, List<List<Entry>> rows) {
+  public Edit.InsertRows appended(String table, List<List<Entry>> rows) {
     List<Row> fresh = new ArrayList<>();
     for (List<Entry> entries : rows) {
       Row row = book.contents().blankRow(table);

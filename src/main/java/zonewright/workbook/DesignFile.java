@@ -77,7 +77,8 @@ public final class DesignFile {
   /**
    * Writes a design as a workbook with sheets to hand over beside its own tables; all of it or
    * nothing. It is a design file like any other, and those sheets are not read back. A sheet that
-   * cannot be made of this design is left out; {@link PackSheet#lacks} says why.
+   * cannot be made of this design is left out; {@link PackSheet#lacks} says why. A client's copy is
+   * made of what goes to a client alone, and refused where its proposal cannot be made.
    *
    * @param order which sheets
    * @param kept the file the design came from: what is a person's own in it goes into the new one;
@@ -102,6 +103,10 @@ public final class DesignFile {
     if (order.zoneIn(design).isEmpty()) {
       throw new DesignFileException(
           "%s was not saved: there is no zone “%s”.".formatted(file, order.zone().orElse("")));
+    }
+    Optional<String> refused = order.refused(design);
+    if (refused.isPresent()) {
+      throw new DesignFileException(refused.get());
     }
     Path name = file.getFileName();
     if (name == null || !name.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {

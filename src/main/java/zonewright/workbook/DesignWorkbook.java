@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.ForClient;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.SheetsInUse;
 import zonewright.formula.Reference;
@@ -42,6 +43,7 @@ final class DesignWorkbook {
   private final PackBook pack;
   private final Book book;
   private final Blueprint blueprint;
+  private final List<TableDefinition> ours;
   private final XSSFWorkbook workbook;
   private final Styles styles;
   private final WorkbookLayout layout;
@@ -51,20 +53,26 @@ final class DesignWorkbook {
 
   private DesignWorkbook(
       XSSFWorkbook workbook,
-      Design design,
+      Design office,
       Styles styles,
       WorkbookLayout layout,
       PackOrder order,
       LaterRows later) {
+    Design design = order.client() ? ForClient.of(office) : office;
     this.later = later;
     this.workbook = workbook;
     this.styles = styles;
     this.layout = layout;
     this.selection =
-        order.sheets().stream().filter(sheet -> sheet.lacks(design).isEmpty()).toList();
+        order.sheets().stream().filter(sheet -> sheet.lacks(office).isEmpty()).toList();
     this.book = design.book();
     this.blueprint = book.blueprint();
-    this.pack = new PackBook(design, styles, layout, order.zoneIn(design).orElse(0), this::sheet);
+    this.ours =
+        blueprint.tables().stream()
+            .filter(table -> !order.client() || ForClient.SHEETS.contains(table.id()))
+            .toList();
+    int zone = order.zoneIn(design).orElse(0);
+    this.pack = new PackBook(design, office, ours, styles, layout, zone, this::sheet);
     this.project = pack.project();
     workbook.forEach(
         sheet ->
@@ -91,19 +99,19 @@ final class DesignWorkbook {
    */
   static XSSFWorkbook of(Design design, PackOrder order, LaterRows later) {
     XSSFWorkbook workbook = new XSSFWorkbook();
-    Book book = design.book();
+    Book book = (order.client() ? ForClient.of(design) : design).book();
     WorkbookLayout layout =
         WorkbookLayout.of(
-            book, table -> SheetsInUse.uses(book, table), column -> false, column -> false);
+            book,
+            table ->
+                SheetsInUse.uses(book, table)
+                    && (!order.client() || ForClient.SHEETS.contains(table.id())),
+            column -> false,
+            column -> false);
     DesignWorkbook made =
         new DesignWorkbook(workbook, design, Styles.of(workbook), layout, order, later);
     made.add(
-        new Validations(
-            design.book().blueprint(), design.book().system(), made.lists()),
-        order.withoutOffice() ? ClientCopy.WITHHELD : Set.of());
-    if (order.withoutOffice()) {
-      later.withhold(ClientCopy.settle(workbook, design.book().blueprint()));
-    }
+        new Validations(design.book().blueprint(), design.book().system(), made.lists()), Set.of());
     workbook.setActiveSheet(0);
     return workbook;
   }
@@ -136,7 +144,7 @@ final class DesignWorkbook {
   /**
    * Adds all sheets but those of some of the design's tables.
    *
-   * @param there identifiers of tables that stand in the workbook already, or are not to
+   * @param there identifiers of tables that stand in the workbook already
    */
   void add(Validations validations, Set<String> there) {
     // Every text is made by one writer and tested as such; parsing each cell again takes long.
@@ -187,7 +195,7 @@ final class DesignWorkbook {
     XSSFSheet limits = new LimitsSheet(workbook, styles).write(layout, project);
     Protection.on(limits);
     hide(limits, true);
-    XSSFSheet guide = new GuideSheet(workbook, styles).write(blueprint, book.system(), project);
+    XSSFSheet guide = new GuideSheet(workbook, styles).write(ours, book.system(), project);
     Protection.on(guide);
     hide(guide, true);
     properties();
@@ -201,8 +209,7 @@ final class DesignWorkbook {
 
   /** What every design has first, then what this one uses, then what those rest on. */
   private List<TableDefinition> inOrder() {
-    List<TableDefinition> order =
-        new ArrayList<>(blueprint.tables().stream().filter(layout::has).toList());
+    List<TableDefinition> order = new ArrayList<>(ours.stream().filter(layout::has).toList());
     order.sort(Comparator.comparingInt(this::place));
     return order;
   }

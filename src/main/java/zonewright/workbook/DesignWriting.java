@@ -48,7 +48,7 @@ final class DesignWriting {
       Design design, Path file, PackOrder order, Optional<KeptFile> kept, Progress progress)
       throws IOException, DesignFileException {
     boolean bearable = cells(design) <= MOST_CELLS_IN_PLACE;
-    if (bearable && kept.isPresent() && kept.get().content().isPresent()) {
+    if (bearable && !order.client() && kept.isPresent() && kept.get().content().isPresent()) {
       Optional<KeptFile> made = inPlace(design, kept.get(), order);
       if (made.isPresent()) {
         byte[] content = made.get().content().orElseThrow();

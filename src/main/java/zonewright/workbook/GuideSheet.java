@@ -7,7 +7,6 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.formula.PrintedText;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
@@ -34,8 +33,8 @@ final class GuideSheet {
     this.styles = styles;
   }
 
-  /** Writes the guide into a new sheet. */
-  XSSFSheet write(Blueprint blueprint, UnitSystem system, String project) {
+  /** Writes the guide to some tables into a new sheet. */
+  XSSFSheet write(List<TableDefinition> tables, UnitSystem system, String project) {
     XSSFSheet sheet = workbook.createSheet(TITLE);
     XSSFRow top = sheet.createRow(0);
     top.setHeightInPoints(20);
@@ -46,7 +45,7 @@ final class GuideSheet {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
     int at = 1;
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : tables) {
       for (Column column : table.columns()) {
         line(sheet.createRow(at++), table, column, system);
       }

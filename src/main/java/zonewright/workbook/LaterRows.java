@@ -11,7 +11,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -37,7 +36,6 @@ final class LaterRows {
 
   private final List<Block> blocks = new ArrayList<>();
   private final int longerThan;
-  private Predicate<String> withheld = formula -> false;
 
   /**
    * Prepares for one workbook.
@@ -61,11 +59,6 @@ final class LaterRows {
       int rows,
       CellWriter cells) {
     blocks.add(new Block(sheet, columns.size(), rows, new RowText(table, columns, cells)));
-  }
-
-  /** Lets formulas that are chosen so stand as the values they have. */
-  void withhold(Predicate<String> formulas) {
-    withheld = formulas;
   }
 
   /** Writes the workbook with all rows. */
@@ -119,7 +112,7 @@ final class LaterRows {
     Writer out = new BufferedWriter(new OutputStreamWriter(zip, StandardCharsets.UTF_8), 1 << 16);
     out.write(xml, 0, end);
     for (int row = 0; row < block.rows; row++) {
-      block.text.write(row, out, withheld);
+      block.text.write(row, out);
       done += block.width;
       progress.at(done, all);
     }

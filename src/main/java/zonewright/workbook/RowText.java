@@ -5,7 +5,6 @@ import java.io.Writer;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import org.apache.poi.ss.util.CellReference;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.SheetColumn;
@@ -48,12 +47,8 @@ final class RowText {
     return "\" s=\"" + index + "\"";
   }
 
-  /**
-   * Writes the row of a table that has this number, counted from 0.
-   *
-   * @param withheld which formulas are to stand as the values they have
-   */
-  void write(int row, Writer out, Predicate<String> withheld) throws IOException {
+  /** Writes the row of a table that has this number, counted from 0. */
+  void write(int row, Writer out) throws IOException {
     String number = Integer.toString(TableSheet.FIRST_ROW + row + 1);
     out.write("<row r=\"");
     out.write(number);
@@ -63,14 +58,13 @@ final class RowText {
       out.write(starts[position]);
       out.write(number);
       out.write(content.literal() ? literals[position] : styles[position]);
-      inside(content, out, withheld);
+      inside(content, out);
     }
     out.write("</row>");
   }
 
-  private void inside(CellWriter.Content content, Writer out, Predicate<String> withheld)
-      throws IOException {
-    String formula = content.formula().map(text -> formula(text, withheld)).orElse("");
+  private void inside(CellWriter.Content content, Writer out) throws IOException {
+    String formula = content.formula().map(this::formula).orElse("");
     if (content.error()) {
       out.write(" t=\"e\">");
       out.write(formula);
@@ -103,9 +97,8 @@ final class RowText {
     }
   }
 
-  private String formula(String text, Predicate<String> withheld) {
-    return formulas.computeIfAbsent(
-        text, any -> withheld.test(text) ? "" : "<f>" + escaped(text) + "</f>");
+  private String formula(String text) {
+    return formulas.computeIfAbsent(text, any -> "<f>" + escaped(text) + "</f>");
   }
 
   private static String number(double value) {

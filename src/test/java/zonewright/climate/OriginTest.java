@@ -3,7 +3,6 @@ package zonewright.climate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import zonewright.design.Finding;
 import zonewright.formula.Outcome;
 import zonewright.sketch.Sketch;
 import zonewright.units.UnitSystem;
@@ -20,7 +19,7 @@ class OriginTest {
   void theOriginFollowsTheChoices() {
     assertThat(origin()).isEqualTo("typed by month");
     sketch.type(Climate.PLACE, "Vacaville");
-    assertThat(origin()).isEqualTo("published for the place; read in the source");
+    assertThat(origin()).isEqualTo("published for the place; the table Places names the source");
     sketch.type(WeatherSite.ET_METHOD, WeatherSite.HARGREAVES);
     assertThat(origin()).startsWith("calculated by Hargreaves");
     sketch.type(WeatherSite.ET_METHOD, WeatherSite.DESCRIPTION);
@@ -28,15 +27,12 @@ class OriginTest {
   }
 
   @Test
-  void figuresFromMemoryAreAFindingUntilAnotherPlaceIsChosen() {
-    sketch.type(Climate.PLACE, "Sacramento");
-    assertThat(origin()).isEqualTo("published for the place; figures from memory");
-    assertThat(sketch.design().findings())
-        .extracting(Finding::line)
-        .anyMatch(line -> line.contains("Sacramento") && line.contains("from memory"));
-    sketch.type(Climate.PLACE, "CIMIS zone 8");
-    assertThat(sketch.design().findings())
-        .extracting(Finding::line)
-        .noneMatch(line -> line.contains("from memory"));
+  void noPlaceIsListedWhoseFiguresNobodyRead() {
+    for (int row = 0; row < Climate.PLACES.size(); row++) {
+      assertThat(Climate.PLACES.origin(row))
+          .as(Climate.PLACES.keys().get(row))
+          .contains("verified")
+          .doesNotContain("from memory");
+    }
   }
 }

@@ -39,8 +39,25 @@ final class PackCommandTest {
     String client = folder.resolve("client.xlsx").toString();
 
     assertThat(CommandRun.of("pack", some, "--sheets", "Cover").code()).isZero();
-    assertThat(CommandRun.of("pack", client, "--client").code()).isZero();
+    assertThat(CommandRun.of("pack", client, "--client", "--sample", "campus-retrofit").code())
+        .isZero();
     assertThat(CommandRun.of("calculate", client).code()).isZero();
+  }
+
+  @Test
+  void aClientsCopyWithoutAProposalIsWrittenOnlyWhereNoneIsAskedFor() {
+    Path client = folder.resolve("client.xlsx");
+
+    CommandRun refused = CommandRun.of("pack", client.toString(), "--client");
+
+    assertThat(refused.code()).isEqualTo(ExitCode.FOUND);
+    assertThat(refused.err())
+        .contains("The proposal cannot be made, so nothing was written.")
+        .contains("There are no items and no extras to price yet.");
+    assertThat(client).doesNotExist();
+    assertThat(CommandRun.of("pack", client.toString(), "--client", "--sheets", "year").code())
+        .isZero();
+    assertThat(client).isNotEmptyFile();
   }
 
   @Test

@@ -80,5 +80,18 @@ class DeskRetrofitTest {
       assertThat(workbook.getSheet("Estimate details")).as("for the office only").isNull();
     }
     assertThat(desk.ask(() -> desk.book().rows(Sheets.FOUND))).isEqualTo(24);
+
+    desk.goTo(Parts.PRICE, 0);
+    desk.type("ask");
+    Path without = folder.resolve("without.xlsx");
+    desk.questions.file = Optional.of(without);
+    desk.act(() -> desk.window().handOver().forClient());
+    assertThat(without).doesNotExist();
+    desk.click("offer Copy without the proposal …");
+    desk.waitUntil("it is handed over", () -> Files.exists(without));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(without))) {
+      assertThat(workbook.getSheet("Proposal")).isNull();
+      assertThat(workbook.getSheet("Parts")).isNull();
+    }
   }
 }

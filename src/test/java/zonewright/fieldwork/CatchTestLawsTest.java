@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Design;
+import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -64,7 +65,7 @@ class CatchTestLawsTest {
     assertThat(of(design, CatchTests.MEAN)).isCloseTo(mean, within(LAST_BITS * 10));
     assertThat(of(design, CatchTests.RATE)).isCloseTo(mean * 3, within(LAST_BITS * 100));
     assertThat(of(design, CatchTests.QUARTER_COUNT)).isEqualTo(quarter);
-    if (mean == 0) {
+    if (mean == 0 || sorted.length == 1) {
       assertThat(of(design, CatchTests.LOW_QUARTER)).isNaN();
       return;
     }
@@ -84,6 +85,24 @@ class CatchTestLawsTest {
             .filter(each -> each < first - reach - 1e-9 || each > third + reach + 1e-9)
             .count();
     assertThat(of(design, CatchTests.OUTLIERS)).isEqualTo((double) outliers);
+  }
+
+  @Test
+  void ofOneCanNothingIsUniform() {
+    Design design = test(List.of(30));
+    type(design, CatchTests.IN_USE, 0, CatchTests.YES);
+    for (Column column :
+        List.of(
+            CatchTests.LOW_QUARTER,
+            CatchTests.LOW_HALF,
+            CatchTests.CHRISTIANSEN,
+            CatchTests.MULTIPLIER,
+            Emitters.DISTRIBUTION_UNIFORMITY)) {
+      assertThat(design.book().outcome(column.reference(), 0).sentence())
+          .as("%s", column)
+          .contains("takes two or more");
+    }
+    assertThat(of(design, CatchTests.RATE)).as("a depth it has").isCloseTo(18, within(1e-9));
   }
 
   @Property(tries = 12)

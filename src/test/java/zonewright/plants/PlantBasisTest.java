@@ -14,8 +14,8 @@ class PlantBasisTest {
   private final Sketch sketch = Sketch.in(UnitSystem.US);
 
   /**
-   * ASABE S623.1 (0.8, 0.6 from memory), FAO-56 Table 12 (0.95, 0.85 verified), WaterSense and
-   * MWELO (from memory), WUCOLS moderate 0.5 (from memory).
+   * ASABE S623.1 and WaterSense (0.8, 0.6 in the EPA Water Budget Tool 2.0), FAO-56 Table 12 (0.95,
+   * 0.85), WUCOLS moderate 0.5 (middle of 40 to 60 % in its user manual), MWELO (from memory).
    */
   @ParameterizedTest
   @CsvSource({

@@ -69,6 +69,30 @@ class TiersTest {
     assertThat(Money.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo(cost);
   }
 
+  /** 12 × 18.50 before, 12 × 11.20 with the smaller meter; 15.80 of June by the tiers each time. */
+  @Test
+  void fixedChargesAreOnEveryBillAndASmallerMeterSavesSome() {
+    Design design = billed("12 m3", "0");
+    for (int month = 0; month < 12; month++) {
+      type(design, Use.METERED, month, month == 5 ? "12 m3" : "0");
+    }
+    double saved = design.book().number(Savings.WATER_SAVING.reference(), 0);
+    assertThat(bill(design, Savings.BILL_BEFORE)).isEqualByComparingTo("15.80");
+    type(design, Savings.FIXED_BEFORE, 0, "18.50");
+    assertThat(bill(design, Savings.BILL_BEFORE)).isEqualByComparingTo("237.80");
+    assertThat(bill(design, Savings.BILL_AFTER))
+        .as("the same meter, unless typed")
+        .isEqualByComparingTo("222.00");
+    assertThat(design.book().number(Savings.WATER_SAVING.reference(), 0)).isEqualTo(saved);
+    type(design, Savings.FIXED_AFTER, 0, "11.20");
+    assertThat(bill(design, Savings.BILL_AFTER)).isEqualByComparingTo("134.40");
+    assertThat(bill(design, Savings.WATER_SAVING)).isEqualByComparingTo("103.40");
+  }
+
+  private static BigDecimal bill(Design design, Column column) {
+    return Money.of(design.book().number(column.reference(), 0));
+  }
+
   @Test
   void irrigationStandsOnTopOfOtherUse() {
     Book book = billed("40 m3", "8 m3").book();

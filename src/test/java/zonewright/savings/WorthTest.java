@@ -11,10 +11,15 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import zonewright.climate.Climate;
 import zonewright.design.Design;
+import zonewright.design.Finding;
+import zonewright.design.Sample;
+import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
 import zonewright.formula.RateOfReturn;
+import zonewright.retrofit.AsFound;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /** What a job is worth, against printed tables and examples. */
@@ -66,6 +71,58 @@ class WorthTest {
         .isInstanceOf(Outcome.NotApplicable.class);
     assertThat(never.outcome(Worth.RATE_OF_RETURN.reference(), EXPECTED))
         .isInstanceOf(Outcome.NotApplicable.class);
+  }
+
+  @Test
+  void rebatesAboveTheCostLeaveNothingToPayBack() {
+    Design design = Design.blank(UnitSystem.US);
+    Book book = design.book();
+    type(design, Climate.PLACE, "CIMIS zone 8");
+    type(design, Rates.BILLED_BY, Rates.CUBIC_METRE);
+    type(design, Savings.COST, "1000");
+    type(design, Savings.UPKEEP, "50");
+    book.perform(design.edits().inserted(Sheets.REBATES, 0, 1));
+    type(design, Rebates.LABEL, "Whole valve");
+    type(design, Rebates.COUNT, "1");
+    type(design, Rebates.EACH, "999");
+    assertThat(expected(book, Worth.PAYBACK)).isEqualTo(1 / 50.0);
+    for (String rebate : List.of("1000", "2587")) {
+      type(design, Rebates.EACH, rebate);
+      for (Column column : List.of(Worth.PAYBACK, Worth.RATE_OF_RETURN)) {
+        assertThat(book.outcome(column.reference(), EXPECTED))
+            .as("%s", column)
+            .isInstanceOf(Outcome.NotApplicable.class)
+            .extracting(Outcome::sentence)
+            .asString()
+            .contains("Rebates cover the whole cost");
+      }
+      assertThat(book.outcome(Worth.EXPECTED_PAYBACK.reference(), 0))
+          .isInstanceOf(Outcome.NotApplicable.class);
+    }
+  }
+
+  /** What is lost counts less where only a part of it comes true. */
+  @Test
+  void theCaseLowMayBeatTheCaseHighAndThatIsSaid() {
+    Book gains = levelSavings("4500", "900", "3 %", "15");
+    assertThat(gains.number(Worth.FIRST_YEAR.reference(), 0)).isEqualTo(900);
+    Design design = Sample.CAMPUS_RETROFIT.design(UnitSystem.US);
+    assertThat(lines(design)).noneMatch(line -> line.contains("the case low counts less"));
+    for (int row = 0; row < design.book().rows(Sheets.FOUND); row++) {
+      design
+          .book()
+          .perform(
+              design.edits().typed(AsFound.of(Emitters.DISTRIBUTION_UNIFORMITY), row, "100 %"));
+    }
+    Book book = design.book();
+    assertThat(book.number(Savings.WATER_SAVING.reference(), 0)).isNegative();
+    assertThat(book.number(Worth.FIRST_YEAR.reference(), 0))
+        .isGreaterThan(book.number(Worth.FIRST_YEAR.reference(), 2));
+    assertThat(lines(design)).anyMatch(line -> line.contains("the case low counts less"));
+  }
+
+  private static List<String> lines(Design design) {
+    return design.findings().stream().map(Finding::line).toList();
   }
 
   @Property(tries = 200)

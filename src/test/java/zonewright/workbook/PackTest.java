@@ -80,7 +80,7 @@ class PackTest {
   @Test
   void aClientGetsNoSheetOfTheOffice() throws DesignFileException, IOException {
     Design design = Designs.demo(UnitSystem.US);
-    List<String> titles = titles(written(design, PackOrder.forClient()));
+    List<String> titles = titles(written(design, PackOrder.forClient().withoutProposal()));
     for (PackSheet sheet : PackSheets.all()) {
       boolean there = titles.stream().anyMatch(title -> title.startsWith(sheet.title()));
       boolean wanted = sheet.audience() == Audience.CLIENT && sheet.lacks(design).isEmpty();
@@ -90,7 +90,7 @@ class PackTest {
 
   @Test
   void noFormulaOfAClientsCopyAsksForASheetThatIsNotInIt() throws DesignFileException, IOException {
-    Path file = written(Designs.demo(UnitSystem.US), PackOrder.forClient());
+    Path file = written(Designs.demo(UnitSystem.US), PackOrder.forClient().withoutProposal());
     List<String> titles = titles(file);
     List<String> left = new ArrayList<>();
     for (PackSheet sheet : PackSheets.all()) {

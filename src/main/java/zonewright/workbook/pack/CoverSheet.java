@@ -11,6 +11,7 @@ import zonewright.design.Caution;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.Finding;
+import zonewright.design.ForClient;
 import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
 import zonewright.trade.Sheets;
@@ -95,10 +96,25 @@ final class CoverSheet implements PackSheet {
           .words(3, result.meaning(), Look.SMALL)
           .next();
     }
-    findings(page.next(), design.findings());
+    page.next();
+    if (book.forClient()) {
+      known(page, ForClient.findings(book.office()));
+    } else {
+      findings(page, design.findings());
+    }
     page.next().band("Take care");
     for (Caution caution : Caution.all()) {
       page.words(0, caution.topic(), Look.CAUTION).across(1, caution.sentences(), Look.CAUTION);
+    }
+  }
+
+  /** What a client should know; what a designer could do about it is for the designer. */
+  private static void known(Page page, List<Finding> findings) {
+    if (!findings.isEmpty()) {
+      page.band("What to know about it");
+    }
+    for (Finding finding : findings) {
+      page.words(0, where(finding), Look.PLAIN).across(1, finding.sentence(), Look.PLAIN);
     }
   }
 
@@ -110,7 +126,7 @@ final class CoverSheet implements PackSheet {
     for (Finding finding : findings.subList(0, Math.min(MOST_FINDINGS, findings.size()))) {
       Look look = finding.severity() == Severity.NOTE ? Look.PLAIN : Look.CAUTION;
       String cure = finding.cure().isEmpty() ? "" : ". To do: " + finding.cure();
-      page.words(0, where(finding), look)
+      page.words(0, where(finding) + " (" + finding.severity().word() + ")", look)
           .across(1, CellText.shortened(finding.sentence() + cure, 600), look);
     }
     if (findings.size() > MOST_FINDINGS) {
@@ -123,6 +139,6 @@ final class CoverSheet implements PackSheet {
   private static String where(Finding finding) {
     String place = finding.where().isEmpty() ? finding.column().name() : finding.where();
     String plain = place.endsWith(":") ? place.substring(0, place.length() - 1) : place;
-    return CellText.shortened(plain, 40) + " (" + finding.severity().word() + ")";
+    return CellText.shortened(plain, 40);
   }
 }

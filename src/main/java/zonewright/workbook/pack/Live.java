@@ -55,6 +55,11 @@ public final class Live {
 
   /** Returns what a cell of the design shows, as number or words, for the result of a formula. */
   Result result(Column column, int row) {
+    return result(book, column, row);
+  }
+
+  /** Returns what a cell of a book shows, as number or words. */
+  static Result result(Book book, Column column, int row) {
     double number = book.number(column.reference(), row);
     if (column.content() == Column.Content.NUMBER && !Double.isNaN(number)) {
       return new Result(number, "");

@@ -6,13 +6,20 @@ import java.util.function.Function;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.Styles;
 
-/** The workbook as a sheet of the pack sees it: the design, the looks, and new pages. */
+/**
+ * The workbook as a sheet of the pack sees it: the design, the looks, and new pages. In a client's
+ * copy the design is what goes to the client of the office's.
+ */
 public final class PackBook {
   private final Design design;
+  private final Design office;
+  private final List<TableDefinition> tables;
   private final Styles styles;
   private final WorkbookLayout layout;
   private final Function<String, XSSFSheet> maker;
@@ -22,16 +29,22 @@ public final class PackBook {
   /**
    * Prepares for one workbook.
    *
+   * @param office the design as the office has it
+   * @param tables the design's own tables that stand in the workbook
    * @param zone the zone whose derivation is shown, counted from 0
    * @param maker makes a sheet of a title that is free
    */
   public PackBook(
       Design design,
+      Design office,
+      List<TableDefinition> tables,
       Styles styles,
       WorkbookLayout layout,
       int zone,
       Function<String, XSSFSheet> maker) {
     this.design = design;
+    this.office = office;
+    this.tables = List.copyOf(tables);
     this.styles = styles;
     this.layout = layout;
     this.zone = zone;
@@ -41,6 +54,26 @@ public final class PackBook {
   /** Returns the design. */
   public Design design() {
     return design;
+  }
+
+  /** Returns the design as the office has it: prices and savings are in this one only. */
+  Design office() {
+    return office;
+  }
+
+  /** Says whether the workbook goes to a client. */
+  boolean forClient() {
+    return design != office;
+  }
+
+  /** Returns the design's own tables that stand in the workbook. */
+  List<TableDefinition> tables() {
+    return tables;
+  }
+
+  /** Says whether a column stands in the workbook, so that formulas may refer to it. */
+  boolean holds(Column column) {
+    return tables.stream().anyMatch(table -> table.id().equals(column.reference().table()));
   }
 
   /** Returns the zone whose derivation is shown, counted from 0. */

@@ -13,11 +13,10 @@ import zonewright.trade.Sheets;
  * What is handed over.
  *
  * @param sheets which sheets, in the order of the pack
- * @param withoutOffice whether the price book, labour, overhead and profit stay behind, and what
- *     follows from them stands as values
+ * @param client whether it goes to a client: see {@link zonewright.design.ForClient}
  * @param zone the name of the zone whose derivation is shown; the first zone where none is named
  */
-public record PackOrder(List<PackSheet> sheets, boolean withoutOffice, Optional<String> zone) {
+public record PackOrder(List<PackSheet> sheets, boolean client, Optional<String> zone) {
   public PackOrder {
     sheets = List.copyOf(sheets);
   }
@@ -34,7 +33,25 @@ public record PackOrder(List<PackSheet> sheets, boolean withoutOffice, Optional<
 
   /** Returns the same order, with the derivation of a zone if one is named. */
   public PackOrder deriving(Optional<String> name) {
-    return new PackOrder(sheets, withoutOffice, name);
+    return new PackOrder(sheets, client, name);
+  }
+
+  /** Returns the same order without the proposal. */
+  public PackOrder withoutProposal() {
+    return new PackOrder(
+        sheets.stream().filter(sheet -> !(sheet instanceof ProposalSheet)).toList(), client, zone);
+  }
+
+  /**
+   * Returns why nothing is to be written, in sentences: a client would get a proposal, and there is
+   * none. Nothing where it can be written.
+   */
+  public Optional<String> refused(Design design) {
+    return sheets.stream()
+        .filter(sheet -> client && sheet instanceof ProposalSheet)
+        .flatMap(sheet -> sheet.lacks(design).stream())
+        .map(why -> "The proposal cannot be made, so nothing was written. " + why)
+        .findFirst();
   }
 
   /** Returns the order that made sheets of these titles, and the sheets that always stand. */

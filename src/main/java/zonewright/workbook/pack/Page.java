@@ -212,6 +212,28 @@ public final class Page {
   }
 
   /**
+   * Shows a cell of the office's design: live where its table stands in the workbook, otherwise as
+   * the value it has.
+   */
+  Page ofOffice(int column, Column shown, int of, Look look) {
+    if (book.holds(shown)) {
+      return live(column, shown, of, look);
+    }
+    put(column, shown, Live.result(book.office().book(), shown, of), look);
+    return this;
+  }
+
+  private void put(int column, Column shown, Live.Result result, Look look) {
+    XSSFCell cell = cellAt(column);
+    cell.setCellStyle(styles.of(look, Styles.format(shown, system())));
+    if (Double.isNaN(result.number())) {
+      cell.setCellValue(CellText.encoded(result.words()));
+    } else {
+      cell.setCellValue(result.number());
+    }
+  }
+
+  /**
    * Shows a cell of the design live in the row whose name stands in a cell of the page.
    *
    * @param nameCell where the name stands, such as {@link #cell}
@@ -221,10 +243,8 @@ public final class Page {
   }
 
   private Page live(int column, Column shown, int of, String reference, Look look) {
-    Live.Result result = book.live().result(shown, of);
     boolean number = shown.content() == Column.Content.NUMBER;
     XSSFCell cell = cellAt(column);
-    cell.setCellStyle(styles.of(look, Styles.format(shown, system())));
     // A reference to an empty cell counts as 0 elsewhere; as words it stays empty.
     if (book.live().has(shown)) {
       cell.setCellFormula(
@@ -232,11 +252,7 @@ public final class Page {
               ? "IF(ISNUMBER(%1$s),%1$s,\"–\")".formatted(reference)
               : "IFERROR(%s&\"\",\"–\")".formatted(reference));
     }
-    if (Double.isNaN(result.number())) {
-      cell.setCellValue(CellText.encoded(result.words()));
-    } else {
-      cell.setCellValue(result.number());
-    }
+    put(column, shown, book.live().result(shown, of), look);
     return this;
   }
 

@@ -5,10 +5,13 @@ import java.util.Optional;
 import zonewright.design.Caution;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.Finding;
+import zonewright.design.ForClient;
 import zonewright.estimate.BuildUp;
 import zonewright.estimate.Extras;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.Money;
+import zonewright.formula.Outcome;
 import zonewright.savings.Cases;
 import zonewright.savings.Savings;
 import zonewright.savings.Use;
@@ -77,7 +80,7 @@ final class ProposalSheet implements PackSheet {
   @Override
   public void write(PackBook pack) {
     Page page = pack.page(title(), false, 42, 22, 18, 22);
-    Book book = pack.design().book();
+    Book book = pack.office().book();
     String currency =
         book.entry(JobFacts.CURRENCY.reference(), 0) instanceof Entry.Words words
             ? "All money in " + words.text() + "."
@@ -102,22 +105,30 @@ final class ProposalSheet implements PackSheet {
 
   private static void price(Page page, Book book) {
     page.band("The price");
-    page.words(0, "The work as described, before tax", Look.NAME)
-        .live(1, BuildUp.NET_PRICE, 0, Look.CALCULATED)
-        .next();
-    page.words(0, "Tax", Look.NAME).live(1, BuildUp.TAX, 0, Look.CALCULATED).next();
-    page.words(0, "Price", Look.NAME)
-        .live(1, BuildUp.TOTAL, 0, Look.CALCULATED)
+    if (taxOnThePrice(book)) {
+      page.words(0, "The work as described, before tax", Look.NAME)
+          .ofOffice(1, BuildUp.NET_PRICE, 0, Look.CALCULATED)
+          .next();
+      page.words(0, "Tax", Look.NAME).ofOffice(1, BuildUp.TAX, 0, Look.CALCULATED).next();
+    }
+    page.words(0, taxOnThePrice(book) ? "Price" : "Price, tax included", Look.NAME)
+        .ofOffice(1, BuildUp.TOTAL, 0, Look.CALCULATED)
         .words(2, Money.text(book, BuildUp.TOTAL, 0), Look.SMALL)
         .next();
     if (book.number(BuildUp.ALLOWANCES.reference(), 0) != 0) {
-      page.words(0, "In it, allowances at cost", Look.NAME)
-          .live(1, BuildUp.ALLOWANCES, 0, Look.CALCULATED)
+      page.words(0, "In it, allowances", Look.NAME)
+          .ofOffice(1, BuildUp.ALLOWANCES_PRICE, 0, Look.CALCULATED)
           .next();
       page.across(
           "Allowances are sums set aside for what is not settled; what is really spent is charged instead.",
           Look.SMALL);
     }
+  }
+
+  /** Tax on material, beside its rate, would tell what the material costs: it is not shown. */
+  private static boolean taxOnThePrice(Book book) {
+    return book.outcome(JobFacts.TAX_ON.reference(), 0) instanceof Outcome.Words words
+        && words.text().equals(JobFacts.ON_PRICE);
   }
 
   private static void alternates(Page page, Book book) {
@@ -131,14 +142,13 @@ final class ProposalSheet implements PackSheet {
       }
       if (!some) {
         page.next().band("Alternates, to choose");
-        page.headings("Alternate", "Adds to the price", "Taken now", "Note");
+        page.headings("Alternate", "Adds to the price", "Taken now");
         some = true;
       }
       boolean taken = book.number(Extras.COUNTS.reference(), row) != 0;
-      page.live(0, Extras.LABEL, row, Look.PLAIN)
-          .live(1, BuildUp.ALTERNATE_PRICE, row, Look.CALCULATED)
+      page.ofOffice(0, Extras.LABEL, row, Look.PLAIN)
+          .ofOffice(1, BuildUp.ALTERNATE_PRICE, row, Look.CALCULATED)
           .words(2, taken ? "yes" : "no", Look.PLAIN)
-          .live(3, Extras.NOTE, row, Look.SMALL)
           .next();
     }
   }
@@ -147,7 +157,7 @@ final class ProposalSheet implements PackSheet {
     page.band("What it saves");
     for (Column column : SAVINGS) {
       page.words(0, column.heading(pack.design().book().system()), Look.NAME)
-          .live(1, column, 0, Look.CALCULATED)
+          .ofOffice(1, column, 0, Look.CALCULATED)
           .next();
     }
     page.next().headings("If things turn out …", "Low", "As expected", "High");
@@ -161,9 +171,12 @@ final class ProposalSheet implements PackSheet {
             Worth.RATE_OF_RETURN)) {
       page.words(0, column.name(), Look.NAME);
       for (int at = 0; at < Cases.NAMES.size(); at++) {
-        page.live(at + 1, column, at, Look.CALCULATED);
+        page.ofOffice(at + 1, column, at, Look.CALCULATED);
       }
       page.next();
+    }
+    for (Finding finding : ForClient.findingsOfSavings(pack.office())) {
+      page.across(finding.where() + " " + finding.sentence() + ".", Look.PLAIN);
     }
     page.across(
         "Savings are a forecast from equations, published climate and what was typed. Weather, use and"

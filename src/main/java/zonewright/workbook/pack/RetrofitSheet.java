@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import zonewright.budget.MonthlyVolume;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
@@ -12,7 +13,6 @@ import zonewright.formula.Reference;
 import zonewright.plants.Plants;
 import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
-import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -28,7 +28,7 @@ final class RetrofitSheet implements PackSheet {
           Emitters.EMITTER_COUNT,
           Emitters.ZONE_FLOW,
           Emitters.DISTRIBUTION_UNIFORMITY,
-          Takeoff.YEAR_VOLUME);
+          MonthlyVolume.YEAR);
 
   @Override
   public String word() {

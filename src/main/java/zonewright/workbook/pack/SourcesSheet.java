@@ -44,7 +44,7 @@ final class SourcesSheet implements PackSheet {
             + " to be checked before anything rests on them.");
     page.band("Equations and defaults");
     page.headings("Source", "What rests on it, and what it is worth").repeated();
-    equations().forEach((source, columns) -> line(page, source, some(columns)));
+    equations(book).forEach((source, columns) -> line(page, source, some(columns)));
     page.next().band("Tables of the trade");
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       rows(table).forEach((source, rows) -> line(page, table.name() + ": " + source, rows));
@@ -63,9 +63,9 @@ final class SourcesSheet implements PackSheet {
     page.words(0, source, Look.PLAIN).words(1, what, Look.SMALL).next();
   }
 
-  private static Map<String, List<String>> equations() {
+  private static Map<String, List<String>> equations(PackBook book) {
     Map<String, List<String>> sources = new LinkedHashMap<>();
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : book.tables()) {
       for (Column column : table.columns()) {
         if (!column.source().isEmpty()) {
           sources
