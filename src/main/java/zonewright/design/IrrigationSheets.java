@@ -247,6 +247,7 @@ public final class IrrigationSheets {
           SoilLayers.SECOND_SOIL,
           SoilLayers.UPPER_DEPTH,
           SoilLayers.SECOND_AVAILABLE,
+          SoilLayers.ROOTED_ABOVE,
           SoilLayers.WATER_HELD,
           Salinity.TOLERATED,
           Salinity.OF_THE_DRAINAGE,

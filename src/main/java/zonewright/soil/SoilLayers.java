@@ -43,8 +43,17 @@ public final class SoilLayers {
               "Water that a depth of the second soil holds; type over it the difference of its field capacity and wilting point.")
           .source("Table Soils, as for the first soil.");
 
-  private static final Formula ROOTED_ABOVE =
-      Formula.smaller(Plants.ROOT_DEPTH.cell(), UPPER_DEPTH.cell());
+  public static final Column ROOTED_ABOVE =
+      Column.calculated(
+              ZONES,
+              "roots-on-top",
+              "Roots in the soil on top",
+              QuantityKind.DEPTH,
+              Formula.smaller(Plants.ROOT_DEPTH.cell(), UPPER_DEPTH.cell()))
+          .band(SOIL_WATER)
+          .decimals(1, 0)
+          .means("How much of the root depth lies in the soil on top; the rest reaches the one below.")
+          .source("By definition.");
 
   /** Water held by the rooted soil; needs the second soil only where roots reach it. */
   public static final Column WATER_HELD =
@@ -57,11 +66,11 @@ public final class SoilLayers {
                   .then(
                       Soils.AVAILABLE_WATER
                           .cell()
-                          .times(ROOTED_ABOVE)
+                          .times(ROOTED_ABOVE.cell())
                           .plus(
                               SECOND_AVAILABLE
                                   .cell()
-                                  .times(Plants.ROOT_DEPTH.cell().minus(ROOTED_ABOVE))))
+                                  .times(Plants.ROOT_DEPTH.cell().minus(ROOTED_ABOVE.cell()))))
                   .otherwise(Soils.AVAILABLE_WATER.cell().times(Plants.ROOT_DEPTH.cell())))
           .band(SOIL_WATER)
           .means(

@@ -42,6 +42,7 @@ class PlainLoopTest {
       List.of(
           Soils.AVAILABLE_BY_REPORT,
           SoilLayers.SECOND_AVAILABLE,
+          SoilLayers.ROOTED_ABOVE,
           Salinity.OF_THE_DRAINAGE,
           Salinity.LEACHING_REQUIREMENT,
           FieldTested.TESTS_IN_USE,
