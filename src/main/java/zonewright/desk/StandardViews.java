@@ -104,8 +104,7 @@ final class StandardViews {
 
   /** Bands that most zones need nothing of. */
   private static final Set<String> SELDOM =
-      Set.of(
-          Sheets.SOIL_WATER, Sheets.SALINE_WATER, Sheets.DRYING_OUT, Sheets.ALLOWANCES);
+      Set.of(Sheets.SOIL_WATER, Sheets.SALINE_WATER, Sheets.DRYING_OUT, Sheets.ALLOWANCES);
 
   private StandardViews() {}
 

@@ -160,7 +160,8 @@ public final class LowQuarter {
           .means(
               "Application efficiency of the low quarter (AELQ) of an irrigation: what the driest quarter stores, as a part of what is"
                   + " applied. As high as the potential while the run does not overfill it, lower the longer it runs.")
-          .source("Mean depth stored in the low quarter ÷ mean depth applied: " + MERRIAM_AND_KELLER);
+          .source(
+              "Mean depth stored in the low quarter ÷ mean depth applied: " + MERRIAM_AND_KELLER);
 
   /** All columns in their usual order. */
   public static final List<Column> ALL =

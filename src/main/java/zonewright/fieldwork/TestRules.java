@@ -39,10 +39,7 @@ public final class TestRules {
           "cans-too-few",
           Severity.CHECK,
           TESTS,
-          CatchTests.COUNT
-              .cell()
-              .below(LEAST_CANS)
-              .and(CatchTests.COUNT.cell().above(number(0))),
+          CatchTests.COUNT.cell().below(LEAST_CANS).and(CatchTests.COUNT.cell().above(number(0))),
           CatchTests.COUNT.reference(),
           "has {0} cans; a test wants 24 to 40 (University of California, Davis), for a few cans can miss the dry places or be all of"
               + " them",

@@ -93,8 +93,7 @@ public final class Laterals {
               "Insert fittings on a lateral",
               QuantityKind.COUNT,
               Formula.when(
-                      new Condition.WordIs(
-                          RUN.kind.reference(), PipeTables.kindsWithInserts()))
+                      new Condition.WordIs(RUN.kind.reference(), PipeTables.kindsWithInserts()))
                   .then(OUTLETS.cell())
                   .otherwise(number(0)))
           .band(LATERAL)

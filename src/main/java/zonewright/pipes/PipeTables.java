@@ -184,10 +184,7 @@ public final class PipeTables {
   static List<String> kindsWithInserts() {
     return KINDS.keys().stream()
         .filter(
-            kind ->
-                EVERY_PIPE
-                    .text(firstRow(kind), CLASS)
-                    .startsWith("inside diameter controlled"))
+            kind -> EVERY_PIPE.text(firstRow(kind), CLASS).startsWith("inside diameter controlled"))
         .toList();
   }
 

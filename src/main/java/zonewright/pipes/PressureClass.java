@@ -46,7 +46,8 @@ public final class PressureClass {
           .band(PRESSURE_CLASS)
           .within(Bounds.above(0, 2000, Units.POUND_PER_SQUARE_INCH))
           .decimals(0, 0)
-          .means("Pressure the service line is rated for; type over it what is printed on the pipe.")
+          .means(
+              "Pressure the service line is rated for; type over it what is printed on the pipe.")
           .source("Table PipeSizes, by row.");
 
   private static final Formula UNREGULATED =
@@ -98,8 +99,7 @@ public final class PressureClass {
           "Lateral static pressure",
           BEHIND_VALVE
               .cell()
-              .plus(
-                  Formula.larger(NONE, NONE.minus(Hydraulics.lift(Laterals.RISE.cell())))),
+              .plus(Formula.larger(NONE, NONE.minus(Hydraulics.lift(Laterals.RISE.cell())))),
           "The greatest pressure that can stand in the lateral: at its lower end.");
 
   public static final Column MAIN_RATED = Mains.RUN.rated(Reaches.PIPE);

@@ -52,7 +52,8 @@ public final class SoilLayers {
               Formula.smaller(Plants.ROOT_DEPTH.cell(), UPPER_DEPTH.cell()))
           .band(SOIL_WATER)
           .decimals(1, 0)
-          .means("How much of the root depth lies in the soil on top; the rest reaches the one below.")
+          .means(
+              "How much of the root depth lies in the soil on top; the rest reaches the one below.")
           .source("By definition.");
 
   /** Water held by the rooted soil; needs the second soil only where roots reach it. */

@@ -150,11 +150,12 @@ class PipeFindingsTest {
   void staticPressureAboveTheRatingOfAPipeIsWrong() {
     for (UnitSystem system : UnitSystem.values()) {
       OneZone zone =
-          sound(system).type(Laterals.KIND, "polyethylene").type(FlowTest.STATIC_PRESSURE, "95 psi");
+          sound(system)
+              .type(Laterals.KIND, "polyethylene")
+              .type(FlowTest.STATIC_PRESSURE, "95 psi");
       // polyethylene is taken for the least class, 80 psi (from memory); Schedule 40 bears it
       assertThat(found(zone, "has a lateral rated for"))
-          .hasValueSatisfying(
-              finding -> assertThat(finding.severity()).isEqualTo(Severity.WRONG));
+          .hasValueSatisfying(finding -> assertThat(finding.severity()).isEqualTo(Severity.WRONG));
       assertThat(found(zone, "has a main rated for")).isEmpty();
       zone.type(PressureClass.LATERAL_RATED, "100 psi");
       assertThat(found(zone, "has a lateral rated for")).as("by its own print").isEmpty();

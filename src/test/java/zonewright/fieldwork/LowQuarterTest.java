@@ -92,8 +92,7 @@ class LowQuarterTest {
   @Test
   void fewerCansThanTheMethodAsksForIsAFinding() {
     for (int count : List.of(1, 23, 24)) {
-      List<Integer> depths =
-          IntStream.range(0, count).mapToObj(can -> 10 + can % 3).toList();
+      List<Integer> depths = IntStream.range(0, count).mapToObj(can -> 10 + can % 3).toList();
       assertThat(
               test(depths).design().findings().stream()
                   .filter(finding -> finding.sentence().contains("wants 24 to 40"))

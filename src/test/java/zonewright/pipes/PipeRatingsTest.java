@@ -39,8 +39,15 @@ class PipeRatingsTest {
   // ASTM D1785, Schedule 40, as a public irrigation tutorial lists it (verified, secondary).
   @ParameterizedTest
   @CsvSource({
-    "1/2, 600", "3/4, 480", "1, 450", "1-1/4, 370", "1-1/2, 330", "2, 280", "2-1/2, 300",
-    "3, 260", "4, 220"
+    "1/2, 600",
+    "3/4, 480",
+    "1, 450",
+    "1-1/4, 370",
+    "1-1/2, 330",
+    "2, 280",
+    "2-1/2, 300",
+    "3, 260",
+    "4, 220"
   })
   void schedule40IsRatedAsPrinted(String size, double psi) {
     assertThat(rated("PVC Schedule 40 " + size + " in")).isEqualTo(psi);
@@ -124,8 +131,7 @@ class PipeRatingsTest {
                 .value(PIPES.position("polyethylene 1 in").orElseThrow(), UnitSystem.US)
             / 12;
     double areas = 0.8 * 0.8;
-    double ofPipeVelocity =
-        (0.5 * (1 - areas) + (1 - areas) * (1 - areas)) / (areas * areas);
+    double ofPipeVelocity = (0.5 * (1 - areas) + (1 - areas) * (1 - areas)) / (areas * areas);
     double frictionFactor = 0.022; // smooth pipe at 5 ft/s, from memory
     assertThat(ofPipeVelocity * inside / frictionFactor).isCloseTo(3, within(0.5));
   }

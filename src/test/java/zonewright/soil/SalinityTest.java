@@ -32,8 +32,8 @@ class SalinityTest {
 
   /**
    * A public avocado irrigation page after Rhoades and Oster (verified): water of 0.6 dS/m and a
-   * tolerance of 0.4 dS/m ask for 0.6 ÷ (5 × 0.4 − 0.6) = 0.43, and 40 in become 70;
-   * a tenth of that here, for no month has 40 in.
+   * tolerance of 0.4 dS/m ask for 0.6 ÷ (5 × 0.4 − 0.6) = 0.43, and 40 in become 70; a tenth of
+   * that here, for no month has 40 in.
    */
   @ParameterizedTest
   @CsvSource({SiteRules.BY_UNIFORMITY, SiteRules.BY_EFFICIENCY})
@@ -43,8 +43,10 @@ class SalinityTest {
         .as("ordinary water")
         .isCloseTo(4, within(1e-9));
     sketch.type(Salinity.OF_THE_WATER, "600 µS/cm").type(Salinity.TOLERATED, "0.4 dS/m");
-    assertThat(sketch.read(Salinity.LEACHING_REQUIREMENT, Units.ONE)).isCloseTo(0.43, within(0.005));
-    assertThat(sketch.read(Demand.GROSS_DEMAND, Units.INCH_PER_DAY) * 31).isCloseTo(7.0, within(0.05));
+    assertThat(sketch.read(Salinity.LEACHING_REQUIREMENT, Units.ONE))
+        .isCloseTo(0.43, within(0.005));
+    assertThat(sketch.read(Demand.GROSS_DEMAND, Units.INCH_PER_DAY) * 31)
+        .isCloseTo(7.0, within(0.05));
     assertThat(sketch.design().findings())
         .anyMatch(finding -> finding.line().contains("hardly practical"));
   }
