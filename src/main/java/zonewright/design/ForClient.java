@@ -65,7 +65,6 @@ public final class ForClient {
   private static final List<Rule> RULES =
       List.of(
           Peak.ONLY_DESCRIBED,
-          Climate.FROM_MEMORY,
           WaterSense.EXCEEDED,
           Ordinance.EXCEEDED,
           Ordinance.MEAN_TOO_HIGH,

@@ -35,6 +35,7 @@ import zonewright.emitters.FieldTested;
 import zonewright.fieldwork.Cans;
 import zonewright.fieldwork.CatchTests;
 import zonewright.fieldwork.Inspection;
+import zonewright.fieldwork.LowQuarter;
 import zonewright.fieldwork.TestRules;
 import zonewright.fieldwork.Verdicts;
 import zonewright.fieldwork.Watching;
@@ -49,9 +50,12 @@ import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.TableDefinition;
+import zonewright.soil.Salinity;
+import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DryingOut;
 import zonewright.water.MonthlySchedule;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
@@ -104,6 +108,7 @@ public final class IrrigationSheets {
           SiteRules.LONGEST_GAPS.get(4),
           SiteRules.LONGEST_GAPS.get(5),
           SiteRules.LONGEST_GAPS.get(6),
+          Salinity.OF_THE_WATER,
           SiteBudget.TOTAL_AREA,
           SiteBudget.MEAN_COEFFICIENT,
           SiteBudget.SITE_WEEK,
@@ -236,6 +241,17 @@ public final class IrrigationSheets {
           Soils.INTAKE_RATE,
           Soils.SURFACE_STORAGE,
           Soils.AVAILABLE_WATER,
+          Soils.FIELD_CAPACITY,
+          Soils.WILTING_POINT,
+          Soils.AVAILABLE_BY_REPORT,
+          SoilLayers.SECOND_SOIL,
+          SoilLayers.UPPER_DEPTH,
+          SoilLayers.SECOND_AVAILABLE,
+          SoilLayers.ROOTED_ABOVE,
+          SoilLayers.WATER_HELD,
+          Salinity.TOLERATED,
+          Salinity.OF_THE_DRAINAGE,
+          Salinity.LEACHING_REQUIREMENT,
           Demand.NET_DEMAND,
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
@@ -252,6 +268,9 @@ public final class IrrigationSheets {
           CycleAndSoak.CYCLES,
           CycleAndSoak.CYCLE_MINUTES,
           CycleAndSoak.SOAK,
+          DryingOut.DAYS,
+          DryingOut.DEPTH,
+          DryingOut.SHARE,
           ZoneBudget.WEIGHTED_AREA,
           ZoneBudget.MINUTES_GIVEN,
           ZoneBudget.VOLUME_PER_WATERING_DAY,
@@ -334,7 +353,7 @@ public final class IrrigationSheets {
                     "zone",
                     new TableDefinition.Rows.Alongside(ZONES),
                     monthlyColumns()),
-                field(TESTS, "Tests", "test", CatchTests.ALL),
+                field(TESTS, "Tests", "test", testColumns()),
                 field(CANS, "Cans", "can", Cans.ALL),
                 field(INSPECTION, "Inspection", "item", Inspection.ALL),
                 field(CONTROLLER, "Controller", "reading", Watching.ALL),
@@ -356,6 +375,12 @@ public final class IrrigationSheets {
     List<Column> columns = new ArrayList<>(MonthlySchedule.all());
     columns.addAll(MonthlyVolume.VOLUMES);
     columns.add(MonthlyVolume.YEAR);
+    return columns;
+  }
+
+  private static List<Column> testColumns() {
+    List<Column> columns = new ArrayList<>(CatchTests.ALL);
+    columns.addAll(LowQuarter.ALL);
     return columns;
   }
 
@@ -395,6 +420,7 @@ public final class IrrigationSheets {
             rule.id().equals("flow-too-great")
                 ? rule.curedBy("Split it evenly", EvenSplit.REMEDY)
                 : rule);
+    rules.addAll(Salinity.rules());
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Peak.ONLY_DESCRIBED);

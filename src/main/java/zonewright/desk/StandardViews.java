@@ -92,7 +92,19 @@ final class StandardViews {
           CycleAndSoak.CYCLES);
 
   private static final Set<String> NEITHER_PRICED_NOR_BUILT =
-      Set.of(Sheets.ZONE, Sheets.PLANTS, Sheets.APPLICATION, Sheets.SOIL, Sheets.SCHEDULE);
+      Set.of(
+          Sheets.ZONE,
+          Sheets.PLANTS,
+          Sheets.APPLICATION,
+          Sheets.SOIL,
+          Sheets.SOIL_WATER,
+          Sheets.SALINE_WATER,
+          Sheets.SCHEDULE,
+          Sheets.DRYING_OUT);
+
+  /** Bands that most zones need nothing of. */
+  private static final Set<String> SELDOM =
+      Set.of(Sheets.SOIL_WATER, Sheets.SALINE_WATER, Sheets.DRYING_OUT, Sheets.ALLOWANCES);
 
   private StandardViews() {}
 
@@ -118,7 +130,7 @@ final class StandardViews {
   private static boolean forDesigner(Column column) {
     return !SPECIAL_CASES.contains(column)
         && !STEPS_BETWEEN.contains(column)
-        && !column.band().equals(Sheets.ALLOWANCES);
+        && !SELDOM.contains(column.band());
   }
 
   private static boolean forEstimator(Column column) {
@@ -141,6 +153,6 @@ final class StandardViews {
   private static boolean forStudent(Column column) {
     return !SPECIAL_CASES.contains(column)
         && !column.equals(Facts.ZONE_NOTE)
-        && !column.band().equals(Sheets.ALLOWANCES);
+        && !SELDOM.contains(column.band());
   }
 }

@@ -150,6 +150,29 @@ public final class Cans {
           .means("What the can adds to the lower half.")
           .source("By definition.");
 
+  public static final Column DRIEST_PART =
+      Column.calculated(
+              CANS,
+              "driest-part",
+              "Part in the driest twentieth",
+              QuantityKind.FACTOR,
+              partOf(LowQuarter.DRIEST_COUNT))
+          .band(UNIFORMITY)
+          .means("1 where the can is in the driest 5 %, 0 where not; equal cans share the edge.")
+          .source("As for the lowest quarter.");
+
+  public static final Column DRIEST_DEPTH =
+      Column.calculated(
+              CANS,
+              "driest-depth",
+              "Driest depth",
+              QuantityKind.DEPTH,
+              DEPTH.cell().times(DRIEST_PART.cell()))
+          .band(UNIFORMITY)
+          .decimals(3, 2)
+          .means("What the can adds to the driest twentieth.")
+          .source("By definition.");
+
   public static final Column DEVIATION =
       Column.calculated(
               CANS,
@@ -195,6 +218,8 @@ public final class Cans {
           QUARTER_DEPTH,
           HALF_PART,
           HALF_DEPTH,
+          DRIEST_PART,
+          DRIEST_DEPTH,
           DEVIATION,
           STANDING);
 

@@ -32,6 +32,20 @@ public final class TestRules {
           "set out a multiple of four next time, so that a quarter is a whole number of cans",
           List.of(CatchTests.COUNT.reference(), CatchTests.QUARTER_COUNT.reference()));
 
+  private static final Formula LEAST_CANS = number(24);
+
+  private static final Rule TOO_FEW =
+      new Rule(
+          "cans-too-few",
+          Severity.CHECK,
+          TESTS,
+          CatchTests.COUNT.cell().below(LEAST_CANS).and(CatchTests.COUNT.cell().above(number(0))),
+          CatchTests.COUNT.reference(),
+          "has {0} cans; a test wants 24 to 40 (University of California, Davis), for a few cans can miss the dry places or be all of"
+              + " them",
+          "set out at least 24, a multiple of four, evenly over the area, and test again before the zone goes by it",
+          List.of(CatchTests.COUNT.reference()));
+
   private static final Rule OUTLIERS =
       new Rule(
           "cans-far-off",
@@ -83,6 +97,6 @@ public final class TestRules {
 
   /** Returns the rules in the order in which they should be read. */
   public static List<Rule> all() {
-    return List.of(NO_TEST, NOT_IN_USE, NO_MULTIPLE_OF_FOUR, OUTLIERS);
+    return List.of(NO_TEST, TOO_FEW, NOT_IN_USE, NO_MULTIPLE_OF_FOUR, OUTLIERS);
   }
 }

@@ -7,6 +7,7 @@ import static zonewright.trade.Sheets.PIPES;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -85,12 +86,29 @@ public final class Laterals {
           .means("A tee or an elbow for each outlet of each lateral, and a tee wherever they part.")
           .source("Common practice, no source.");
 
+  public static final Column INSERTS =
+      Column.defaulted(
+              PIPES,
+              "lateral-inserts",
+              "Insert fittings on a lateral",
+              QuantityKind.COUNT,
+              Formula.when(
+                      new Condition.WordIs(RUN.kind.reference(), PipeTables.kindsWithInserts()))
+                  .then(OUTLETS.cell())
+                  .otherwise(number(0)))
+          .band(LATERAL)
+          .within(Bounds.from(0, 100_000, Units.ONE).wholeNumbers())
+          .means(
+              "Barbed fittings put into the longest lateral, which narrow its bore: one for each outlet of polyethylene made to its"
+                  + " inside diameter, none of other pipe.")
+          .source("Common practice, no source.");
+
   public static final Column FITTINGS =
       RUN.fittings(
-          RUN.fittingsShare(),
-          "Length of straight pipe that loses as much as the fittings. Follows from the fittings allowance; type over it what you"
-              + " counted.",
-          "Fittings allowance of the sheet Supply.");
+          RUN.fittingsShare().plus(INSERTS.cell().times(PipeLimits.INSERT_LENGTH.cell())),
+          "Length of straight pipe that loses as much as the fittings: the fittings allowance, and a length for each insert fitting;"
+              + " type over it what you counted.",
+          "Fittings allowance and length for an insert fitting of the sheet Supply.");
 
   public static final Column FACTOR =
       Column.calculated(
@@ -177,6 +195,7 @@ public final class Laterals {
     columns.addAll(RUN.chosen());
     columns.addAll(
         List.of(
+            INSERTS,
             FITTINGS,
             FACTOR,
             ROOM,

@@ -44,7 +44,7 @@ public final class OwnPipes {
           .within(Bounds.above(0, 1000, Units.POUND_PER_SQUARE_INCH))
           .optional()
           .means(
-              "Working pressure the pipe is rated for. It should lie well above the static pressure.");
+              "Working pressure the pipe is rated for. Static pressure above it is a finding; leave room for surge as well.");
 
   public static final Column ORIGIN =
       Column.words(MATERIALS, "origin", "Where from")

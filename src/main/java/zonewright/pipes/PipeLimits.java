@@ -39,6 +39,21 @@ public final class PipeLimits {
               "Length of pipe added for fittings, as a part of the length, where they are not counted.")
           .source("Common practice, no source.");
 
+  public static final Column INSERT_LENGTH =
+      Column.defaulted(
+              SUPPLY,
+              "insert-length",
+              "Length for an insert fitting",
+              QuantityKind.PIPE_LENGTH,
+              Formula.amount(3, Units.FOOT))
+          .band(LIMITS)
+          .within(Bounds.from(0, 100, Units.FOOT))
+          .means(
+              "Straight pipe that loses as much as one barbed fitting put into the pipe; its bore is about eight tenths of the pipe's.")
+          .source(
+              "As a coupling of 1 in pipe in the table Fittings (verified, secondary); narrowing to 0.8 of the bore and widening again"
+                  + " comes to the same (derived). The bore itself is from memory: measure yours.");
+
   public static final Column VARIATION_SHARE =
       Column.defaulted(
               SUPPLY,

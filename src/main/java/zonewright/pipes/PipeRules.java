@@ -6,6 +6,7 @@ import static zonewright.trade.Sheets.SUPPLY;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
@@ -156,33 +157,34 @@ public final class PipeRules {
           "run laterals along the slope, use heads that regulate pressure, or more valves",
           List.of(Laterals.RISE.reference(), Laterals.NEEDED.reference()));
 
+  private static final List<String> DRIP =
+      Emitters.KINDS.keys().stream().filter(kind -> kind.contains("drip")).toList();
+
+  private static final Condition BURSTING =
+      new Condition.WordIs(Emitters.EMITTER.reference(), DRIP)
+          .and(firstHeadAbove(Formula.number(2.5)));
+
+  private static final Rule DRIP_BURSTS =
+      new Rule(
+          "drip-pressure",
+          Severity.WRONG,
+          PIPES,
+          BURSTING,
+          Pressures.FIRST_HEAD.reference(),
+          "gives drip {0}, made for {1}: more than 2.5 times as much blows fittings and emitters off (common practice, no source)",
+          "set a pressure regulator behind the valve and type its setting under Regulated to",
+          List.of(Pressures.FIRST_HEAD.reference(), Laterals.NEEDED.reference()));
+
   private static final Rule MISTING =
       new Rule(
           "pressure-high",
           Severity.NOTE,
           PIPES,
-          Pressures.FIRST_HEAD.cell().above(Formula.number(1.5).times(Laterals.NEEDED.cell())),
+          firstHeadAbove(Formula.number(1.5)).and(BURSTING.negated()),
           Pressures.FIRST_HEAD.reference(),
           "gives its first head {0}, made for {1}: sprays mist and drift, drip may leak",
           "regulate the pressure at the valve or use heads that do",
           List.of(Pressures.FIRST_HEAD.reference(), Laterals.NEEDED.reference()));
-
-  private static final Rule WEAK_MAIN = weak("main-rating", Mains.RUN);
-  private static final Rule WEAK_LATERAL = weak("lateral-rating", Laterals.RUN);
-
-  private static Rule weak(String id, PipeRun run) {
-    return new Rule(
-        id,
-        Severity.CHECK,
-        PIPES,
-        FlowTest.STATIC_PRESSURE
-            .cell()
-            .above(new Formula.Find(OwnPipes.RATED.reference(), run.own.reference())),
-        run.own.reference(),
-        "has a " + run.inWords() + " rated for less than the static pressure of {0}",
-        "use pipe of a higher rating, or a pressure regulator before it",
-        List.of(FlowTest.STATIC_PRESSURE.reference()));
-  }
 
   private static final Rule WIRE_TOO_THIN =
       new Rule(
@@ -224,12 +226,18 @@ public final class PipeRules {
 
   private PipeRules() {}
 
+  private static Condition firstHeadAbove(Formula times) {
+    return Pressures.FIRST_HEAD.cell().above(times.times(Laterals.NEEDED.cell()));
+  }
+
   /** Returns the rules in the order in which they should be read. */
   public static List<Rule> all() {
     List<Rule> rules = new ArrayList<>();
     rules.add(ValveLosses.OUT_OF_ORDER);
     rules.add(NOT_MADE_MAIN);
     rules.add(NOT_MADE_LATERAL);
+    rules.addAll(PressureClass.rules());
+    rules.add(DRIP_BURSTS);
     rules.add(NO_PROTECTION);
     rules.add(OVER_THE_METER);
     rules.add(SERVICE_TOO_FAST);
@@ -239,8 +247,6 @@ public final class PipeRules {
     rules.add(TOO_STEEP);
     rules.add(MAIN_TOO_FAST);
     rules.add(LATERAL_TOO_FAST);
-    rules.add(WEAK_MAIN);
-    rules.add(WEAK_LATERAL);
     rules.add(WIRE_TOO_THIN);
     rules.add(STATIC_HIGH);
     rules.add(MISTING);

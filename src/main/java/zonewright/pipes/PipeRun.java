@@ -3,6 +3,7 @@ package zonewright.pipes;
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.MATERIALS;
 import static zonewright.trade.Sheets.PIPES;
+import static zonewright.trade.Sheets.PRESSURE_CLASS;
 
 import java.util.List;
 import java.util.Locale;
@@ -169,7 +170,6 @@ final class PipeRun {
 
   /** The kind and size of pipe, given the step of the size. */
   Column laidPipe(Column step, String means) {
-    Formula at = step.cell();
     return Column.calculatedWord(
             PIPES,
             id + "-laid-pipe",
@@ -177,13 +177,7 @@ final class PipeRun {
             new WordList.Published(PipeTables.EVERY_PIPE),
             Formula.when(given(own))
                 .then(Formula.doesNotApply("own pipe", "A pipe of your own is laid."))
-                .otherwise(
-                    Formula.when(at.above(PipeTables.greatestStep(kind.reference())))
-                        .then(PipeTables.notMade())
-                        .otherwise(
-                            Formula.when(at.below(PipeTables.leastStep(kind.reference())))
-                                .then(PipeTables.notMade())
-                                .otherwise(PipeTables.position(kind.reference(), at)))))
+                .otherwise(PipeTables.positionMade(kind.reference(), step.cell())))
         .band(band)
         .means(means)
         .source("Table PipeSizes.");
@@ -235,6 +229,27 @@ final class PipeRun {
         .within(Bounds.from(40, 165, Units.ONE))
         .means("Hazen–Williams coefficient: how smooth the pipe is inside.")
         .source("Table PipeDiameters, by row, or the sheet Materials.");
+  }
+
+  /** What the pipe that is laid may be exposed to. */
+  Column rated(Column laidPipe) {
+    return Column.defaulted(
+            PIPES,
+            id + "-rated",
+            name + " rated pressure",
+            QuantityKind.PRESSURE,
+            Formula.when(given(own))
+                .then(new Formula.Find(OwnPipes.RATED.reference(), own.reference()))
+                .otherwise(PipeTables.ratedPressure(laidPipe.reference())))
+        .band(PRESSURE_CLASS)
+        .within(Bounds.above(0, 2000, Units.POUND_PER_SQUARE_INCH))
+        .decimals(0, 0)
+        .means(
+            "Pressure the pipe of the "
+                + inWords()
+                + " is rated for, in water of room temperature; type over it what is printed on the pipe. Warm pipe bears less, PVC"
+                + " half as much at 110 °F.")
+        .source("Table PipeSizes, by row, or the sheet Materials.");
   }
 
   Column velocity(Formula flow, Column inside) {

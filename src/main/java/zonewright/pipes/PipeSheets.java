@@ -19,10 +19,12 @@ public final class PipeSheets {
   /** Returns the sheet of the supply: one row. */
   public static TableDefinition supply() {
     List<Column> columns = new ArrayList<>(Supply.columns());
+    columns.addAll(PressureClass.ofSupply());
     columns.addAll(
         List.of(
             PipeLimits.MOST_VELOCITY,
             PipeLimits.FITTINGS_SHARE,
+            PipeLimits.INSERT_LENGTH,
             PipeLimits.VARIATION_SHARE,
             PipeLimits.VALVES_AT_ONCE,
             PipeLimits.USUAL_VALVE,
@@ -63,6 +65,7 @@ public final class PipeSheets {
                 Laterals.columns(),
                 Losses.ofTheLateral(),
                 Pressures.columns(),
+                PressureClass.ofZones(),
                 Wiring.columns())
             .flatMap(List::stream)
             .toList();

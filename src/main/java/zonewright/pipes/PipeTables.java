@@ -23,6 +23,8 @@ public final class PipeTables {
   private static final String GREATEST = "Greatest step";
   private static final String FIRST_ROW = "First row";
   private static final String COEFFICIENT = "Hazen-Williams C";
+  private static final String RATED = "Rated pressure (psi)";
+  private static final String CLASS = "Class";
   private static final String SOURCE = "Source";
   private static final String STATUS = "Status";
 
@@ -110,12 +112,7 @@ public final class PipeTables {
 
   /** Returns the inside diameter of a kind of pipe at a size given by its step, if it is made. */
   static Formula diameter(Reference kind, Formula step) {
-    return Formula.when(step.above(greatestStep(kind)))
-        .then(notMade())
-        .otherwise(
-            Formula.when(step.below(leastStep(kind)))
-                .then(notMade())
-                .otherwise(diameterMade(kind, step)));
+    return made(kind, step, diameterMade(kind, step));
   }
 
   /** Returns what stands where a kind of pipe is not made in a size. */
@@ -167,8 +164,64 @@ public final class PipeTables {
     return "Loss " + at + " (psi)";
   }
 
-  /** The pipes sized in inches, and below them those sized in millimetres. */
+  /** Returns the pressure a pipe of the table is rated for. */
+  static Formula ratedPressure(Reference pipe) {
+    return new Formula.Lookup(pipe, EVERY_PIPE.numbers(RATED, QuantityKind.PRESSURE));
+  }
+
+  /** Returns where in {@link #EVERY_PIPE} a size of a kind stands, if it is made in that size. */
+  static Formula positionMade(Reference kind, Formula step) {
+    return made(kind, step, position(kind, step));
+  }
+
+  private static Formula made(Reference kind, Formula step, Formula what) {
+    return Formula.when(step.above(greatestStep(kind)).or(step.below(leastStep(kind))))
+        .then(notMade())
+        .otherwise(what);
+  }
+
+  /** Returns the kinds that are joined over fittings put into the pipe, which narrow its bore. */
+  static List<String> kindsWithInserts() {
+    return KINDS.keys().stream()
+        .filter(
+            kind -> EVERY_PIPE.text(firstRow(kind), CLASS).startsWith("inside diameter controlled"))
+        .toList();
+  }
+
+  private static int firstRow(String kind) {
+    return Integer.parseInt(KINDS.text(KINDS.position(kind).orElseThrow(), FIRST_ROW));
+  }
+
+  /** The pipes with what each is rated for beside its sizes. */
   private static ReferenceTable everyPipe() {
+    ReferenceTable sizes = everySize();
+    ReferenceTable ratings =
+        ReferenceTable.read(PipeTables.class, "pipe-ratings.csv", "PipeRatings");
+    List<String> headings = new ArrayList<>(sizes.headings());
+    headings.add(headings.indexOf(SOURCE), RATED);
+    List<List<String>> rows = new ArrayList<>();
+    for (int row = 0; row < sizes.size(); row++) {
+      int pipe = row;
+      int rating = ratings.position(sizes.keys().get(row)).orElseThrow();
+      rows.add(
+          headings.stream()
+              .map(
+                  heading ->
+                      switch (heading) {
+                        case RATED -> ratings.text(rating, RATED);
+                        case SOURCE, STATUS ->
+                            sizes.text(pipe, heading)
+                                + "; rated pressure: "
+                                + ratings.text(rating, heading);
+                        default -> sizes.text(pipe, heading);
+                      })
+              .toList());
+    }
+    return ReferenceTable.arranged("PipeSizes", headings, rows);
+  }
+
+  /** The pipes sized in inches, and below them those sized in millimetres. */
+  private static ReferenceTable everySize() {
     ReferenceTable inches = ReferenceTable.read(PipeTables.class, "pipes.csv", "Inches");
     ReferenceTable metric = ReferenceTable.read(PipeTables.class, "pipes-metric.csv", "Metric");
     List<List<String>> rows = new ArrayList<>();
@@ -193,7 +246,7 @@ public final class PipeTables {
                       })
               .toList());
     }
-    return ReferenceTable.arranged("PipeSizes", inches.headings(), rows);
+    return ReferenceTable.arranged("EverySize", inches.headings(), rows);
   }
 
   private static String inInches(BigDecimal millimetres) {

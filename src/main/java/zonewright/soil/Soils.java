@@ -1,6 +1,7 @@
 package zonewright.soil;
 
 import static zonewright.trade.Sheets.SOIL;
+import static zonewright.trade.Sheets.SOIL_WATER;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
@@ -102,18 +103,67 @@ public final class Soils {
               "Table Soils: pairs of intake rate and surface storage of the same test protocol; flat ground verified (secondary),"
                   + " steeper groups from memory.");
 
+  public static final Column FIELD_CAPACITY =
+      moisture(
+          "field-capacity",
+          "Field capacity",
+          "Water in the soil a day or two after a soaking, by volume, as a soil report has it. With the wilting point it takes the"
+              + " place of the texture's available water.");
+
+  public static final Column WILTING_POINT =
+      moisture(
+          "wilting-point",
+          "Wilting point",
+          "Water in the soil that roots can no longer take, by volume, as a soil report has it.");
+
+  public static final Column AVAILABLE_BY_REPORT =
+      Column.calculated(
+              ZONES,
+              "available-by-report",
+              "Available water by report",
+              QuantityKind.STORAGE,
+              Formula.when(FIELD_CAPACITY.cell().above(WILTING_POINT.cell()))
+                  .then(FIELD_CAPACITY.cell().minus(WILTING_POINT.cell()))
+                  .otherwise(
+                      Formula.refused(
+                          "holds none",
+                          "field capacity must lie above wilting point; look whether they were exchanged")))
+          .band(SOIL_WATER)
+          .means("What the soil report's two points leave between them.")
+          .source(
+              "Field capacity − wilting point: FAO Irrigation and Drainage Paper 56 (1998), equation 82 (verified).");
+
   public static final Column AVAILABLE_WATER =
       Column.defaulted(
               ZONES,
               "available-water",
               "Available water",
               QuantityKind.STORAGE,
-              looked("Available water (in/ft)", QuantityKind.STORAGE))
+              Formula.when(new Condition.Given(FIELD_CAPACITY.reference()))
+                  .then(AVAILABLE_BY_REPORT.cell())
+                  .otherwise(availableWater(SOIL_TYPE)))
           .band(SOIL)
           .within(Bounds.above(0, 12, Units.INCH_PER_FOOT))
-          .means("Water that a depth of soil holds between field capacity and wilting point.")
+          .means(
+              "Water that a depth of soil holds between field capacity and wilting point: from those two where they are typed, else"
+                  + " from the texture.")
           .source(
-              "Table Soils: mean of the range for medium organic matter in the USDA NRCS table (verified).");
+              "Table Soils: mean of the range for medium organic matter in the USDA NRCS table (verified); or the soil report.");
+
+  private static Column moisture(String id, String name, String meaning) {
+    return Column.input(ZONES, id, name, QuantityKind.SHARE)
+        .band(SOIL_WATER)
+        .within(Bounds.from(0, 1, Units.ONE))
+        .decimals(1, 1)
+        .optional()
+        .means(meaning);
+  }
+
+  /** Returns what the table says that a texture holds. */
+  static Formula availableWater(Column texture) {
+    return new Formula.Lookup(
+        texture.reference(), TEXTURES.numbers("Available water (in/ft)", QuantityKind.STORAGE));
+  }
 
   private static Formula looked(String heading, QuantityKind kind) {
     return new Formula.Lookup(SOIL_TYPE.reference(), TEXTURES.numbers(heading, kind));

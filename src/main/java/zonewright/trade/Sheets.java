@@ -46,11 +46,15 @@ public final class Sheets {
   public static final String PLANTS = "Plants";
   public static final String APPLICATION = "Application";
   public static final String SOIL = "Soil";
+  public static final String SOIL_WATER = "Soil water";
+  public static final String SALINE_WATER = "Saline water";
+  public static final String DRYING_OUT = "Drying out";
   public static final String SCHEDULE = "Schedule";
   public static final String WATER = "Water";
   public static final String ALLOWANCES = "Allowances";
   public static final String FIELD_TEST = "Field test";
   public static final String UNIFORMITY = "Uniformity";
+  public static final String LOW_QUARTER = "Efficiency of the low quarter";
   public static final String SPREAD = "Spread";
   public static final String SEEN = "Seen";
   public static final String READINGS = "Readings";
@@ -63,6 +67,7 @@ public final class Sheets {
   public static final String VALVE = "Valve";
   public static final String MAIN_LINE = "Main line";
   public static final String LATERAL = "Lateral";
+  public static final String PRESSURE_CLASS = "Pressure class";
   public static final String PRESSURE = "Pressure";
   public static final String WIRE = "Wire";
   public static final String PIPE = "Pipe";

@@ -39,6 +39,14 @@ public enum QuantityKind {
       Units.OHM_PER_KILOMETRE,
       2,
       "4.89 ohm/1000 ft or 16.0 ohm/km"),
+  /** Salt dissolved in water, by how well it conducts at 25 °C. */
+  SALINITY(
+      "salinity",
+      Units.DECISIEMENS_PER_METRE,
+      2,
+      Units.DECISIEMENS_PER_METRE,
+      2,
+      "1.2 dS/m or 1200 µS/cm"),
   TEMPERATURE("temperature", Units.FAHRENHEIT, 1, Units.CELSIUS, 1, "86 °F or 30 °C"),
   WIND("wind speed", Units.MILE_PER_HOUR, 1, Units.METRE_PER_SECOND, 2, "4.5 mph or 2 m/s"),
   HOURS("number of hours", Units.HOUR, 1, Units.HOUR, 1, "8.5 h"),

@@ -105,6 +105,11 @@ public final class Units {
       OHM.per(FOOT.multiple("1000", ""), "ohm/1000 ft");
   public static final Unit OHM_PER_KILOMETRE = OHM.per(METRE.multiple("1000", ""), "ohm/km");
 
+  public static final Unit DECISIEMENS_PER_METRE =
+      AMPERE.per(VOLT, "S").per(METRE, "S/m").multiple("0.1", "dS/m");
+  public static final Unit MICROSIEMENS_PER_CENTIMETRE =
+      DECISIEMENS_PER_METRE.multiple("0.001", "µS/cm");
+
   public static final Unit KILOWATT_HOUR = NEWTON.times(METRE, "J").multiple("3600000", "kWh");
 
   /** Money of whatever currency the design names; never converted. */
@@ -193,6 +198,8 @@ public final class Units {
     name(OHM, "ohm", "ohms");
     name(OHM_PER_THOUSAND_FEET, "ohm/1000 ft", "ohm/kft");
     name(OHM_PER_KILOMETRE, "ohm/km");
+    name(DECISIEMENS_PER_METRE, "ds/m", "ms/cm", "mmho/cm", "mmhos/cm");
+    name(MICROSIEMENS_PER_CENTIMETRE, "µs/cm", "μs/cm", "us/cm", "µmho/cm", "umho/cm");
     name(DEGREE, "°", "deg", "degrees");
   }
 

@@ -13,7 +13,8 @@ import zonewright.formula.Formula;
 import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
-import zonewright.soil.Soils;
+import zonewright.soil.Salinity;
+import zonewright.soil.SoilLayers;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
@@ -68,12 +69,14 @@ public final class Demand {
                       new Condition.WordIs(
                           SiteRules.GROSS_METHOD.reference(), List.of(SiteRules.BY_EFFICIENCY)))
                   .then(NET_DEMAND.cell().over(Emitters.IRRIGATION_EFFICIENCY.cell()))
-                  .otherwise(NET_DEMAND.cell().times(RUN_TIME_MULTIPLIER.cell())))
+                  .otherwise(NET_DEMAND.cell().times(RUN_TIME_MULTIPLIER.cell()))
+                  .over(Formula.number(1).minus(Salinity.LEACHING_REQUIREMENT.cell())))
           .band(SCHEDULE)
           .means("Depth of water to apply on a mean day of the peak month.")
           .source(
               "Net depth × run-time multiplier; or total water applied = evapotranspiration ÷ irrigation efficiency (landscape"
-                  + " coefficient method, 2000, verified).");
+                  + " coefficient method, 2000, verified). Either ÷ (1 − leaching requirement): FAO Irrigation and Drainage Paper 29"
+                  + " (1985), equation 7.");
 
   public static final Column RUN_TIME_PER_WEEK =
       Column.calculated(
@@ -117,10 +120,7 @@ public final class Demand {
               "depletion-depth",
               "Depletion depth",
               QuantityKind.DEPTH,
-              Soils.AVAILABLE_WATER
-                  .cell()
-                  .times(Plants.ROOT_DEPTH.cell())
-                  .times(DEPLETION_USED.cell()))
+              SoilLayers.WATER_HELD.cell().times(DEPLETION_USED.cell()))
           .band(SCHEDULE)
           .means("Depth of water that may be used up between two waterings.")
           .source("FAO Irrigation and Drainage Paper 56 (1998), equations 82 and 83 (verified).");

@@ -15,12 +15,14 @@ import zonewright.plants.Plants;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DryingOut;
 import zonewright.water.SiteRules;
 
 /**
@@ -293,25 +295,34 @@ final class PlainLoop {
     double[] net = out(Demand.NET_DEMAND);
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
     double[] used = out(Demand.DEPLETION_USED);
+    double[] held = out(SoilLayers.WATER_HELD);
     double[] depth = out(Demand.DEPLETION_DEPTH);
     double[] interval = out(Demand.LONGEST_INTERVAL);
     double[] needed = out(Demand.DAYS_NEEDED);
     double[] days = out(Demand.WATERING_DAYS);
     double[] gap = out(Demand.LONGEST_GAP);
     double[] run = out(Demand.RUN_TIME);
+    double[] typedDry = in(DryingOut.DAYS);
+    double[] dry = out(DryingOut.DAYS);
+    double[] gone = out(DryingOut.DEPTH);
+    double[] goneShare = out(DryingOut.SHARE);
     for (int i = 0; i < count; i++) {
       used[i] =
           byDemand
               ? Math.max(
                   0.1, Math.min(0.8, depletion[i] + 0.04 * (5 - 25.4 * peak * coefficient[i])))
               : depletion[i];
-      depth[i] = available[i] / 12 * rootDepth[i] * used[i];
+      held[i] = available[i] / 12 * rootDepth[i];
+      depth[i] = held[i] * used[i];
       interval[i] = atMost(net[i], 0) ? NONE : Math.max(1, down(over(depth[i], net[i])));
       needed[i] = up(7 / interval[i]);
       double fewest = at(fewestDays, Math.min(interval[i], 7));
       days[i] = or(typedDays[i], Math.min(fewest, allowedDays));
       gap[i] = at(gaps, days[i] - 1);
       run[i] = up(week[i] / days[i]);
+      dry[i] = or(typedDry[i], gap[i]);
+      gone[i] = Math.min(held[i], net[i] * dry[i]);
+      goneShare[i] = over(gone[i], held[i]);
     }
   }
 

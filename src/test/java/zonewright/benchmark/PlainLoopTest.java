@@ -10,6 +10,9 @@ import zonewright.climate.Rain;
 import zonewright.design.Design;
 import zonewright.emitters.FieldTested;
 import zonewright.sheet.Column;
+import zonewright.soil.Salinity;
+import zonewright.soil.SoilLayers;
+import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.water.SiteRules;
 import zonewright.water.TuningPercents;
@@ -34,9 +37,14 @@ class PlainLoopTest {
     assertSameNumbers(design);
   }
 
-  /** The zones of the loop were never tested or tuned. */
+  /** The zones of the loop were never tested or tuned, and have plain soils and plain water. */
   private static final List<Column> FROM_THE_FIELD =
       List.of(
+          Soils.AVAILABLE_BY_REPORT,
+          SoilLayers.SECOND_AVAILABLE,
+          SoilLayers.ROOTED_ABOVE,
+          Salinity.OF_THE_DRAINAGE,
+          Salinity.LEACHING_REQUIREMENT,
           FieldTested.TESTS_IN_USE,
           FieldTested.RATE_BY_TEST,
           FieldTested.TESTED_UNIFORMITY,

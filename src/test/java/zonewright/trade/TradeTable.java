@@ -30,6 +30,7 @@ record TradeTable(String path, List<String> headings, List<CSVRecord> rows) {
           "emitters/emitters.csv",
           "pipes/pipes.csv",
           "pipes/pipes-metric.csv",
+          "pipes/pipe-ratings.csv",
           "pipes/meters.csv",
           "pipes/meter-losses.csv",
           "pipes/fittings.csv",

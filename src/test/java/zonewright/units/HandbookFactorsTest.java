@@ -36,6 +36,9 @@ class HandbookFactorsTest {
     "psi, ft head, 2.31, 0.005",
     // Derived from the psi above: 6.894757 ÷ 30.48.
     "psi/100 ft, kpa/m, 0.2262060, 5e-7",
+    // 1 mmho/cm = 1 dS/m = 1000 µS/cm: by definition, as water quality guides print it.
+    "mmho/cm, ds/m, 1, 0",
+    "ds/m, µs/cm, 1000, 1e-12",
     // By definition.
     "per m, per ft, 0.3048, 1e-16",
     "per m³, per 1000 gal, 3.785411784, 1e-14",
