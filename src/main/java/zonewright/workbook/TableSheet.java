@@ -8,6 +8,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -105,11 +106,20 @@ final class TableSheet {
     return sheet;
   }
 
-  /** Closes the group of columns that hold what is calculated in between. */
+  /**
+   * Closes the group of columns that hold what is calculated in between: said in the format's own
+   * terms, for the library's way of grouping names all columns a sheet can have.
+   *
+   * <p>Source: ECMA-376 part 1, 18.3.1.13 (col).
+   */
   private static void close(XSSFSheet sheet, int from, int columns) {
+    for (int position = from; position < columns; position++) {
+      CTCol column = sheet.getColumnHelper().getColumn(position, false);
+      column.setOutlineLevel((short) 1);
+      column.setHidden(true);
+    }
     if (from < columns) {
-      sheet.groupColumn(from, columns - 1);
-      sheet.setColumnGroupCollapsed(from, true);
+      sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
     }
   }
 
