@@ -71,6 +71,10 @@ public final class Climate {
       new Formula.Lookup(PLACE.reference(), PLACES.numbers("Months read", QuantityKind.COUNT))
           .below(Formula.number(1));
 
+  /** Says that a climate place gives the published values. */
+  public static final Condition PRINTED =
+      WeatherSite.comesBy(WeatherSite.PUBLISHED).and(new Condition.Given(PLACE.reference()));
+
   private static final List<String> ORIGINS =
       List.of(
           "typed by month",
@@ -155,15 +159,32 @@ public final class Climate {
           .means("Reference evapotranspiration of all twelve months.")
           .source("By definition.");
 
+  public static final Column PRINTED_YEAR =
+      Column.calculated(
+              SITE,
+              "printed-year",
+              "Reference ET of the year as printed",
+              QuantityKind.DEPTH,
+              Formula.when(PRINTED)
+                  .then(
+                      new Formula.Lookup(
+                          PLACE.reference(), PLACES.numbers("Annual (in)", QuantityKind.DEPTH)))
+                  .otherwise(
+                      Formula.doesNotApply(
+                          "not printed", "No published values of a climate place are used.")))
+          .band(CLIMATE)
+          .originIn(ORIGIN)
+          .means(
+              "The annual value printed beside the months of the climate place. It can differ a little from their sum: both were rounded.")
+          .source("Table Places, row by row.");
+
   /** Published figures that nobody read in their publication. */
   public static final Rule FROM_MEMORY =
       new Rule(
           "place-from-memory",
           Severity.CHECK,
           SITE,
-          WeatherSite.comesBy(WeatherSite.PUBLISHED)
-              .and(new Condition.Given(PLACE.reference()))
-              .and(NOT_READ),
+          PRINTED.and(NOT_READ),
           PLACE.reference(),
           "takes the months of {0} from figures that were written down from memory",
           "hold them against the publication the table Places names, or type months you have read",

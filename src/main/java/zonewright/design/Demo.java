@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.WaterSense;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
@@ -201,6 +202,7 @@ public final class Demo {
     site.put(Facts.LOCATION, "An invented town; climate of a published reference zone");
     site.put(Facts.PREPARED_BY, "Zonewright demo");
     site.put(Climate.PLACE, "CIMIS zone 8");
+    site.put(WaterSense.APPLIES, "yes");
     site.put(SiteRules.DAYS_ALLOWED, "5");
     site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
     site.put(SiteNights.MOST_VALVES, "2");

@@ -20,6 +20,7 @@ import zonewright.budget.LocalRule;
 import zonewright.budget.MonthlyVolume;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.SiteNeed;
 import zonewright.budget.WaterSense;
 import zonewright.budget.YearBalance;
 import zonewright.budget.ZoneBudget;
@@ -70,11 +71,15 @@ public final class IrrigationSheets {
           WeatherSite.DESCRIBED_CLIMATE,
           Climate.ORIGIN,
           Peak.CHOICE,
+          Peak.BASELINE,
           Peak.MONTH,
           Peak.REFERENCE_ET,
           Peak.EFFECTIVE_RAIN,
           Peak.DAYS,
+          SiteNeed.COUNTED_AREA,
+          SiteNeed.PEAK,
           Climate.YEAR_REFERENCE_ET,
+          Climate.PRINTED_YEAR,
           WeatherSite.LATITUDE,
           WeatherSite.ELEVATION,
           WeatherSite.WIND_HEIGHT,
@@ -109,6 +114,7 @@ public final class IrrigationSheets {
           SiteBudget.SITE_WEEK,
           SiteBudget.SITE_PEAK_MONTH,
           SiteBudget.SITE_YEAR,
+          WaterSense.APPLIES,
           WaterSense.MONTH_ET,
           WaterSense.MONTH_RAIN,
           WaterSense.ALLOWANCE,
@@ -118,6 +124,9 @@ public final class IrrigationSheets {
           Ordinance.LAND_USE,
           Ordinance.ADJUSTMENT_FACTOR,
           Ordinance.RAIN_CREDITED,
+          Ordinance.ANNUAL_CHOICE,
+          Ordinance.ANNUAL_USED,
+          Ordinance.ANNUAL_ET,
           Ordinance.YEAR_ET,
           Ordinance.SITE_SPECIAL,
           Ordinance.MAXIMUM,
@@ -142,6 +151,10 @@ public final class IrrigationSheets {
           Rain.MONTH_RAIN,
           Rain.EFFECTIVE,
           Rain.DAILY_EFFECTIVE,
+          SiteNeed.COVERED,
+          SiteNeed.THIRSTY_AREA,
+          SiteNeed.THIRSTY_WEIGHTED,
+          SiteNeed.NEED,
           Peak.RANKING,
           SiteBudget.PERCENT,
           SiteBudget.PEAK_DAYS_WORTH,
@@ -227,6 +240,10 @@ public final class IrrigationSheets {
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
           Emitters.RATE_BY_CANOPY,
+          Emitters.WETTED_WIDTH,
+          Emitters.STRIP_PART,
+          Emitters.WETTED_PART,
+          Emitters.WETTED_RATE,
           FieldTested.TESTS_IN_USE,
           FieldTested.RATE_BY_TEST,
           FieldTested.TESTED_UNIFORMITY,
@@ -236,12 +253,14 @@ public final class IrrigationSheets {
           Soils.INTAKE_RATE,
           Soils.SURFACE_STORAGE,
           Soils.AVAILABLE_WATER,
+          Demand.PEAK_NEED,
           Demand.NET_DEMAND,
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
           TuningPercents.ZONE_TUNING,
           Demand.RUN_TIME_PER_WEEK,
           Demand.DEPLETION_USED,
+          Demand.ROOT_ZONE_HOLDS,
           Demand.DEPLETION_DEPTH,
           Demand.LONGEST_INTERVAL,
           Demand.DAYS_NEEDED,
@@ -252,7 +271,9 @@ public final class IrrigationSheets {
           CycleAndSoak.CYCLES,
           CycleAndSoak.CYCLE_MINUTES,
           CycleAndSoak.SOAK,
+          CycleAndSoak.APPLIED,
           ZoneBudget.WEIGHTED_AREA,
+          SiteNeed.COUNTED_COEFFICIENT,
           ZoneBudget.MINUTES_GIVEN,
           ZoneBudget.VOLUME_PER_WATERING_DAY,
           ZoneBudget.VOLUME_PER_WEEK,
@@ -348,6 +369,7 @@ public final class IrrigationSheets {
   private static List<Column> ofZones() {
     List<Column> columns = new ArrayList<>(ZONE_COLUMNS);
     columns.addAll(ZONE_NIGHT_COLUMNS.subList(1, ZONE_NIGHT_COLUMNS.size()));
+    columns.addAll(monthlyColumns());
     return columns;
   }
 
@@ -396,6 +418,7 @@ public final class IrrigationSheets {
                 : rule);
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
+    rules.add(SiteBudget.ABOVE_PEAK);
     rules.add(Peak.ONLY_DESCRIBED);
     rules.add(Climate.FROM_MEMORY);
     rules.add(WaterSense.EXCEEDED);
@@ -403,6 +426,7 @@ public final class IrrigationSheets {
     rules.add(Ordinance.EXCEEDED);
     rules.add(Ordinance.CHANGE);
     rules.add(Ordinance.MEAN_TOO_HIGH);
+    rules.add(Ordinance.ANNUAL_VALUES_DIFFER);
     rules.add(LocalRule.EXCEEDED);
     rules.addAll(TestRules.all());
     rules.add(Inspection.URGENT_AND_OPEN);

@@ -1,6 +1,7 @@
 package zonewright.retrofit;
 
 import static zonewright.trade.Sheets.FOUND;
+import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.PRESENT_USE;
 import static zonewright.trade.Sheets.TAKEOFF;
 import static zonewright.trade.Sheets.ZONE;
@@ -38,7 +39,7 @@ public final class AsFound {
   private static final List<Column> RESULTS =
       List.of(ZoneBudget.VOLUME_PER_WEEK, CycleAndSoak.SOAK);
 
-  private static final Set<String> FROM = Set.of(ZONES, ZONE_NIGHTS, TAKEOFF);
+  private static final Set<String> FROM = Set.of(ZONES, ZONE_NIGHTS, MONTHLY, TAKEOFF);
 
   private static final Formula NO_TEST =
       Formula.doesNotApply(

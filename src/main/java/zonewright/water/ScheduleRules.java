@@ -1,14 +1,18 @@
 package zonewright.water;
 
+import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.ZONES;
 
+import java.util.ArrayList;
 import java.util.List;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Reference;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.soil.Soils;
+import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
 /** What to tell a designer about a schedule. */
@@ -69,6 +73,24 @@ public final class ScheduleRules {
               List.of(Emitters.ZONE_FLOW.reference(), SiteRules.AVAILABLE_FLOW.reference()))
           .curedBy("Split it over more valves", ScheduleRemedies::split);
 
+  private static final Rule DRAINS_AWAY =
+      new Rule(
+          "drains-away",
+          Severity.CHECK,
+          ZONES,
+          CycleAndSoak.APPLIED.cell().above(Demand.ROOT_ZONE_HOLDS.cell()),
+          Demand.RUN_TIME.reference(),
+          "puts on {0} in a watering day of {1}; its root zone holds {2} when it is dry: the rest drains away",
+          "water less at a time and more often",
+          List.of(
+              CycleAndSoak.APPLIED.reference(),
+              Demand.RUN_TIME.reference(),
+              Demand.ROOT_ZONE_HOLDS.reference()));
+
+  /** Whether the site must keep to the Californian rules; declared with the yearly allowance. */
+  private static final Reference ORDINANCE_APPLIES =
+      new Reference(SITE, "ordinance-applies", "Model ordinance applies", QuantityKind.CHOICE);
+
   private static final Rule STEEP_AND_FAST =
       new Rule(
           "steep-and-fast",
@@ -77,6 +99,7 @@ public final class ScheduleRules {
           Soils.SLOPE
               .cell()
               .above(Formula.amount(25, Units.PERCENT))
+              .and(new Condition.WordIs(ORDINANCE_APPLIES, List.of("yes")))
               .and(
                   Emitters.PRECIPITATION_RATE
                       .cell()
@@ -120,13 +143,17 @@ public final class ScheduleRules {
 
   /** Returns the rules in the order in which they should be read. */
   public static List<Rule> all() {
-    return List.of(
+    List<Rule> all = new ArrayList<>(MonthlyRules.all());
+    all.addAll(
+    List.of(
         TOO_FEW_DAYS,
         LESS_THAN_A_DAY,
         TOO_MANY_CYCLES,
         FLOW_TOO_GREAT,
+        DRAINS_AWAY,
         STEEP_AND_FAST,
         SPLIT,
-        UNEVEN);
+        UNEVEN));
+    return all;
   }
 }
