@@ -173,19 +173,27 @@ public final class SiteBudget {
               "month-above-peak",
               Severity.CHECK,
               MONTHS,
-              PERCENT
-                  .cell()
-                  .above(Formula.number(1))
-                  .or(PERCENT_BY_VOLUME.cell().above(Formula.number(1.005))),
+              PERCENT.cell().above(Formula.number(1)),
               PERCENT.reference(),
-              "asks {0} of the baseline, {1} by volume; the baseline is made for {2}",
-              "choose the peak month by need of the plants; where coefficients are typed by month, give the zones those of the peak"
-                  + " month",
-              List.of(
-                  PERCENT.reference(),
-                  PERCENT_BY_VOLUME.reference(),
-                  Peak.MONTH.reference()))
+              "asks {0} of the baseline, which is made for {1}",
+              "choose the peak month by need of the plants",
+              List.of(PERCENT.reference(), Peak.MONTH.reference()))
           .curedBy("Choose the peak month by need", SiteBudget::byNeed);
+
+  /** Months that take more water than the peak month, though they need no more. */
+  public static final Rule ABOVE_PEAK_BY_VOLUME =
+      new Rule(
+          "month-above-peak-by-volume",
+          Severity.CHECK,
+          MONTHS,
+          PERCENT_BY_VOLUME
+              .cell()
+              .above(Formula.number(1.005))
+              .and(PERCENT.cell().atMost(Formula.number(1))),
+          PERCENT_BY_VOLUME.reference(),
+          "takes {0} of the water of the baseline, which is made for {1}",
+          "where coefficients are typed by month, give the zones those of the peak month",
+          List.of(PERCENT_BY_VOLUME.reference(), Peak.MONTH.reference()));
 
   private static Formula sumOver(Reference column) {
     return Matching.rows(ZONE_PROGRAM.reference(), PROGRAM.reference()).sum(column);

@@ -419,6 +419,7 @@ public final class IrrigationSheets {
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(SiteBudget.ABOVE_PEAK);
+    rules.add(SiteBudget.ABOVE_PEAK_BY_VOLUME);
     rules.add(Peak.ONLY_DESCRIBED);
     rules.add(Climate.FROM_MEMORY);
     rules.add(WaterSense.EXCEEDED);

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.SiteNeed;
 import zonewright.budget.ZoneBudget;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
@@ -52,7 +53,11 @@ final class StandardViews {
           Emitters.RATE_BY_SPACING,
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
-          Emitters.RATE_BY_CANOPY);
+          Emitters.RATE_BY_CANOPY,
+          Emitters.WETTED_WIDTH,
+          Emitters.STRIP_PART,
+          Emitters.WETTED_PART,
+          Emitters.WETTED_RATE);
 
   private static final Set<Column> STEPS_BETWEEN =
       Set.of(
@@ -64,12 +69,16 @@ final class StandardViews {
           Emitters.IRRIGATION_EFFICIENCY,
           Soils.SURFACE_STORAGE,
           Soils.AVAILABLE_WATER,
+          Demand.PEAK_NEED,
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
           Demand.DEPLETION_USED,
+          Demand.ROOT_ZONE_HOLDS,
           Demand.DEPLETION_DEPTH,
           Demand.DAYS_NEEDED,
           Demand.LONGEST_GAP,
+          CycleAndSoak.APPLIED,
+          SiteNeed.COUNTED_COEFFICIENT,
           ZoneBudget.WEIGHTED_AREA,
           ZoneBudget.MINUTES_GIVEN,
           ZoneBudget.VOLUME_PER_WATERING_DAY);

@@ -36,7 +36,7 @@ final class MonthlyRules {
             MONTHLY,
             percent.cell().above(Formula.number(1)),
             percent.reference(),
-            "asks {0} of its baseline in %s: it needs most in {1}, not in the site's peak month"
+            "asks {0} of its baseline in %s; it needs most in {1}"
                 .formatted(Climate.MONTH_NAMES.get(month - 1)),
             "set its percent for that month by hand, or have each zone's baseline made for its own peak month",
             List.of(percent.reference(), MonthlySchedule.OWN_PEAK.reference()))

@@ -54,7 +54,7 @@ public final class ScheduleRules {
               CycleAndSoak.CYCLES.cell().above(SiteRules.MOST_CYCLES.cell()),
               CycleAndSoak.CYCLES.reference(),
               "needs {0} cycles a day, the controller starts at most {1}",
-              "water on more days, or use emitters with a lower precipitation rate than {2}",
+              "water on more days, or use emitters with a lower precipitation rate than {2}; of drip lines, type the strip they wet",
               List.of(
                   CycleAndSoak.CYCLES.reference(),
                   SiteRules.MOST_CYCLES.reference(),

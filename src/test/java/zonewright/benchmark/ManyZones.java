@@ -8,6 +8,7 @@ import java.util.Random;
 import zonewright.budget.LocalRule;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.WaterSense;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.design.Design;
@@ -45,6 +46,7 @@ final class ManyZones {
     Edits edits = design.edits();
     design.book().start(edits.typed(Climate.PLACE.reference(), 0, "CIMIS zone 8"));
     design.book().start(edits.typed(Ordinance.APPLIES.reference(), 0, Ordinance.YES));
+    design.book().start(edits.typed(WaterSense.APPLIES.reference(), 0, Ordinance.YES));
     design.book().start(edits.typed(LocalRule.SHARE.reference(), 0, "10 %"));
     for (int month = 0; month < design.book().rows(Sheets.MONTHS); month++) {
       String rain = Double.toString(month % 6 / 2.0);
@@ -83,6 +85,9 @@ final class ManyZones {
       zone.put(Emitters.HEAD_SPACING, Integer.toString(8 + random.nextInt(10)));
       zone.put(Emitters.ROW_SPACING, Integer.toString(8 + random.nextInt(10)));
       zone.put(Emitters.RATE_METHOD, Emitters.BY_SPACING);
+    }
+    if (random.nextInt(8) == 0) {
+      zone.put(Emitters.WETTED_WIDTH, "1 ft");
     }
     if (random.nextInt(6) == 0) {
       zone.put(Plants.SECOND_PLANT, any(random, Plants.TYPES.keys()));

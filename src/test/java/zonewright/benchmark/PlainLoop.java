@@ -3,6 +3,7 @@ package zonewright.benchmark;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import zonewright.budget.Ordinance;
+import zonewright.budget.SiteNeed;
 import zonewright.budget.WaterSense;
 import zonewright.budget.ZoneBudget;
 import zonewright.climate.Climate;
@@ -21,6 +22,7 @@ import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.MonthlySchedule;
 import zonewright.water.SiteRules;
 
 /**
@@ -42,6 +44,7 @@ final class PlainLoop {
       list(Emitters.KINDS.numbers("Distribution uniformity", QuantityKind.SHARE));
   private final double[] efficiencies =
       list(Emitters.KINDS.numbers("Irrigation efficiency", QuantityKind.SHARE));
+  private final boolean[] drip = new boolean[efficiencies.length];
   private final double[] intakeRates =
       list(Soils.TEXTURES.numbers("Intake rate (in/h)", QuantityKind.RATE));
   private final double[][] storages = {
@@ -74,6 +77,9 @@ final class PlainLoop {
   PlainLoop(Design design) {
     Book book = design.book();
     count = book.rows(Sheets.ZONES);
+    for (int kind = 0; kind < drip.length; kind++) {
+      drip[kind] = Emitters.KINDS.keys().get(kind).contains("drip");
+    }
     peak = book.number(Peak.REFERENCE_ET.reference(), 0);
     rain = book.number(Peak.EFFECTIVE_RAIN.reference(), 0);
     gaps =
@@ -159,6 +165,7 @@ final class PlainLoop {
     plants();
     application();
     soil();
+    months.needs();
     demand();
     days();
     cycles();
@@ -226,6 +233,11 @@ final class PlainLoop {
     double[] rate = out(Emitters.PRECIPITATION_RATE);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] wettedWidth = in(Emitters.WETTED_WIDTH);
+    double[] typedPart = in(Emitters.WETTED_PART);
+    double[] stripPart = out(Emitters.STRIP_PART);
+    double[] wettedPart = out(Emitters.WETTED_PART);
+    double[] wettedRate = out(Emitters.WETTED_RATE);
     for (int i = 0; i < count; i++) {
       flow[i] = or(typedFlow[i], heads[i] * headFlow[i]);
       method[i] = or(typedMethod[i], 0);
@@ -239,6 +251,13 @@ final class PlainLoop {
               ? NONE
               : over(96.25 * flow[i], plants[i] * (Math.PI / 4) * canopy[i] * canopy[i]);
       rate[i] = method[i] == 1 ? bySpacing[i] : method[i] == 2 ? byCanopy[i] : byArea[i];
+      stripPart[i] =
+          Double.isNaN(wettedWidth[i]) || Double.isNaN(rowSpacing[i])
+              ? 0.4
+              : Math.min(1, wettedWidth[i] / rowSpacing[i]);
+      boolean drips = !Double.isNaN(emitter[i]) && drip[(int) emitter[i]];
+      wettedPart[i] = or(typedPart[i], drips ? stripPart[i] : 1);
+      wettedRate[i] = over(rate[i], wettedPart[i]);
       uniformity[i] = or(typedUniformity[i], at(uniformities, emitter[i]));
       efficiency[i] = or(typedEfficiency[i], at(efficiencies, emitter[i]));
     }
@@ -272,12 +291,15 @@ final class PlainLoop {
     double[] rate = out(Emitters.PRECIPITATION_RATE);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] atPeak = out(Demand.PEAK_NEED);
+    double[] greatest = out(MonthlySchedule.GREATEST_NEED);
     double[] net = out(Demand.NET_DEMAND);
     double[] multiplier = out(Demand.RUN_TIME_MULTIPLIER);
     double[] gross = out(Demand.GROSS_DEMAND);
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
     for (int i = 0; i < count; i++) {
-      net[i] = Math.max(0, peak * coefficient[i] - rain);
+      atPeak[i] = Math.max(0, peak * coefficient[i] - rain);
+      net[i] = atMost(atPeak[i], 0) ? greatest[i] : atPeak[i];
       multiplier[i] = 1 / (0.4 + 0.6 * uniformity[i]);
       gross[i] = byEfficiency ? over(net[i], efficiency[i]) : net[i] * multiplier[i];
       week[i] = over(gross[i] * 420, rate[i]);
@@ -293,6 +315,7 @@ final class PlainLoop {
     double[] net = out(Demand.NET_DEMAND);
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
     double[] used = out(Demand.DEPLETION_USED);
+    double[] holds = out(Demand.ROOT_ZONE_HOLDS);
     double[] depth = out(Demand.DEPLETION_DEPTH);
     double[] interval = out(Demand.LONGEST_INTERVAL);
     double[] needed = out(Demand.DAYS_NEEDED);
@@ -305,7 +328,8 @@ final class PlainLoop {
               ? Math.max(
                   0.1, Math.min(0.8, depletion[i] + 0.04 * (5 - 25.4 * peak * coefficient[i])))
               : depletion[i];
-      depth[i] = available[i] / 12 * rootDepth[i] * used[i];
+      holds[i] = available[i] / 12 * rootDepth[i];
+      depth[i] = holds[i] * used[i];
       interval[i] = atMost(net[i], 0) ? NONE : Math.max(1, down(over(depth[i], net[i])));
       needed[i] = up(7 / interval[i]);
       double fewest = at(fewestDays, Math.min(interval[i], 7));
@@ -316,7 +340,9 @@ final class PlainLoop {
   }
 
   private void cycles() {
-    double[] rate = out(Emitters.PRECIPITATION_RATE);
+    double[] rate = out(Emitters.WETTED_RATE);
+    double[] mean = out(Emitters.PRECIPITATION_RATE);
+    double[] applied = out(CycleAndSoak.APPLIED);
     double[] intake = out(Soils.INTAKE_RATE);
     double[] storage = out(Soils.SURFACE_STORAGE);
     double[] run = out(Demand.RUN_TIME);
@@ -332,6 +358,7 @@ final class PlainLoop {
       cycleMinutes[i] = up(over(run[i], cycles[i]));
       soak[i] = cycles[i] > 1 ? up((rate[i] - intake[i]) * cycleMinutes[i] / intake[i]) : NONE;
       given[i] = cycles[i] * cycleMinutes[i];
+      applied[i] = given[i] * mean[i] / 60;
     }
   }
 
@@ -342,10 +369,12 @@ final class PlainLoop {
     double[] perDay = out(ZoneBudget.VOLUME_PER_WATERING_DAY);
     double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
     double[] perPeakMonth = out(ZoneBudget.VOLUME_PEAK_MONTH);
+    double[] atPeak = out(Demand.PEAK_NEED);
+    double[] net = out(Demand.NET_DEMAND);
     for (int i = 0; i < count; i++) {
       perDay[i] = flow[i] * given[i];
       perWeek[i] = perDay[i] * days[i];
-      perPeakMonth[i] = perWeek[i] * peakDays / 7;
+      perPeakMonth[i] = over(perWeek[i] * peakDays / 7 * atPeak[i], net[i]);
     }
   }
 
@@ -370,7 +399,10 @@ final class PlainLoop {
     double[] coefficient = out(Plants.LANDSCAPE_COEFFICIENT);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] plant = in(Plants.PLANT);
+    double[] typedPlantFactor = in(Plants.PLANT_FACTOR);
     double[] weighted = out(ZoneBudget.WEIGHTED_AREA);
+    double[] counted = out(SiteNeed.COUNTED_COEFFICIENT);
     double[] required = out(WaterSense.REQUIRED);
     double[] special = out(Ordinance.SPECIAL);
     double[] specialArea = out(Ordinance.SPECIAL_AREA);
@@ -380,6 +412,8 @@ final class PlainLoop {
     double[] above = out(Ordinance.ABOVE_SHARE);
     for (int i = 0; i < count; i++) {
       weighted[i] = coefficient[i] * area[i];
+      boolean planted = !Double.isNaN(plant[i]) || !Double.isNaN(typedPlantFactor[i]);
+      counted[i] = planted && !Double.isNaN(area[i]) ? coefficient[i] : 0;
       double depth = Math.max(0, allowanceEt * coefficient[i] - allowanceRain);
       required[i] = over(144.0 / 231 * depth * area[i], uniformity[i]);
       special[i] = or(typedSpecial[i], 0);
