@@ -151,8 +151,7 @@ public final class Ordinance {
                   + " for the climate place, as a form may ask. Where no place is used it is the sum.");
 
   private static final Condition TAKES_PRINTED =
-      Climate.PRINTED.and(
-          new Condition.WordIs(ANNUAL_CHOICE.reference(), List.of(AS_PRINTED)));
+      Climate.PRINTED.and(new Condition.WordIs(ANNUAL_CHOICE.reference(), List.of(AS_PRINTED)));
 
   public static final Column ANNUAL_USED =
       Column.calculatedWord(

@@ -98,7 +98,9 @@ public final class SiteBudget {
 
   private static final Formula PERCENT_WITH_RAIN =
       Formula.when(SiteNeed.PEAK.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
-          .then(Formula.doesNotApply("no need", "Rain covers what the plants need in the peak month."))
+          .then(
+              Formula.doesNotApply(
+                  "no need", "Rain covers what the plants need in the peak month."))
           .otherwise(SiteNeed.NEED.cell().over(SiteNeed.PEAK.cell()));
 
   public static final Column PERCENT =

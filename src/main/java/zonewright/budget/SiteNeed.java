@@ -65,8 +65,7 @@ public final class SiteNeed {
               QuantityKind.FACTOR,
               Formula.when(Climate.DAILY_REFERENCE_ET.cell().atMost(NO_DEPTH))
                   .then(Formula.doesNotApply("no need", "Nothing evaporates in the month."))
-                  .otherwise(
-                      Rain.DAILY_EFFECTIVE.cell().over(Climate.DAILY_REFERENCE_ET.cell())))
+                  .otherwise(Rain.DAILY_EFFECTIVE.cell().over(Climate.DAILY_REFERENCE_ET.cell())))
           .band(WATER)
           .means("Zones with a landscape coefficient no greater than this need no irrigation.")
           .source("Effective rain ÷ reference ET: from the definition of the need.");

@@ -52,8 +52,7 @@ public final class CalculatedEt {
               QuantityKind.DAILY_DEPTH,
               number(0.0023)
                   .times(
-                      Formula.larger(
-                          number(0), Weather.MEAN_TEMPERATURE.cell().plus(number(17.8))))
+                      Formula.larger(number(0), Weather.MEAN_TEMPERATURE.cell().plus(number(17.8))))
                   .times(
                       Vapour.celsius(Weather.HIGHEST.cell())
                           .minus(Vapour.celsius(Weather.LOWEST.cell()))

@@ -66,8 +66,7 @@ public final class Peak {
               ranked(
                   Formula.when(chosen(BY_NEED).and(Rain.COUNTS))
                       .then(new Formula.Cell(NEED))
-                      .otherwise(
-                          Climate.DAILY_REFERENCE_ET.cell().minus(rainTakenOff()))))
+                      .otherwise(Climate.DAILY_REFERENCE_ET.cell().minus(rainTakenOff()))))
           .band(CLIMATE)
           .means(
               "What the months are ranked by to find the peak, in ten-thousandths of a millimetre a day. By reference ET, a thousandth"

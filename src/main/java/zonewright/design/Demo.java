@@ -193,22 +193,7 @@ public final class Demo {
   private static final List<String> RAIN =
       List.of("3.1", "2.8", "2.3", "1.1", "0.5", "0.2", "0", "0.1", "0.3", "0.9", "1.7", "2.6");
 
-  /** Zones with rows of drip line, by their place: how far apart emitters and rows are. */
-  private static final Map<Integer, String[]> DRIP_LINES =
-      Map.of(5, new String[] {"12 in", "18 in"}, 6, new String[] {"12 in", "18 in"}, 7, new String[] {"18 in", "18 in"});
-
   private Demo() {}
-
-  private static List<Edit> strips(Edits edits) {
-    List<Edit> strips = new ArrayList<>();
-    DRIP_LINES.forEach(
-        (zone, spacings) -> {
-          strips.add(edits.typed(Emitters.HEAD_SPACING.reference(), zone, spacings[0]));
-          strips.add(edits.typed(Emitters.ROW_SPACING.reference(), zone, spacings[1]));
-          strips.add(edits.typed(Emitters.WETTED_WIDTH.reference(), zone, "15 in"));
-        });
-    return strips;
-  }
 
   /** Returns the demo garden, freshly made. */
   public static Design libraryGarden(UnitSystem system) {
@@ -231,14 +216,15 @@ public final class Demo {
     sheets.addAll(DemoField.rows());
     Design design = SampleText.design(UnitSystem.US, site, sheets);
     Edits edits = design.edits();
-    List<Edit> nights = new ArrayList<>(strips(edits));
+    List<Edit> others = new ArrayList<>();
+    others.add(edits.typed(Emitters.WETTED_WIDTH.reference(), 9, "24 in"));
     for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
       boolean closed = CLOSED_NIGHTS.contains(NightSheet.NIGHT_NAMES.get(night));
-      nights.add(edits.typed(NightSheet.OPENS.reference(), night, "9 pm"));
-      nights.add(edits.typed(NightSheet.CLOSES.reference(), night, "7 am"));
-      nights.add(edits.typed(NightSheet.WATERED.reference(), night, closed ? NightSheet.NO : ""));
+      others.add(edits.typed(NightSheet.OPENS.reference(), night, "9 pm"));
+      others.add(edits.typed(NightSheet.CLOSES.reference(), night, "7 am"));
+      others.add(edits.typed(NightSheet.WATERED.reference(), night, closed ? NightSheet.NO : ""));
     }
-    design.book().start(new Edit.Several("nights", nights));
+    design.book().start(new Edit.Several("nights", others));
     if (system != UnitSystem.US) {
       design.book().start(design.edits().switched(system));
     }

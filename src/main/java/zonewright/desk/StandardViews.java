@@ -55,8 +55,7 @@ final class StandardViews {
           Emitters.CANOPY,
           Emitters.RATE_BY_CANOPY,
           Emitters.WETTED_WIDTH,
-          Emitters.STRIP_PART,
-          Emitters.WETTED_PART,
+          Emitters.DRIP_RATE,
           Emitters.WETTED_RATE);
 
   private static final Set<Column> STEPS_BETWEEN =

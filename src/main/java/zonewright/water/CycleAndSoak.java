@@ -13,8 +13,7 @@ import zonewright.units.Units;
 
 /** Columns that split a run so that no water runs off. */
 public final class CycleAndSoak {
-  private static final Formula EXCESS =
-      Emitters.WETTED_RATE.cell().minus(Soils.INTAKE_RATE.cell());
+  private static final Formula EXCESS = Emitters.WETTED_RATE.cell().minus(Soils.INTAKE_RATE.cell());
 
   private static final Condition TAKEN_IN_AT_ONCE =
       Emitters.WETTED_RATE.cell().atMost(Soils.INTAKE_RATE.cell());
@@ -79,10 +78,7 @@ public final class CycleAndSoak {
               "applied-depth",
               "Depth a watering day",
               QuantityKind.DEPTH,
-              CYCLES
-                  .cell()
-                  .times(CYCLE_MINUTES.cell())
-                  .times(Emitters.PRECIPITATION_RATE.cell()))
+              CYCLES.cell().times(CYCLE_MINUTES.cell()).times(Emitters.PRECIPITATION_RATE.cell()))
           .band(SCHEDULE)
           .means("Mean depth that all cycles of a watering day lay down.")
           .source("Time × rate: by definition.");

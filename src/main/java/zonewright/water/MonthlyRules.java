@@ -45,7 +45,6 @@ final class MonthlyRules {
 
   private static Optional<Edit> zoneByZone(Book book, Reference cell, int row) {
     return Optional.of(
-        new Edits(book)
-            .set(Peak.BASELINE.reference(), 0, new Entry.Words(Peak.OF_EACH_ZONE)));
+        new Edits(book).set(Peak.BASELINE.reference(), 0, new Entry.Words(Peak.OF_EACH_ZONE)));
   }
 }

@@ -65,7 +65,8 @@ public final class MonthlySchedule {
                       said(
                           "Depth of water the planting needs on a mean day%s, less the rain that counts; never below 0.",
                           month))
-                  .source("As in the peak month, with the month's reference ET, coefficient and rain."));
+                  .source(
+                      "As in the peak month, with the month's reference ET, coefficient and rain."));
 
   public static final Column GREATEST_NEED =
       Column.calculated(
@@ -210,11 +211,7 @@ public final class MonthlySchedule {
   private static Formula ifGreatest(int month) {
     return Formula.number(month)
         .times(
-            NET_DEMANDS
-                .get(month - 1)
-                .cell()
-                .over(GREATEST_NEED.cell())
-                .roundedDownTo(Units.ONE));
+            NET_DEMANDS.get(month - 1).cell().over(GREATEST_NEED.cell()).roundedDownTo(Units.ONE));
   }
 
   private static Formula largest(IntFunction<Formula> ofMonth) {

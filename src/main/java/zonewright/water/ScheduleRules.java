@@ -145,15 +145,15 @@ public final class ScheduleRules {
   public static List<Rule> all() {
     List<Rule> all = new ArrayList<>(MonthlyRules.all());
     all.addAll(
-    List.of(
-        TOO_FEW_DAYS,
-        LESS_THAN_A_DAY,
-        TOO_MANY_CYCLES,
-        FLOW_TOO_GREAT,
-        DRAINS_AWAY,
-        STEEP_AND_FAST,
-        SPLIT,
-        UNEVEN));
+        List.of(
+            TOO_FEW_DAYS,
+            LESS_THAN_A_DAY,
+            TOO_MANY_CYCLES,
+            FLOW_TOO_GREAT,
+            DRAINS_AWAY,
+            STEEP_AND_FAST,
+            SPLIT,
+            UNEVEN));
     return all;
   }
 }

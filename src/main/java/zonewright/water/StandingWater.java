@@ -15,9 +15,9 @@ import zonewright.units.Units;
 /**
  * Water that stands on the soil of a zone, where it is wetted, over the time of one watering day.
  *
- * <p>Rises with the rate less intake rate while the valve runs, falls with the intake
- * rate while it rests, never below nothing: derived from the definition of both rates. The intake
- * rate is taken as steady, as the columns of {@link CycleAndSoak} do.
+ * <p>Rises with the rate less intake rate while the valve runs, falls with the intake rate while it
+ * rests, never below nothing: derived from the definition of both rates. The intake rate is taken
+ * as steady, as the columns of {@link CycleAndSoak} do.
  *
  * @param cycles when the valve runs
  * @param given the water standing with the run given in these cycles, corner by corner

@@ -233,10 +233,9 @@ final class PlainLoop {
     double[] rate = out(Emitters.PRECIPITATION_RATE);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
-    double[] wettedWidth = in(Emitters.WETTED_WIDTH);
-    double[] typedPart = in(Emitters.WETTED_PART);
-    double[] stripPart = out(Emitters.STRIP_PART);
-    double[] wettedPart = out(Emitters.WETTED_PART);
+    double[] wettedWidth = out(Emitters.WETTED_WIDTH);
+    double[] typedWidth = in(Emitters.WETTED_WIDTH);
+    double[] dripRate = out(Emitters.DRIP_RATE);
     double[] wettedRate = out(Emitters.WETTED_RATE);
     for (int i = 0; i < count; i++) {
       flow[i] = or(typedFlow[i], heads[i] * headFlow[i]);
@@ -251,13 +250,13 @@ final class PlainLoop {
               ? NONE
               : over(96.25 * flow[i], plants[i] * (Math.PI / 4) * canopy[i] * canopy[i]);
       rate[i] = method[i] == 1 ? bySpacing[i] : method[i] == 2 ? byCanopy[i] : byArea[i];
-      stripPart[i] =
-          Double.isNaN(wettedWidth[i]) || Double.isNaN(rowSpacing[i])
-              ? 0.4
-              : Math.min(1, wettedWidth[i] / rowSpacing[i]);
+      wettedWidth[i] = or(typedWidth[i], 1.5);
+      dripRate[i] =
+          Double.isNaN(rowSpacing[i])
+              ? 96.25 * headFlow[i] / (Math.PI / 4 * wettedWidth[i] * wettedWidth[i])
+              : rate[i] * rowSpacing[i] / wettedWidth[i];
       boolean drips = !Double.isNaN(emitter[i]) && drip[(int) emitter[i]];
-      wettedPart[i] = or(typedPart[i], drips ? stripPart[i] : 1);
-      wettedRate[i] = over(rate[i], wettedPart[i]);
+      wettedRate[i] = drips ? Math.max(rate[i], dripRate[i]) : rate[i];
       uniformity[i] = or(typedUniformity[i], at(uniformities, emitter[i]));
       efficiency[i] = or(typedEfficiency[i], at(efficiencies, emitter[i]));
     }

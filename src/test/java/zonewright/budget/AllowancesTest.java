@@ -75,8 +75,7 @@ class AllowancesTest {
     assertThat(sketch.outcome(Ordinance.ANNUAL_USED))
         .isEqualTo(new Outcome.Words(Ordinance.SUM_OF_MONTHS));
     assertThat(sketch.design().findings())
-        .anyMatch(
-            found -> found.line().contains("the months come to 43.4 in, 43.2 in is printed"));
+        .anyMatch(found -> found.line().contains("the months come to 43.4 in, 43.2 in is printed"));
     assertThat(sketch.design().book().working(Ordinance.MAXIMUM.reference(), 0).asText())
         .contains("Annual value used: the sum of the months");
     sketch.type(Ordinance.ANNUAL_CHOICE, Ordinance.AS_PRINTED);

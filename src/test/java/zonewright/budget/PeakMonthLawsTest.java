@@ -153,7 +153,8 @@ class PeakMonthLawsTest {
     Site site = new Site(seed);
     double[] before = new double[ZONES];
     for (int zone = 0; zone < ZONES; zone++) {
-      before[zone] = site.number(Demand.RUN_TIME_PER_WEEK, zone) / site.number(Demand.NET_DEMAND, zone);
+      before[zone] =
+          site.number(Demand.RUN_TIME_PER_WEEK, zone) / site.number(Demand.NET_DEMAND, zone);
     }
     site.type(Peak.BASELINE, 0, Peak.OF_EACH_ZONE);
     site.enter();
@@ -170,7 +171,9 @@ class PeakMonthLawsTest {
           site.number(Demand.RUN_TIME_PER_WEEK, zone) / site.number(Demand.NET_DEMAND, zone);
       assertThat(after).as("minutes a depth").isCloseTo(before[zone], within(1e-9));
     }
-    assertThat(site.design.findings()).extracting(Finding::line).noneMatch(line -> line.contains("of its baseline"));
+    assertThat(site.design.findings())
+        .extracting(Finding::line)
+        .noneMatch(line -> line.contains("of its baseline"));
   }
 
   @Property(tries = 40)

@@ -65,8 +65,8 @@ class PeakTest {
 
   /**
    * Derived: lawn at 0.8 needs 0.8 × 6.2 in in May and 0.8 × 7.4 − 1 in in July; shrubs at 0.2 need
-   * 1.24 in in May and, beside an inch of rain, 0.48 in in July. So a lawn alone peaks in May at 4.96
-   * in against 4.92; with plants that need little still more in May.
+   * 1.24 in in May and, beside an inch of rain, 0.48 in in July. So a lawn alone peaks in May at
+   * 4.96 in against 4.92; with plants that need little still more in May.
    */
   @Test
   void byNeedTheMonthOfGreatestNeedIsThePeakAndTheOthersStayBelowIt() {

@@ -29,7 +29,10 @@ class WeatherTest {
   /** FAO-56 equation 52 falls below 0 where the mean temperature is below -17.8 °C. */
   @Test
   void hargreavesIsNeverBelowNothing() {
-    sketch.type(WeatherSite.LATITUDE, "64").type(Weather.HIGHEST, "-20").type(Weather.LOWEST, "-30");
+    sketch
+        .type(WeatherSite.LATITUDE, "64")
+        .type(Weather.HIGHEST, "-20")
+        .type(Weather.LOWEST, "-30");
     assertThat(sketch.read(CalculatedEt.HARGREAVES, Units.MILLIMETRE_PER_DAY)).isZero();
     sketch.type(Weather.HIGHEST, "-10").type(Weather.LOWEST, "-20");
     assertThat(sketch.read(CalculatedEt.HARGREAVES, Units.MILLIMETRE_PER_DAY)).isPositive();

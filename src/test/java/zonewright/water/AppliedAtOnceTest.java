@@ -85,9 +85,10 @@ class AppliedAtOnceTest {
     assertThat(sketch.read(Emitters.WETTED_RATE, Units.INCH_PER_HOUR))
         .as("strips that meet wet the whole bed")
         .isCloseTo(1, within(1e-9));
-    sketch.type(Emitters.WETTED_WIDTH, "");
+    sketch.type(Emitters.ROW_SPACING, "").type(Emitters.WETTED_WIDTH, "12 in");
+    sketch.type(Emitters.EMITTER_FLOW, "1 gph");
     assertThat(sketch.read(Emitters.WETTED_RATE, Units.INCH_PER_HOUR))
-        .as("two fifths of the ground where nobody looked")
-        .isCloseTo(2.5, within(1e-9));
+        .as("a gallon is 231 in³, on a round of 12 in across 2.04 in/h")
+        .isCloseTo(231 / (Math.PI * 36), within(1e-9));
   }
 }

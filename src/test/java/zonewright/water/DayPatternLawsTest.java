@@ -29,8 +29,7 @@ class DayPatternLawsTest {
           MonthlySchedule.SOAKS);
 
   private static final List<Column> DAILY =
-      List.of(
-          Demand.RUN_TIME, CycleAndSoak.CYCLES, CycleAndSoak.CYCLE_MINUTES, CycleAndSoak.SOAK);
+      List.of(Demand.RUN_TIME, CycleAndSoak.CYCLES, CycleAndSoak.CYCLE_MINUTES, CycleAndSoak.SOAK);
 
   private final Design garden = Demo.libraryGarden(UnitSystem.US);
   private final List<Edit> typed = new ArrayList<>();
@@ -49,8 +48,8 @@ class DayPatternLawsTest {
   }
 
   /**
-   * Derived: a lawn that needs 317 minutes a week is watered 7/10 times a week when watered every 10
-   * days, so each run is 10/7 of the week; and 186 and 179 of 365 days are odd and even.
+   * Derived: a lawn that needs 317 minutes a week is watered 7/10 times a week when watered every
+   * 10 days, so each run is 10/7 of the week; and 186 and 179 of 365 days are odd and even.
    */
   @ParameterizedTest
   @CsvSource({
@@ -88,7 +87,8 @@ class DayPatternLawsTest {
         double percent = number(MonthlySchedule.PERCENTS.get(month), zone);
         double week = number(Demand.RUN_TIME_PER_WEEK, zone) * percent;
         assertThat(number(MonthlySchedule.RUN_TIMES.get(month), zone))
-            .isCloseTo(Math.ceil(week / number(Demand.WATERINGS_A_WEEK, zone) - 1e-9), within(1e-9));
+            .isCloseTo(
+                Math.ceil(week / number(Demand.WATERINGS_A_WEEK, zone) - 1e-9), within(1e-9));
         if (percent == 1) {
           found = true;
           for (int i = 0; i < DAILY.size(); i++) {
@@ -108,7 +108,10 @@ class DayPatternLawsTest {
     type(Rain.COUNTED_SHARE, 0, Integer.toString(20 + random.nextInt(80)));
     for (int month = 0; month < 12; month++) {
       int dry = random.nextInt(12);
-      type(Rain.MONTH_RAIN, month, month == dry || month == 7 ? "0" : random.nextInt(40) / 10.0 + "");
+      type(
+          Rain.MONTH_RAIN,
+          month,
+          month == dry || month == 7 ? "0" : random.nextInt(40) / 10.0 + "");
     }
     type(Peak.BASELINE, 0, random.nextBoolean() ? Peak.OF_EACH_ZONE : Peak.OF_THE_SITE);
   }

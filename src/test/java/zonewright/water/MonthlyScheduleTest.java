@@ -3,7 +3,6 @@ package zonewright.water;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import zonewright.budget.MonthlyVolume;
 import zonewright.budget.SiteBudget;
@@ -74,7 +73,9 @@ class MonthlyScheduleTest {
       for (int month = 0; month < 12; month++) {
         double percent = number(MonthlySchedule.PERCENTS.get(month), zone);
         double exact =
-            number(Demand.RUN_TIME_PER_WEEK, zone) * percent / number(Demand.WATERINGS_A_WEEK, zone);
+            number(Demand.RUN_TIME_PER_WEEK, zone)
+                * percent
+                / number(Demand.WATERINGS_A_WEEK, zone);
         assertThat(number(MonthlySchedule.RUN_TIMES.get(month), zone))
             .isBetween(exact - 1e-6, exact + 1);
       }
@@ -132,7 +133,8 @@ class MonthlyScheduleTest {
     for (int month = 0; month < 12; month++) {
       type(Rain.MONTH_RAIN, month, month == 6 ? "31 in" : "0 in");
     }
-    assertThat(garden.book().outcome(Peak.MONTH.reference(), 0)).isEqualTo(new Outcome.Words("July"));
+    assertThat(garden.book().outcome(Peak.MONTH.reference(), 0))
+        .isEqualTo(new Outcome.Words("July"));
     assertThat(garden.book().outcome(MonthlySchedule.OWN_PEAK.reference(), 0))
         .isEqualTo(new Outcome.Words("June"));
     assertThat(number(MonthlySchedule.PERCENTS.get(5), 0)).isEqualTo(1);
