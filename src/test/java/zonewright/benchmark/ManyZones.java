@@ -75,6 +75,7 @@ final class ManyZones {
     zone.put(Plants.PLANT, any(random, Plants.TYPES.keys()));
     zone.put(Emitters.EMITTER, any(random, Emitters.KINDS.keys()));
     zone.put(Emitters.EMITTER_COUNT, Integer.toString(heads));
+    zone.put(Emitters.WETTED_WIDTH, "9 ft");
     zone.put(Emitters.EMITTER_FLOW, Double.toString((10 + random.nextInt(110)) / 100.0));
     zone.put(Soils.SOIL_TYPE, any(random, Soils.TEXTURES.keys()));
     zone.put(Soils.SLOPE, Integer.toString(random.nextInt(20)));
@@ -85,9 +86,6 @@ final class ManyZones {
       zone.put(Emitters.HEAD_SPACING, Integer.toString(8 + random.nextInt(10)));
       zone.put(Emitters.ROW_SPACING, Integer.toString(8 + random.nextInt(10)));
       zone.put(Emitters.RATE_METHOD, Emitters.BY_SPACING);
-    }
-    if (random.nextInt(8) == 0) {
-      zone.put(Emitters.WETTED_WIDTH, "1 ft");
     }
     if (random.nextInt(6) == 0) {
       zone.put(Plants.SECOND_PLANT, any(random, Plants.TYPES.keys()));
