@@ -217,7 +217,7 @@ public final class Demo {
     Design design = SampleText.design(UnitSystem.US, site, sheets);
     Edits edits = design.edits();
     List<Edit> others = new ArrayList<>();
-    others.add(edits.typed(Emitters.WETTED_WIDTH.reference(), 9, "24 in"));
+    others.add(edits.typed(Emitters.WETTED_WIDTH.reference(), 9, "26 in"));
     for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
       boolean closed = CLOSED_NIGHTS.contains(NightSheet.NIGHT_NAMES.get(night));
       others.add(edits.typed(NightSheet.OPENS.reference(), night, "9 pm"));
