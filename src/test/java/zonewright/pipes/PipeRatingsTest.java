@@ -94,7 +94,7 @@ class PipeRatingsTest {
               .as(PIPES.keys().get(row))
               .isCloseTo(Math.round(bar), within(0.005));
         };
-    assertThat(each("ISO 4427", look) + each("ISO 1452", look)).isEqualTo(31);
+    assertThat(each("ISO 4427", look) + each("DIN 8062", look)).isEqualTo(31);
   }
 
   // Thin-walled tube, 2 × 5100 psi × wall ÷ (outside diameter − 0.8 × wall) with the least wall,
