@@ -37,7 +37,7 @@ final class ColumnListing {
     List<String> lines = new ArrayList<>();
     String unit = unit(column);
     lines.add(column.name() + (unit.isEmpty() ? "" : " (" + unit + ")") + ": " + origin(column));
-    add(lines, "  ", column.meaning());
+    add(lines, "  ", column.help());
     add(lines, "  Equation: ", equation(column));
     add(lines, "  Takes: ", range(column));
     add(lines, "  Source: ", column.source());
@@ -58,7 +58,7 @@ final class ColumnListing {
             unit(column),
             origin(column),
             range(column),
-            column.meaning(),
+            column.help(),
             equation(column),
             column.source());
     return "| "

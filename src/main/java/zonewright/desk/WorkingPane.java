@@ -100,7 +100,7 @@ final class WorkingPane extends JPanel {
     shown = Optional.of(place);
     page.removeAll();
     heading(found, place);
-    part("What it means", found.column().meaning());
+    part("What it means", found.column().help());
     if (!found.symbols().isEmpty()) {
       label("How");
       boolean plain = found.symbols().equals(found.shown());

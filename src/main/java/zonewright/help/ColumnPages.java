@@ -78,7 +78,7 @@ final class ColumnPages {
         .append("\">")
         .append(escaped(column.name()))
         .append("</h3>\n<p>")
-        .append(escaped(column.meaning()))
+        .append(escaped(column.help()))
         .append("</p>\n<table>\n");
     row(text, "Comes from", escaped(origin(column)));
     row(text, "Unit", escaped(units(column)));

@@ -320,6 +320,12 @@ public final class Column {
     return meaning;
   }
 
+  /** Returns what it means and, where a number is typed whose unit is no matter of course, how. */
+  public String help() {
+    String how = takesEntries() && content == Content.NUMBER ? kind().howTyped() : "";
+    return how.isEmpty() ? meaning : (meaning + " " + how).strip();
+  }
+
   /** Returns where it comes from. */
   public String source() {
     return source;

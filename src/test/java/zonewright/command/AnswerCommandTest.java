@@ -206,7 +206,7 @@ final class AnswerCommandTest {
         "Area=abc | Area: “abc” is not a number",
         "Area=-5 ft2 | Area: -5 ft² is out of range; it must be above 0 ft²",
         "Area=0 | Area: 0 ft² is out of range",
-        "Area=12 gpm | Area: “12 gpm” is in gpm, which is no unit of area",
+        "Area=12 gpm | Area: “12 gpm”: the unit “gpm” is none of an area",
         "Slope=250 % | Slope: 250 % is out of range; it must be from 0 % to 100 %",
         "Soil=lome | Soil: “lome” is not in the list; did you mean “loam”?",
         "Plant type=cool season turf | did you mean “cool-season turf”?",
