@@ -74,14 +74,11 @@ final class AnswerText {
   private static void step(List<String> lines, int number, Working step) {
     String by = step.origin().equals("calculated") ? "" : " (" + step.origin() + ")";
     lines.add(number + ". " + step.column().name() + by);
-    lines.add("   = " + step.symbols());
-    if (!step.numbers().equals(step.symbols()) && !step.numbers().equals(step.shown())) {
-      lines.add("   = " + step.numbers());
-    }
-    String result = shown(step.outcome(), step.shown());
-    if (!result.equals(step.symbols())) {
-      lines.add("   = " + result);
-    }
+    List<String> equations = step.equations();
+    equations
+        .subList(0, equations.size() - 1)
+        .forEach(equation -> lines.add("   = " + equation));
+    lines.add("   = " + shown(step.outcome(), step.shown()));
     step.notes().forEach(note -> lines.add("   " + note));
     step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));
     if (!step.column().source().isEmpty()) {

@@ -2,7 +2,6 @@ package zonewright.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import zonewright.formula.PrintedText;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
@@ -84,7 +83,7 @@ final class ColumnListing {
   private static String equation(Column column) {
     return column.usualWord().isPresent()
         ? ""
-        : column.formula().map(formula -> "= " + PrintedText.of(formula)).orElse("");
+        : column.equation().map(text -> "= " + text).orElse("");
   }
 
   private String range(Column column) {

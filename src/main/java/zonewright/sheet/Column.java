@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import zonewright.formula.Formula;
 import zonewright.formula.Moved;
+import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
@@ -290,6 +291,11 @@ public final class Column {
   /** Returns how it is calculated. */
   public Optional<Formula> formula() {
     return Optional.ofNullable(formula);
+  }
+
+  /** Returns how it is calculated, in names and signs. */
+  public Optional<String> equation() {
+    return formula().map(any -> PrintedText.of(any, kind()));
   }
 
   /** Returns the range of inputs. */
