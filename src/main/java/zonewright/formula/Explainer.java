@@ -162,9 +162,17 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Part left = sum.left().read(this);
     Part right = sum.right().read(this);
     Operator operator = sum.operator();
+    if (operator.rank() == 2 && one(right)) {
+      return new Part(joined(left.outcome(), right.outcome(), operator::of), left.text());
+    }
     return new Part(
         joined(left.outcome(), right.outcome(), operator::of),
         Text.joined(left.text(), " " + operator.printed() + " ", right.text(), operator.rank()));
+  }
+
+  /** Says whether a part only gives a number its unit, which the numbers do not show. */
+  private static boolean one(Part part) {
+    return part.constant() && part.outcome().number() == 1;
   }
 
   @Override

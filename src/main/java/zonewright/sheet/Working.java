@@ -57,7 +57,7 @@ public record Working(
     if (!symbols.isEmpty() && !symbols.equals(shown)) {
       lines.add(symbols);
     }
-    boolean bare = shown.startsWith(numbers + " ");
+    boolean bare = shown.startsWith(numbers + " ") || numbers.contains("not known");
     if (!numbers.equals(symbols) && !numbers.equals(shown) && !bare) {
       lines.add(numbers);
     }

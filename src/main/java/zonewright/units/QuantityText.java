@@ -62,8 +62,7 @@ public final class QuantityText {
 
   /** Returns the shortest text that reads back as exactly {@code value}, without an exponent. */
   public static String exact(double value) {
-    String text = new BigDecimal(Double.toString(value)).toPlainString();
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
   }
 
   /**
