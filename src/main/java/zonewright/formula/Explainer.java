@@ -165,6 +165,9 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     if (operator.rank() == 2 && one(right)) {
       return new Part(joined(left.outcome(), right.outcome(), operator::of), left.text());
     }
+    if (operator == Operator.TIMES && one(left)) {
+      return new Part(joined(left.outcome(), right.outcome(), operator::of), right.text());
+    }
     return new Part(
         joined(left.outcome(), right.outcome(), operator::of),
         Text.joined(left.text(), " " + operator.printed() + " ", right.text(), operator.rank()));

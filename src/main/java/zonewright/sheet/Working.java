@@ -57,7 +57,10 @@ public record Working(
     if (!symbols.isEmpty() && !symbols.equals(shown)) {
       lines.add(symbols);
     }
-    boolean bare = shown.startsWith(numbers + " ") || numbers.contains("not known");
+    boolean bare =
+        shown.startsWith(numbers + " ")
+            || numbers.contains("not known")
+            || column.content() == Column.Content.CHOICE;
     if (!numbers.equals(symbols) && !numbers.equals(shown) && !bare) {
       lines.add(numbers);
     }
