@@ -19,7 +19,8 @@ class TimetableCommandTest {
   @Test
   void nightsStandOneAfterAnotherWithTheLeastTheyCouldTake() {
     CommandRun run = run();
-    assertThat(run.code()).isEqualTo(ExitCode.FINE);
+    // The demo's slope asks for more cycles than its controller starts: some of it is left undone.
+    assertThat(run.code()).isEqualTo(ExitCode.FOUND);
     assertThat(run.firstLine())
         .startsWith("Monday, 21:00 to 07:00: done at ")
         .endsWith("which no arrangement beats.");
@@ -31,7 +32,7 @@ class TimetableCommandTest {
     CommandRun run = run("--csv");
     List<String> lines = run.out().lines().toList();
     assertThat(lines.get(0))
-        .isEqualTo("Night,Opens,Closes,Zone,Where,Program,Cycle,Minutes,Zone flow (gpm)");
+        .isEqualTo("Night,Opens,Closes,Zone,Where,Program,Cycle,Minutes,Zone flow (gpm),Not placed because");
     assertThat(lines).hasSizeGreaterThan(30);
     assertThat(lines).allMatch(line -> line.contains(",") && !line.contains("null"));
   }

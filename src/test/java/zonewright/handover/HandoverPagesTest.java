@@ -27,7 +27,8 @@ class HandoverPagesTest {
     byte[] file = HandoverPages.of(Demo.libraryGarden(UnitSystem.US));
     assertThat(text(file, 1, 1)).contains("Program A", "Forecourt lawn", "100 percent");
     assertThat(text(file, 2, 2)).contains("Program B", "Dry garden").doesNotContain("Program A");
-    assertThat(text(file, 3, 3)).contains("plants and soil", "loam");
+    assertThat(text(file, 3, 3)).contains("What the nights give each zone", "West slope");
+    assertThat(text(file, 4, 4)).contains("plants and soil", "loam");
     assertThat(text(file, 1, 99))
         .contains("0.24 in/day", "CIMIS zone 8", "100 %", "licensed", "Owner or operator");
   }

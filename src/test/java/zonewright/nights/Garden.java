@@ -50,7 +50,7 @@ final class Garden {
 
   Optional<NightPlan> night(String label) {
     return plan().timetable().nights().stream()
-        .filter(night -> night.night().label().equals(label))
+        .filter(night -> NightWords.label(night.night()).equals(label))
         .findFirst();
   }
 
@@ -60,10 +60,19 @@ final class Garden {
     return design.findings();
   }
 
-  List<ValveRun> runsOf(String zone) {
+  /** The runs of a zone by its row. */
+  List<ValveRun> runsOf(int row) {
     return plan().timetable().nights().stream()
         .flatMap(night -> night.runs().stream())
-        .filter(run -> run.zone().name().equals("zone " + zone))
+        .filter(run -> isAt(run, row))
         .toList();
+  }
+
+  boolean isAt(ValveRun run, int row) {
+    return run.zone().number() == design.book().contents().row(Sheets.ZONES, row).id();
+  }
+
+  boolean isOf(ValveRun run, String program) {
+    return new NightNames(plan()).program(run.zone().program()).equals(program);
   }
 }
