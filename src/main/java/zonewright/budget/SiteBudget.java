@@ -141,7 +141,7 @@ public final class SiteBudget {
               QuantityKind.VOLUME,
               new Formula.Nth(
                   Climate.NUMBER.cell(),
-                  MonthlyVolume.volumes().stream()
+                  VolumeNames.months().stream()
                       .<Formula>map(volume -> new Formula.Gather(Gathering.SUM, volume))
                       .toList()))
           .band(WATER)
