@@ -34,6 +34,7 @@ public record Card(
   /**
    * One station.
    *
+   * @param row its row in the sheet of zones
    * @param zone its name, as on the controller
    * @param place where it is, and what grows there
    * @param minutes minutes to key in for one cycle
@@ -43,6 +44,7 @@ public record Card(
    * @param starts when its cycles start, in words; empty where the program is started
    */
   public record Station(
+      int row,
       String zone,
       String place,
       String minutes,

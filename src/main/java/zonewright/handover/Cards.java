@@ -56,6 +56,7 @@ final class Cards {
 
   private Card.Station station(ScheduleCard.Line line, boolean programStarts) {
     return new Card.Station(
+        line.zone().row(),
         line.zone().name(),
         place(line.zone().row()),
         Integer.toString(line.minutes()),
@@ -111,6 +112,7 @@ final class Cards {
   private Card.Station station(int zone) {
     String days = number(Demand.WATERING_DAYS, zone);
     return new Card.Station(
+        zone,
         words(Facts.ZONE_NAME, zone),
         place(zone),
         number(CycleAndSoak.CYCLE_MINUTES, zone),

@@ -100,10 +100,10 @@ public final class HandoverPages {
     if (days) {
       table.words("Days", 16);
     }
-    String above = "";
+    int above = -1;
     for (Card.Station station : card.stations()) {
-      boolean again = station.zone().equals(above);
-      above = station.zone();
+      boolean again = station.row() == above;
+      above = station.row();
       List<String> cells =
           new ArrayList<>(
               List.of(

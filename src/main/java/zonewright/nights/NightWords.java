@@ -34,6 +34,11 @@ public final class NightWords {
     return String.join(", ", new TreeSet<>(days).stream().map(NightWords::day).toList());
   }
 
+  /** Returns days counted, such as {@code 1 day}. */
+  static String counted(int days) {
+    return days == 1 ? "1 day" : days + " days";
+  }
+
   /** Returns what to call a night: its weekday, with the date where there is one. */
   public static String label(Night night) {
     return day(night.weekday()) + night.date().map(day -> " " + day).orElse("");

@@ -1,5 +1,6 @@
 package zonewright.nights;
 
+import static zonewright.nights.NightWords.counted;
 import static zonewright.nights.NightWords.day;
 import static zonewright.nights.NightWords.days;
 
@@ -45,16 +46,18 @@ final class PlannerWords {
     if (finding instanceof Finding.TooFewDays few) {
       return ofDays(
           few.subject(),
-          "needs %s days a week, and only %s are open to it".formatted(few.needed(), few.open()),
+          "needs %s a week, and only %s open to it"
+              .formatted(
+                  counted(few.needed()), few.open() == 1 ? "1 is" : few.open() + " are"),
           "open more nights, or water more on each");
     }
     if (finding instanceof Finding.GapTooLong gap) {
       return ofDays(
           gap.subject(),
-          "should wait no longer than %s days, and on %s days a week it waits %s"
-              .formatted(gap.longest(), gap.days(), gap.waits()),
+          "should wait no longer than %s, and on %s a week it waits %s"
+              .formatted(counted(gap.longest()), counted(gap.days()), gap.waits()),
           gap.enough().isPresent()
-              ? "water it on " + gap.enough().getAsInt() + " days a week"
+              ? "water it on " + counted(gap.enough().getAsInt()) + " a week"
               : "open more nights: those open are too far apart");
     }
     if (finding instanceof Finding.LostDates lost) {
@@ -131,7 +134,7 @@ final class PlannerWords {
 
   private static String rhythm(WateringDays rule) {
     if (rule instanceof WateringDays.ChooseWeekdays free) {
-      return free.daysNeeded() + (free.daysNeeded() == 1 ? " day" : " days") + " a week";
+      return counted(free.daysNeeded()) + " a week";
     }
     if (rule instanceof WateringDays.OnWeekdays fixed) {
       return "on " + days(fixed.weekdays());

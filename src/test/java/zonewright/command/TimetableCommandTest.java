@@ -37,6 +37,32 @@ class TimetableCommandTest {
     assertThat(lines).allMatch(line -> line.contains(",") && !line.contains("null"));
   }
 
+  /** The slope of the demo asks for 9 cycles of 11 min, and its controller starts 4. */
+  @Test
+  void everyZoneIsShownWithWhatItGets() {
+    assertThat(run().out())
+        .contains("Of 12 zones 11 placed, 1 placed in part.")
+        .containsPattern("11 +West slope ground cover .* 99 +44 +55 +placed in part");
+    int slope = 0;
+    for (String line : run("--csv").out().lines().toList()) {
+      slope += line.contains("West slope") ? Integer.parseInt(line.split(",", -1)[7]) : 0;
+    }
+    assertThat(slope).isEqualTo(99);
+    assertThat(run("--ics").out().replace("\n ", ""))
+        .contains("44 of 99 min a week placed\\; not placed 55 min");
+  }
+
+  @Test
+  void aCardThatDoesNotFitSaysSoFirst() {
+    String out = run("--cards", "--plain").out();
+    assertThat(out)
+        .containsPattern("Program [AB].*\nDOES NOT FIT\n  This program ")
+        .contains("asks for 9 starts a night of a controller that has 4, 5 too many.");
+    assertThat(out.lines().filter(line -> line.startsWith("Start times: ")))
+        .hasSizeLessThanOrEqualTo(4)
+        .allMatch(line -> line.split(",", -1).length <= 4);
+  }
+
   @Test
   void cardsOfAPlainControllerHaveStartTimes() {
     CommandRun run = run("--cards", "--plain");

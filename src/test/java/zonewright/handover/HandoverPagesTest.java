@@ -34,6 +34,17 @@ class HandoverPagesTest {
   }
 
   @Test
+  void whatDoesNotFitIsSaidAboveTheStationsAndEveryZoneIsListed() throws IOException {
+    String first = text(HandoverPages.of(Demo.libraryGarden(UnitSystem.US)), 1, 1);
+    assertThat(first.indexOf("This does not fit"))
+        .isPositive()
+        .isLessThan(first.indexOf("Zone 11, West slope ground cover: 44 of 99 min"));
+    assertThat(first.indexOf("44 of 99 min")).isLessThan(first.indexOf("Minutes a cycle"));
+    String zones = text(HandoverPages.of(Demo.libraryGarden(UnitSystem.US)), 3, 3);
+    assertThat(zones).contains("11 West slope ground cover 99 44 55").contains("10 Dry garden");
+  }
+
+  @Test
   void theSameDesignMakesTheSameFile() {
     assertThat(HandoverPages.of(Demo.libraryGarden(UnitSystem.SI)))
         .isEqualTo(HandoverPages.of(Demo.libraryGarden(UnitSystem.SI)));

@@ -1,7 +1,9 @@
 package zonewright.nights;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import zonewright.budget.SiteBudget;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Finding;
@@ -25,6 +27,19 @@ final class Garden {
     for (int row = 0; row < design.book().rows(column.reference().table()); row++) {
       type(column, row, text);
     }
+    return this;
+  }
+
+  /** Gives a program another name, its zones following it. */
+  Garden nameProgram(int program, String name) {
+    List<Integer> own = new ArrayList<>();
+    for (int row = 0; row < design.book().rows(Sheets.ZONES); row++) {
+      if (design.book().number(SiteBudget.ZONE_PROGRAM.reference(), row) == program) {
+        own.add(row);
+      }
+    }
+    type(SiteBudget.PROGRAM, program, name);
+    own.forEach(row -> type(SiteBudget.ZONE_PROGRAM, row, name));
     return this;
   }
 
