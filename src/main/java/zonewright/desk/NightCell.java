@@ -25,7 +25,8 @@ final class NightCell extends DefaultListCellRenderer {
                   : NightWords.length(night.lengthMinutes())
                       + ", done "
                       + NightWords.time(night.finishMinute());
-      setText("<html>" + NightWords.label(night.night()) + "<br><small>" + length + "</small></html>");
+      setText(
+          "<html>" + NightWords.label(night.night()) + "<br><small>" + length + "</small></html>");
       setIcon(over ? new SeverityMark(Severity.CHECK) : null);
       getAccessibleContext().setAccessibleName(NightWords.label(night.night()) + ", " + length);
     }

@@ -56,8 +56,7 @@ final class ZoneShareModel extends AbstractTableModel {
       case 2 -> minutes(share.asked());
       case 3 -> String.valueOf(share.placed());
       case 4 -> minutes(share.undone());
-      default ->
-share.state().word() + (share.why().isEmpty() ? "" : ": " + share.why());
+      default -> share.state().word() + (share.why().isEmpty() ? "" : ": " + share.why());
     };
   }
 

@@ -48,8 +48,7 @@ final class Cards {
                   ? "Each start runs the stations in this order, one after another. A night that opens in the evening ends the next morning."
                   : "Each station starts by itself at its times. A night that opens in the evening ends the next morning.");
       all.add(
-          new Card(
-              card.title(), card.starts(), card.nights(), stations, card.misfits(), remarks));
+          new Card(card.title(), card.starts(), card.nights(), stations, card.misfits(), remarks));
     }
     return all;
   }

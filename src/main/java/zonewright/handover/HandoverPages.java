@@ -128,7 +128,9 @@ public final class HandoverPages {
     List<ZoneShare> shares = ZoneShare.of(plan);
     paper.page(
         "What the nights give each zone",
-        "Minutes " + ZoneShare.period(plan) + ", every zone of the design. "
+        "Minutes "
+            + ZoneShare.period(plan)
+            + ", every zone of the design. "
             + ZoneShare.summary(shares));
     PaperTable table =
         new PaperTable()

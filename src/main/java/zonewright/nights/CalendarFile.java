@@ -167,14 +167,7 @@ public final class CalendarFile {
     line("BEGIN:VEVENT");
     line(
         "UID:"
-            + uid(
-                names.lasting(block.program())
-                    + "/"
-                    + night
-                    + "/"
-                    + rule
-                    + "/"
-                    + block.start()));
+            + uid(names.lasting(block.program()) + "/" + night + "/" + rule + "/" + block.start()));
     line("DTSTAMP:" + stamp);
     line("DTSTART:" + LOCAL.format(midnight.plusMinutes(block.start())));
     line("DTEND:" + LOCAL.format(midnight.plusMinutes(block.end())));

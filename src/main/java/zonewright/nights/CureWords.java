@@ -31,7 +31,8 @@ final class CureWords {
       List<String> moves = new ArrayList<>();
       for (Cure.Move move : others.moves()) {
         String to = NightWords.day(move.to());
-        moves.add(names.zone(move.zone()) + " on " + to + " instead of " + NightWords.day(move.from()));
+        moves.add(
+            names.zone(move.zone()) + " on " + to + " instead of " + NightWords.day(move.from()));
       }
       return "water " + String.join(", ", moves);
     }

@@ -98,8 +98,7 @@ final class NightFindings {
       for (Misfits.Misfit misfit : Misfits.of(program, plan.input().rules())) {
         if (!(told && misfit.tooLong())) {
           found.add(
-              words.ofProgram(
-                  program.program(), Severity.CHECK, misfit.clause(), misfit.cure()));
+              words.ofProgram(program.program(), Severity.CHECK, misfit.clause(), misfit.cure()));
         }
       }
     }
@@ -138,8 +137,7 @@ final class NightFindings {
       int minute = CalendarText.minuteOfDay(wish);
       long program = book.contents().row(Sheets.PROGRAMS, row).id();
       boolean used =
-          plan.input().stations().stream()
-              .anyMatch(station -> station.zone().program() == program);
+          plan.input().stations().stream().anyMatch(station -> station.zone().program() == program);
       boolean open =
           plan.input().rules().windows().values().stream()
               .anyMatch(windows -> isOpen(windows, minute));

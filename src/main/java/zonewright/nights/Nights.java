@@ -57,17 +57,13 @@ public final class Nights {
 
   /** Returns the plan of the book as it is, where it is known already. */
   public Optional<NightsPlan> known() {
-    Optional<NightsInput> now = asked();
-    NightsPlan plan = now.isEmpty() ? null : plans.get(read().problem());
-    if (plan == null) {
-      return Optional.empty();
+    Optional<NightsPlan> found =
+        asked()
+            .map(now -> plans.computeIfPresent(read().problem(), (any, plan) -> plan.renamed(now)));
+    if (found.isPresent()) {
+      last = found;
     }
-    NightsPlan named = plan.renamed(now.get());
-    if (named != plan) {
-      plans.put(read().problem(), named);
-    }
-    last = Optional.of(named);
-    return last;
+    return found;
   }
 
   /** Takes a plan made elsewhere. */

@@ -47,8 +47,7 @@ final class PlannerWords {
       return ofDays(
           few.subject(),
           "needs %s a week, and only %s open to it"
-              .formatted(
-                  counted(few.needed()), few.open() == 1 ? "1 is" : few.open() + " are"),
+              .formatted(counted(few.needed()), few.open() == 1 ? "1 is" : few.open() + " are"),
           "open more nights, or water more on each");
     }
     if (finding instanceof Finding.GapTooLong gap) {
@@ -63,8 +62,7 @@ final class PlannerWords {
     if (finding instanceof Finding.LostDates lost) {
       return ofDays(
           lost.zone(),
-          "loses %s of %s waterings to nights that are not open"
-              .formatted(lost.lost(), lost.due()),
+          "loses %s of %s waterings to nights that are not open".formatted(lost.lost(), lost.due()),
           "open these nights, or water it by weekdays");
     }
     if (finding instanceof Finding.CycleOverWindow cycle) {

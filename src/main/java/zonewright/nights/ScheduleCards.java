@@ -32,8 +32,7 @@ public final class ScheduleCards {
     for (ZoneShare share : ZoneShare.of(plan)) {
       ProgramPart own = new ProgramPart(share.sheet().program(), 1);
       shares
-          .computeIfAbsent(
-              parts.getOrDefault(share.sheet().row(), own), any -> new ArrayList<>())
+          .computeIfAbsent(parts.getOrDefault(share.sheet().row(), own), any -> new ArrayList<>())
           .add(share);
     }
   }
@@ -128,8 +127,7 @@ public final class ScheduleCards {
         }
       }
       byStarts.forEach(
-          (starts, nights) ->
-              lines.add(line(station.zone(), NightWords.nights(nights), starts)));
+          (starts, nights) -> lines.add(line(station.zone(), NightWords.nights(nights), starts)));
     }
     List<Night> inOrder =
         plan.timetable().nights().stream().map(NightPlan::night).filter(all::contains).toList();
@@ -166,10 +164,7 @@ public final class ScheduleCards {
       misfits.add(
           "%s asks for %s starts a night of a controller that has %s, %s too many."
               .formatted(
-                  NightWords.capital(names.zone(zone)),
-                  zone.cycles(),
-                  most,
-                  zone.cycles() - most));
+                  NightWords.capital(names.zone(zone)), zone.cycles(), most, zone.cycles() - most));
     }
     late.values().stream()
         .max(Integer::compare)

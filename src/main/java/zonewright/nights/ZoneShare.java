@@ -21,7 +21,12 @@ import zonewright.timetable.ZoneWater;
  * @param why what keeps the rest out, in words; empty where there is none
  */
 public record ZoneShare(
-    NightsInput.SheetZone sheet, State state, OptionalInt asked, int placed, int inNoNight, String why) {
+    NightsInput.SheetZone sheet,
+    State state,
+    OptionalInt asked,
+    int placed,
+    int inNoNight,
+    String why) {
   /** How much of a zone is placed. */
   public enum State {
     PLACED("placed"),

@@ -115,8 +115,7 @@ final class Calendar {
     if (rule instanceof WateringDays.ChooseWeekdays free) {
       return weeks * free.daysNeeded();
     }
-    return (int)
-        IntStream.range(0, nights.size()).filter(day -> onDate(rule, day, first)).count();
+    return (int) IntStream.range(0, nights.size()).filter(day -> onDate(rule, day, first)).count();
   }
 
   /** True where all zones water by weekdays, so that a week says all. */

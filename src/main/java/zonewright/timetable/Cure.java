@@ -21,8 +21,8 @@ public sealed interface Cure {
    * @param moves the moves, one after another
    * @param days the weekdays of the zones moved, by their numbers
    */
-  record OtherNights(
-      List<Move> moves, Map<Long, Set<DayOfWeek>> days, int minutesStillMissing) implements Cure {
+  record OtherNights(List<Move> moves, Map<Long, Set<DayOfWeek>> days, int minutesStillMissing)
+      implements Cure {
     /** Keeps copies. */
     public OtherNights {
       moves = List.copyOf(moves);

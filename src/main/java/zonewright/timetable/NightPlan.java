@@ -1,11 +1,8 @@
 package zonewright.timetable;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 
 /**
  * One night with every cycle in its place, or left undone: no cycle runs past the close of the last

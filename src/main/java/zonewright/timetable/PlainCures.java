@@ -65,16 +65,14 @@ final class PlainCures {
       return Optional.empty();
     }
     NightRules wider = rules.withWindows(windows);
-    int left =
-        PlainWeekPlanner.withoutCures(zones, wider, firstDay, startRuns).overrunMinutes();
+    int left = PlainWeekPlanner.withoutCures(zones, wider, firstDay, startRuns).overrunMinutes();
     return left >= now
         ? Optional.empty()
         : Optional.of(new Cure.LaterClose(most, wider, changes, left));
   }
 
   private Optional<Cure> anotherController() {
-    int left =
-        TimetablePlanner.plan(zones, rules, firstDay, Optional.empty()).overrunMinutes();
+    int left = TimetablePlanner.plan(zones, rules, firstDay, Optional.empty()).overrunMinutes();
     return left >= now ? Optional.empty() : Optional.of(new Cure.OtherController(left));
   }
 }

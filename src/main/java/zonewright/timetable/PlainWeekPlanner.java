@@ -99,8 +99,7 @@ public final class PlainWeekPlanner {
     place();
     programs.sort(
         Comparator.comparingInt(
-            program ->
-                program.startMinutes().stream().findFirst().orElse(Integer.MAX_VALUE)));
+            program -> program.startMinutes().stream().findFirst().orElse(Integer.MAX_VALUE)));
     List<NightPlan> nights = nights();
     return new PlainTimetable(
         new Timetable(nights, water(zones, nights), findings, List.of()), programs);
@@ -202,9 +201,7 @@ public final class PlainWeekPlanner {
     for (int night : part.due) {
       DayOfWeek day = calendar.nights().get(night).weekday();
       List<WateringWindow> both =
-          part.nights.isEmpty()
-              ? rules.windowsOn(day)
-              : common(part.hours, rules.windowsOn(day));
+          part.nights.isEmpty() ? rules.windowsOn(day) : common(part.hours, rules.windowsOn(day));
       if (!both.isEmpty()) {
         part.hours = both;
         part.nights.add(night);
@@ -245,8 +242,7 @@ public final class PlainWeekPlanner {
   private void keyIn(Part part, int[] starts, Chain chain) {
     int gap = rules.gapMinutes();
     int closes = part.hours.get(part.hours.size() - 1).endMinute();
-    FittingCard fitting =
-        new FittingCard(part.zones, starts, gap, closes, rules.mostStarts());
+    FittingCard fitting = new FittingCard(part.zones, starts, gap, closes, rules.mostStarts());
     List<PlainProgram.Station> stations = fitting.stations();
     part.runs = FittingCard.runs(stations, starts, gap);
     part.undone = fitting.undone(stations);
@@ -311,8 +307,7 @@ public final class PlainWeekPlanner {
       }
     }
     runs.sort(Comparator.comparingInt(ValveRun::startMinute));
-    int bound =
-        placed.isEmpty() ? opens : ProgramChain.bound(placed, windows, rules.gapMinutes());
+    int bound = placed.isEmpty() ? opens : ProgramChain.bound(placed, windows, rules.gapMinutes());
     return new NightPlan(night, windows, runs, undone, runs, finish, Math.min(bound, finish));
   }
 
@@ -331,8 +326,7 @@ public final class PlainWeekPlanner {
         continue;
       }
       Part part = parts.get(number);
-      List<Night> nights =
-          part.nights.stream().map(night -> calendar.nights().get(night)).toList();
+      List<Night> nights = part.nights.stream().map(night -> calendar.nights().get(night)).toList();
       int asked = calendar.asked(zone.days(), calendar.firstDay(number));
       balance.add(zone, asked, nights, lost(part));
     }

@@ -60,7 +60,6 @@ final class ProgramChain {
         programs.stream().map(stations -> of(stations, windows, gap)).toArray(Chain[]::new);
     return windows.get(0).startMinute()
         + LowerBound.of(
-            new PlacementProblem(
-                chains, 1, Long.MAX_VALUE / 8, gap, NightPlacer.breaks(windows)));
+            new PlacementProblem(chains, 1, Long.MAX_VALUE / 8, gap, NightPlacer.breaks(windows)));
   }
 }

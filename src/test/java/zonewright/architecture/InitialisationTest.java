@@ -64,8 +64,7 @@ class InitialisationTest {
         circle ->
             circle.stream()
                 .noneMatch(
-                    name ->
-                        FloorsTest.PROGRAM.get(name).getStaticInitializer().isPresent()));
+                    name -> FloorsTest.PROGRAM.get(name).getStaticInitializer().isPresent()));
     assertThat(circles).isEmpty();
   }
 

@@ -32,7 +32,8 @@ class TimetableCommandTest {
     CommandRun run = run("--csv");
     List<String> lines = run.out().lines().toList();
     assertThat(lines.get(0))
-        .isEqualTo("Night,Opens,Closes,Zone,Where,Program,Cycle,Minutes,Zone flow (gpm),Not placed because");
+        .isEqualTo(
+            "Night,Opens,Closes,Zone,Where,Program,Cycle,Minutes,Zone flow (gpm),Not placed because");
     assertThat(lines).hasSizeGreaterThan(30);
     assertThat(lines).allMatch(line -> line.contains(",") && !line.contains("null"));
   }
@@ -57,7 +58,8 @@ class TimetableCommandTest {
     String out = run("--cards", "--plain").out();
     assertThat(out)
         .containsPattern("Program [AB].*\nDOES NOT FIT\n  This program ")
-        .contains("asks for 9 starts a night of a controller that has 4, 5 too many.");
+        .contains(
+            "would be program 5 of a controller that has 4, so nothing of it can be keyed in.");
     assertThat(out.lines().filter(line -> line.startsWith("Start times: ")))
         .hasSizeLessThanOrEqualTo(4)
         .allMatch(line -> line.split(",", -1).length <= 4);

@@ -10,7 +10,6 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
-import zonewright.budget.SiteBudget;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.timetable.NightPlan;
@@ -67,8 +66,7 @@ class EveryZoneShownTest {
         .extracting(share -> String.valueOf(share.sheet().row()))
         .isEqualTo(rowsThatCount(garden));
     for (ZoneShare share : shares) {
-      int runs =
-          garden.runsOf(share.sheet().row()).stream().mapToInt(ValveRun::minutes).sum();
+      int runs = garden.runsOf(share.sheet().row()).stream().mapToInt(ValveRun::minutes).sum();
       assertThat(share.placed()).isEqualTo(runs);
       if (share.asked().isPresent()) {
         int lost = Math.max(0, share.inNoNight());
@@ -131,8 +129,7 @@ class EveryZoneShownTest {
 
   private static void theCalendarNamesWhatDoesNotFit(NightsPlan plan, List<ZoneShare> shares) {
     String text =
-        CalendarFile.of(plan, "Any", LocalDate.of(2026, 6, 1), Instant.EPOCH)
-            .replace("\r\n ", "");
+        CalendarFile.of(plan, "Any", LocalDate.of(2026, 6, 1), Instant.EPOCH).replace("\r\n ", "");
     for (ZoneShare share : shares) {
       assertThat(text.contains(CalendarFile.escaped(share.line(plan)))).isEqualTo(!share.whole());
     }

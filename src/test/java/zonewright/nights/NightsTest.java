@@ -46,8 +46,7 @@ class NightsTest {
       List<ValveRun> runs = garden.runsOf(station.sheet().row());
       int row = station.sheet().row();
       // The controller starts a zone no oftener than this; the rest is left undone and said.
-      double cycles =
-          Math.min(number(CycleAndSoak.CYCLES, row), number(SiteRules.MOST_CYCLES, 0));
+      double cycles = Math.min(number(CycleAndSoak.CYCLES, row), number(SiteRules.MOST_CYCLES, 0));
       double expected = cycles * number(Demand.WATERING_DAYS, row);
       assertThat(runs).hasSize((int) expected);
       assertThat(runs)
@@ -153,8 +152,7 @@ class NightsTest {
     assertThat(plan.weekly()).isFalse();
     List<Integer> days =
         plan.timetable().nights().stream()
-            .filter(
-                night -> night.runs().stream().anyMatch(run -> garden.isAt(run, 9)))
+            .filter(night -> night.runs().stream().anyMatch(run -> garden.isAt(run, 9)))
             .map(night -> (int) night.night().date().orElseThrow().toEpochDay())
             .toList();
     assertThat(days).hasSizeGreaterThan(3);

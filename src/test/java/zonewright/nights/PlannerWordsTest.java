@@ -11,7 +11,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import zonewright.budget.SiteBudget;
 import zonewright.design.Facts;
 import zonewright.timetable.Cure;
 import zonewright.timetable.Finding;

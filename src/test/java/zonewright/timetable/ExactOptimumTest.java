@@ -83,11 +83,7 @@ class ExactOptimumTest {
       int cycles = 1 + random.nextInt(count > 8 ? 2 : 3);
       zones.add(
           Sites.zone(
-              i + 1,
-              cycles,
-              1 + random.nextInt(8),
-              random.nextInt(20),
-              3 + random.nextInt(18)));
+              i + 1, cycles, 1 + random.nextInt(8), random.nextInt(20), 3 + random.nextInt(18)));
     }
     return zones;
   }

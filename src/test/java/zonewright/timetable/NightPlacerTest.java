@@ -13,8 +13,7 @@ class NightPlacerTest {
 
   @Test
   void aZoneSoaksWhileAnotherRuns() {
-    List<WateredZone> zones =
-        List.of(Sites.zone(1, 2, 10, 15, 8), Sites.zone(2, 2, 15, 10, 8));
+    List<WateredZone> zones = List.of(Sites.zone(1, 2, 10, 15, 8), Sites.zone(2, 2, 15, 10, 8));
     NightPlan plan =
         NightPlacer.place(MONDAY, zones, Sites.rules(1, 20, 0, Sites.window(1320, 360)), List.of());
     // By hand: 10 + 15 + 10 + 15, each filling the other's soak.
@@ -41,9 +40,7 @@ class NightPlacerTest {
   void flowKeepsLargeZonesApart() {
     List<WateredZone> zones =
         List.of(
-            Sites.zone(1, 1, 20, 0, 12),
-            Sites.zone(2, 1, 20, 0, 13),
-            Sites.zone(3, 1, 20, 0, 5));
+            Sites.zone(1, 1, 20, 0, 12), Sites.zone(2, 1, 20, 0, 13), Sites.zone(3, 1, 20, 0, 5));
     // By hand: large and larger exceed 20 together; small fits beside either.
     assertThat(length(zones, Sites.rules(3, 20, 0, Sites.window(0, 600)))).isEqualTo(40);
     assertThat(length(zones, Sites.rules(3, 30, 0, Sites.window(0, 600)))).isEqualTo(20);
@@ -63,31 +60,32 @@ class NightPlacerTest {
     List<WateredZone> zones = List.of(Sites.zone(1, 1, 20, 0, 1), Sites.zone(2, 1, 20, 0, 1));
     NightPlan plan =
         NightPlacer.place(
-            MONDAY, zones, Sites.rules(1, 9, 0, Sites.window(0, 30), Sites.window(100, 200)), List.of());
+            MONDAY,
+            zones,
+            Sites.rules(1, 9, 0, Sites.window(0, 30), Sites.window(100, 200)),
+            List.of());
     assertThat(plan.runs()).extracting(ValveRun::startMinute).containsExactly(0, 100);
     assertThat(plan.lengthMinutes()).isEqualTo(plan.boundMinutes());
   }
 
   @Test
   void theOrderWishedForIsFollowedWhereItCostsNoTime() {
-    List<WateredZone> zones =
-        List.of(wished(1, 2), wished(2, 3), wished(3, 1));
-    NightPlan plan = NightPlacer.place(MONDAY, zones, Sites.rules(1, 9, 0, Sites.window(0, 600)), List.of());
-    assertThat(plan.runs())
-        .extracting(run -> run.zone().number())
-        .containsExactly(3L, 1L, 2L);
+    List<WateredZone> zones = List.of(wished(1, 2), wished(2, 3), wished(3, 1));
+    NightPlan plan =
+        NightPlacer.place(MONDAY, zones, Sites.rules(1, 9, 0, Sites.window(0, 600)), List.of());
+    assertThat(plan.runs()).extracting(run -> run.zone().number()).containsExactly(3L, 1L, 2L);
   }
 
   /** By hand: the second 40 min would end at 80, and the window at 60: none of it runs. */
   @Test
   void aCycleThatWouldRunPastTheCloseIsLeftUndoneWhole() {
     List<WateredZone> zones = List.of(Sites.zone(1, 1, 40, 0, 1), Sites.zone(2, 1, 40, 0, 1));
-    NightPlan plan = NightPlacer.place(MONDAY, zones, Sites.rules(1, 9, 0, Sites.window(0, 60)), List.of());
+    NightPlan plan =
+        NightPlacer.place(MONDAY, zones, Sites.rules(1, 9, 0, Sites.window(0, 60)), List.of());
     assertThat(plan.overrunMinutes()).isEqualTo(20);
     assertThat(plan.runs()).extracting(ValveRun::zone).containsExactly(zones.get(0));
     assertThat(plan.undone())
-        .containsExactly(
-            new Undone(zones.get(1), 1, Undone.Why.AFTER_CLOSE, OptionalInt.of(40)));
+        .containsExactly(new Undone(zones.get(1), 1, Undone.Why.AFTER_CLOSE, OptionalInt.of(40)));
   }
 
   @Test

@@ -29,14 +29,16 @@ class NightPropertiesTest {
   @Property(tries = 100)
   void theSameSiteGivesTheSameNight(@ForAll("sites") Site site) {
     NightPlan once = NightPlacer.place(MONDAY, site.zones(), site.rules(), List.of());
-    assertThat(NightPlacer.place(MONDAY, List.copyOf(site.zones()), site.rules(), List.of())).isEqualTo(once);
+    assertThat(NightPlacer.place(MONDAY, List.copyOf(site.zones()), site.rules(), List.of()))
+        .isEqualTo(once);
   }
 
   @Property(tries = 150)
   void oneMoreValveNeverMakesANightLonger(@ForAll("sites") Site site) {
     NightRules more = site.rules().withMostValves(site.rules().mostValvesAtOnce() + 1);
     assertThat(NightPlacer.place(MONDAY, site.zones(), more, List.of()).finishMinute())
-        .isLessThanOrEqualTo(NightPlacer.place(MONDAY, site.zones(), site.rules(), List.of()).finishMinute());
+        .isLessThanOrEqualTo(
+            NightPlacer.place(MONDAY, site.zones(), site.rules(), List.of()).finishMinute());
   }
 
   @Property(tries = 150)

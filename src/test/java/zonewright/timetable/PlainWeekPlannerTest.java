@@ -44,9 +44,7 @@ class PlainWeekPlannerTest {
             zone(1, 1, 1, 60, 0, 7),
             zone(2, 2, 1, 30, 0, 7));
     assertThat(plan.timetable().findings()).isEmpty();
-    assertThat(plan.programs())
-        .extracting(p -> p.startMinutes().get(0))
-        .doesNotHaveDuplicates();
+    assertThat(plan.programs()).extracting(p -> p.startMinutes().get(0)).doesNotHaveDuplicates();
     assertThat(plan.timetable().nights()).allMatch(night -> night.lengthMinutes() == 90);
   }
 
@@ -71,11 +69,13 @@ class PlainWeekPlannerTest {
             StartRuns.EVERY_STATION,
             zone(1, 1, 2, 10, 30, 3),
             zone(2, 1, 1, 30, 0, 3));
-    assertThat(plan.programs()).extracting(PlainProgram::program)
+    assertThat(plan.programs())
+        .extracting(PlainProgram::program)
         .containsExactlyInAnyOrder(new ProgramPart(1, 1), new ProgramPart(1, 2));
     assertThat(plan.timetable().findings())
         .containsExactly(
-            new Finding.ProgramSplit(1, List.of(zone(1, 1, 2, 10, 30, 3), zone(2, 1, 1, 30, 0, 3))));
+            new Finding.ProgramSplit(
+                1, List.of(zone(1, 1, 2, 10, 30, 3), zone(2, 1, 1, 30, 0, 3))));
   }
 
   @Test
@@ -107,8 +107,7 @@ class PlainWeekPlannerTest {
     PlainTimetable plan = plan(rules, StartRuns.EVERY_STATION, zone(1, 1, 1, 20, 0, 2));
     assertThat(plan.timetable().findings())
         .containsExactly(
-            new Finding.NoCommonHours(
-                new ProgramPart(1, 1), DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
+            new Finding.NoCommonHours(new ProgramPart(1, 1), DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
     // No start lies outside a window: what Thursday should get is left undone.
     ZoneWater water = plan.timetable().zones().get(0);
     assertThat(water.minutesPlaced()).isEqualTo(20);
@@ -236,8 +235,7 @@ class PlainWeekPlannerTest {
   }
 
   /** Runs programs as the controller would: at each start, its stations in order. */
-  private static List<ValveRun> keyedIn(
-      List<PlainProgram> programs, StartRuns startRuns, int gap) {
+  private static List<ValveRun> keyedIn(List<PlainProgram> programs, StartRuns startRuns, int gap) {
     List<ValveRun> runs = new ArrayList<>();
     for (PlainProgram program : programs) {
       for (int pass = 0; pass < program.startMinutes().size(); pass++) {
@@ -274,8 +272,7 @@ class PlainWeekPlannerTest {
   @Test
   void whatTheStartsOfTheControllerDoNotSufficeForIsLeftUndone() {
     NightRules rules =
-        new NightRules(
-            Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 2, 99);
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 2, 99);
     PlainTimetable plan =
         plan(
             rules,
@@ -292,11 +289,9 @@ class PlainWeekPlannerTest {
   @Test
   void aProgramTheControllerLacksIsLeftUndoneAndTakesNoTimeFromTheOthers() {
     NightRules rules =
-        new NightRules(
-            Sites.rules(1, 20, 0, Sites.window(0, 60)).windows(), 1, 20, 0, 4, 1);
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 60)).windows(), 1, 20, 0, 4, 1);
     PlainTimetable plan =
-        plan(
-            rules, StartRuns.EVERY_STATION, zone(1, 1, 1, 60, 0, 7), zone(2, 2, 1, 60, 0, 7));
+        plan(rules, StartRuns.EVERY_STATION, zone(1, 1, 1, 60, 0, 7), zone(2, 2, 1, 60, 0, 7));
     assertThat(plan.programs())
         .extracting(program -> program.place() + " " + program.startMinutes())
         .containsExactly("1 [0]", "2 []");

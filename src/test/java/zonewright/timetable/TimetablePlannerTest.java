@@ -83,7 +83,8 @@ class TimetablePlannerTest {
     NightRules rules = Sites.rules(1, 50, 0, Sites.window(0, 1440));
     WateringDays daily = new WateringDays.OnWeekdays(Sites.ALL_DAYS);
     Timetable table =
-        TimetablePlanner.plan(List.of(Sites.zone(1, 2, 600, 200, 5, daily)), rules, FIRST_DAY, Optional.empty());
+        TimetablePlanner.plan(
+            List.of(Sites.zone(1, 2, 600, 200, 5, daily)), rules, FIRST_DAY, Optional.empty());
     // By hand: 1400 min and 200 of soak need 1600 of the day's 1440.
     assertThat(table.nights()).allMatch(night -> night.overrunMinutes() == 160);
   }
@@ -91,8 +92,7 @@ class TimetablePlannerTest {
   @Test
   void impossibleZonesAreNamed() {
     NightRules rules =
-        new NightRules(
-            Map.of(DayOfWeek.MONDAY, List.of(Sites.window(0, 120))), 1, 20, 0, 4, 99);
+        new NightRules(Map.of(DayOfWeek.MONDAY, List.of(Sites.window(0, 120))), 1, 20, 0, 4, 99);
     List<WateredZone> zones =
         List.of(
             Sites.zone(1, 1, 5, 0, 21),
@@ -125,7 +125,8 @@ class TimetablePlannerTest {
   @Test
   void noZonesAndNoWindowsAreAnsweredToo() {
     NightRules closed = new NightRules(Map.of(), 1, 20, 0, 4, 99);
-    assertThat(TimetablePlanner.plan(List.of(), closed, FIRST_DAY, Optional.empty()).nights()).isEmpty();
+    assertThat(TimetablePlanner.plan(List.of(), closed, FIRST_DAY, Optional.empty()).nights())
+        .isEmpty();
     Timetable table =
         TimetablePlanner.plan(
             List.of(
@@ -181,7 +182,8 @@ class TimetablePlannerTest {
         .containsExactly(new Finding.LostDates(table.zones().get(0).zone(), 4, 28));
     // By hand: 28 waterings of 5 min, 4 of them lost.
     assertThat(table.zones().get(0).minutesPlaced()).isEqualTo(120);
-    assertThat(table.zones().get(0).undone()).containsExactly(Map.entry(Undone.Why.CLOSED_NIGHTS, 20));
+    assertThat(table.zones().get(0).undone())
+        .containsExactly(Map.entry(Undone.Why.CLOSED_NIGHTS, 20));
   }
 
   @Test
@@ -194,9 +196,7 @@ class TimetablePlannerTest {
     NightRules rules = Sites.rules(1, 20, 0, Sites.window(300, 390));
     Timetable table = TimetablePlanner.plan(zones, rules, FIRST_DAY, Optional.empty());
     assertThat(table.fits()).isFalse();
-    assertThat(table.overfullNights())
-        .extracting(NightPlan::overrunMinutes)
-        .containsExactly(10);
+    assertThat(table.overfullNights()).extracting(NightPlan::overrunMinutes).containsExactly(10);
     assertThat(table.cures())
         .extracting(cure -> cure.getClass().getSimpleName() + " " + cure.minutesStillMissing())
         .containsExactly("OtherNights 0", "OneMoreValve 0", "WiderWindows 0", "SharedOut 0");
@@ -207,15 +207,12 @@ class TimetablePlannerTest {
 
   @Test
   void aZoneWithoutSoakCuresANightThatOnlySoakMakesLong() {
-    List<WateredZone> zones =
-        List.of(Sites.zone(1, 4, 10, 30, 5), Sites.zone(2, 1, 10, 0, 5));
+    List<WateredZone> zones = List.of(Sites.zone(1, 4, 10, 30, 5), Sites.zone(2, 1, 10, 0, 5));
     NightRules rules =
-        new NightRules(
-            Map.of(DayOfWeek.MONDAY, List.of(Sites.window(0, 100))), 1, 20, 0, 16, 99);
+        new NightRules(Map.of(DayOfWeek.MONDAY, List.of(Sites.window(0, 100))), 1, 20, 0, 16, 99);
     Timetable table = TimetablePlanner.plan(zones, rules, FIRST_DAY, Optional.empty());
     // By hand: 4 × 10 + 3 × 30 = 130 against 100; without soak 50. Another valve does not help.
-    assertThat(table.cures())
-        .hasExactlyElementsOfTypes(Cure.WiderWindows.class, Cure.NoSoak.class);
+    assertThat(table.cures()).hasExactlyElementsOfTypes(Cure.WiderWindows.class, Cure.NoSoak.class);
     assertThat(table.cures()).allMatch(cure -> cure.minutesStillMissing() == 0);
   }
 
@@ -226,7 +223,8 @@ class TimetablePlannerTest {
       zones.add(Sites.zone(i, 1 + i % 4, 3 + i % 11, i % 37, 4 + (i * 7 % 13)));
     }
     Timetable before =
-        TimetablePlanner.plan(zones, Sites.rules(3, 20, 1, Sites.window(0, 300)), FIRST_DAY, Optional.empty());
+        TimetablePlanner.plan(
+            zones, Sites.rules(3, 20, 1, Sites.window(0, 300)), FIRST_DAY, Optional.empty());
     for (int extra = 1; extra < 10; extra++) {
       NightRules more = Sites.rules(3, 20 + extra, 1, Sites.window(0, 300));
       Timetable after = TimetablePlanner.plan(zones, more, FIRST_DAY, Optional.of(before));

@@ -41,8 +41,8 @@ class TimetablePropertiesTest {
   }
 
   /**
-   * What is placed and what is left undone are together what was asked for, counted three ways: from
-   * the nights, from the zones and from what each zone asks for in the days of the plan.
+   * What is placed and what is left undone are together what was asked for, counted three ways:
+   * from the nights, from the zones and from what each zone asks for in the days of the plan.
    */
   @Property(tries = 150)
   void noZoneAndNoMinuteDisappears(@ForAll long seed, @ForAll Way way) {
@@ -157,7 +157,12 @@ class TimetablePropertiesTest {
       }
     }
     return new NightRules(
-        windows, 1 + random.nextInt(3), 8 + random.nextInt(30), random.nextInt(3), 4, 1 + random.nextInt(4));
+        windows,
+        1 + random.nextInt(3),
+        8 + random.nextInt(30),
+        random.nextInt(3),
+        4,
+        1 + random.nextInt(4));
   }
 
   private static List<WateredZone> zones(Random random) {

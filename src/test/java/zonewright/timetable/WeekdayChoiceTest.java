@@ -31,7 +31,8 @@ class WeekdayChoiceTest {
   @Test
   void theLongestGapHoldsOverTheWeeksEnd() {
     WateredZone lawn = choosing(1, 20, 3, 3, Sites.ALL_DAYS);
-    Set<DayOfWeek> days = WeekdayChoice.choose(Waterings.of(List.of(lawn)), EVERY_NIGHT).days().get(0);
+    Set<DayOfWeek> days =
+        WeekdayChoice.choose(Waterings.of(List.of(lawn)), EVERY_NIGHT).days().get(0);
     assertThat(days).hasSize(3);
     assertThat(WeekdayChoice.longestGap(days)).isLessThanOrEqualTo(3);
     assertThat(WeekdayChoice.longestGap(EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY)))
@@ -52,7 +53,8 @@ class WeekdayChoiceTest {
         int gap = (6 + needed) / needed;
         zones.add(choosing(i, 5 + random.nextInt(60), needed, gap, Sites.ALL_DAYS));
       }
-      long found = uneven(load(zones, WeekdayChoice.choose(Waterings.of(zones), EVERY_NIGHT).days()));
+      long found =
+          uneven(load(zones, WeekdayChoice.choose(Waterings.of(zones), EVERY_NIGHT).days()));
       long least = least(zones, 0, new ArrayList<>());
       assertThat(found).as("site %d", seed).isLessThanOrEqualTo(Math.round(least * 1.02));
       met += found == least ? 1 : 0;
@@ -64,7 +66,8 @@ class WeekdayChoiceTest {
   void fixedDaysAreKeptAndTheOthersGoRoundThem() {
     WateredZone fixed = Sites.zone(1, 1, 60, 0, 5, Sites.on(DayOfWeek.MONDAY));
     WateredZone free = choosing(2, 30, 1, 7, EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
-    WeekdayChoice.Result result = WeekdayChoice.choose(Waterings.of(List.of(fixed, free)), EVERY_NIGHT);
+    WeekdayChoice.Result result =
+        WeekdayChoice.choose(Waterings.of(List.of(fixed, free)), EVERY_NIGHT);
     assertThat(result.days())
         .containsExactly(EnumSet.of(DayOfWeek.MONDAY), EnumSet.of(DayOfWeek.THURSDAY));
   }

@@ -188,8 +188,7 @@ public record NightDrawing(
     }
   }
 
-  private static void bar(
-      Canvas canvas, Rectangle2D bar, int length, Color tone, boolean late) {
+  private static void bar(Canvas canvas, Rectangle2D bar, int length, Color tone, boolean late) {
     Graphics2D pen = canvas.pen();
     pen.setColor(tone);
     pen.fill(bar);
@@ -231,7 +230,9 @@ public record NightDrawing(
               - canvas.px(1.5);
       canvas.write(label, canvas.place().x, base, canvas.palette().ink());
     }
-    boolean programs = plan.input().stations().stream().anyMatch(zone -> zone.sheet().program() != WateredZone.NO_PROGRAM);
+    boolean programs =
+        plan.input().stations().stream()
+            .anyMatch(zone -> zone.sheet().program() != WateredZone.NO_PROGRAM);
     String head = programs ? "program · zone" : "zone";
     if (canvas.width(head) + canvas.width("00:00") / 2 <= room) {
       double base = chart.bars().y - canvas.px(6);

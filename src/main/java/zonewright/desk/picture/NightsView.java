@@ -24,8 +24,8 @@ import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import zonewright.desk.grid.Palette;
-import zonewright.nights.NightWords;
 import zonewright.nights.NightNames;
+import zonewright.nights.NightWords;
 import zonewright.nights.NightsPlan;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
@@ -43,6 +43,7 @@ public final class NightsView extends JPanel implements Scrollable {
   private transient Optional<NightDrawing> shown = Optional.empty();
   private transient NightChart chart;
   private transient String sentence = "";
+
   /** The number of the program that is dragged, if one is. */
   private transient long dragged = WateredZone.NO_PROGRAM;
 
@@ -53,8 +54,8 @@ public final class NightsView extends JPanel implements Scrollable {
   /**
    * Makes a view that shows nothing yet.
    *
-   * @param wished is given the number of a program and the minute of the day before which it should not start, or
-   *     none where it may start at once
+   * @param wished is given the number of a program and the minute of the day before which it should
+   *     not start, or none where it may start at once
    */
   public NightsView(BiConsumer<Long, OptionalInt> wished) {
     this.wished = wished;
@@ -308,7 +309,10 @@ public final class NightsView extends JPanel implements Scrollable {
         pressedMinute = chart.minute(event.getX());
         movedMinutes = 0;
         dragged =
-            chart.runAt(event.getX(), event.getY()).map(run -> run.zone().program()).orElse(WateredZone.NO_PROGRAM);
+            chart
+                .runAt(event.getX(), event.getY())
+                .map(run -> run.zone().program())
+                .orElse(WateredZone.NO_PROGRAM);
       }
     }
 

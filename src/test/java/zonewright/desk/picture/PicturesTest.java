@@ -69,7 +69,9 @@ class PicturesTest {
     }
   }
 
-  /** Zones over the flow, without an area and on a night too short: each has a line or its words. */
+  /**
+   * Zones over the flow, without an area and on a night too short: each has a line or its words.
+   */
   @Test
   void theNightsLeaveNoZoneOut() {
     Design design = Demo.libraryGarden(UnitSystem.US);
