@@ -137,7 +137,7 @@ public final class SiteBudget {
               "volume",
               "Site volume",
               QuantityKind.VOLUME,
-              MonthlyVolume.ofAllZones(Climate.NUMBER.cell(), UnaryOperator.identity()))
+              VolumeNames.ofAllZones(Climate.NUMBER.cell(), UnaryOperator.identity()))
           .band(WATER)
           .means(
               "Water of the whole site in the month when the baseline of each zone is scaled by its own percent.")

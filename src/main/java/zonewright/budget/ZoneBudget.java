@@ -85,7 +85,7 @@ public final class ZoneBudget {
               "volume-per-year",
               "Volume a year",
               QuantityKind.VOLUME,
-              new Formula.Cell(MonthlyVolume.year()))
+              new Formula.Cell(VolumeNames.year()))
           .band(WATER)
           .means(
               "Water of a year when the zone's baseline is scaled each month by its percent of that month.")

@@ -103,6 +103,7 @@ public final class IrrigationSheets {
           SiteRules.AVAILABLE_FLOW,
           SiteNights.CONTROLLER,
           SiteNights.START_RUNS,
+          SiteNights.MOST_PROGRAMS,
           SiteNights.MOST_VALVES,
           SiteNights.GAP,
           SiteNights.FIRST_NIGHT,

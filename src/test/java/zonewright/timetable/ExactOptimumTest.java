@@ -46,7 +46,7 @@ class ExactOptimumTest {
     double largest = zones.stream().mapToDouble(WateredZone::flow).max().orElseThrow();
     double available = largest + random.nextInt((int) (largest * 2));
     NightRules rules = Sites.rules(1 + random.nextInt(3), available, random.nextInt(3), windows);
-    NightPlan plan = NightPlacer.place(MONDAY, zones, rules);
+    NightPlan plan = NightPlacer.place(MONDAY, zones, rules, List.of());
     assertThat(NightChecker.broken(plan, zones, rules)).as("site %d", seed).isEmpty();
     OptionalInt least = ExactOptimum.length(zones, rules, plan.lengthMinutes());
     if (least.isPresent()) {
@@ -83,11 +83,7 @@ class ExactOptimumTest {
       int cycles = 1 + random.nextInt(count > 8 ? 2 : 3);
       zones.add(
           Sites.zone(
-              "zone " + (i + 1),
-              cycles,
-              1 + random.nextInt(8),
-              random.nextInt(20),
-              3 + random.nextInt(18)));
+              i + 1, cycles, 1 + random.nextInt(8), random.nextInt(20), 3 + random.nextInt(18)));
     }
     return zones;
   }
