@@ -137,7 +137,7 @@ class EverySheetKeptTest {
     Design design = retrofit();
     Path file = folder.resolve("campus.xlsx");
     DesignFile.write(design, file);
-    Path again = SpreadsheetProgram.recalculate(marked(file), folder);
+    Path again = SpreadsheetProgram.save(marked(file), folder);
     DesignFile.Opened opened = DesignFile.read(again);
     assertThat(Inputs.differences(design, opened.design())).isEmpty();
 

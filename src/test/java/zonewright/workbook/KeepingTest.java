@@ -201,7 +201,7 @@ class KeepingTest {
   void anotherProgramMaySaveItInBetween() throws Exception {
     SpreadsheetProgram.require();
     DesignFile.Opened before = DesignFile.read(mine);
-    Path again = SpreadsheetProgram.recalculate(mine, folder);
+    Path again = SpreadsheetProgram.save(mine, folder);
     DesignFile.Opened opened = DesignFile.read(again);
     assertThat(Inputs.differences(before.design(), opened.design())).isEmpty();
     Designs.type(opened.design(), Facts.ZONE_NOTE, 0, "seen");
