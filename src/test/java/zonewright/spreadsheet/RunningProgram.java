@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * The spreadsheet program (LibreOffice) in a process that stays: a later start command with the same
- * profile hands its files to it and waits until it is done with them.
+ * The spreadsheet program (LibreOffice) in a process that stays: a later start command with the
+ * same profile hands its files to it and waits until it is done with them.
  *
  * <p>The profile is new and thrown away, so a person's own settings neither change an answer nor
  * are changed.
@@ -144,10 +144,7 @@ final class RunningProgram {
                 "MALLOC_TOP_PAD_", "64000000"));
     builder.environment().remove("DISPLAY");
     Process started =
-        builder
-            .redirectErrorStream(true)
-            .redirectOutput(home.resolve(log).toFile())
-            .start();
+        builder.redirectErrorStream(true).redirectOutput(home.resolve(log).toFile()).start();
     started.getOutputStream().close();
     return started;
   }

@@ -51,7 +51,7 @@ class PlainWeekPlannerTest {
     assertThat(plan.programs())
         .extracting(p -> p.card().startMinutes().get(0))
         .doesNotHaveDuplicates();
-    assertThat(plan.timetable().nights()).allMatch(night -> night.lengthMinutes() == 90);
+    assertThat(plan.timetable().nights()).hasSize(7).allMatch(night -> night.lengthMinutes() == 90);
   }
 
   @Test

@@ -40,10 +40,13 @@ class ClientCopyTest {
   private Path file;
 
   @BeforeEach
-  void written() throws DesignFileException {
+  void written() {
     design.book().perform(design.edits().typed(Parts.NOTE.reference(), 1, NOTE));
-    file = folder.resolve("client.xlsx");
-    DesignFile.write(design, file, PackOrder.forClient(), Optional.empty());
+    file =
+        WrittenOnce.copy(
+            "client's copy",
+            folder.resolve("client.xlsx"),
+            fresh -> DesignFile.write(design, fresh, PackOrder.forClient(), Optional.empty()));
   }
 
   @Test
