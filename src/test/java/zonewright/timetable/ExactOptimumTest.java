@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import zonewright.testing.Counts;
 
 /**
  * Source of the reference: the exact optimum by the Choco constraint solver 4.10.18, on invented
@@ -21,24 +23,26 @@ class ExactOptimumTest {
   private double worst = 1;
 
   @Test
+  @Tag(Counts.LONG)
   void nightsOfUpToTwelveZonesEndWithinOnePercentOfTheExactOptimum() {
-    for (int seed = 0; seed < 235; seed++) {
+    for (int seed = 0; seed < Counts.of(40, 235); seed++) {
       Random random = new Random(seed);
       compare(seed, zones(random, 12), random, Sites.window(60, 1000));
     }
-    judge("One window", 200);
+    judge("One window", Counts.of(30, 200));
   }
 
   @Test
+  @Tag(Counts.LONG)
   void nightsOfUpToFiveZonesWithTwoWindowsEndWithinOnePercentOfTheExactOptimum() {
-    for (int seed = 1000; seed < 1040; seed++) {
+    for (int seed = 1000; seed < 1000 + Counts.of(12, 40); seed++) {
       Random random = new Random(seed);
       int closes = 70 + random.nextInt(30);
       int reopens = closes + 5 + random.nextInt(25);
       compare(
           seed, zones(random, 5), random, Sites.window(60, closes), Sites.window(reopens, 1000));
     }
-    judge("Two windows", 30);
+    judge("Two windows", Counts.of(9, 30));
   }
 
   private void compare(

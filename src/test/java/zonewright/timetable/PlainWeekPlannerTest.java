@@ -45,7 +45,7 @@ class PlainWeekPlannerTest {
             zone(2, 2, 1, 30, 0, 7));
     assertThat(plan.timetable().findings()).isEmpty();
     assertThat(plan.programs()).extracting(p -> p.startMinutes().get(0)).doesNotHaveDuplicates();
-    assertThat(plan.timetable().nights()).allMatch(night -> night.lengthMinutes() == 90);
+    assertThat(plan.timetable().nights()).hasSize(7).allMatch(night -> night.lengthMinutes() == 90);
   }
 
   @Test

@@ -86,7 +86,7 @@ class TimetablePlannerTest {
         TimetablePlanner.plan(
             List.of(Sites.zone(1, 2, 600, 200, 5, daily)), rules, FIRST_DAY, Optional.empty());
     // By hand: 1400 min and 200 of soak need 1600 of the day's 1440.
-    assertThat(table.nights()).allMatch(night -> night.overrunMinutes() == 160);
+    assertThat(table.nights()).hasSize(7).allMatch(night -> night.overrunMinutes() == 160);
   }
 
   @Test
@@ -162,7 +162,9 @@ class TimetablePlannerTest {
     assertThat(dates(table, 3))
         .as("two zones every third day share no night")
         .doesNotContainAnyElementsOf(third);
-    assertThat(dates(table, 4)).allMatch(date -> date.getDayOfWeek() == DayOfWeek.MONDAY);
+    assertThat(dates(table, 4))
+        .hasSize(8)
+        .allMatch(date -> date.getDayOfWeek() == DayOfWeek.MONDAY);
     assertThat(table.fits()).isTrue();
   }
 

@@ -15,11 +15,13 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import zonewright.design.Design;
+import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.pack.Audience;
@@ -72,6 +74,7 @@ class PackTest {
   }
 
   @Test
+  @Tag(Counts.LONG)
   void everyDesignCanBeHandedOverHoweverBroken() throws DesignFileException {
     for (Design design : Designs.all()) {
       assertThat(written(design, PackSheets.all())).isNotEmptyFile();
