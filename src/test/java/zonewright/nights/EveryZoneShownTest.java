@@ -88,12 +88,11 @@ class EveryZoneShownTest {
       }
       assertThat(share.why().isEmpty()).as("%s", share).isEqualTo(share.whole());
     }
-    cardsHoldOnlyWhatCanBeKeyedIn(garden, plan, shares);
+    cardsHoldOnlyWhatCanBeKeyedIn(plan, shares);
     theCalendarNamesWhatDoesNotFit(plan, shares);
   }
 
-  private static void cardsHoldOnlyWhatCanBeKeyedIn(
-      Garden garden, NightsPlan plan, List<ZoneShare> shares) {
+  private static void cardsHoldOnlyWhatCanBeKeyedIn(NightsPlan plan, List<ZoneShare> shares) {
     List<ScheduleCard> cards = ScheduleCards.of(plan);
     int most = plan.input().rules().mostStarts();
     long keyed = cards.stream().filter(card -> !card.starts().isEmpty()).count();
