@@ -85,9 +85,7 @@ final class AnswerText {
     String by = step.origin().equals("calculated") ? "" : " (" + step.origin() + ")";
     lines.add(number + ". " + step.column().name() + by);
     List<String> equations = step.equations();
-    equations
-        .subList(0, equations.size() - 1)
-        .forEach(equation -> lines.add("   = " + equation));
+    equations.subList(0, equations.size() - 1).forEach(equation -> lines.add("   = " + equation));
     lines.add("   = " + shown(step.outcome(), step.shown()));
     step.notes().forEach(note -> lines.add("   " + note));
     step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));

@@ -67,7 +67,8 @@ final class PricesCommand extends Task {
       names = "--decimal",
       paramLabel = "comma|point",
       converter = DecimalWord.class,
-      description = "What stands before the decimals of the price book; by what it shows unless given.")
+      description =
+          "What stands before the decimals of the price book; by what it shows unless given.")
   private Optional<DecimalSign> decimal = Optional.empty();
 
   @Option(names = "--replace", description = "Replace the file if there is one already.")

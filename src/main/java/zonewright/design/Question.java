@@ -114,8 +114,7 @@ public final class Question {
     return given.keySet().stream()
         .filter(each -> book.position(each.reference()) == 0)
         .filter(
-            each ->
-                book.blueprint().table(each.reference().table()).rows().equals(table.rows()))
+            each -> book.blueprint().table(each.reference().table()).rows().equals(table.rows()))
         .findFirst();
   }
 
@@ -159,9 +158,7 @@ public final class Question {
 
   /** Values of a month count for the month that is named, or for every month alike. */
   private List<Integer> rowsFor(TableDefinition table) {
-    boolean alike =
-        table.rows() instanceof TableDefinition.Rows.Named
-            && key(table).isEmpty();
+    boolean alike = table.rows() instanceof TableDefinition.Rows.Named && key(table).isEmpty();
     return alike
         ? IntStream.range(0, book.rows(table.id())).boxed().toList()
         : List.of(row(table.columns().get(0).reference()));

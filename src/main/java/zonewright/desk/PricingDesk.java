@@ -76,8 +76,7 @@ final class PricingDesk {
   private void takeOver(String name, ListText list) {
     try {
       open.book().perform(new PriceBook(open.book()).edit(list));
-      messages.tell(
-          "The price book “" + name + "” was read; Undo takes it back.", list.notes());
+      messages.tell("The price book “" + name + "” was read; Undo takes it back.", list.notes());
     } catch (PriceBook.Unreadable problem) {
       messages.problem("“" + name + "” was not read. " + problem.getMessage(), List.of());
     }

@@ -185,8 +185,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     boolean largest = extreme.largest();
     Outcome outcome =
         joined(left.outcome(), right.outcome(), largest ? Numbers::larger : Numbers::smaller);
-    return new Part(
-        outcome, Text.extreme(largest, left.text(), right.text()));
+    return new Part(outcome, Text.extreme(largest, left.text(), right.text()));
   }
 
   @Override

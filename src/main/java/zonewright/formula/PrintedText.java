@@ -72,8 +72,7 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
 
   @Override
   public Text extreme(Formula.Extreme extreme) {
-    return Text.extreme(
-        extreme.largest(), extreme.left().read(this), extreme.right().read(this));
+    return Text.extreme(extreme.largest(), extreme.left().read(this), extreme.right().read(this));
   }
 
   @Override
@@ -95,7 +94,8 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
 
   @Override
   public Text function(Formula.Function function) {
-    return Text.closed(function.kind().words() + "(" + function.operand().read(INSIDE).words() + ")");
+    return Text.closed(
+        function.kind().words() + "(" + function.operand().read(INSIDE).words() + ")");
   }
 
   @Override

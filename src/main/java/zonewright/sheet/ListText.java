@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -28,6 +30,7 @@ import zonewright.units.UnitSystem;
 public final class ListText {
   private static final int LINES_LOOKED_AT = 50;
   private static final int LINES_NAMED = 3;
+  private static final Pattern ACCENTED = Pattern.compile("[^\\s,;\"]*[^\\p{ASCII}][^\\s,;\"]*");
   private static final Charset OLDER = Charset.forName("windows-1252");
 
   private final List<Line> lines;
@@ -82,8 +85,8 @@ public final class ListText {
    * Reads the content of a file.
    *
    * @param name what to call it in a complaint
-   * @throws Problem when it is no list: its letters are in no known encoding, or a quotation mark is
-   *     not closed
+   * @throws Problem when it is no list: its letters are in no known encoding, or a quotation mark
+   *     is not closed
    */
   public static ListText of(byte[] content, String name) throws Problem {
     List<String> notes = new ArrayList<>();
@@ -134,11 +137,9 @@ public final class ListText {
     int number = 0;
     for (String line : text.lines().toList()) {
       number++;
-      for (String word : line.split("[^\\p{L}\\p{S}\\p{Mn}\\u0080-\\u024F\\u2000-\\u206F]+")) {
-        if (word.chars().anyMatch(sign -> sign > 127)) {
-          found.add("“%s” in line %s".formatted(word, number));
-          break;
-        }
+      Matcher word = ACCENTED.matcher(line);
+      if (word.find()) {
+        found.add("“%s” in line %s".formatted(word.group(), number));
       }
     }
     List<String> first = found.subList(0, Math.min(LINES_NAMED, found.size()));

@@ -75,7 +75,12 @@ final class AngleText {
     Matcher ratio = RATIO.matcher(plain);
     if (ratio.matches()) {
       return Optional.of(
-          ratio(typed, number(ratio.group(1)), ratio.group(2), number(ratio.group(3)), ratio.group(4)));
+          ratio(
+              typed,
+              number(ratio.group(1)),
+              ratio.group(2),
+              number(ratio.group(3)),
+              ratio.group(4)));
     }
     Matcher oneIn = ONE_IN.matcher(plain);
     if (oneIn.matches()) {

@@ -60,8 +60,7 @@ public enum DecimalSign {
   public static String twoWaysIn(String cell) {
     String digits = digits(cell);
     return "“%s” can be read two ways; write %s or %s"
-        .formatted(
-            cell.strip(), digits.replaceAll("[.,]", ""), digits.replace(',', '.'));
+        .formatted(cell.strip(), digits.replaceAll("[.,]", ""), digits.replace(',', '.'));
   }
 
   /** Returns a cell with a point before its decimals and nothing between thousands. */

@@ -158,7 +158,9 @@ public enum QuantityKind {
     return this == PRESSURE || this == MONEY;
   }
 
-  /** Says whether a unit measures what this is: an angle no share, a percent only what it counts. */
+  /**
+   * Says whether a unit measures what this is: an angle no share, a percent only what it counts.
+   */
   boolean takes(Unit unit) {
     if (!unit.dimension().equals(dimension())) {
       return false;

@@ -172,13 +172,17 @@ final class AnswerCommandTest {
   }
 
   /**
-   * FAO Irrigation and Drainage Paper 56, equation 52 for 30 and 15 °C at 38° north: 0.0937 in/day in
-   * January, 0.235 in July (derived).
+   * FAO Irrigation and Drainage Paper 56, equation 52 for 30 and 15 °C at 38° north: 0.0937 in/day
+   * in January, 0.235 in July (derived).
    */
   @Test
   void aMonthIsAskedForWhereItMattersAndItsNameIsEnough() {
     String[] given = {
-      "answer", "Hargreaves ET", "Latitude=38", "Highest temperature=30 °C", "Lowest temperature=15 °C"
+      "answer",
+      "Hargreaves ET",
+      "Latitude=38",
+      "Highest temperature=30 °C",
+      "Lowest temperature=15 °C"
     };
     CommandRun without = CommandRun.of(given);
     assertThat(without.code()).isEqualTo(2);
@@ -217,7 +221,12 @@ final class AnswerCommandTest {
   void netDemandWithPeakEtAndNoRainNeedsNoPlace() {
     CommandRun run =
         CommandRun.of(
-            "answer", "Net demand", "Peak reference ET=6 mm/day", "Plant factor=0.6", "--units", "si");
+            "answer",
+            "Net demand",
+            "Peak reference ET=6 mm/day",
+            "Plant factor=0.6",
+            "--units",
+            "si");
 
     assertThat(run.code()).as(run.err()).isZero();
     assertThat(run.answer()).isEqualTo("Net demand = 3.6 mm/day");
@@ -256,7 +265,8 @@ final class AnswerCommandTest {
     assertThat(CommandRun.of("answer", "Contingency", "Contingency=0.5").answer())
         .isEqualTo("Contingency = 0.5 %");
     assertThat(CommandRun.of("answer", "Profit", "Profit=1").answer()).isEqualTo("Profit = 1 %");
-    assertThat(CommandRun.of("columns", "Slope").out()).contains("A number without a unit is percent");
+    assertThat(CommandRun.of("columns", "Slope").out())
+        .contains("A number without a unit is percent");
   }
 
   @Test

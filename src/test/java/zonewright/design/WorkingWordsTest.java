@@ -19,10 +19,12 @@ import zonewright.units.UnitSystem;
 class WorkingWordsTest {
   private static final Pattern US_UNIT =
       Pattern.compile("\\d (?:ft²|ft|in|gpm|gal|psi|in/h|in/day|°F)(?![\\w/²])");
-  private static final Pattern NOTHING_IN_A_UNIT = Pattern.compile("[≤≥<>] 0 (?:ft|in|gpm|gal|psi)");
+  private static final Pattern NOTHING_IN_A_UNIT =
+      Pattern.compile("[≤≥<>] 0 (?:ft|in|gpm|gal|psi)");
 
   private static final Pattern LEAK =
-      Pattern.compile("\\bin in\\b|\\bof in\\b| in $|(?<!\\d) in [)×÷,]|not known [+−×÷]|0\\.00000");
+      Pattern.compile(
+          "\\bin in\\b|\\bof in\\b| in $|(?<!\\d) in [)×÷,]|not known [+−×÷]|0\\.00000");
 
   private static List<Working> workings(UnitSystem system) {
     Book book = Demo.libraryGarden(system).book();
@@ -73,8 +75,7 @@ class WorkingWordsTest {
             .toList();
     assertThat(constants)
         .isNotEmpty()
-        .allSatisfy(
-            working -> assertThat(working.equations()).containsExactly(working.shown()));
+        .allSatisfy(working -> assertThat(working.equations()).containsExactly(working.shown()));
   }
 
   @Test

@@ -80,10 +80,15 @@ class ForeignListTest {
     for (UnitSystem system : UnitSystem.values()) {
       ListMatch match =
           new ListMatch(
-              Design.blank(system).book(), Sheets.ZONES, list("Zone;Area\n\n1;900\n2;1,250\n3;1.250\n"));
+              Design.blank(system).book(),
+              Sheets.ZONES,
+              list("Zone;Area\n\n1;900\n2;1,250\n3;1.250\n"));
       ListMatch.Taken taken = match.taken();
       assertThat(taken.notes())
-          .anyMatch(note -> note.startsWith("Line 4, Area: “1,250” can be read two ways; write 1250 or 1.250"))
+          .anyMatch(
+              note ->
+                  note.startsWith(
+                      "Line 4, Area: “1,250” can be read two ways; write 1250 or 1.250"))
           .anyMatch(note -> note.startsWith("Line 5, Area: “1.250” can be read two ways"));
       assertThat(match.entry(1, 1)).isInstanceOf(Entry.Unreadable.class);
       match.decimals(Optional.of(DecimalSign.COMMA));
@@ -109,8 +114,7 @@ class ForeignListTest {
   void aColumnThatShowsBothSignsTellsSoAndTakesNothingInDoubt() throws ListProblem {
     Design design = Design.blank(UnitSystem.US);
     ListMatch match =
-        new ListMatch(
-            design.book(), Sheets.ZONES, list("Zone;Area\n1;12,5\n2;12.5\n3;1,250\n"));
+        new ListMatch(design.book(), Sheets.ZONES, list("Zone;Area\n1;12,5\n2;12.5\n3;1,250\n"));
     assertThat(match.taken().notes())
         .anyMatch(note -> note.startsWith("Area: some numbers have a decimal comma"))
         .anyMatch(note -> note.startsWith("Line 4, Area: “1,250” can be read two ways"));

@@ -228,7 +228,8 @@ public final class PrintedArithmetic {
       return new Range(days, days);
     }
     if (clock.lookingAt()) {
-      double day = (Integer.parseInt(clock.group(1)) * 60 + Integer.parseInt(clock.group(2))) / 1440.0;
+      double day =
+          (Integer.parseInt(clock.group(1)) * 60 + Integer.parseInt(clock.group(2))) / 1440.0;
       return new Range(day - 0.5 / 1440, day + 0.5 / 1440);
     }
     if (exact.lookingAt()) {
