@@ -8,8 +8,8 @@ import static zonewright.trade.Sheets.USE;
 import static zonewright.trade.Sheets.WATER;
 
 import java.util.List;
-import zonewright.budget.VolumeNames;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.VolumeNames;
 import zonewright.climate.Climate;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;

@@ -11,8 +11,8 @@ import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
-import zonewright.soil.Soils;
 import zonewright.soil.SoilLayers;
+import zonewright.soil.Soils;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 

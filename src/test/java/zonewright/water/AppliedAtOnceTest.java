@@ -11,8 +11,8 @@ import zonewright.design.Finding;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sketch.Sketch;
-import zonewright.soil.Soils;
 import zonewright.soil.SoilLayers;
+import zonewright.soil.Soils;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
