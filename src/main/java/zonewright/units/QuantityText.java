@@ -108,7 +108,9 @@ public final class QuantityText {
 
   private static String raised(int power) {
     StringBuilder text = new StringBuilder();
-    for (char sign : Integer.toString(power).toCharArray()) {
+    String digits = Integer.toString(power);
+    for (int i = 0; i < digits.length(); i++) {
+      char sign = digits.charAt(i);
       text.append(sign == '-' ? '⁻' : RAISED.charAt(sign - '0'));
     }
     return text.toString();

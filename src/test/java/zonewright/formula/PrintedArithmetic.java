@@ -255,7 +255,8 @@ public final class PrintedArithmetic {
 
   private static int lowered(String raised) {
     StringBuilder plain = new StringBuilder();
-    for (char sign : raised.toCharArray()) {
+    for (int i = 0; i < raised.length(); i++) {
+      char sign = raised.charAt(i);
       plain.append(sign == '⁻' ? "-" : Integer.toString("⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(sign)));
     }
     return Integer.parseInt(plain.toString());
