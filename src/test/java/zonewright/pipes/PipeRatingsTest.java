@@ -92,7 +92,7 @@ class PipeRatingsTest {
           double bar = 20 * strength / (Double.parseDouble(ratio) - 1);
           assertThat(psi / PSI_OF_A_BAR)
               .as(PIPES.keys().get(row))
-              .isCloseTo(Math.round(bar), within(0.005));
+              .isCloseTo((double) Math.round(bar), within(0.005));
         };
     assertThat(each("ISO 4427", look) + each("DIN 8062", look)).isEqualTo(31);
   }
