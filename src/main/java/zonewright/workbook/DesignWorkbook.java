@@ -19,6 +19,7 @@ import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.kit.ColumnFormulas;
 import zonewright.workbook.kit.Protection;
@@ -178,15 +179,12 @@ final class DesignWorkbook {
     workbook.setForceFormulaRecalculation(true);
   }
 
-  /** One-row tables first, then the widest, which is the one people work in, then the others. */
+  /** One-row tables first, then the zones, which is the one people work in, then the others. */
   private List<TableDefinition> inOrder() {
     List<TableDefinition> order = new ArrayList<>(ours);
-    TableDefinition widest =
-        order.stream()
-            .filter(table -> !table.single() && table.other().isEmpty())
-            .max(Comparator.comparingInt(table -> table.columns().size()))
-            .orElseThrow();
-    order.sort(Comparator.comparingInt(table -> table.single() ? 0 : table.equals(widest) ? 1 : 2));
+    order.sort(
+        Comparator.comparingInt(
+            table -> table.single() ? 0 : table.id().equals(Sheets.ZONES) ? 1 : 2));
     return order;
   }
 

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import zonewright.design.Design;
+import zonewright.emitters.Emitters;
 import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
@@ -60,6 +61,18 @@ class PackTest {
       assertThat(sheet.word()).matches("[a-z]+(-[a-z]+)*");
       assertThat(sheet.title().length()).as(sheet.title()).isLessThanOrEqualTo(25);
       assertThat(sheet.about()).as("about %s", sheet.word()).endsWith(".");
+    }
+  }
+
+  @Test
+  void savingAgainKeepsTheOrderOfTheSheets() throws Exception {
+    Path file = written(Designs.demo(UnitSystem.US), PackSheets.all());
+    List<String> before = titles(file);
+    for (int save = 0; save < 2; save++) {
+      DesignFile.Opened opened = DesignFile.read(file);
+      Designs.type(opened.design(), Emitters.AREA, save, "1234");
+      DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
+      assertThat(titles(file)).isEqualTo(before);
     }
   }
 
