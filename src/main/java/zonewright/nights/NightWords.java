@@ -95,8 +95,9 @@ public final class NightWords {
   /** Returns when a night with runs is done, and how near that is to the least there can be. */
   public static String result(NightPlan night) {
     boolean over = night.overrunMinutes() > 0;
+    boolean all = night.undone().isEmpty();
     boolean least = night.lengthMinutes() == night.boundMinutes();
-    return (over ? "would be done at " : "done at ")
+    return (all ? "done at " : "with room for all done at ")
         + time(night.finishMinute())
         + " after "
         + length(night.lengthMinutes())

@@ -325,8 +325,8 @@ public record NightDrawing(
       return;
     }
     mark(canvas, chart, night.finishMinute(), false, top, bottom);
-    boolean over = night.overrunMinutes() > 0;
-    String done = (over ? "all would be done " : "done ") + NightWords.time(night.finishMinute());
+    boolean all = night.undone().isEmpty();
+    String done = (all ? "done " : "all would be done ") + NightWords.time(night.finishMinute());
     String text = proven ? done + ", no arrangement is shorter" : done;
     double x = chart.x(night.finishMinute());
     if (!proven) {
