@@ -32,7 +32,7 @@ public final class LocalRule {
           .within(Bounds.above(0, 2, Units.ONE))
           .optional()
           .means(
-              "Share of the year's reference ET over the irrigated area that a local rule allows.");
+              "Share of the year's reference ET, the sum of the months, over the irrigated area that a local rule allows.");
 
   public static final Column LIMIT =
       Column.calculated(

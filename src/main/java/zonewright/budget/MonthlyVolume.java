@@ -3,12 +3,8 @@ package zonewright.budget;
 import static zonewright.trade.Sheets.MONTHLY;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import zonewright.climate.Climate;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
-import zonewright.formula.Reference;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
@@ -22,8 +18,8 @@ public final class MonthlyVolume {
           month ->
               Column.calculated(
                       MONTHLY,
-                      volume(month).column(),
-                      volume(month).name(),
+                      VolumeNames.month(month).column(),
+                      VolumeNames.month(month).name(),
                       QuantityKind.VOLUME,
                       ZoneBudget.VOLUME_PER_WEEK
                           .cell()
@@ -37,56 +33,20 @@ public final class MonthlyVolume {
                           month))
                   .source("By definition."));
 
-  /** Returns the name of the volume in a month; the zones add theirs up by it. */
-  static Reference volume(int month) {
-    return new Reference(
-        MONTHLY,
-        MonthlySchedule.id("volume", month),
-        MonthlySchedule.name("Volume", month),
-        QuantityKind.VOLUME);
-  }
-
   /** Water of the year; the zones show it too. */
   public static final Column YEAR =
       Column.calculated(
               MONTHLY,
-              year().column(),
-              year().name(),
+              VolumeNames.year().column(),
+              VolumeNames.year().name(),
               QuantityKind.VOLUME,
-              volumes().stream()
+              VolumeNames.months().stream()
                   .<Formula>map(Formula.Cell::new)
                   .reduce(Formula::plus)
                   .orElseThrow())
           .band("Volume")
           .means("Water of the twelve months.")
           .source("By definition.");
-
-  /** Returns the name of the volume of the year. */
-  static Reference year() {
-    return new Reference(MONTHLY, "volume-year", "Volume a year", QuantityKind.VOLUME);
-  }
-
-  /** Returns the names of all twelve. */
-  static List<Reference> volumes() {
-    return IntStream.rangeClosed(1, Climate.MONTH_NAMES.size())
-        .mapToObj(MonthlyVolume::volume)
-        .toList();
-  }
-
-  /**
-   * Returns the water that all zones of a table take in a month, so that zones as found and as
-   * proposed are added up alike.
-   *
-   * @param month the number of the month
-   * @param there the column of the table that stands for one of these
-   */
-  public static Formula ofAllZones(Formula month, UnaryOperator<Reference> there) {
-    return new Formula.Nth(
-        month,
-        volumes().stream()
-            .<Formula>map(volume -> new Formula.Gather(Gathering.SUM, there.apply(volume)))
-            .toList());
-  }
 
   private MonthlyVolume() {}
 }

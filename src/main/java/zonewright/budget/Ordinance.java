@@ -11,6 +11,7 @@ import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.FunctionKind;
 import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
 import zonewright.plants.Plants;
@@ -136,13 +137,54 @@ public final class Ordinance {
               "Zone adjustment factor times area, of regular zones; from it follows the site's mean factor.")
           .source("By definition.");
 
+  public static final String SUM_OF_MONTHS = "the sum of the months";
+  public static final String AS_PRINTED = "printed for the place";
+
+  private static final WordList.Fixed ANNUAL_VALUES =
+      new WordList.Fixed(List.of(SUM_OF_MONTHS, AS_PRINTED));
+
+  public static final Column ANNUAL_CHOICE =
+      Column.choice(SITE, "annual-choice", "Annual value", ANNUAL_VALUES, SUM_OF_MONTHS)
+          .band(ALLOWANCES)
+          .means(
+              "Which reference ET of the year the yearly allowance takes: the sum of the twelve months, or the value printed beside them"
+                  + " for the climate place, as a form may ask. Where no place is used it is the sum.");
+
+  private static final Condition TAKES_PRINTED =
+      Climate.PRINTED.and(new Condition.WordIs(ANNUAL_CHOICE.reference(), List.of(AS_PRINTED)));
+
+  public static final Column ANNUAL_USED =
+      Column.calculatedWord(
+              SITE,
+              "annual-used",
+              "Annual value used",
+              ANNUAL_VALUES,
+              Formula.when(TAKES_PRINTED).then(number(1)).otherwise(number(0)))
+          .band(ALLOWANCES)
+          .means("Which reference ET of the year the yearly allowance rests on.")
+          .source("As chosen, where there is a printed value.");
+
+  public static final Column ANNUAL_ET =
+      Column.calculated(
+              SITE,
+              "annual-et",
+              "Annual reference ET",
+              QuantityKind.DEPTH,
+              Formula.when(TAKES_PRINTED)
+                  .then(Climate.PRINTED_YEAR.cell())
+                  .otherwise(Climate.YEAR_REFERENCE_ET.cell()))
+          .band(ALLOWANCES)
+          .originIn(ANNUAL_USED)
+          .means("Reference ET of the year that the yearly allowance takes.")
+          .source("Printed, or the sum of the months: see Annual value used.");
+
   public static final Column ESTIMATED_USE =
       Column.calculated(
               ZONES,
               "estimated-use",
               "Estimated use a year",
               QuantityKind.VOLUME,
-              prescribed(Climate.YEAR_REFERENCE_ET.cell(), WEIGHTED))
+              prescribed(ANNUAL_ET.cell(), WEIGHTED))
           .band(ALLOWANCES)
           .means("Water the ordinance expects the zone to use in a year.")
           .source(RULE);
@@ -160,9 +202,9 @@ public final class Ordinance {
 
   private static final Formula YEAR_ET_COUNTED =
       Formula.when(RAIN_CREDITED.cell().atMost(number(0)))
-          .then(Climate.YEAR_REFERENCE_ET.cell())
+          .then(ANNUAL_ET.cell())
           .otherwise(
-              Climate.YEAR_REFERENCE_ET
+              ANNUAL_ET
                   .cell()
                   .minus(RAIN_CREDITED.cell().times(total(Rain.MONTH_RAIN.reference()))));
 
@@ -291,6 +333,26 @@ public final class Ordinance {
           "is one of the fewest zones whose change meets the yearly allowance: {0} less",
           "bring plant factor ÷ irrigation efficiency from {1} to {2}",
           List.of(LEAST_CUT.reference(), ZONE_FACTOR.reference(), FACTOR_WANTED.reference()));
+
+  /** The printed annual value is not the sum of the months. */
+  public static final Rule ANNUAL_VALUES_DIFFER =
+      new Rule(
+          "annual-values-differ",
+          Severity.NOTE,
+          SITE,
+          IN_FORCE.and(
+              Climate.PRINTED_YEAR
+                  .cell()
+                  .minus(Climate.YEAR_REFERENCE_ET.cell())
+                  .apply(FunctionKind.ABSOLUTE)
+                  .above(Formula.amount(0.05, Units.INCH))),
+          ANNUAL_CHOICE.reference(),
+          "has a yearly allowance by {0}: the months come to {1}, {2} is printed for the year",
+          "ask the local authority which of the two its form takes",
+          List.of(
+              ANNUAL_USED.reference(),
+              Climate.YEAR_REFERENCE_ET.reference(),
+              Climate.PRINTED_YEAR.reference()));
 
   /** The expected use is above the allowance. */
   public static final Rule EXCEEDED =

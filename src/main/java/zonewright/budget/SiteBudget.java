@@ -9,17 +9,23 @@ import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
+import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
@@ -92,17 +98,11 @@ public final class SiteBudget {
       Climate.DAILY_REFERENCE_ET.cell().over(Peak.REFERENCE_ET.cell());
 
   private static final Formula PERCENT_WITH_RAIN =
-      Formula.larger(
-              Formula.zero(QuantityKind.DAILY_DEPTH),
-              Climate.DAILY_REFERENCE_ET
-                  .cell()
-                  .times(MEAN_COEFFICIENT.cell())
-                  .minus(Rain.DAILY_EFFECTIVE.cell()))
-          .over(
-              Peak.REFERENCE_ET
-                  .cell()
-                  .times(MEAN_COEFFICIENT.cell())
-                  .minus(Peak.EFFECTIVE_RAIN.cell()));
+      Formula.when(SiteNeed.PEAK.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+          .then(
+              Formula.doesNotApply(
+                  "no need", "Rain covers what the plants need in the peak month."))
+          .otherwise(SiteNeed.NEED.cell().over(SiteNeed.PEAK.cell()));
 
   public static final Column PERCENT =
       Column.calculated(
@@ -110,17 +110,14 @@ public final class SiteBudget {
               "percent",
               "Percent of the baseline",
               QuantityKind.SHARE,
-              Formula.when(new Condition.WordIs(Rain.METHOD.reference(), List.of(Rain.NONE)))
-                  .then(PLAIN_PERCENT)
-                  .otherwise(PERCENT_WITH_RAIN))
+              Formula.when(Rain.COUNTS).then(PERCENT_WITH_RAIN).otherwise(PLAIN_PERCENT))
           .band(WATER)
           .means(
-              "What the month asks of the baseline, from the climate and the mean landscape coefficient alone. A weather-based"
-                  + " controller should come near it once it is left to itself.")
+              "What the month asks of the baseline: from the climate alone, or where rain counts from what the plants of the site need beside"
+                  + " it. A weather-based controller should come near it once it is left to itself.")
           .source(
               "Reference ET of the month over that of the peak month: Washington State University Extension (Grant County), Monthly"
-                  + " Sprinkler Runtime Adjustment (verified). Where rain counts: net demand over that of the peak month, at the site's"
-                  + " mean landscape coefficient (derived).");
+                  + " Sprinkler Runtime Adjustment (verified). Where rain counts: need of the month over that of the peak month (derived).");
 
   public static final Column PEAK_DAYS_WORTH =
       Column.calculated(
@@ -140,7 +137,7 @@ public final class SiteBudget {
               "volume",
               "Site volume",
               QuantityKind.VOLUME,
-              MonthlyVolume.ofAllZones(Climate.NUMBER.cell(), UnaryOperator.identity()))
+              VolumeNames.ofAllZones(Climate.NUMBER.cell(), UnaryOperator.identity()))
           .band(WATER)
           .means(
               "Water of the whole site in the month when the baseline of each zone is scaled by its own percent.")
@@ -169,6 +166,34 @@ public final class SiteBudget {
                   + " setting for all should come near.")
           .source("By definition.");
 
+  /** Months that ask for more than the peak month does. */
+  public static final Rule ABOVE_PEAK =
+      new Rule(
+              "month-above-peak",
+              Severity.CHECK,
+              MONTHS,
+              PERCENT.cell().above(Formula.number(1)),
+              PERCENT.reference(),
+              "asks {0} of the baseline, which is made for {1}",
+              "choose the peak month by need of the plants",
+              List.of(PERCENT.reference(), Peak.MONTH.reference()))
+          .curedBy("Choose the peak month by need", SiteBudget::byNeed);
+
+  /** Months that take more water than the peak month, though they need no more. */
+  public static final Rule ABOVE_PEAK_BY_VOLUME =
+      new Rule(
+          "month-above-peak-by-volume",
+          Severity.CHECK,
+          MONTHS,
+          PERCENT_BY_VOLUME
+              .cell()
+              .above(Formula.number(1.005))
+              .and(PERCENT.cell().atMost(Formula.number(1))),
+          PERCENT_BY_VOLUME.reference(),
+          "takes {0} of the water of the baseline, which is made for {1}",
+          "where coefficients are typed by month, give the zones those of the peak month",
+          List.of(PERCENT_BY_VOLUME.reference(), Peak.MONTH.reference()));
+
   private static Formula sumOver(Reference column) {
     return Matching.rows(ZONE_PROGRAM.reference(), PROGRAM.reference()).sum(column);
   }
@@ -186,6 +211,11 @@ public final class SiteBudget {
         .band(WATER)
         .means("Sum over all zones: " + zone.name().toLowerCase(Locale.ROOT) + ".")
         .source("By definition.");
+  }
+
+  private static Optional<Edit> byNeed(Book book, Reference cell, int row) {
+    Edit edit = new Edits(book).set(Peak.CHOICE.reference(), 0, new Entry.Words(Peak.BY_NEED));
+    return edit.changesNothing() ? Optional.empty() : Optional.of(edit);
   }
 
   private SiteBudget() {}

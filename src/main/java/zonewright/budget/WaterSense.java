@@ -18,6 +18,7 @@ import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
+import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
@@ -31,6 +32,18 @@ public final class WaterSense {
   private static final String FROM_MEMORY =
       "EPA WaterSense water budget approach: that it rests on 70 % of reference ET in the peak watering month is verified; the"
           + " equations are from memory. A design aid: the local authority's form decides.";
+
+  public static final Column APPLIES =
+      Column.choice(
+              SITE,
+              "allowance-applies",
+              "Peak-month allowance applies",
+              new WordList.Fixed(List.of(Ordinance.NO, Ordinance.YES)),
+              Ordinance.NO)
+          .band(ALLOWANCES)
+          .means(
+              "Whether the site must keep to the peak-month allowance of the WaterSense approach. The figures are shown either way;"
+                  + " findings come only where it applies.");
 
   public static final Column MONTH_RANKING =
       Column.calculated(
@@ -138,7 +151,9 @@ public final class WaterSense {
               "What the zone requires above (or, below 0, under) its share by area of the peak-month allowance.")
           .source("Derived from the two equations of the allowance.");
 
-  private static final Condition TOO_MUCH = SITE_REQUIRED.cell().above(ALLOWANCE.cell());
+  private static final Condition TOO_MUCH =
+      new Condition.WordIs(APPLIES.reference(), List.of(Ordinance.YES))
+          .and(SITE_REQUIRED.cell().above(ALLOWANCE.cell()));
 
   public static final Column LEAST_CUT =
       LeastCut.column(

@@ -68,10 +68,16 @@ public final class ZoneBudget {
               "volume-peak-month",
               "Volume in the peak month",
               QuantityKind.VOLUME,
-              VOLUME_PER_WEEK.cell().times(Peak.DAYS.cell()).over(WEEK))
+              VOLUME_PER_WEEK
+                  .cell()
+                  .times(Peak.DAYS.cell())
+                  .over(WEEK)
+                  .times(Demand.PEAK_NEED.cell())
+                  .over(Demand.NET_DEMAND.cell()))
           .band(WATER)
-          .means("Water of the whole peak month at 100 percent: its share of the baseline budget.")
-          .source("A week's volume for each 7 days of the month.");
+          .means("Water of the site's whole peak month: the zone's share of the baseline budget.")
+          .source(
+              "A week's volume for each 7 days of the month, at the part of the baseline that the zone needs then.");
 
   public static final Column VOLUME_PER_YEAR =
       Column.calculated(
@@ -79,7 +85,7 @@ public final class ZoneBudget {
               "volume-per-year",
               "Volume a year",
               QuantityKind.VOLUME,
-              new Formula.Cell(MonthlyVolume.year()))
+              new Formula.Cell(VolumeNames.year()))
           .band(WATER)
           .means(
               "Water of a year when the zone's baseline is scaled each month by its percent of that month.")

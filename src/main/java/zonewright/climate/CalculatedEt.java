@@ -51,7 +51,8 @@ public final class CalculatedEt {
               "Hargreaves ET",
               QuantityKind.DAILY_DEPTH,
               number(0.0023)
-                  .times(Weather.MEAN_TEMPERATURE.cell().plus(number(17.8)))
+                  .times(
+                      Formula.larger(number(0), Weather.MEAN_TEMPERATURE.cell().plus(number(17.8))))
                   .times(
                       Vapour.celsius(Weather.HIGHEST.cell())
                           .minus(Vapour.celsius(Weather.LOWEST.cell()))
@@ -64,8 +65,8 @@ public final class CalculatedEt {
                   .times(MILLIMETRE_A_DAY))
           .band(EVAPOTRANSPIRATION)
           .means(
-              "Reference evapotranspiration of a mean day from temperatures and latitude alone. Runs low in wind above 3 m/s and"
-                  + " high in humid air.")
+              "Reference evapotranspiration of a mean day from temperatures and latitude alone; none where the mean temperature is"
+                  + " -17.8 °C or less. Runs low in wind above 3 m/s and high in humid air.")
           .source(PAPER + "equation 52, radiation as depth of water by equation 20 (verified).");
 
   private static Formula penmanMonteith() {

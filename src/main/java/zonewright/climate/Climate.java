@@ -65,6 +65,10 @@ public final class Climate {
           .within(Bounds.from(28, 31, Units.DAY).wholeNumbers())
           .means("Days in the month; February has 28.");
 
+  /** Says that a climate place gives the published values. */
+  public static final Condition PRINTED =
+      WeatherSite.comesBy(WeatherSite.PUBLISHED).and(new Condition.Given(PLACE.reference()));
+
   private static final List<String> ORIGINS =
       List.of(
           "typed by month",
@@ -144,6 +148,25 @@ public final class Climate {
           .band(CLIMATE)
           .means("Reference evapotranspiration of all twelve months.")
           .source("By definition.");
+
+  public static final Column PRINTED_YEAR =
+      Column.calculated(
+              SITE,
+              "printed-year",
+              "Reference ET of the year as printed",
+              QuantityKind.DEPTH,
+              Formula.when(PRINTED)
+                  .then(
+                      new Formula.Lookup(
+                          PLACE.reference(), PLACES.numbers("Annual (in)", QuantityKind.DEPTH)))
+                  .otherwise(
+                      Formula.doesNotApply(
+                          "not printed", "No published values of a climate place are used.")))
+          .band(CLIMATE)
+          .originIn(ORIGIN)
+          .means(
+              "The annual value printed beside the months of the climate place. It can differ a little from their sum: both were rounded.")
+          .source("Table Places, row by row.");
 
   private static Formula calculated(Column daily) {
     return new Formula.Pick(daily.reference(), NUMBER.cell()).times(DAYS.cell());

@@ -9,6 +9,7 @@ import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
+import zonewright.formula.Reference;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
@@ -18,22 +19,43 @@ import zonewright.units.Units;
 
 /** Columns of the month that asks most: the baseline at 100 percent is made for it. */
 public final class Peak {
+  public static final String BY_NEED = "by need of the plants";
   public static final String BY_ET = "by reference ET";
   public static final String BY_DEFICIT = "by deficit";
 
+  public static final String OF_THE_SITE = "the site's peak month";
+  public static final String OF_EACH_ZONE = "each zone's own peak month";
+
   private static final Condition DESCRIBED = WeatherSite.comesBy(WeatherSite.DESCRIPTION);
+
+  /** Need of the site's plants in a month; declared with the zones it is made from. */
+  private static final Reference NEED =
+      new Reference(MONTHS, "daily-need", "Need a day", QuantityKind.DAILY_DEPTH);
 
   public static final Column CHOICE =
       Column.choice(
               SITE,
               "peak-choice",
               "Peak month chosen",
-              new WordList.Fixed(List.of(BY_ET, BY_DEFICIT)),
-              BY_ET)
+              new WordList.Fixed(List.of(BY_NEED, BY_ET, BY_DEFICIT)),
+              BY_NEED)
           .band(CLIMATE)
           .means(
-              "Whether the peak month is the one of highest reference ET, or of the greatest deficit: reference ET less effective"
-                  + " rain.");
+              "Whether the peak month is the one in which what is planted needs most beside the rain that counts; or the one of highest"
+                  + " reference ET; or of the greatest deficit, reference ET less effective rain, as a field of reference grass has it."
+                  + " Where no rain counts all three are the same.");
+
+  public static final Column BASELINE =
+      Column.choice(
+              SITE,
+              "baseline-month",
+              "Baseline made for",
+              new WordList.Fixed(List.of(OF_THE_SITE, OF_EACH_ZONE)),
+              OF_THE_SITE)
+          .band(CLIMATE)
+          .means(
+              "Whether 100 % of a zone is its need in the site's peak month, so that one setting fits all zones, or in its own peak"
+                  + " month. A zone whose need the rain covers in the site's peak month always goes by its own.");
 
   public static final Column RANKING =
       Column.calculated(
@@ -42,12 +64,9 @@ public final class Peak {
               "Peak ranking",
               QuantityKind.COUNT,
               ranked(
-                  Formula.when(new Condition.WordIs(CHOICE.reference(), List.of(BY_DEFICIT)))
-                      .then(Climate.DAILY_REFERENCE_ET.cell().minus(Rain.DAILY_EFFECTIVE.cell()))
-                      .otherwise(
-                          Climate.DAILY_REFERENCE_ET
-                              .cell()
-                              .minus(number(0.001).times(Rain.DAILY_EFFECTIVE.cell())))))
+                  Formula.when(chosen(BY_NEED).and(Rain.COUNTS))
+                      .then(new Formula.Cell(NEED))
+                      .otherwise(Climate.DAILY_REFERENCE_ET.cell().minus(rainTakenOff()))))
           .band(CLIMATE)
           .means(
               "What the months are ranked by to find the peak, in ten-thousandths of a millimetre a day. By reference ET, a thousandth"
@@ -64,7 +83,18 @@ public final class Peak {
         .roundedDownTo(Units.ONE);
   }
 
-  private static final Formula POSITION =
+  private static Condition chosen(String choice) {
+    return new Condition.WordIs(CHOICE.reference(), List.of(choice));
+  }
+
+  private static Formula rainTakenOff() {
+    return Formula.when(chosen(BY_DEFICIT))
+        .then(Rain.DAILY_EFFECTIVE.cell())
+        .otherwise(number(0.001).times(Rain.DAILY_EFFECTIVE.cell()));
+  }
+
+  /** The place of the peak month in the year. */
+  public static final Formula POSITION =
       new Formula.Gather(Gathering.POSITION_OF_LARGEST, RANKING.reference());
 
   public static final Column MONTH =
@@ -79,7 +109,9 @@ public final class Peak {
                           "not known", "A general description of the climate names no months."))
                   .otherwise(new Formula.Pick(Climate.MONTH.reference(), POSITION)))
           .band(CLIMATE)
-          .means("The month that asks most.")
+          .means(
+              "The month that asks most of the site. The zones are weighed by their own coefficients and areas; one whose plant or area"
+                  + " is not given yet has no say.")
           .source("By definition.");
 
   public static final Column REFERENCE_ET =
@@ -108,7 +140,7 @@ public final class Peak {
               "peak-effective-rain",
               "Peak effective rain",
               QuantityKind.DAILY_DEPTH,
-              Formula.when(DESCRIBED)
+              Formula.when(DESCRIBED.or(Rain.COUNTS.negated()))
                   .then(Formula.zero(QuantityKind.DAILY_DEPTH))
                   .otherwise(new Formula.Pick(Rain.DAILY_EFFECTIVE.reference(), POSITION)))
           .band(CLIMATE)
@@ -127,6 +159,10 @@ public final class Peak {
           .band(CLIMATE)
           .means("Days in the peak month; 30 where the month is not known.")
           .source("By definition.");
+
+  /** Says that each zone's baseline is made for its own peak month; the months must be known. */
+  public static final Condition ZONE_BY_ZONE =
+      new Condition.WordIs(BASELINE.reference(), List.of(OF_EACH_ZONE)).and(DESCRIBED.negated());
 
   /** The climate is only a guess. */
   public static final Rule ONLY_DESCRIBED =

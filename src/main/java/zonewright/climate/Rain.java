@@ -36,6 +36,9 @@ public final class Rain {
               "How much of the monthly rain counts. None is the safe choice for a baseline: a weather-based controller takes rain off"
                   + " day by day. All methods are for whole months.");
 
+  /** Says that some of the rain counts. */
+  public static final Condition COUNTS = by(NONE).negated();
+
   public static final Column COUNTED_SHARE =
       Column.defaulted(
               SITE, "rain-share", "Share of rain that counts", QuantityKind.SHARE, number(0.25))

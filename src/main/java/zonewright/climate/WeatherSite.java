@@ -59,7 +59,7 @@ public final class WeatherSite {
           .within(Bounds.from(-66, 66, Units.DEGREE))
           .optional()
           .means(
-              "Degrees north of the equator; south is negative. Needed to calculate reference ET from weather. Between the polar"
+              "How far north of the equator; south is negative. Needed to calculate reference ET from weather. Between the polar"
                   + " circles only: beyond, the sun does not rise and set every day.");
 
   public static final Column ELEVATION =

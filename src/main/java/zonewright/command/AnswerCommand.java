@@ -23,6 +23,8 @@ import zonewright.units.UnitSystem;
       "",
       "Name the column you want and give what you know. A value given counts as it is, also that of"
           + " a column which is otherwise calculated. What is still needed is named.",
+      "A value of a month counts for the month that is named, Month=July, or for all alike. What is"
+          + " assumed is said first.",
       "Where several sheets have a column of one name, that of the zones is meant; write"
           + " \"Site: Volume a week\" for another.",
       ""
@@ -32,6 +34,7 @@ import zonewright.units.UnitSystem;
       "Examples:",
       "  zonewright answer \"Precipitation rate\" \"Zone flow=12 gpm\" \"Area=900 ft2\"",
       "  zonewright answer \"Longest cycle\" \"Precipitation rate=1.6 in/h\" Soil=loam Slope=4",
+      "  zonewright answer \"Mean daily reference ET\" Month=July \"Reference ET=7.4 in\"",
       "  zonewright answer \"Net demand\" \"Peak reference ET=6 mm/day\" \"Plant factor=0.6\" --units si"
     })
 final class AnswerCommand extends Task {

@@ -27,9 +27,15 @@ final class AnswerText {
     this.system = system;
   }
 
-  /** Returns the answer with its working, a line each. */
+  /** Returns what was assumed, then the answer with its working, a line each. */
   List<String> lines() {
     List<String> lines = new ArrayList<>();
+    List<Working> assumed = question.assumed();
+    if (!assumed.isEmpty()) {
+      lines.add("Assumed, unless given");
+      listed(lines, assumed);
+      lines.add("");
+    }
     lines.add(asked.name() + " = " + shown(question.outcome(), question.shown()));
     if (question.outcome() instanceof Outcome.NotApplicable not) {
       lines.add(not.because());
@@ -37,6 +43,7 @@ final class AnswerText {
     List<Working> start = new ArrayList<>();
     List<Working> steps = new ArrayList<>();
     question.steps().forEach(each -> (each.symbols().isEmpty() ? start : steps).add(each));
+    start.removeAll(assumed);
     known(lines, start);
     for (int i = 0; i < steps.size(); i++) {
       lines.add("");
@@ -63,25 +70,23 @@ final class AnswerText {
     }
     lines.add("");
     lines.add("From");
-    int width = held.stream().mapToInt(each -> each.column().name().length()).max().orElse(0);
-    for (Working each : held) {
+    listed(lines, held);
+  }
+
+  private static void listed(List<String> lines, List<Working> cells) {
+    int width = cells.stream().mapToInt(each -> each.column().name().length()).max().orElse(0);
+    for (Working each : cells) {
       String name = each.column().name();
-      String usual = question.isGiven(each.column()) ? "" : " (unless given)";
-      lines.add("  " + name + " ".repeat(width + 2 - name.length()) + each.shown() + usual);
+      lines.add("  " + name + " ".repeat(width + 2 - name.length()) + each.shown());
     }
   }
 
   private static void step(List<String> lines, int number, Working step) {
     String by = step.origin().equals("calculated") ? "" : " (" + step.origin() + ")";
     lines.add(number + ". " + step.column().name() + by);
-    lines.add("   = " + step.symbols());
-    if (!step.numbers().equals(step.symbols()) && !step.numbers().equals(step.shown())) {
-      lines.add("   = " + step.numbers());
-    }
-    String result = shown(step.outcome(), step.shown());
-    if (!result.equals(step.symbols())) {
-      lines.add("   = " + result);
-    }
+    List<String> equations = step.equations();
+    equations.subList(0, equations.size() - 1).forEach(equation -> lines.add("   = " + equation));
+    lines.add("   = " + shown(step.outcome(), step.shown()));
     step.notes().forEach(note -> lines.add("   " + note));
     step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));
     if (!step.column().source().isEmpty()) {
@@ -122,8 +127,8 @@ final class AnswerText {
   }
 
   private String hint(Column column) {
-    if (column.content() == Column.Content.CHOICE) {
-      List<String> words = question.choices(column);
+    List<String> words = question.choices(column);
+    if (!words.isEmpty()) {
       List<String> first = words.subList(0, Math.min(WORDS_SHOWN, words.size()));
       String more = words.size() > first.size() ? " and others: see the command columns" : "";
       return "one of " + String.join(", ", first) + more;
@@ -132,11 +137,8 @@ final class AnswerText {
   }
 
   private String example(Column column) {
-    if (column.content() == Column.Content.CHOICE) {
+    if (column.content() != Column.Content.NUMBER) {
       return question.choices(column).stream().findFirst().orElse("a name");
-    }
-    if (column.content() == Column.Content.WORDS) {
-      return "a name";
     }
     String[] both = column.kind().example().split(" or ", 2);
     String example = both[system == UnitSystem.SI ? both.length - 1 : 0];

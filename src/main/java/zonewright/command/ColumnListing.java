@@ -2,7 +2,6 @@ package zonewright.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import zonewright.formula.PrintedText;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
@@ -37,7 +36,7 @@ final class ColumnListing {
     List<String> lines = new ArrayList<>();
     String unit = unit(column);
     lines.add(column.name() + (unit.isEmpty() ? "" : " (" + unit + ")") + ": " + origin(column));
-    add(lines, "  ", column.meaning());
+    add(lines, "  ", column.help());
     add(lines, "  Equation: ", equation(column));
     add(lines, "  Takes: ", range(column));
     add(lines, "  Source: ", column.source());
@@ -58,7 +57,7 @@ final class ColumnListing {
             unit(column),
             origin(column),
             range(column),
-            column.meaning(),
+            column.help(),
             equation(column),
             column.source());
     return "| "
@@ -84,7 +83,7 @@ final class ColumnListing {
   private static String equation(Column column) {
     return column.usualWord().isPresent()
         ? ""
-        : column.formula().map(formula -> "= " + PrintedText.of(formula)).orElse("");
+        : column.equation().map(text -> "= " + text).orElse("");
   }
 
   private String range(Column column) {

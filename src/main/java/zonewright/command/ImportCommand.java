@@ -15,6 +15,7 @@ import zonewright.exchange.ListProblem;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
 import zonewright.trade.Sheets;
+import zonewright.units.DecimalSign;
 
 /** Takes somebody's list of zones into a design. */
 @Command(
@@ -25,7 +26,8 @@ import zonewright.trade.Sheets;
       "The first line of the list names its columns, units in parentheses: Area (m²). Columns of the"
           + " same name are matched; say for each other one with --match where it goes, or with"
           + " --leave that it is left out. Commas, semicolons or tabs set the cells apart, and a"
-          + " decimal comma is recognised. The zones are added below those of the design.",
+          + " decimal comma is recognised by what the numbers show; where they show none, as 1,250 does,"
+          + " say it with --decimal. The zones are added below those of the design.",
       ""
     },
     footer = {
@@ -64,6 +66,13 @@ final class ImportCommand extends Task {
       description = "A column of the list to leave out; may be repeated.")
   private List<String> left = new ArrayList<>();
 
+  @Option(
+      names = "--decimal",
+      paramLabel = "comma|point",
+      converter = DecimalWord.class,
+      description = "What stands before the decimals of the list; by what it shows unless given.")
+  private Optional<DecimalSign> decimal = Optional.empty();
+
   @Option(names = "--replace", description = "Replace the file if there is one already.")
   private boolean replace;
 
@@ -78,6 +87,7 @@ final class ImportCommand extends Task {
     }
     Design design = source.designOrBlank(from, err());
     ListMatch match = new ListMatch(design.book(), Sheets.ZONES, foreign);
+    match.decimals(decimal);
     matches.forEach(each -> match(design, match, foreign, each));
     List<Integer> leaving = left.stream().map(name -> position(match, foreign, name)).toList();
     leaving.forEach(match::leave);

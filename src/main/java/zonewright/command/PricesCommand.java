@@ -2,11 +2,9 @@ package zonewright.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -15,6 +13,8 @@ import picocli.CommandLine.Option;
 import zonewright.design.Design;
 import zonewright.estimate.PriceBook;
 import zonewright.sheet.Book;
+import zonewright.sheet.ListText;
+import zonewright.units.DecimalSign;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.PriceFile;
 
@@ -28,7 +28,8 @@ import zonewright.workbook.PriceFile;
           + " standard output as comma-separated text, or to the file named with --to. With --into the"
           + " file in --book is read: items of a name that the design knows are changed, others are"
           + " added, and the design is written anew. A price book is a .csv file, a workbook with a"
-          + " heading Item, or another design.",
+          + " heading Item, or another design. Its decimal sign is the one its numbers show; where they show"
+          + " none, as 1,250 does, say it with --decimal.",
       ""
     },
     footer = {
@@ -62,6 +63,14 @@ final class PricesCommand extends Task {
       description = "Where to write the design with the price book in it; ends in .xlsx.")
   private Optional<Path> into = Optional.empty();
 
+  @Option(
+      names = "--decimal",
+      paramLabel = "comma|point",
+      converter = DecimalWord.class,
+      description =
+          "What stands before the decimals of the price book; by what it shows unless given.")
+  private Optional<DecimalSign> decimal = Optional.empty();
+
   @Option(names = "--replace", description = "Replace the file if there is one already.")
   private boolean replace;
 
@@ -85,13 +94,11 @@ final class PricesCommand extends Task {
     }
     DesignFiles.mayWrite(into.get(), replace);
     Path file = priceBook.orElseThrow();
-    boolean workbook = PriceFile.isWorkbook(file);
-    List<List<String>> lines = workbook ? lines(file) : List.of();
-    String text = workbook ? "" : text(file);
+    ListText list = list(file).with(decimal);
+    list.notes().forEach(err::println);
     Design design = source.design(from, err);
     try {
-      PriceBook book = new PriceBook(design.book());
-      design.book().perform(workbook ? book.edit(lines) : book.edit(text));
+      design.book().perform(new PriceBook(design.book()).edit(list));
     } catch (PriceBook.Unreadable problem) {
       throw new Complaint(ExitCode.FILE, file + ": " + problem.getMessage());
     }
@@ -124,19 +131,13 @@ final class PricesCommand extends Task {
     return ExitCode.FINE;
   }
 
-  private static List<List<String>> lines(Path file) {
+  private static ListText list(Path file) {
     try {
-      return PriceFile.read(file);
-    } catch (DesignFileException problem) {
+      return PriceFile.isWorkbook(file)
+          ? PriceFile.read(file)
+          : ListText.of(Files.readAllBytes(file), file.toString());
+    } catch (DesignFileException | ListText.Problem problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
-    }
-  }
-
-  private static String text(Path file) {
-    try {
-      return Files.readString(file, StandardCharsets.UTF_8);
-    } catch (MalformedInputException problem) {
-      throw new Complaint(ExitCode.FILE, file + " is not text in UTF-8; save it as CSV UTF-8.");
     } catch (IOException problem) {
       throw new Complaint(ExitCode.FILE, "The file " + file + " cannot be read.");
     }

@@ -105,10 +105,11 @@ final class TimetableCommand extends Task {
       (csv ? text.csv() : cards ? text.cards() : text.lines(share)).forEach(out::print);
     }
     out.flush();
-    if (!plan.timetable().fits()) {
+    boolean complete = plan.complete();
+    if (!complete) {
       err().println("Not everything fits; the command findings says what would help.");
     }
-    return plan.timetable().fits() ? ExitCode.FINE : ExitCode.FOUND;
+    return complete ? ExitCode.FINE : ExitCode.FOUND;
   }
 
   private static String nothing(Design design, Optional<Double> share) {

@@ -3,26 +3,35 @@ package zonewright.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import zonewright.emitters.Emitters;
+import zonewright.nights.NightNames;
 import zonewright.nights.NightWords;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ScheduleCard;
 import zonewright.nights.ScheduleCards;
+import zonewright.nights.ZoneShare;
 import zonewright.sheet.Book;
 import zonewright.sheet.CsvText;
 import zonewright.timetable.NightPlan;
+import zonewright.timetable.Undone;
 import zonewright.timetable.ValveRun;
+import zonewright.timetable.WateredZone;
 import zonewright.units.QuantityText;
 
 /** A timetable as text; every string ends its own line. */
 final class TimetableText {
   private final Book book;
   private final NightsPlan plan;
+  private final NightNames names;
+  private final List<ZoneShare> shares;
 
   TimetableText(Book book, NightsPlan plan) {
     this.book = book;
     this.plan = plan;
+    this.names = new NightNames(plan);
+    this.shares = ZoneShare.of(plan);
   }
 
   /** Returns the nights one after another, for people. */
@@ -38,16 +47,51 @@ final class TimetableText {
       if (!night.runs().isEmpty()) {
         table(night).lines().forEach(line -> lines.add(line + System.lineSeparator()));
       }
+      if (!night.undone().isEmpty()) {
+        lines.add("No room for %s.%n".formatted(NightWords.noRoom(night, names)));
+      }
     }
+    lines.add("%n%s%n".formatted(ZoneShare.summary(shares)));
+    zones().lines().forEach(line -> lines.add(line + System.lineSeparator()));
     return lines;
   }
 
+  /** Every zone of the design, placed or not. */
+  private TextTable zones() {
+    String period = " min " + ZoneShare.period(plan);
+    TextTable table = new TextTable();
+    table.column("Zone", false);
+    table.column("Where", false);
+    table.column("Program", false);
+    table.column("Asks for," + period, true);
+    table.column("Placed", true);
+    table.column("Not placed", true);
+    table.column("", false);
+    for (ZoneShare share : shares) {
+      String why = share.why().isEmpty() ? "" : ": " + share.why();
+      table.row(
+          List.of(
+              CsvText.harmless(share.sheet().name()),
+              CsvText.harmless(share.sheet().place()),
+              CsvText.harmless(names.program(share.sheet().program())),
+              number(share.asked()),
+              String.valueOf(share.placed()),
+              number(share.undone()),
+              share.state().word() + why));
+    }
+    return table;
+  }
+
+  private static String number(OptionalInt minutes) {
+    return minutes.isPresent() ? String.valueOf(minutes.getAsInt()) : "?";
+  }
+
   private static String head(NightPlan night) {
-    return night.night().label()
+    return NightWords.label(night.night())
         + ", "
         + NightWords.hours(night)
         + ": "
-        + (night.runs().isEmpty() ? "nothing waters" : NightWords.result(night))
+        + (night.isEmpty() ? "nothing waters" : NightWords.result(night))
         + ".";
   }
 
@@ -68,22 +112,30 @@ final class TimetableText {
   }
 
   private List<String> cells(ValveRun run, boolean exact) {
-    NightsInput.Station station = plan.stations().get(run.zone().name());
-    String cycle = run.zone().cycles() == 1 ? "1" : run.cycle() + " of " + run.zone().cycles();
-    return List.of(
-        NightWords.time(run.startMinute()),
-        NightWords.time(run.endMinute()),
-        CsvText.harmless(station.name()),
-        CsvText.harmless(station.place()),
-        CsvText.harmless(run.zone().program()),
-        cycle,
-        String.valueOf(run.endMinute() - run.startMinute()),
-        exact
-            ? QuantityText.exact(run.zone().flow())
-            : QuantityText.fixed(run.zone().flow(), Emitters.ZONE_FLOW.decimals(book.system())));
+    List<String> cells = new ArrayList<>();
+    cells.add(NightWords.time(run.startMinute()));
+    cells.add(NightWords.time(run.endMinute()));
+    cells.addAll(about(run.zone(), run.cycle(), exact));
+    return cells;
   }
 
-  /** Returns every opening of a valve, for other programs. */
+  private List<String> about(WateredZone zone, int cycle, boolean exact) {
+    NightsInput.SheetZone sheet = names.sheet(zone);
+    return List.of(
+        CsvText.harmless(sheet.name()),
+        CsvText.harmless(sheet.place()),
+        CsvText.harmless(names.program(names.part(zone))),
+        zone.cycles() == 1 ? "1" : cycle + " of " + zone.cycles(),
+        String.valueOf(zone.minutesPerCycle()),
+        exact
+            ? QuantityText.exact(zone.flow())
+            : QuantityText.fixed(zone.flow(), Emitters.ZONE_FLOW.decimals(book.system())));
+  }
+
+  /**
+   * Returns every opening of a valve, for other programs; what finds no place is a line without
+   * times, with its reason.
+   */
   List<String> csv() {
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -97,15 +149,43 @@ final class TimetableText {
                 "Program",
                 "Cycle",
                 "Minutes",
-                Emitters.ZONE_FLOW.heading(book.system()))));
+                Emitters.ZONE_FLOW.heading(book.system()),
+                "Not placed because")));
     for (NightPlan night : plan.timetable().nights()) {
+      String label = NightWords.label(night.night());
       for (ValveRun run : night.runs()) {
-        List<String> cells = new ArrayList<>(List.of(night.night().label()));
+        List<String> cells = new ArrayList<>(List.of(label));
         cells.addAll(cells(run, true));
+        cells.add("");
+        lines.add(CsvText.line(cells));
+      }
+      for (Undone each : night.undone()) {
+        List<String> cells = new ArrayList<>(List.of(label, "", ""));
+        cells.addAll(about(each.zone(), each.cycle(), true));
+        cells.add(ZoneShare.words(each.why()));
         lines.add(CsvText.line(cells));
       }
     }
+    for (ZoneShare share : shares) {
+      if (share.inNoNight() != 0) {
+        lines.add(CsvText.line(inNoNight(share)));
+      }
+    }
     return lines;
+  }
+
+  private List<String> inNoNight(ZoneShare share) {
+    return List.of(
+        "",
+        "",
+        "",
+        CsvText.harmless(share.sheet().name()),
+        CsvText.harmless(share.sheet().place()),
+        CsvText.harmless(names.program(share.sheet().program())),
+        "",
+        share.inNoNight() < 0 ? "" : String.valueOf(share.inNoNight()),
+        "",
+        share.why());
   }
 
   /** Returns what to key in, program by program. */
@@ -114,7 +194,17 @@ final class TimetableText {
     for (ScheduleCard card : ScheduleCards.of(plan)) {
       lines.add(
           "%s%s: %s; percent at 100%n"
-              .formatted(lines.isEmpty() ? "" : "%n".formatted(), card.title(), card.nights()));
+              .formatted(
+                  lines.isEmpty() ? "" : "%n".formatted(),
+                  card.title(),
+                  card.nights().isEmpty() ? "nothing to key in" : card.nights()));
+      if (!card.misfits().isEmpty()) {
+        lines.add("DOES NOT FIT%n".formatted());
+        card.misfits().forEach(misfit -> lines.add("  %s%n".formatted(misfit)));
+      }
+      if (card.lines().isEmpty()) {
+        continue;
+      }
       if (card.startsProgram()) {
         lines.add("Start times: %s%n".formatted(String.join(", ", card.starts())));
       }
@@ -129,8 +219,8 @@ final class TimetableText {
       for (ScheduleCard.Line line : card.lines()) {
         table.row(
             List.of(
-                line.station().name(),
-                line.station().place(),
+                line.zone().name(),
+                line.zone().place(),
                 String.valueOf(line.minutes()),
                 String.valueOf(line.cycles()),
                 line.cycles() > 1 ? String.valueOf(line.soak()) : "",

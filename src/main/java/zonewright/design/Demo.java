@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.WaterSense;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
@@ -201,6 +202,7 @@ public final class Demo {
     site.put(Facts.LOCATION, "An invented town; climate of a published reference zone");
     site.put(Facts.PREPARED_BY, "Zonewright demo");
     site.put(Climate.PLACE, "CIMIS zone 8");
+    site.put(WaterSense.APPLIES, "yes");
     site.put(SiteRules.DAYS_ALLOWED, "5");
     site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
     site.put(SiteNights.MOST_VALVES, "2");
@@ -214,14 +216,15 @@ public final class Demo {
     sheets.addAll(DemoField.rows());
     Design design = SampleText.design(UnitSystem.US, site, sheets);
     Edits edits = design.edits();
-    List<Edit> nights = new ArrayList<>();
+    List<Edit> others = new ArrayList<>();
+    others.add(edits.typed(Emitters.WETTED_WIDTH.reference(), 9, "26 in"));
     for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
       boolean closed = CLOSED_NIGHTS.contains(NightSheet.NIGHT_NAMES.get(night));
-      nights.add(edits.typed(NightSheet.OPENS.reference(), night, "9 pm"));
-      nights.add(edits.typed(NightSheet.CLOSES.reference(), night, "7 am"));
-      nights.add(edits.typed(NightSheet.WATERED.reference(), night, closed ? NightSheet.NO : ""));
+      others.add(edits.typed(NightSheet.OPENS.reference(), night, "9 pm"));
+      others.add(edits.typed(NightSheet.CLOSES.reference(), night, "7 am"));
+      others.add(edits.typed(NightSheet.WATERED.reference(), night, closed ? NightSheet.NO : ""));
     }
-    design.book().start(new Edit.Several("nights", nights));
+    design.book().start(new Edit.Several("nights", others));
     if (system != UnitSystem.US) {
       design.book().start(design.edits().switched(system));
     }

@@ -10,7 +10,6 @@ import java.util.stream.IntStream;
 import zonewright.budget.LocalRule;
 import zonewright.budget.Ordinance;
 import zonewright.budget.WaterSense;
-import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.formula.Reference;
 import zonewright.retrofit.AsFound;

@@ -20,6 +20,7 @@ import zonewright.budget.LocalRule;
 import zonewright.budget.MonthlyVolume;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.SiteNeed;
 import zonewright.budget.WaterSense;
 import zonewright.budget.YearBalance;
 import zonewright.budget.ZoneBudget;
@@ -74,11 +75,15 @@ public final class IrrigationSheets {
           WeatherSite.DESCRIBED_CLIMATE,
           Climate.ORIGIN,
           Peak.CHOICE,
+          Peak.BASELINE,
           Peak.MONTH,
           Peak.REFERENCE_ET,
           Peak.EFFECTIVE_RAIN,
           Peak.DAYS,
+          SiteNeed.COUNTED_AREA,
+          SiteNeed.PEAK,
           Climate.YEAR_REFERENCE_ET,
+          Climate.PRINTED_YEAR,
           WeatherSite.LATITUDE,
           WeatherSite.ELEVATION,
           WeatherSite.WIND_HEIGHT,
@@ -98,6 +103,7 @@ public final class IrrigationSheets {
           SiteRules.AVAILABLE_FLOW,
           SiteNights.CONTROLLER,
           SiteNights.START_RUNS,
+          SiteNights.MOST_PROGRAMS,
           SiteNights.MOST_VALVES,
           SiteNights.GAP,
           SiteNights.FIRST_NIGHT,
@@ -114,6 +120,7 @@ public final class IrrigationSheets {
           SiteBudget.SITE_WEEK,
           SiteBudget.SITE_PEAK_MONTH,
           SiteBudget.SITE_YEAR,
+          WaterSense.APPLIES,
           WaterSense.MONTH_ET,
           WaterSense.MONTH_RAIN,
           WaterSense.ALLOWANCE,
@@ -123,6 +130,9 @@ public final class IrrigationSheets {
           Ordinance.LAND_USE,
           Ordinance.ADJUSTMENT_FACTOR,
           Ordinance.RAIN_CREDITED,
+          Ordinance.ANNUAL_CHOICE,
+          Ordinance.ANNUAL_USED,
+          Ordinance.ANNUAL_ET,
           Ordinance.YEAR_ET,
           Ordinance.SITE_SPECIAL,
           Ordinance.MAXIMUM,
@@ -147,6 +157,10 @@ public final class IrrigationSheets {
           Rain.MONTH_RAIN,
           Rain.EFFECTIVE,
           Rain.DAILY_EFFECTIVE,
+          SiteNeed.COVERED,
+          SiteNeed.THIRSTY_AREA,
+          SiteNeed.THIRSTY_WEIGHTED,
+          SiteNeed.NEED,
           Peak.RANKING,
           SiteBudget.PERCENT,
           SiteBudget.PEAK_DAYS_WORTH,
@@ -232,6 +246,9 @@ public final class IrrigationSheets {
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
           Emitters.RATE_BY_CANOPY,
+          Emitters.WETTED_WIDTH,
+          Emitters.DRIP_RATE,
+          Emitters.WETTED_RATE,
           FieldTested.TESTS_IN_USE,
           FieldTested.RATE_BY_TEST,
           FieldTested.TESTED_UNIFORMITY,
@@ -252,6 +269,7 @@ public final class IrrigationSheets {
           Salinity.TOLERATED,
           Salinity.OF_THE_DRAINAGE,
           Salinity.LEACHING_REQUIREMENT,
+          Demand.PEAK_NEED,
           Demand.NET_DEMAND,
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
@@ -271,7 +289,9 @@ public final class IrrigationSheets {
           DryingOut.DAYS,
           DryingOut.DEPTH,
           DryingOut.SHARE,
+          CycleAndSoak.APPLIED,
           ZoneBudget.WEIGHTED_AREA,
+          SiteNeed.COUNTED_COEFFICIENT,
           ZoneBudget.MINUTES_GIVEN,
           ZoneBudget.VOLUME_PER_WATERING_DAY,
           ZoneBudget.VOLUME_PER_WEEK,
@@ -423,12 +443,15 @@ public final class IrrigationSheets {
     rules.addAll(Salinity.rules());
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
+    rules.add(SiteBudget.ABOVE_PEAK);
+    rules.add(SiteBudget.ABOVE_PEAK_BY_VOLUME);
     rules.add(Peak.ONLY_DESCRIBED);
     rules.add(WaterSense.EXCEEDED);
     rules.add(WaterSense.CHANGE);
     rules.add(Ordinance.EXCEEDED);
     rules.add(Ordinance.CHANGE);
     rules.add(Ordinance.MEAN_TOO_HIGH);
+    rules.add(Ordinance.ANNUAL_VALUES_DIFFER);
     rules.add(LocalRule.EXCEEDED);
     rules.addAll(TestRules.all());
     rules.add(Inspection.URGENT_AND_OPEN);

@@ -26,7 +26,9 @@ import zonewright.estimate.Parts;
 import zonewright.estimate.Sections;
 import zonewright.estimate.ZoneCosts;
 import zonewright.retrofit.AsFound;
+import zonewright.retrofit.Beside;
 import zonewright.retrofit.Difference;
+import zonewright.retrofit.PipeTakeoff;
 import zonewright.retrofit.Takeoff;
 import zonewright.savings.Cases;
 import zonewright.savings.Rates;
@@ -54,7 +56,8 @@ final class PricingSheets {
             "Found",
             "zone as found",
             new TableDefinition.Rows.Free(),
-            AsFound.columns(zoneColumns, List.of(Facts.ZONE_PLACE, Facts.ZONE_NOTE))),
+            AsFound.columns(
+                zoneColumns, List.of(Facts.ZONE_PLACE, Facts.ZONE_NOTE), Beside.columns())),
         new TableDefinition(
             TAKEOFF,
             "Takeoff",
@@ -118,7 +121,10 @@ final class PricingSheets {
   private static List<Column> takeoffColumns() {
     List<Column> columns = new ArrayList<>();
     columns.add(Takeoff.ZONE_NAME);
-    columns.addAll(Difference.columns());
+    columns.addAll(Difference.ofHeads());
+    columns.addAll(PipeTakeoff.columns());
+    columns.add(Difference.VOLUME_FOUND);
+    columns.add(Difference.VOLUME_PROPOSED);
     columns.addAll(ZoneCosts.takeoffColumns());
     return columns;
   }

@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import zonewright.climate.Peak;
+import zonewright.climate.Rain;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
@@ -23,6 +25,7 @@ import zonewright.sheet.Nearest;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.sheet.Working;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /**
@@ -32,7 +35,7 @@ import zonewright.units.UnitSystem;
 public final class Question {
   private final Column asked;
   private final Map<Column, String> given;
-  private final Book book;
+  private Book book;
   private final Map<String, Integer> rows = new LinkedHashMap<>();
   private final List<Outcome.Refused> problems = new ArrayList<>();
 
@@ -46,12 +49,32 @@ public final class Question {
   public Question(Column asked, Map<Column, String> given, UnitSystem system) {
     this.asked = asked;
     this.given = new LinkedHashMap<>(given);
-    Set<Reference> known = new HashSet<>();
-    given.keySet().forEach(column -> known.add(column.reference()));
-    this.book = Design.blankBook(IrrigationSheets.blueprint().withInputs(known), system);
+    this.book = made(given.keySet(), system);
+    if (noRainCounts()) {
+      Set<Column> known = new HashSet<>(given.keySet());
+      known.add(Peak.EFFECTIVE_RAIN);
+      this.book = made(known, system);
+      enter(Peak.EFFECTIVE_RAIN, "0");
+    }
+  }
+
+  private Book made(Set<Column> known, UnitSystem system) {
+    Set<Reference> references = new HashSet<>();
+    known.forEach(column -> references.add(column.reference()));
+    book = Design.blankBook(IrrigationSheets.blueprint().withInputs(references), system);
+    rows.clear();
+    problems.clear();
     book.blueprint().tables().forEach(this::prepare);
     book.blueprint().tables().forEach(this::join);
     given.forEach(this::enter);
+    return book;
+  }
+
+  /** Where no month counts any rain, which of them asks most need not be known. */
+  private boolean noRainCounts() {
+    return book.outcome(Peak.EFFECTIVE_RAIN.reference(), 0) instanceof Outcome.Missing
+        && IntStream.range(0, book.rows(Sheets.MONTHS))
+            .allMatch(month -> book.number(Rain.DAILY_EFFECTIVE.reference(), month) == 0);
   }
 
   private void prepare(TableDefinition table) {
@@ -61,7 +84,7 @@ public final class Question {
     }
     rows.put(table.id(), 0);
     if (table.rows() instanceof TableDefinition.Rows.Named named) {
-      sameAs(table.columns().get(0))
+      key(table)
           .ifPresent(key -> rows.put(table.id(), named(table, named.names(), given.get(key))));
     }
   }
@@ -83,6 +106,15 @@ public final class Question {
   private Optional<Column> sameAs(Column column) {
     return given.keySet().stream()
         .filter(each -> each.reference().equals(column.reference()))
+        .findFirst();
+  }
+
+  /** Returns the column given that names the row of a table, be it that of another sheet. */
+  private Optional<Column> key(TableDefinition table) {
+    return given.keySet().stream()
+        .filter(each -> book.position(each.reference()) == 0)
+        .filter(
+            each -> book.blueprint().table(each.reference().table()).rows().equals(table.rows()))
         .findFirst();
   }
 
@@ -126,9 +158,7 @@ public final class Question {
 
   /** Values of a month count for the month that is named, or for every month alike. */
   private List<Integer> rowsFor(TableDefinition table) {
-    boolean alike =
-        table.rows() instanceof TableDefinition.Rows.Named
-            && sameAs(table.columns().get(0)).isEmpty();
+    boolean alike = table.rows() instanceof TableDefinition.Rows.Named && key(table).isEmpty();
     return alike
         ? IntStream.range(0, book.rows(table.id())).boxed().toList()
         : List.of(row(table.columns().get(0).reference()));
@@ -158,9 +188,13 @@ public final class Question {
     return sameAs(column).isPresent();
   }
 
-  /** Returns the words a column of choices can hold. */
+  /** Returns the words a column of choices, or of fixed names of rows, can hold. */
   public List<String> choices(Column column) {
-    return book.choices(column);
+    TableDefinition table = book.blueprint().table(column.reference().table());
+    return table.rows() instanceof TableDefinition.Rows.Named named
+            && book.position(column.reference()) == 0
+        ? named.names()
+        : book.choices(column);
   }
 
   /**
@@ -193,11 +227,14 @@ public final class Question {
     steps.put(cell, working);
   }
 
-  /** Returns the columns whose values are still needed, each once. */
+  /** Returns the columns whose values are still needed, each once; at the end the month. */
   public List<Column> missing() {
     Outcome outcome = outcome();
     if (outcome instanceof Outcome.Blank) {
       return List.of(asked);
+    }
+    if (rowMatters()) {
+      return List.of(rowNames(book.blueprint().table(asked.reference().table())));
     }
     if (!(outcome instanceof Outcome.Missing missing)) {
       return List.of();
@@ -205,6 +242,52 @@ public final class Question {
     Set<Column> columns = new LinkedHashSet<>();
     missing.needs().forEach(cell -> columns.add(book.blueprint().column(cell.column())));
     return List.copyOf(columns);
+  }
+
+  /** Says whether all is given but the month, and the answer differs from month to month. */
+  public boolean rowMatters() {
+    TableDefinition table = book.blueprint().table(asked.reference().table());
+    return table.rows() instanceof TableDefinition.Rows.Named
+        && key(table).isEmpty()
+        && book.position(asked.reference()) > 0
+        && !(outcome() instanceof Outcome.Missing)
+        && IntStream.range(0, book.rows(table.id()))
+                .mapToObj(row -> said(book.outcome(asked.reference(), row)))
+                .distinct()
+                .count()
+            > 1;
+  }
+
+  /** Returns an outcome without the row it is about. */
+  private static Object said(Outcome outcome) {
+    return outcome instanceof Outcome.Refused refused ? refused.because() : outcome;
+  }
+
+  private Column rowNames(TableDefinition table) {
+    return book.blueprint().tables().stream()
+        .filter(each -> each.rows().equals(table.rows()))
+        .findFirst()
+        .orElseThrow()
+        .columns()
+        .get(0);
+  }
+
+  /** Returns what was taken though nobody gave it, and is no fact: usual words and numbers. */
+  public List<Working> assumed() {
+    return steps().stream()
+        .filter(step -> step.column().role() != Column.Role.CALCULATED)
+        .filter(step -> !isGiven(step.column()) && step.inputs().isEmpty())
+        .filter(
+            step ->
+                step.outcome() instanceof Outcome.Amount || step.outcome() instanceof Outcome.Words)
+        .filter(step -> !fact(step.column()))
+        .toList();
+  }
+
+  /** Says whether a cell was filled by the design itself, as the number of a month is. */
+  private boolean fact(Column column) {
+    TableDefinition table = book.blueprint().table(column.reference().table());
+    return column.role() == Column.Role.INPUT && !table.single();
   }
 
   /** Returns the columns on the way from what is missing to the answer; one of them would do. */

@@ -28,8 +28,8 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.units.DecimalSign;
 import zonewright.units.QuantityText;
-import zonewright.units.Unit;
 
 /**
  * Shows where each column of somebody's list goes, what comes of its first rows and what is left
@@ -68,6 +68,7 @@ final class ListForm {
     page.add(new Prose(about(name)).coloured("Zonewright.muted"), "growx, wmin 300");
     page.add(heading("Where each column goes"), "gaptop 8");
     page.add(columns(), "grow, push, hmin 120lp");
+    page.add(decimals(), "gaptop 4");
     page.add(heading("The first zones as they will stand"), "gaptop 8");
     page.add(first(), "growx, h 150lp!");
     outcome.setName("list outcome");
@@ -93,14 +94,13 @@ final class ListForm {
 
   private String about(String name) {
     int rows = match.list().rows().size();
-    return "%s has %s %s and %s %s. %sChoose for each column which of ours it goes into; one that is left out is not read. A plain number has the unit its heading names, else that of our column."
+    return "%s has %s %s and %s %s. Choose for each column which of ours it goes into; one that is left out is not read. A plain number has the unit its heading names, else that of our column."
         .formatted(
             name,
             rows,
             rows == 1 ? "row" : "rows",
             match.list().headings().size(),
-            match.list().headings().size() == 1 ? "column" : "columns",
-            match.list().decimalComma() ? "Its numbers have a decimal comma. " : "");
+            match.list().headings().size() == 1 ? "column" : "columns");
   }
 
   private static JLabel heading(String words) {
@@ -162,6 +162,29 @@ final class ListForm {
         : values;
   }
 
+  /** Asks which sign stands before decimals: numbers such as 1,250 do not tell. */
+  private JComponent decimals() {
+    JComboBox<String> choice =
+        new JComboBox<>(new String[] {"as its numbers show", "a comma: 1,5", "a point: 1.5"});
+    choice.setName("decimal sign");
+    choice.addActionListener(
+        event -> {
+          match.decimals(
+              switch (choice.getSelectedIndex()) {
+                case 1 -> Optional.of(DecimalSign.COMMA);
+                case 2 -> Optional.of(DecimalSign.POINT);
+                default -> Optional.empty();
+              });
+          settle();
+        });
+    JLabel label = new JLabel("Before the decimals stands");
+    label.setLabelFor(choice);
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "[][]"));
+    panel.add(label);
+    panel.add(choice);
+    return panel;
+  }
+
   private JComponent first() {
     preview.setName("list preview");
     preview.getAccessibleContext().setAccessibleName("The first zones as they will stand");
@@ -221,7 +244,7 @@ final class ListForm {
   }
 
   private String remark(int position, Optional<Column> target) {
-    String unit = match.unit(position).map(Unit::symbol).map(words -> "in " + words).orElse("");
+    String unit = match.unit(position).map(each -> "in " + each.inWords()).orElse("");
     String guess = target.isPresent() && guessed.contains(position) ? "a guess" : "";
     return unit.isEmpty() || guess.isEmpty() ? unit + guess : unit + ", " + guess;
   }

@@ -7,6 +7,7 @@ import javax.swing.JList;
 import zonewright.nights.NightWords;
 import zonewright.sheet.Severity;
 import zonewright.timetable.NightPlan;
+import zonewright.timetable.Undone;
 
 /** A night in a list: its name, how long it takes, and a mark where it does not fit. */
 final class NightCell extends DefaultListCellRenderer {
@@ -15,20 +16,25 @@ final class NightCell extends DefaultListCellRenderer {
       JList<?> list, Object value, int index, boolean selected, boolean focused) {
     super.getListCellRendererComponent(list, "", index, selected, focused);
     if (value instanceof NightPlan night) {
-      boolean over = night.overrunMinutes() > 0;
+      boolean over = !night.undone().isEmpty();
       String length =
-          night.runs().isEmpty()
+          night.isEmpty()
               ? "nothing waters"
               : over
-                  ? night.overrunMinutes() + " min too long"
+                  ? undone(night) + " min not placed"
                   : NightWords.length(night.lengthMinutes())
                       + ", done "
                       + NightWords.time(night.finishMinute());
-      setText("<html>" + night.night().label() + "<br><small>" + length + "</small></html>");
+      setText(
+          "<html>" + NightWords.label(night.night()) + "<br><small>" + length + "</small></html>");
       setIcon(over ? new SeverityMark(Severity.CHECK) : null);
-      getAccessibleContext().setAccessibleName(night.night().label() + ", " + length);
+      getAccessibleContext().setAccessibleName(NightWords.label(night.night()) + ", " + length);
     }
     setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 8));
     return this;
+  }
+
+  private static int undone(NightPlan night) {
+    return night.undone().stream().mapToInt(Undone::minutes).sum();
   }
 }

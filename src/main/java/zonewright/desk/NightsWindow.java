@@ -4,7 +4,6 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Window;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -24,20 +23,23 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSlider;
 import javax.swing.JSplitPane;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
-import zonewright.budget.SiteBudget;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.NightsView;
 import zonewright.emitters.Emitters;
 import zonewright.nights.MonthBook;
+import zonewright.nights.NightNames;
 import zonewright.nights.NightWords;
+import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.NightsPlanner;
 import zonewright.nights.SiteNights;
+import zonewright.nights.ZoneShare;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edits;
@@ -59,6 +61,7 @@ final class NightsWindow {
   private final JSlider percent = new JSlider(0, MOST_PERCENT, 100);
   private final JLabel percentWords = new JLabel("100 %");
   private final JLabel result = new JLabel(" ");
+  private final ZoneShareModel zones = new ZoneShareModel();
   private final NightsView view = new NightsView(this::wish);
   private final Timer later = new Timer(DELAY_MILLIS, event -> plan());
   private final ExecutorService worker =
@@ -94,7 +97,10 @@ final class NightsWindow {
     later.setRepeats(false);
     JScrollPane scroll = new JScrollPane(view);
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, new JScrollPane(list), scroll);
+    JSplitPane right = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scroll, new JScrollPane(zones()));
+    right.setResizeWeight(1);
+    right.setDividerLocation(UIScale.scale(360));
+    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, new JScrollPane(list), right);
     split.setDividerLocation(UIScale.scale(190));
     dialog.add(head(exported), BorderLayout.PAGE_START);
     dialog.add(split, BorderLayout.CENTER);
@@ -138,6 +144,17 @@ final class NightsWindow {
                                     Math.max(640, UIScale.unscale(view.getWidth())),
                                     Math.max(360, UIScale.unscale(view.getHeight())))))));
     return head;
+  }
+
+  private JTable zones() {
+    JTable table = new JTable(zones);
+    table.setName("night zones");
+    table.getAccessibleContext().setAccessibleName("What the nights give each zone");
+    table.setFillsViewportHeight(true);
+    for (int column = 0; column < zones.getColumnCount(); column++) {
+      table.getColumnModel().getColumn(column).setPreferredWidth(zones.width(column));
+    }
+    return table;
   }
 
   private static JButton button(String name, String tip, Runnable deed) {
@@ -259,6 +276,7 @@ final class NightsWindow {
 
   private void show(Optional<NightsPlan> made) {
     plan = made;
+    zones.show(made);
     NightPlan before = list.getSelectedValue();
     filling = true;
     nights.clear();
@@ -297,25 +315,27 @@ final class NightsWindow {
   }
 
   private static String words(NightsPlan plan, NightPlan night) {
-    int over = plan.timetable().nights().stream().mapToInt(NightPlan::overrunMinutes).sum();
-    String all = over == 0 ? "Every night fits." : over + " min too much in all nights together.";
-    return night.runs().isEmpty()
-        ? "Nothing waters on this night. " + all
-        : NightWords.capital(NightWords.result(night)) + ". " + all;
+    String all = ZoneShare.summary(ZoneShare.of(plan));
+    if (night.isEmpty()) {
+      return "Nothing waters on this night. " + all;
+    }
+    String noRoom = NightWords.noRoom(night, new NightNames(plan));
+    return NightWords.capital(NightWords.result(night))
+        + ". "
+        + (noRoom.isEmpty() ? "" : "No room for " + noRoom + ". ")
+        + all;
   }
 
   /** Types the time before which a program should not start. */
-  private void wish(String program, OptionalInt minute) {
-    String own = program.replaceAll(" \\(\\d+\\)$", "");
+  private void wish(long program, OptionalInt minute) {
+    NightsInput.Program typed = plan.orElseThrow().input().programs().get(program);
     Book book = open.book();
-    List<String> names = book.choices(SiteBudget.ZONE_PROGRAM);
-    int row = names.contains(program) ? names.indexOf(program) : names.indexOf(own);
-    if (row >= 0 && row < book.rows(Sheets.PROGRAMS)) {
+    if (typed != null && typed.row() < book.rows(Sheets.PROGRAMS)) {
       Entry time =
           minute.isPresent()
               ? new Entry.Figure(CalendarText.timeOfDay(minute.getAsInt()))
               : Entry.BLANK;
-      book.perform(new Edits(book).set(SiteNights.START_WISH.reference(), row, time));
+      book.perform(new Edits(book).set(SiteNights.START_WISH.reference(), typed.row(), time));
     }
   }
 }

@@ -11,6 +11,7 @@ import zonewright.estimate.PriceBook;
 import zonewright.retrofit.ZoneCopy;
 import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
+import zonewright.sheet.ListText;
 import zonewright.trade.Sheets;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.PriceFile;
@@ -65,24 +66,17 @@ final class PricingDesk {
             messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of()));
   }
 
-  /** Makes the edit that takes over what was read. */
-  private interface Reading {
-    Edit in(PriceBook book) throws PriceBook.Unreadable;
+  private static ListText reading(Path file)
+      throws IOException, DesignFileException, ListText.Problem {
+    return PriceFile.isWorkbook(file)
+        ? PriceFile.read(file)
+        : ListText.of(Files.readAllBytes(file), file.getFileName().toString());
   }
 
-  private static Reading reading(Path file) throws IOException, DesignFileException {
-    if (PriceFile.isWorkbook(file)) {
-      List<List<String>> lines = PriceFile.read(file);
-      return book -> book.edit(lines);
-    }
-    String text = Files.readString(file, StandardCharsets.UTF_8);
-    return book -> book.edit(text);
-  }
-
-  private void takeOver(String name, Reading reading) {
+  private void takeOver(String name, ListText list) {
     try {
-      open.book().perform(reading.in(new PriceBook(open.book())));
-      messages.tell("The price book “" + name + "” was read; Undo takes it back.", List.of());
+      open.book().perform(new PriceBook(open.book()).edit(list));
+      messages.tell("The price book “" + name + "” was read; Undo takes it back.", list.notes());
     } catch (PriceBook.Unreadable problem) {
       messages.problem("“" + name + "” was not read. " + problem.getMessage(), List.of());
     }

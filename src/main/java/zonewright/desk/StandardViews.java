@@ -7,12 +7,14 @@ import java.util.Set;
 import java.util.function.Predicate;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.SiteNeed;
 import zonewright.budget.ZoneBudget;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
+import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.water.CycleAndSoak;
@@ -52,7 +54,10 @@ final class StandardViews {
           Emitters.RATE_BY_SPACING,
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
-          Emitters.RATE_BY_CANOPY);
+          Emitters.RATE_BY_CANOPY,
+          Emitters.WETTED_WIDTH,
+          Emitters.DRIP_RATE,
+          Emitters.WETTED_RATE);
 
   private static final Set<Column> STEPS_BETWEEN =
       Set.of(
@@ -64,12 +69,16 @@ final class StandardViews {
           Emitters.IRRIGATION_EFFICIENCY,
           Soils.SURFACE_STORAGE,
           Soils.AVAILABLE_WATER,
+          Demand.PEAK_NEED,
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
           Demand.DEPLETION_USED,
+          SoilLayers.WATER_HELD,
           Demand.DEPLETION_DEPTH,
           Demand.DAYS_NEEDED,
           Demand.LONGEST_GAP,
+          CycleAndSoak.APPLIED,
+          SiteNeed.COUNTED_COEFFICIENT,
           ZoneBudget.WEIGHTED_AREA,
           ZoneBudget.MINUTES_GIVEN,
           ZoneBudget.VOLUME_PER_WATERING_DAY);

@@ -100,15 +100,14 @@ final class WorkingPane extends JPanel {
     shown = Optional.of(place);
     page.removeAll();
     heading(found, place);
-    part("What it means", found.column().meaning());
+    part("What it means", found.column().help());
     if (!found.symbols().isEmpty()) {
       label("How");
-      boolean plain = found.symbols().equals(found.shown());
-      if (!plain) {
-        page.stack(new Prose("= " + found.symbols()), 3);
-      }
-      if (!plain && !sameNumber(found)) {
-        page.stack(new Prose("= " + found.numbers()).coloured("Zonewright.muted"), 6);
+      List<String> lines = found.equations();
+      for (String line : lines.subList(0, lines.size() - 1)) {
+        boolean first = line.equals(found.symbols());
+        Prose prose = new Prose("= " + line);
+        page.stack(first ? prose : prose.coloured("Zonewright.muted"), first ? 3 : 6);
       }
       page.stack(result("= " + found.shown(), "h4", found.outcome()), 6);
     }
@@ -123,13 +122,6 @@ final class WorkingPane extends JPanel {
     page.getAccessibleContext().setAccessibleName("Working of " + found.cell().inWords());
     page.getAccessibleContext().setAccessibleDescription(found.asText());
     refresh(!same);
-  }
-
-  /** Says whether the formula with its numbers is but the result without its unit. */
-  private static boolean sameNumber(Working found) {
-    return found.numbers().equals(found.shown())
-        || found.shown().startsWith(found.numbers() + " ")
-        || found.numbers().equals(found.symbols());
   }
 
   private void heading(Working found, Place place) {

@@ -195,6 +195,70 @@ public final class Emitters {
           .means("Depth of water the valve would lay down in an hour, evenly spread.")
           .source("The method chosen for the zone; see there.");
 
+  /** Says that the rate is what reached the ground: no losses are to be taken off it. */
+  public static final Condition RATE_IS_NET =
+      new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_TEST));
+
+  public static final Column WETTED_WIDTH =
+      Column.defaulted(
+              ZONES,
+              "wetted-width",
+              "Wetted across",
+              QuantityKind.LENGTH,
+              Formula.amount(18, Units.INCH))
+          .band(APPLICATION)
+          .within(Bounds.above(0, 20, Units.FOOT))
+          .means(
+              "Of drip: how wide the ground is wet around an emitter, or along a line, at the end of a run. Dig and look: on sand it is"
+                  + " narrower, on clay wider. Counts only for drip.")
+          .source(
+              "Common practice, no source: about 12 in on sand, 18 in on loam and 24 in on clay, as lines are laid apart.");
+
+  public static final Column DRIP_RATE =
+      Column.calculated(
+              ZONES,
+              "drip-rate",
+              "Rate where drip wets",
+              QuantityKind.RATE,
+              Formula.when(new Condition.Given(ROW_SPACING.reference()))
+                  .then(
+                      PRECIPITATION_RATE.cell().times(ROW_SPACING.cell()).over(WETTED_WIDTH.cell()))
+                  .otherwise(
+                      EMITTER_FLOW
+                          .cell()
+                          .over(
+                              Formula.number(Math.PI / 4)
+                                  .times(WETTED_WIDTH.cell())
+                                  .times(WETTED_WIDTH.cell()))))
+          .band(APPLICATION)
+          .means(
+              "Depth an hour where drip falls: the water of a row on the strip it wets, where the row spacing is given, and else the flow of"
+                  + " an emitter on the round it wets.")
+          .source("Rate × row spacing ÷ strip; flow ÷ (π ÷ 4 × wetted across²): by definition.");
+
+  /** Drip lines and drip emitters: they may wet a part of the ground only. */
+  private static final List<String> DRIP =
+      KINDS.keys().stream().filter(kind -> kind.contains("drip")).toList();
+
+  public static final Column WETTED_RATE =
+      Column.calculated(
+              ZONES,
+              "wetted-rate",
+              "Rate on wetted ground",
+              QuantityKind.RATE,
+              Formula.when(new Condition.Given(EMITTER.reference()))
+                  .then(
+                      Formula.when(new Condition.WordIs(EMITTER.reference(), DRIP))
+                          .then(Formula.larger(PRECIPITATION_RATE.cell(), DRIP_RATE.cell()))
+                          .otherwise(PRECIPITATION_RATE.cell()))
+                  .otherwise(PRECIPITATION_RATE.cell()))
+          .band(APPLICATION)
+          .means(
+              "Depth of water an hour where it falls, by which runoff, cycles and soaks are judged: of drip the rate on the wetted strip or"
+                  + " round, and the mean over the bed where these meet; of all others the precipitation rate. How long the zone must run"
+                  + " goes by the precipitation rate, for roots drink from the whole bed.")
+          .source("The larger of the two: by definition.");
+
   public static final Column DISTRIBUTION_UNIFORMITY =
       Column.defaulted(
               ZONES,
@@ -225,7 +289,8 @@ public final class Emitters {
           .band(APPLICATION)
           .within(Bounds.above(0, 1, Units.ONE))
           .means(
-              "Part of the water applied that the plants can use. Counts only where the site finds gross depth by efficiency.")
+              "Part of the water applied that the plants can use. Counts only where the site finds gross depth by efficiency, and not where"
+                  + " the rate comes from a catch-can test.")
           .source("Table Emitters, by row.");
 
   /** Two rates that should agree and do not. */

@@ -2,9 +2,6 @@ package zonewright.estimate;
 
 import static zonewright.trade.Sheets.PARTS;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import org.apache.commons.csv.CSVFormat;
+import java.util.stream.IntStream;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.CsvText;
@@ -20,7 +17,9 @@ import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.sheet.ListText;
 import zonewright.sheet.Nearest;
+import zonewright.units.DecimalSign;
 import zonewright.units.UnitSystem;
 
 /**
@@ -65,9 +64,13 @@ public final class PriceBook {
     return text.toString();
   }
 
-  /** Returns the price book as lines of cells as typed, headings first. */
+  /** Returns the price book as lines of cells, headings first, no number of which is in doubt. */
   public List<List<String>> lines() {
-    return lines(Entries::typed);
+    return lines(
+        (column, entry) ->
+            entry instanceof Entry.Figure figure && !column.kind().percent()
+                ? DecimalSign.unmistakable(figure.value())
+                : Entries.typed(column, entry));
   }
 
   private List<List<String>> lines(BiFunction<Column, Entry, String> cell) {
@@ -96,25 +99,30 @@ public final class PriceBook {
   }
 
   /**
-   * Returns the edit that takes over a price book of comma-separated text, as {@link #edit(List)}
-   * does.
+   * Returns the edit that takes over a price book of comma-separated text, as {@link
+   * #edit(ListText)} does.
    *
    * @throws Unreadable when it is no price book; nothing is changed then
    */
   public Edit edit(String text) throws Unreadable {
-    return edit(lines(text));
+    try {
+      return edit(ListText.of(text, "The price book"));
+    } catch (ListText.Problem problem) {
+      throw new Unreadable(problem.getMessage());
+    }
   }
 
   /**
    * Returns the edit that takes a price book over: items of a name known here are changed in what
    * the lines say about them, others are added at the end.
    *
-   * @param lines cells as typed, headings first or below some lines about the book
-   * @throws Unreadable when it is no price book; nothing is changed then
+   * @param text headings first or below some lines about the book
+   * @throws Unreadable when it is no price book, or holds a number that is none or can be read two
+   *     ways; nothing is changed then
    */
-  public Edit edit(List<List<String>> lines) throws Unreadable {
-    int head = head(lines);
-    List<Optional<Column>> columns = headings(lines.get(head));
+  public Edit edit(ListText text) throws Unreadable {
+    int head = head(text.lines());
+    List<Optional<Column>> columns = headings(text.lines().get(head).cells());
     Map<String, Integer> known = new HashMap<>();
     for (int row = 0; row < book.rows(PARTS); row++) {
       if (book.entry(Parts.ITEM_NAME.reference(), row) instanceof Entry.Words words) {
@@ -124,13 +132,13 @@ public final class PriceBook {
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     Map<String, List<Entry>> fresh = new java.util.LinkedHashMap<>();
-    for (int at = head + 1; at < lines.size(); at++) {
-      Map<Column, Entry> entries = entries(lines.get(at), at + 1, columns);
+    for (ListText.Line line : text.lines().subList(head + 1, text.lines().size())) {
+      Map<Column, Entry> entries = entries(text, line, columns);
       if (!(entries.get(Parts.ITEM_NAME) instanceof Entry.Words name)) {
         if (entries.values().stream().allMatch(Entry.BLANK::equals)) {
           continue;
         }
-        throw new Unreadable("Line %s has no item name.".formatted(at + 1));
+        throw new Unreadable("Line %s has no item name.".formatted(line.number()));
       }
       Integer row = known.get(folded(name.text()));
       if (row == null) {
@@ -146,34 +154,17 @@ public final class PriceBook {
   }
 
   /** Returns where the headings stand: the first line of some that names the item, or the first. */
-  private static int head(List<List<String>> lines) throws Unreadable {
+  private static int head(List<ListText.Line> lines) throws Unreadable {
     if (lines.isEmpty()) {
       throw new Unreadable("The price book is empty.");
     }
     String item = folded(Parts.ITEM_NAME.name());
     for (int line = 0; line < Math.min(lines.size(), LINES_ABOVE); line++) {
-      if (lines.get(line).stream().map(PriceBook::folded).anyMatch(item::equals)) {
+      if (lines.get(line).cells().stream().map(PriceBook::folded).anyMatch(item::equals)) {
         return line;
       }
     }
     return 0;
-  }
-
-  private static List<List<String>> lines(String text) throws Unreadable {
-    String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    String head = plain.lines().findFirst().orElse("");
-    char separator =
-        head.chars().filter(c -> c == ';').count() > head.chars().filter(c -> c == ',').count()
-            ? ';'
-            : ',';
-    CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).get();
-    try (Reader reader = new StringReader(plain)) {
-      return format.parse(reader).getRecords().stream()
-          .map(line -> line.stream().map(PriceBook::unquoted).toList())
-          .toList();
-    } catch (IOException | IllegalStateException | java.io.UncheckedIOException problem) {
-      throw new Unreadable("This is not comma-separated text: a quotation mark is left open.");
-    }
   }
 
   private List<Optional<Column>> headings(List<String> line) throws Unreadable {
@@ -200,35 +191,41 @@ public final class PriceBook {
     return columns;
   }
 
-  private Map<Column, Entry> entries(List<String> line, int number, List<Optional<Column>> columns)
-      throws Unreadable {
+  private Map<Column, Entry> entries(
+      ListText text, ListText.Line line, List<Optional<Column>> columns) throws Unreadable {
+    List<Integer> numbers =
+        IntStream.range(0, columns.size())
+            .filter(at -> columns.get(at).filter(PriceBook::number).isPresent())
+            .boxed()
+            .toList();
     Map<Column, Entry> entries = new java.util.LinkedHashMap<>();
     for (int at = 0; at < columns.size(); at++) {
       if (columns.get(at).isEmpty()) {
         continue;
       }
       Column column = columns.get(at).get();
-      String cell = at < line.size() ? line.get(at) : "";
-      Entry entry = Entries.read(column, cell, book.system());
+      String cell = CsvText.asWritten(line.cell(at));
+      Entry entry =
+          number(column)
+              ? text.read(column, cell, at, numbers, "", book.system())
+              : Entries.read(column, cell, book.system());
       if (entry instanceof Entry.Unreadable problem) {
-        throw new Unreadable("Line %s, %s: %s".formatted(number, column.name(), problem.problem()));
+        throw new Unreadable(
+            "Line %s, %s: %s.".formatted(line.number(), column.name(), problem.problem()));
       }
       entries.put(column, entry);
     }
     return entries;
   }
 
+  private static boolean number(Column column) {
+    return column.content() == Column.Content.NUMBER;
+  }
+
   private List<Entry> row(Map<Column, Entry> entries) {
     return book.blueprint().table(PARTS).columns().stream()
         .map(column -> entries.getOrDefault(column, Entry.BLANK))
         .toList();
-  }
-
-  /** Takes the apostrophe away that writing put in front. */
-  private static String unquoted(String cell) {
-    boolean guarded =
-        cell.startsWith("'") && !CsvText.harmless(cell.substring(1)).equals(cell.substring(1));
-    return guarded ? cell.substring(1) : cell;
   }
 
   private static String folded(String words) {

@@ -10,13 +10,16 @@ import java.util.OptionalInt;
 import java.util.Set;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.CsvText;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
+import zonewright.sheet.ListText;
 import zonewright.sheet.Nearest;
 import zonewright.sheet.TableDefinition;
+import zonewright.units.DecimalSign;
 import zonewright.units.Dimension;
 import zonewright.units.Unit;
 import zonewright.units.Units;
@@ -26,6 +29,7 @@ public final class ListMatch {
   private final Book book;
   private final TableDefinition table;
   private final ForeignList list;
+  private ListText text;
   private final Map<Integer, Column> columns = new LinkedHashMap<>();
   private final Map<Integer, Headings.Found> found = new LinkedHashMap<>();
   private final ListGuess guesses;
@@ -39,6 +43,7 @@ public final class ListMatch {
     this.book = book;
     this.table = book.blueprint().table(table);
     this.list = list;
+    this.text = list.text();
     this.guesses = new ListGuess(book, this.table, list, this::read);
     Headings headings = new Headings(this.table, book.system());
     for (int i = 0; i < list.headings().size(); i++) {
@@ -69,6 +74,11 @@ public final class ListMatch {
   /** Lets a column of the list go nowhere. */
   public void leave(int position) {
     columns.remove(position);
+  }
+
+  /** Says which sign stands before the decimals of the list; none to go by what it shows. */
+  public void decimals(Optional<DecimalSign> sign) {
+    text = text.with(sign);
   }
 
   /** Returns the position of a heading of the list; capitals and spaces do not matter. */
@@ -192,6 +202,7 @@ public final class ListMatch {
   /** Returns what comes of the list as it is matched now. */
   public Taken taken() {
     List<String> notes = new ArrayList<>(list.notes());
+    columns.forEach((position, column) -> told(position, column, notes));
     List<List<Entry>> rows = new ArrayList<>();
     for (int i = 0; i < list.rows().size(); i++) {
       List<String> cells = list.rows().get(i);
@@ -202,7 +213,7 @@ public final class ListMatch {
           if (each.getValue().equals(column)) {
             entries.set(
                 entries.size() - 1,
-                entry(column, each.getKey(), cells.get(each.getKey()), i + 2, notes));
+                entry(column, each.getKey(), cells.get(each.getKey()), list.line(i), notes));
           }
         }
       }
@@ -213,6 +224,32 @@ public final class ListMatch {
             "list of %s rows".formatted(rows.size()),
             List.of(new Edits(book).appended(table.id(), rows)));
     return new Taken(edit, rows.size(), notes);
+  }
+
+  /** Tells what was read otherwise than some would have meant it. */
+  private void told(int position, Column column, List<String> notes) {
+    if (column.content() != Column.Content.NUMBER) {
+      return;
+    }
+    String heading = list.headings().get(position);
+    if (text.said().isEmpty() && text.shownIn(position).size() > 1) {
+      notes.add(
+          "%s: some numbers have a decimal comma and some a decimal point; each was read for itself."
+              .formatted(heading));
+    }
+    List<String> bare =
+        list.rows().stream()
+            .map(row -> row.get(position).strip())
+            .filter(cell -> cell.matches("[\\d.,]*\\d"))
+            .toList();
+    if (column.kind().percent()
+        && !heading.contains("%")
+        && !bare.isEmpty()
+        && bare.stream().allMatch(cell -> cell.matches("0?[.,]\\d+|0|1"))) {
+      notes.add(
+          "%s: plain numbers were read as percent, so that %s is %s %%; write 70 %% where seven tenths are meant."
+              .formatted(heading, bare.get(0), bare.get(0)));
+    }
   }
 
   private Entry entry(Column column, int position, String text, int line, List<String> notes) {
@@ -235,20 +272,20 @@ public final class ListMatch {
         && book.choices(column).stream().noneMatch(each -> each.equalsIgnoreCase(word.strip()));
   }
 
-  private Entry read(Column column, int position, String text) {
+  private Entry read(Column column, int position, String cell) {
     if (column.content() != Column.Content.NUMBER) {
-      return Entries.read(column, unguarded(text), book.system());
+      return Entries.read(column, CsvText.asWritten(cell), book.system());
     }
-    String number = list.decimalComma() ? withPoint(text.strip()) : text.strip();
-    return Entries.read(column, inUnit(column, position, number), book.system());
+    String unit = unit(column, position).map(Unit::symbol).orElse("");
+    return text.read(column, cell, position, numbers(), unit, book.system());
   }
 
-  /** A plain number has the unit its heading names. */
-  private String inUnit(Column column, int position, String number) {
-    Optional<Unit> unit = unit(column, position);
-    return unit.isPresent() && number.matches("-?[\\d.,]+")
-        ? number + " " + unit.get().symbol()
-        : number;
+  private List<Integer> numbers() {
+    return columns.entrySet().stream()
+        .filter(each -> each.getValue().content() == Column.Content.NUMBER)
+        .filter(each -> !each.getValue().kind().onCalendar())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private Optional<Unit> unit(Column column, int position) {
@@ -264,18 +301,5 @@ public final class ListMatch {
     return ListGuess.named(heading)
         .filter(unit -> unit.dimension().equals(taken))
         .or(() -> ListGuess.among(heading, taken));
-  }
-
-  private static String withPoint(String text) {
-    return text.matches("-?[\\d.]*,?\\d+\\D*")
-        ? text.replaceAll("\\.(?=\\d{3})", "").replace(',', '.')
-        : text;
-  }
-
-  /** Takes off the apostrophe that keeps spreadsheet programs from calculating words. */
-  private static String unguarded(String text) {
-    return text.length() > 1 && text.charAt(0) == '\'' && "=+-@".indexOf(text.charAt(1)) >= 0
-        ? text.substring(1)
-        : text;
   }
 }

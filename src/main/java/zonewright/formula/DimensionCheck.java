@@ -97,7 +97,7 @@ final class DimensionCheck implements Reading<DimensionCheck.Found>, ConditionRe
   public Found function(Formula.Function function) {
     return function.kind().keepsUnit()
         ? function.operand().read(this)
-        : pure(function.operand(), function.kind().words());
+        : pure(function.operand(), function.kind().words().strip());
   }
 
   @Override

@@ -17,8 +17,16 @@ import zonewright.units.QuantityText;
  * <p>The explanation returns the number it explains, so it cannot drift from it.
  */
 public final class Explainer implements Reading<Explainer.Part>, ConditionReading<Explainer.Held> {
-  /** What a part of the formula comes to, and its text with numbers. */
-  public record Part(Outcome outcome, Text text) {}
+  /**
+   * What a part of the formula comes to, and its text with numbers.
+   *
+   * @param constant whether it is but a number of the formula
+   */
+  public record Part(Outcome outcome, Text text, boolean constant) {
+    Part(Outcome outcome, Text text) {
+      this(outcome, text, false);
+    }
+  }
 
   /** Whether a condition holds, or why that cannot be said. */
   record Held(Outcome outcome, Supplier<String> text) {
@@ -44,6 +52,8 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     }
   }
 
+  private static final int MOST_DECIMALS = 12;
+
   private final KnownRow row;
   private final Outcome.CellName cell;
   private final List<Supplier<String>> notes = new ArrayList<>();
@@ -58,7 +68,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Explainer explainer = new Explainer(row, cell);
     Part part = plain.read(explainer);
     List<String> notes = explainer.notes.stream().map(Supplier::get).toList();
-    return new Explanation(part.outcome(), part.text().words(), notes);
+    return new Explanation(part.outcome(), explainer.as(cell.column(), part).words(), notes);
   }
 
   /** Returns what {@link #explain} says a cell comes to, without putting words together. */
@@ -123,19 +133,28 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
 
   private static String printed(double constant) {
     String exact = QuantityText.exact(constant);
-    return exact.length() <= 8 ? exact : QuantityText.readable(constant, 6);
+    return exact.length() <= PrintedText.LONGEST_CONSTANT
+        ? exact
+        : QuantityText.significant(constant, PrintedText.DIGITS_OF_A_CONSTANT);
   }
 
   @Override
   public Part constant(Formula.Constant constant) {
     return new Part(
-        new Outcome.Amount(constant.value()), Text.closed(() -> printed(constant.value())));
+        new Outcome.Amount(constant.value()), Text.number(() -> printed(constant.value())), true);
+  }
+
+  /** A constant is written as a number of the column whose result it is or it is held against. */
+  private Text as(Reference column, Part part) {
+    return part.constant() && part.outcome() instanceof Outcome.Amount amount
+        ? Text.number(() -> row.shown(column, amount.value()))
+        : part.text();
   }
 
   @Override
   public Part cell(Formula.Cell node) {
     Outcome outcome = row.outcome(node.reference());
-    return new Part(outcome, Text.closed(() -> printed(node.reference(), outcome)));
+    return new Part(outcome, Text.number(() -> printed(node.reference(), outcome)));
   }
 
   @Override
@@ -143,9 +162,20 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Part left = sum.left().read(this);
     Part right = sum.right().read(this);
     Operator operator = sum.operator();
+    if (operator.rank() == 2 && one(right)) {
+      return new Part(joined(left.outcome(), right.outcome(), operator::of), left.text());
+    }
+    if (operator == Operator.TIMES && one(left)) {
+      return new Part(joined(left.outcome(), right.outcome(), operator::of), right.text());
+    }
     return new Part(
         joined(left.outcome(), right.outcome(), operator::of),
         Text.joined(left.text(), " " + operator.printed() + " ", right.text(), operator.rank()));
+  }
+
+  /** Says whether a part only gives a number its unit, which the numbers do not show. */
+  private static boolean one(Part part) {
+    return part.constant() && part.outcome().number() == 1;
   }
 
   @Override
@@ -155,15 +185,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     boolean largest = extreme.largest();
     Outcome outcome =
         joined(left.outcome(), right.outcome(), largest ? Numbers::larger : Numbers::smaller);
-    return new Part(
-        outcome,
-        Text.closed(
-            () ->
-                "the %s of %s and %s"
-                    .formatted(
-                        largest ? "larger" : "smaller",
-                        left.text().words(),
-                        right.text().words())));
+    return new Part(outcome, Text.extreme(largest, left.text(), right.text()));
   }
 
   @Override
@@ -174,14 +196,30 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
         new Text(
             () ->
                 "%s%s, %s"
-                    .formatted(operand.text().words(), before(operand), rounding.way().words()),
+                    .formatted(
+                        operand.text().onLeft(1),
+                        before(operand, rounding.way()),
+                        rounding.way().words()),
             0));
   }
 
-  private static String before(Part operand) {
-    return operand.outcome() instanceof Outcome.Amount amount && operand.text().rank() < Text.CLOSED
-        ? " = " + QuantityText.readable(amount.value(), 2)
+  /** What is rounded, with as many decimals as it takes to see where it goes. */
+  private static String before(Part operand, RoundingWay way) {
+    if (!(operand.outcome() instanceof Outcome.Amount amount)) {
+      return "";
+    }
+    double value = amount.value();
+    int decimals = 2;
+    while (decimals < MOST_DECIMALS && way.of(shortened(value, decimals)) != way.of(value)) {
+      decimals++;
+    }
+    return operand.text().rank() < Text.CLOSED || decimals > 2
+        ? " = " + QuantityText.readable(value, decimals)
         : "";
+  }
+
+  private static double shortened(double value, int decimals) {
+    return Double.parseDouble(QuantityText.fixed(value, decimals));
   }
 
   @Override
@@ -190,7 +228,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Part exponent = power.exponent().read(this);
     return new Part(
         joined(base.outcome(), exponent.outcome(), Numbers::power),
-        Text.closed(() -> base.text().onLeft(Text.CLOSED) + " ^ " + exponent.text().onRight(3)));
+        Text.power(base.text(), exponent.text()));
   }
 
   @Override
@@ -267,7 +305,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
         () ->
             "%s for %s is %s: %s"
                 .formatted(column.name(), words.text(), found.shown().get(), found.origin().get()));
-    return new Part(found.outcome(), Text.closed(found.shown()));
+    return new Part(found.outcome(), Text.number(found.shown()));
   }
 
   @Override
@@ -291,7 +329,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
 
   private static Text total(
       Reference column, Outcome outcome, KnownRow row, Supplier<String> words) {
-    return Text.closed(
+    return Text.number(
         () ->
             outcome instanceof Outcome.Amount amount
                 ? row.shown(column, amount.value())
@@ -299,7 +337,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   }
 
   private static Text counted(Outcome outcome, Supplier<String> words) {
-    return Text.closed(
+    return Text.number(
         () ->
             outcome instanceof Outcome.Amount amount
                 ? QuantityText.exact(amount.value())
@@ -343,7 +381,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   public Part find(Formula.Find find) {
     Outcome word = row.outcome(find.word());
     Outcome outcome = word instanceof Outcome.Words ? row.found(find) : word;
-    return new Part(outcome, Text.closed(() -> printed(find.column(), outcome)));
+    return new Part(outcome, Text.number(() -> printed(find.column(), outcome)));
   }
 
   @Override
@@ -357,7 +395,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
       return new Part(none, Text.closed(pick.column().name()));
     }
     Outcome outcome = row.picked(pick.column(), (int) amount.value());
-    return new Part(outcome, Text.closed(() -> printed(pick.column(), outcome)));
+    return new Part(outcome, Text.number(() -> printed(pick.column(), outcome)));
   }
 
   @Override
@@ -370,7 +408,16 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
             left.outcome(),
             right.outcome(),
             (first, second) -> comparator.holds(first, second) ? 1 : 0),
-        () -> left.text().words() + " " + comparator.printed() + " " + right.text().words());
+        () ->
+            side(comparison.right(), left).onLeft(1)
+                + " "
+                + comparator.printed()
+                + " "
+                + side(comparison.left(), right).onLeft(1));
+  }
+
+  private Text side(Formula other, Part part) {
+    return other instanceof Formula.Cell cell ? as(cell.reference(), part) : part.text();
   }
 
   @Override
@@ -402,7 +449,15 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
     Held right = joined.right().read(this);
     return new Held(
         joined(left.outcome(), right.outcome(), joined.both() ? Numbers::smaller : Numbers::larger),
-        () -> left.text().get() + (joined.both() ? " and " : " or ") + right.text().get());
+        () ->
+            within(joined, joined.left(), left)
+                + (joined.both() ? " and " : " or ")
+                + within(joined, joined.right(), right));
+  }
+
+  private static String within(Condition.Joined whole, Condition part, Held held) {
+    String text = held.text().get();
+    return PrintedText.mixed(whole, part) ? "(" + text + ")" : text;
   }
 
   @Override

@@ -12,9 +12,9 @@ public enum FunctionKind {
   TANGENT("TAN", "tan"),
   ARC_COSINE("ACOS", "arccos"),
   /** The amount without its sign; the only one that takes amounts of any kind. */
-  ABSOLUTE("ABS", "absolute value"),
+  ABSOLUTE("ABS", "absolute value of "),
   /** The month, 1 to 12, of a date in days as spreadsheets count them. */
-  MONTH("MONTH", "month of");
+  MONTH("MONTH", "month of ");
 
   private final String spreadsheet;
   private final String words;

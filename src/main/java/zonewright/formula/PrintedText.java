@@ -3,27 +3,59 @@ package zonewright.formula;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.formula.Condition.ConditionReading;
+import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
+import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 
 /** A declared formula as a person reads it: names joined by × and ÷, no factors. */
 public final class PrintedText implements Reading<Text>, ConditionReading<String> {
-  private PrintedText() {}
+  /** A constant of more characters is rounded to significant digits. */
+  static final int LONGEST_CONSTANT = 8;
 
-  /** Returns {@code formula} in names and signs. */
+  static final int DIGITS_OF_A_CONSTANT = 7;
+
+  /** Where a constant is nobody's result and held against nothing. */
+  private static final PrintedText INSIDE = new PrintedText(QuantityKind.FACTOR);
+
+  /** What a constant is that stands for the whole. */
+  private final QuantityKind result;
+
+  private PrintedText(QuantityKind result) {
+    this.result = result;
+  }
+
+  /** Returns the formula of a column in names and signs. */
+  public static String of(Formula formula, QuantityKind result) {
+    return formula.read(new PrintedText(result)).words();
+  }
+
+  /** Returns a part of a formula in names and signs. */
   public static String of(Formula formula) {
-    return formula.read(new PrintedText()).words();
+    return formula.read(INSIDE).words();
   }
 
   /** Returns {@code condition} in names and signs. */
   public static String of(Condition condition) {
-    return condition.read(new PrintedText());
+    return condition.read(INSIDE);
   }
 
+  /** Nothing is nothing in every unit; a share and a time are written as the cell shows them. */
   @Override
   public Text constant(Formula.Constant constant) {
     String symbol = constant.unit().symbol();
+    boolean nothing = constant.value() == 0 && constant.unit().zero().signum() == 0;
+    boolean shown = result.onCalendar() || (result.percent() && constant.unit().equals(Units.ONE));
+    if (shown) {
+      double value = constant.unit().convert(constant.value(), result.unit(UnitSystem.US));
+      return Text.number(() -> QuantityText.typed(value, result));
+    }
     String number = QuantityText.exact(constant.value());
-    return Text.closed(symbol.isEmpty() ? number : number + " " + symbol);
+    String text =
+        number.length() <= LONGEST_CONSTANT
+            ? number
+            : QuantityText.significant(constant.value(), DIGITS_OF_A_CONSTANT);
+    return Text.number(() -> symbol.isEmpty() || nothing ? text : text + " " + symbol);
   }
 
   @Override
@@ -34,26 +66,22 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
   @Override
   public Text arithmetic(Formula.Arithmetic sum) {
     String sign = " " + sum.operator().printed() + " ";
-    return Text.joined(sum.left().read(this), sign, sum.right().read(this), sum.operator().rank());
+    return Text.joined(
+        sum.left().read(INSIDE), sign, sum.right().read(INSIDE), sum.operator().rank());
   }
 
   @Override
   public Text extreme(Formula.Extreme extreme) {
-    return Text.closed(
-        "the %s of %s and %s"
-            .formatted(
-                extreme.largest() ? "larger" : "smaller",
-                extreme.left().read(this).words(),
-                extreme.right().read(this).words()));
+    return Text.extreme(extreme.largest(), extreme.left().read(this), extreme.right().read(this));
   }
 
   @Override
   public Text rounding(Formula.Rounding rounding) {
-    String unit = rounding.unit().symbol();
+    String unit = rounding.unit().inWords();
     return new Text(
         "%s, %s to %s"
             .formatted(
-                rounding.operand().read(this).words(),
+                rounding.operand().read(this).onLeft(1),
                 rounding.way().words(),
                 unit.isEmpty() ? "a whole number" : "a whole number of " + unit),
         0);
@@ -61,20 +89,25 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
 
   @Override
   public Text power(Formula.Power power) {
-    return Text.closed(
-        power.base().read(this).onLeft(Text.CLOSED)
-            + " ^ "
-            + power.exponent().read(this).onRight(3));
+    return Text.power(power.base().read(INSIDE), power.exponent().read(INSIDE));
   }
 
   @Override
   public Text function(Formula.Function function) {
-    return Text.closed(function.kind().words() + "(" + function.operand().read(this).words() + ")");
+    return Text.closed(
+        function.kind().words() + "(" + function.operand().read(INSIDE).words() + ")");
   }
 
   @Override
   public Text measure(Formula.Measure measure) {
-    return Text.closed(measure.operand().read(this).onLeft(3) + " in " + measure.unit().symbol());
+    Text operand = measure.operand().read(INSIDE);
+    boolean angle = measure.unit().equals(Units.ONE) && angle(measure.operand());
+    String unit = angle ? "radians" : measure.unit().inWords();
+    return unit.isEmpty() ? operand : Text.closed(operand.onLeft(Text.CLOSED) + " in " + unit);
+  }
+
+  private static boolean angle(Formula operand) {
+    return operand instanceof Formula.Cell cell && cell.reference().kind() == QuantityKind.ANGLE;
   }
 
   @Override
@@ -95,7 +128,7 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
     List<String> told =
         last < 3 ? options : List.of(options.get(0), options.get(1), "…", options.get(last));
     return new Text(
-        "by %s: %s".formatted(nth.position().read(this).words(), String.join("; ", told)), 0);
+        "by %s: %s".formatted(nth.position().read(INSIDE).words(), String.join("; ", told)), 0);
   }
 
   @Override
@@ -118,7 +151,7 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
             .formatted(
                 lookup.word().name(),
                 lookup.columns().get(0).table().name(),
-                lookup.position().read(this).words()));
+                lookup.position().read(INSIDE).words()));
   }
 
   @Override
@@ -150,7 +183,7 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
   private String than(Formula formula) {
     return formula instanceof Formula.Cell cell
         ? cell.reference().name() + " of this row"
-        : formula.read(this).onRight(1);
+        : formula.read(INSIDE).onRight(1);
   }
 
   @Override
@@ -160,18 +193,25 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
 
   @Override
   public Text pick(Formula.Pick pick) {
-    String position = pick.position().read(this).words();
+    String position = pick.position().read(INSIDE).onLeft(Text.CLOSED);
     String row = pick.position() instanceof Formula.Gather ? "the " : "row ";
     return Text.closed(pick.column().name() + " in " + row + position);
   }
 
   @Override
   public String comparison(Condition.Comparison comparison) {
-    return comparison.left().read(this).words()
+    return side(comparison.left(), comparison.right())
         + " "
         + comparison.comparator().printed()
         + " "
-        + comparison.right().read(this).words();
+        + side(comparison.right(), comparison.left());
+  }
+
+  /** A constant is written as what it is held against. */
+  private static String side(Formula side, Formula other) {
+    QuantityKind kind =
+        other instanceof Formula.Cell cell ? cell.reference().kind() : QuantityKind.FACTOR;
+    return side.read(new PrintedText(kind)).onLeft(1);
   }
 
   @Override
@@ -186,9 +226,18 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
 
   @Override
   public String joined(Condition.Joined joined) {
-    return joined.left().read(this)
+    return within(joined, joined.left())
         + (joined.both() ? " and " : " or ")
-        + joined.right().read(this);
+        + within(joined, joined.right());
+  }
+
+  private String within(Condition.Joined whole, Condition part) {
+    return mixed(whole, part) ? "(" + part.read(this) + ")" : part.read(this);
+  }
+
+  /** Says whether one of two is all of some and the other any of some: that needs brackets. */
+  static boolean mixed(Condition.Joined whole, Condition part) {
+    return part instanceof Condition.Joined inner && inner.both() != whole.both();
   }
 
   @Override

@@ -3,8 +3,8 @@ package zonewright.formula;
 import java.util.function.Supplier;
 
 /**
- * A piece of a formula as text, with how tightly it binds: 1 sums, 2 products, 9 a name, a number
- * or a call.
+ * A piece of a formula as text, with how tightly it binds: 0 words such as “the larger of”, 1 sums,
+ * 2 products, 3 powers, 9 a name, a number or a call.
  *
  * <p>The right side keeps its brackets even at equal rank, so that whoever reads the text
  * calculates in the same order.
@@ -14,6 +14,9 @@ import java.util.function.Supplier;
  */
 public final class Text {
   public static final int CLOSED = 9;
+
+  private static final int AS_WRITTEN = -1;
+  private static final int POWER = 3;
 
   private final Supplier<String> source;
   private final int rank;
@@ -39,6 +42,14 @@ public final class Text {
     return new Text(words, CLOSED);
   }
 
+  /**
+   * Returns a number as written: one below zero binds as a sum does, one in powers of ten as a
+   * product.
+   */
+  public static Text number(Supplier<String> words) {
+    return new Text(words, AS_WRITTEN);
+  }
+
   /** Returns the words. */
   public String words() {
     return source.get();
@@ -46,15 +57,35 @@ public final class Text {
 
   /** Returns how tightly it binds. */
   public int rank() {
-    return rank;
+    return rank == AS_WRITTEN ? rank(words()) : rank;
   }
 
+  private static int rank(String number) {
+    return number.startsWith("-") ? 1 : number.contains(" × 10") ? 2 : CLOSED;
+  }
+
+  /** Returns the words, in brackets where they bind less tightly than {@code outer}. */
   public String onLeft(int outer) {
-    return rank >= outer ? words() : "(" + words() + ")";
+    return rank() >= outer ? words() : "(" + words() + ")";
   }
 
+  /** Returns the words, in brackets unless they bind more tightly than {@code outer}. */
   public String onRight(int outer) {
-    return rank > outer ? words() : "(" + words() + ")";
+    return rank() > outer ? words() : "(" + words() + ")";
+  }
+
+  /** Returns the larger or the smaller of two. */
+  static Text extreme(boolean largest, Text left, Text right) {
+    return new Text(
+        () ->
+            "the %s of %s and %s"
+                .formatted(largest ? "larger" : "smaller", left.onLeft(1), right.onLeft(1)),
+        0);
+  }
+
+  /** Returns a power: what is raised and how often, in brackets unless they are closed. */
+  static Text power(Text base, Text exponent) {
+    return new Text(() -> base.onLeft(CLOSED) + " ^ " + exponent.onLeft(CLOSED), POWER);
   }
 
   public static Text joined(Text left, String sign, Text right, int rank) {

@@ -1,10 +1,8 @@
 package zonewright.handover;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.design.Design;
 import zonewright.design.Facts;
@@ -39,44 +37,27 @@ final class Cards {
 
   private List<Card> ofTimetable(NightsPlan plan) {
     List<Card> all = new ArrayList<>();
-    Set<Integer> placed = new HashSet<>();
-    List<ScheduleCard> cards = ScheduleCards.of(plan);
-    for (ScheduleCard card : cards) {
-      card.lines().forEach(line -> placed.add(line.station().row()));
-    }
-    String left = zonesBut(placed);
-    for (ScheduleCard card : cards) {
+    for (ScheduleCard card : ScheduleCards.of(plan)) {
       List<Card.Station> stations = new ArrayList<>();
       for (ScheduleCard.Line line : card.lines()) {
         stations.add(station(line, card.startsProgram()));
       }
-      List<String> remarks = new ArrayList<>();
-      remarks.add(
-          card.startsProgram()
-              ? "Each start runs the stations in this order, one after another. A night that opens in the evening ends the next morning."
-              : "Each station starts by itself at its times. A night that opens in the evening ends the next morning.");
-      if (!left.isEmpty()) {
-        remarks.add("Not on any card, for the timetable has no place for them yet: " + left + ".");
-      }
-      all.add(new Card(card.title(), card.starts(), card.nights(), stations, remarks));
+      List<String> remarks =
+          List.of(
+              card.startsProgram()
+                  ? "Each start runs the stations in this order, one after another. A night that opens in the evening ends the next morning."
+                  : "Each station starts by itself at its times. A night that opens in the evening ends the next morning.");
+      all.add(
+          new Card(card.title(), card.starts(), card.nights(), stations, card.misfits(), remarks));
     }
     return all;
   }
 
-  private String zonesBut(Set<Integer> placed) {
-    List<String> left = new ArrayList<>();
-    for (int zone = 0; zone < book.rows(Sheets.ZONES); zone++) {
-      if (book.counts(Sheets.ZONES, zone) && !placed.contains(zone)) {
-        left.add("zone " + words(Facts.ZONE_NAME, zone));
-      }
-    }
-    return String.join(", ", left);
-  }
-
   private Card.Station station(ScheduleCard.Line line, boolean programStarts) {
     return new Card.Station(
-        line.station().name(),
-        place(line.station().row()),
+        line.zone().row(),
+        line.zone().name(),
+        place(line.zone().row()),
         Integer.toString(line.minutes()),
         Integer.toString(line.cycles()),
         line.soak() > 0 ? line.soak() + " min" : "none",
@@ -120,7 +101,7 @@ final class Cards {
               + ". Do not guess them.");
     }
     String title = program < 0 ? "Zones without a program" : "Program " + program(program);
-    return Optional.of(new Card(title, List.of(), "", stations, remarks));
+    return Optional.of(new Card(title, List.of(), "", stations, List.of(), remarks));
   }
 
   private String program(int row) {
@@ -130,6 +111,7 @@ final class Cards {
   private Card.Station station(int zone) {
     String days = number(Demand.WATERING_DAYS, zone);
     return new Card.Station(
+        zone,
         words(Facts.ZONE_NAME, zone),
         place(zone),
         number(CycleAndSoak.CYCLE_MINUTES, zone),

@@ -2,6 +2,7 @@ package zonewright.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
@@ -9,6 +10,8 @@ import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.ForClient;
 import zonewright.formula.Outcome;
+import zonewright.nights.NightsPlan;
+import zonewright.nights.ZoneShare;
 import zonewright.paper.Paper;
 import zonewright.paper.PaperSize;
 import zonewright.paper.PaperTable;
@@ -45,6 +48,7 @@ public final class HandoverPages {
       for (Card card : Cards.of(design)) {
         pages.card(paper, card);
       }
+      design.nights().plan().ifPresent(plan -> pages.zones(paper, plan));
       pages.facts(paper);
       pages.months(paper);
       pages.checklist(paper);
@@ -70,6 +74,12 @@ public final class HandoverPages {
   private void card(Paper paper, Card card) {
     paper.page(
         card.title(), "Key in these minutes and leave the controller at 100 percent. " + tuning());
+    if (!card.misfits().isEmpty()) {
+      paper.box("This does not fit", card.misfits());
+    }
+    if (card.stations().isEmpty()) {
+      return;
+    }
     if (!card.starts().isEmpty()) {
       paper.large(
           card.starts().size() == 1 ? "Start time" : "Start times",
@@ -95,10 +105,10 @@ public final class HandoverPages {
     if (days) {
       table.words("Days", 16);
     }
-    String above = "";
+    int above = -1;
     for (Card.Station station : card.stations()) {
-      boolean again = station.zone().equals(above);
-      above = station.zone();
+      boolean again = station.row() == above;
+      above = station.row();
       List<String> cells =
           new ArrayList<>(
               List.of(
@@ -117,6 +127,39 @@ public final class HandoverPages {
     }
     paper.table(table, 16, 8, 16 + 30.0 * card.remarks().size());
     card.remarks().forEach(remark -> paper.sentences(remark, 10.5));
+  }
+
+  private void zones(Paper paper, NightsPlan plan) {
+    List<ZoneShare> shares = ZoneShare.of(plan);
+    paper.page(
+        "What the nights give each zone",
+        "Minutes "
+            + ZoneShare.period(plan)
+            + ", every zone of the design. "
+            + ZoneShare.summary(shares));
+    PaperTable table =
+        new PaperTable()
+            .strong("Zone", 10)
+            .words("Where", 28)
+            .number("Asks for", 11)
+            .number("Placed", 11)
+            .number("Not placed", 12)
+            .words("", 30);
+    for (ZoneShare share : shares) {
+      table.row(
+          List.of(
+              share.sheet().name(),
+              share.sheet().place(),
+              minutes(share.asked()),
+              String.valueOf(share.placed()),
+              minutes(share.undone()),
+              share.why().isEmpty() ? share.state().word() : share.why()));
+    }
+    paper.table(table, 13, 8, 0);
+  }
+
+  private static String minutes(OptionalInt minutes) {
+    return minutes.isPresent() ? String.valueOf(minutes.getAsInt()) : "?";
   }
 
   private String tuning() {

@@ -39,9 +39,11 @@ public final class PeakOrigin {
     return "Mean daily reference evapotranspiration of %s, %s.%s%s"
         .formatted(
             month.isEmpty() ? "the peak month" : month,
-            words(book, Peak.CHOICE).equals(Peak.BY_DEFICIT)
-                ? "the month of the greatest deficit"
-                : "the month that asks most",
+            switch (words(book, Peak.CHOICE)) {
+              case Peak.BY_DEFICIT -> "the month of the greatest deficit";
+              case Peak.BY_ET -> "the month of the highest reference ET";
+              default -> "the month that asks most";
+            },
             allTyped || from.isEmpty() ? "" : " " + from,
             own);
   }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import zonewright.formula.Dependencies;
-import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
@@ -78,7 +77,7 @@ final class ColumnPages {
         .append("\">")
         .append(escaped(column.name()))
         .append("</h3>\n<p>")
-        .append(escaped(column.meaning()))
+        .append(escaped(column.help()))
         .append("</p>\n<table>\n");
     row(text, "Comes from", escaped(origin(column)));
     row(text, "Unit", escaped(units(column)));
@@ -96,9 +95,9 @@ final class ColumnPages {
                                 bounds.inWords(column.kind(), UnitSystem.SI)))));
     column.words().ifPresent(words -> row(text, "One of", escaped(list(words))));
     column
-        .formula()
-        .filter(formula -> column.usualWord().isEmpty())
-        .ifPresent(formula -> row(text, "Equation", escaped(PrintedText.of(formula))));
+        .equation()
+        .filter(equation -> column.usualWord().isEmpty())
+        .ifPresent(equation -> row(text, "Equation", escaped(equation)));
     row(text, "Made from", links(column.reference(), needs(column)));
     row(
         text,

@@ -9,14 +9,15 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import zonewright.timetable.NightPlan;
+import zonewright.timetable.ProgramPart;
 import zonewright.timetable.ValveRun;
 import zonewright.timetable.WateringWindow;
 
@@ -35,11 +36,11 @@ public final class CalendarFile {
   private final NightsPlan plan;
   private final String project;
   private final String stamp;
-  private final Map<String, NightsInput.Station> stations;
+  private final NightNames names;
   private final StringBuilder text = new StringBuilder();
 
   /** The runs of a program in a night, alike in all nights they stand for. */
-  private record Block(String program, List<ValveRun> runs) {
+  private record Block(ProgramPart program, List<ValveRun> runs) {
     int start() {
       return runs.get(0).startMinute();
     }
@@ -53,7 +54,7 @@ public final class CalendarFile {
     this.plan = plan;
     this.project = project;
     this.stamp = LOCAL.format(LocalDateTime.ofInstant(made, ZoneOffset.UTC)) + "Z";
-    this.stations = plan.stations();
+    this.names = new NightNames(plan);
   }
 
   /**
@@ -74,6 +75,7 @@ public final class CalendarFile {
     } else {
       file.dated();
     }
+    file.notPlaced(from);
     file.line("END:VCALENDAR");
     return file.text.toString();
   }
@@ -107,19 +109,45 @@ public final class CalendarFile {
     }
   }
 
-  private static List<Block> blocks(NightPlan night) {
-    Map<String, List<ValveRun>> programs = new TreeMap<>();
+  private List<Block> blocks(NightPlan night) {
+    Map<ProgramPart, List<ValveRun>> programs = new HashMap<>();
     for (ValveRun run : night.runs()) {
-      programs.computeIfAbsent(run.zone().program(), any -> new ArrayList<>()).add(run);
+      programs.computeIfAbsent(names.part(run.zone()), any -> new ArrayList<>()).add(run);
     }
-    return programs.entrySet().stream()
+    return NightNames.sorted(programs, names).entrySet().stream()
         .map(entry -> new Block(entry.getKey(), List.copyOf(entry.getValue())))
         .toList();
   }
 
+  /** An event of a whole day, on the first, that names the zones the nights leave short. */
+  private void notPlaced(LocalDate from) {
+    List<ZoneShare> shares = ZoneShare.of(plan);
+    List<ZoneShare> lacking = shares.stream().filter(share -> !share.whole()).toList();
+    if (lacking.isEmpty()) {
+      return;
+    }
+    StringBuilder description = new StringBuilder(project);
+    lacking.forEach(share -> description.append('\n').append(share.line(plan)));
+    LocalDate first =
+        plan.timetable().nights().stream()
+            .flatMap(night -> night.night().date().stream())
+            .findFirst()
+            .orElse(from);
+    line("BEGIN:VEVENT");
+    line("UID:" + uid("not placed"));
+    line("DTSTAMP:" + stamp);
+    line("DTSTART;VALUE=DATE:" + DateTimeFormatter.BASIC_ISO_DATE.format(first));
+    line("DTEND;VALUE=DATE:" + DateTimeFormatter.BASIC_ISO_DATE.format(first.plusDays(1)));
+    line("SUMMARY:" + escaped("Watering that does not fit: " + ZoneShare.summary(shares)));
+    line("DESCRIPTION:" + escaped(description.toString()));
+    line("TRANSP:TRANSPARENT");
+    line("END:VEVENT");
+  }
+
   private void event(Block block, LocalDate night, String rule) {
     LocalDateTime midnight = night.atStartOfDay();
-    String name = block.program().isEmpty() ? "Watering" : "Watering, program " + block.program();
+    String program = names.program(block.program());
+    String name = program.isEmpty() ? "Watering" : "Watering, program " + program;
     StringBuilder description = new StringBuilder(project);
     long zones = block.runs().stream().map(ValveRun::zone).distinct().count();
     for (ValveRun run : block.runs()) {
@@ -127,9 +155,9 @@ public final class CalendarFile {
           .append('\n')
           .append(NightWords.time(run.startMinute()))
           .append(' ')
-          .append(label(run))
+          .append(names.withPlace(run.zone()))
           .append(", ")
-          .append(run.endMinute() - run.startMinute())
+          .append(run.minutes())
           .append(" min");
       if (run.zone().cycles() > 1) {
         description.append(", cycle ").append(run.cycle()).append(" of ");
@@ -137,7 +165,9 @@ public final class CalendarFile {
       }
     }
     line("BEGIN:VEVENT");
-    line("UID:" + uid(block, night, rule));
+    line(
+        "UID:"
+            + uid(names.lasting(block.program()) + "/" + night + "/" + rule + "/" + block.start()));
     line("DTSTAMP:" + stamp);
     line("DTSTART:" + LOCAL.format(midnight.plusMinutes(block.start())));
     line("DTEND:" + LOCAL.format(midnight.plusMinutes(block.end())));
@@ -150,16 +180,9 @@ public final class CalendarFile {
     line("END:VEVENT");
   }
 
-  private String label(ValveRun run) {
-    NightsInput.Station station = stations.get(run.zone().name());
-    return station == null || station.place().isBlank()
-        ? run.zone().name()
-        : run.zone().name() + ", " + station.place();
-  }
-
   /** The same event of the same project keeps its identifier, so that a later file replaces it. */
-  private String uid(Block block, LocalDate night, String rule) {
-    String what = project + "/" + block.program() + "/" + night + "/" + rule + "/" + block.start();
+  private String uid(String event) {
+    String what = project + "/" + event;
     return UUID.nameUUIDFromBytes(what.getBytes(StandardCharsets.UTF_8)).toString();
   }
 

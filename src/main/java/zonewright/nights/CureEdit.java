@@ -19,21 +19,32 @@ import zonewright.units.CalendarText;
 /**
  * Types the settings that a cure asks for.
  *
- * @param change the settings as they should be
+ * @param cure what should change
  * @param from what the timetable was made from
  */
-record CureEdit(Cure.Change change, NightsInput from) implements Remedy.Maker {
+record CureEdit(Cure cure, NightsInput from) implements Remedy.Maker {
   @Override
   public Optional<Edit> edit(Book book, Reference cell, int row) {
-    if (!NightsReading.of(book).input().equals(Optional.of(from))) {
+    boolean same =
+        NightsReading.of(book)
+            .input()
+            .filter(now -> now.problem().equals(from.problem()))
+            .isPresent();
+    if (!same) {
       return Optional.empty();
     }
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
-    if (change instanceof Cure.Change.Rules rules) {
-      rules(rules.rules(), edits, parts);
-    } else if (change instanceof Cure.Change.Days days) {
-      ZonePatterns.move(book, from, days.days(), parts);
+    if (cure instanceof Cure.OtherNights others) {
+      ZonePatterns.move(book, others.days(), parts);
+    } else if (cure instanceof Cure.SharedOut shared) {
+      ZonePatterns.move(book, shared.days(), parts);
+    } else if (cure instanceof Cure.OneMoreValve more) {
+      rules(more.rules(), edits, parts);
+    } else if (cure instanceof Cure.WiderWindows wider) {
+      rules(wider.rules(), edits, parts);
+    } else if (cure instanceof Cure.LaterClose later) {
+      rules(later.rules(), edits, parts);
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(new Edit.Several("cure", parts));
   }

@@ -2,29 +2,21 @@ package zonewright.nights;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
-import zonewright.budget.SiteBudget;
-import zonewright.formula.Reference;
 import zonewright.sheet.Book;
-import zonewright.sheet.Entry;
 import zonewright.sheet.Remedy;
 import zonewright.sheet.Severity;
 import zonewright.timetable.Cure;
-import zonewright.timetable.Finding;
 import zonewright.timetable.NightPlan;
-import zonewright.timetable.Shortfall;
+import zonewright.timetable.PlainProgram;
+import zonewright.timetable.WateredZone;
 import zonewright.timetable.WateringWindow;
 import zonewright.trade.Sheets;
 import zonewright.units.CalendarText;
-import zonewright.water.CycleAndSoak;
-import zonewright.water.Demand;
 import zonewright.water.SiteRules;
 
 /** What a timetable has to say, in words for a designer and with cures that can be carried out. */
@@ -33,11 +25,13 @@ final class NightFindings {
 
   private final Book book;
   private final NightsPlan plan;
+  private final NightNames names;
   private final List<NightFinding> found = new ArrayList<>();
 
   private NightFindings(Book book, NightsPlan plan) {
     this.book = book;
     this.plan = plan;
+    this.names = new NightNames(plan);
   }
 
   /** Returns the findings of a plan of the book as it is. */
@@ -53,107 +47,61 @@ final class NightFindings {
 
   /** The worst night of each weekday that is too short, with the cures; the best comes first. */
   private void shortNights() {
-    List<NightPlan> shortest = new ArrayList<>();
-    for (DayOfWeek day : DayOfWeek.values()) {
-      plan.timetable().nights().stream()
-          .filter(night -> night.night().weekday() == day && night.overrunMinutes() > 0)
-          .max(Comparator.comparingInt(NightPlan::overrunMinutes))
-          .ifPresent(shortest::add);
-    }
+    List<NightPlan> nights = plan.timetable().overfullNights();
     List<Cure> cures = plan.timetable().cures();
-    for (NightPlan night : shortest) {
-      int row = night.night().weekday().getValue() - 1;
-      String cure =
-          cures.isEmpty()
-              ? "open more nights or hours, or ask for less water in it"
-              : lower(cures.get(0).sentence());
-      Optional<Remedy> remedy = cures.stream().findFirst().flatMap(this::remedy);
+    CureWords words = new CureWords(plan, names);
+    for (NightPlan night : nights) {
       found.add(
           new NightFinding(
               Severity.CHECK,
               NightSheet.CLOSES.reference(),
-              row,
+              night.night().weekday().getValue() - 1,
               "needs %s min more than its hours give; no room for %s"
-                  .formatted(night.overrunMinutes(), names(night.shortfalls())),
-              cure,
-              remedy));
+                  .formatted(night.overrunMinutes(), zones(night.undoneMinutes())),
+              cures.isEmpty()
+                  ? "open more nights or hours, or ask for less water in it"
+                  : words.clause(cures.get(0)),
+              cures.stream().findFirst().flatMap(cure -> remedy(cure, words))));
     }
     for (int i = 1; i < cures.size(); i++) {
       found.add(
           new NightFinding(
               Severity.NOTE,
               NightSheet.CLOSES.reference(),
-              shortest.get(0).night().weekday().getValue() - 1,
+              nights.get(0).night().weekday().getValue() - 1,
               "has another way to make room",
-              lower(cures.get(i).sentence()),
-              remedy(cures.get(i))));
+              words.clause(cures.get(i)),
+              remedy(cures.get(i), words)));
     }
   }
 
-  private static String names(List<Shortfall> shortfalls) {
-    List<String> names = new ArrayList<>();
-    for (Shortfall each : shortfalls) {
-      names.add(each.zone().name() + " (" + each.minutes() + " min)");
-    }
-    int more = names.size() - MOST_NAMED;
+  private String zones(Map<WateredZone, Integer> minutes) {
+    List<String> some = new ArrayList<>();
+    minutes.forEach((zone, lost) -> some.add(names.zone(zone) + " (" + lost + " min)"));
+    int more = some.size() - MOST_NAMED;
     return more > 1
-        ? String.join(", ", names.subList(0, MOST_NAMED)) + " and " + more + " more"
-        : String.join(", ", names);
+        ? String.join(", ", some.subList(0, MOST_NAMED)) + " and " + more + " more"
+        : String.join(", ", some);
   }
 
-  private Optional<Remedy> remedy(Cure cure) {
-    String name =
-        switch (cure.kind()) {
-          case ANOTHER_NIGHT -> "Move to other nights: " + String.join(", ", cure.zones());
-          case ONE_MORE_VALVE -> "Let one more valve run at once";
-          case WIDER_WINDOW -> "Widen the hours by as much";
-          case SPLIT_DAYS -> "Share the zones out over the nights";
-          case NO_SOAK, ANOTHER_CONTROLLER -> "";
-        };
-    return cure.change() instanceof Cure.Change.Hardware
+  private Optional<Remedy> remedy(Cure cure, CureWords words) {
+    return cure.ofHardware()
         ? Optional.empty()
-        : Optional.of(new Remedy(name, new CureEdit(cure.change(), plan.input())));
+        : Optional.of(new Remedy(words.name(cure), new CureEdit(cure, plan.input())));
   }
 
   private void ofPlanner() {
-    Map<String, NightsInput.Station> stations = plan.stations();
-    for (Finding finding : plan.timetable().findings()) {
-      switch (finding.kind()) {
-        case NIGHT_TOO_SHORT, OVER_AVAILABLE_FLOW, TOO_MANY_STARTS -> {
-          // told with the night, or by the rules of the zone itself
+    PlannerWords words = new PlannerWords(plan, names);
+    plan.timetable().findings().forEach(finding -> found.add(words.of(finding)));
+    boolean told = plan.timetable().overrunMinutes() > 0;
+    for (PlainProgram program : plan.programs()) {
+      for (Misfits.Misfit misfit : Misfits.of(program, plan.input().rules())) {
+        if (!(told && misfit.tooLong())) {
+          found.add(
+              words.ofProgram(program.program(), Severity.CHECK, misfit.clause(), misfit.cure()));
         }
-        case CYCLE_OVER_WINDOW, SOAK_OVER_WINDOW ->
-            add(finding, stations, CycleAndSoak.CYCLE_MINUTES.reference());
-        case NO_NIGHT, GAP_TOO_LONG, TOO_FEW_DAYS, DAY_WITHOUT_WATER ->
-            add(finding, stations, Demand.WATERING_DAYS.reference());
-        case PROGRAM_SPLIT -> add(finding, stations, SiteBudget.ZONE_PROGRAM.reference());
-        case REST_BETWEEN_NIGHTS, NO_COMMON_HOURS ->
-            add(finding, stations, CycleAndSoak.SOAK.reference());
       }
     }
-  }
-
-  private void add(Finding finding, Map<String, NightsInput.Station> stations, Reference ofZone) {
-    Optional<NightsInput.Station> station = finding.zone().map(stations::get);
-    String plain = finding.sentence();
-    if (station.isPresent() && plain.startsWith(station.get().zone().name() + " ")) {
-      plain = plain.substring(station.get().zone().name().length() + 1);
-    } else {
-      plain = lower(plain);
-    }
-    int end = plain.indexOf(". ");
-    String sentence = end < 0 ? plain.replaceAll("\\.$", "") : plain.substring(0, end);
-    String cure = end < 0 ? "" : lower(plain.substring(end + 2).replaceAll("\\.$", ""));
-    boolean site = station.isEmpty();
-    boolean ofController = finding.kind() == Finding.Kind.PROGRAM_SPLIT;
-    found.add(
-        new NightFinding(
-            ofController ? Severity.NOTE : Severity.CHECK,
-            site ? (ofController ? SiteNights.CONTROLLER : NightSheet.CLOSES).reference() : ofZone,
-            station.map(NightsInput.Station::row).orElse(0),
-            site && !ofController ? "has hours that do not go together: " + sentence : sentence,
-            cure,
-            Optional.empty()));
   }
 
   private void tooManyNights() {
@@ -183,17 +131,16 @@ final class NightFindings {
   private void wishes() {
     for (int row = 0; row < book.rows(Sheets.PROGRAMS); row++) {
       double wish = book.number(SiteNights.START_WISH.reference(), row);
-      Entry name = book.entry(SiteBudget.PROGRAM.reference(), row);
-      if (Double.isNaN(wish) || !(name instanceof Entry.Words words)) {
+      if (Double.isNaN(wish)) {
         continue;
       }
-      OptionalInt minute = OptionalInt.of(CalendarText.minuteOfDay(wish));
+      int minute = CalendarText.minuteOfDay(wish);
+      long program = book.contents().row(Sheets.PROGRAMS, row).id();
       boolean used =
-          plan.input().stations().stream()
-              .anyMatch(station -> station.zone().program().equals(words.text()));
+          plan.input().stations().stream().anyMatch(station -> station.zone().program() == program);
       boolean open =
           plan.input().rules().windows().values().stream()
-              .anyMatch(windows -> isOpen(windows, minute.getAsInt()));
+              .anyMatch(windows -> isOpen(windows, minute));
       if (used && !open) {
         found.add(
             new NightFinding(
@@ -226,14 +173,5 @@ final class NightFindings {
               "type the first night",
               Optional.empty()));
     }
-  }
-
-  private static String lower(String sentence) {
-    String plain = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
-    // A day's name keeps its capital.
-    boolean day = NightSheet.NIGHT_NAMES.stream().anyMatch(plain::startsWith);
-    return day || plain.isEmpty()
-        ? plain
-        : plain.substring(0, 1).toLowerCase(Locale.ROOT) + plain.substring(1);
   }
 }

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import zonewright.timetable.Night;
 import zonewright.timetable.NightPlan;
@@ -21,6 +22,26 @@ public final class NightWords {
   /** Returns the time of a minute counted from midnight of the night's day, as {@code 02:15}. */
   public static String time(int minute) {
     return CalendarText.time(CalendarText.timeOfDay(minute));
+  }
+
+  /** Returns the name of a weekday. */
+  public static String day(DayOfWeek day) {
+    return NightSheet.NIGHT_NAMES.get(day.getValue() - 1);
+  }
+
+  /** Returns the names of weekdays, from Monday on. */
+  static String days(Set<DayOfWeek> days) {
+    return String.join(", ", new TreeSet<>(days).stream().map(NightWords::day).toList());
+  }
+
+  /** Returns days counted, such as {@code 1 day}. */
+  static String counted(int days) {
+    return days == 1 ? "1 day" : days + " days";
+  }
+
+  /** Returns what to call a night: its weekday, with the date where there is one. */
+  public static String label(Night night) {
+    return day(night.weekday()) + night.date().map(day -> " " + day).orElse("");
   }
 
   /** Returns a weekday as in sets of weekdays, such as {@code Mon}. */
@@ -73,20 +94,26 @@ public final class NightWords {
 
   /** Returns when a night with runs is done, and how near that is to the least there can be. */
   public static String result(NightPlan night) {
-    String over =
-        night.overrunMinutes() > 0
-            ? "; " + length(night.overrunMinutes()) + " more than there is"
-            : "";
-    String least =
-        night.lengthMinutes() == night.boundMinutes()
-            ? ", which no arrangement beats"
-            : ", proven to take at least " + length(night.boundMinutes());
-    return "done at "
+    boolean over = night.overrunMinutes() > 0;
+    boolean all = night.undone().isEmpty();
+    boolean least = night.lengthMinutes() == night.boundMinutes();
+    return (all ? "done at " : "with room for all done at ")
         + time(night.finishMinute())
         + " after "
         + length(night.lengthMinutes())
-        + least
-        + over;
+        + (over ? ", " + length(night.overrunMinutes()) + " more than there is" : "")
+        + (least
+            ? ", which no arrangement beats"
+            : ", proven to take at least " + length(night.boundMinutes()));
+  }
+
+  /** Returns which zones find no room in a night and with how many minutes; empty where all do. */
+  public static String noRoom(NightPlan night, NightNames names) {
+    List<String> zones = new ArrayList<>();
+    night
+        .undoneMinutes()
+        .forEach((zone, minutes) -> zones.add(names.zone(zone) + " (" + minutes + " min)"));
+    return String.join(", ", zones);
   }
 
   /** Returns minutes as hours and minutes, such as {@code 5 h 12 min}. */

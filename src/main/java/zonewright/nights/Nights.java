@@ -20,12 +20,12 @@ public final class Nights {
   private static final int MOST_REMEMBERED = 12;
 
   private final Book book;
-  private final Map<NightsInput, NightsPlan> plans =
+  private final Map<NightsProblem, NightsPlan> plans =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<NightsInput, NightsPlan> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<NightsProblem, NightsPlan> eldest) {
           return size() > MOST_REMEMBERED;
         }
       };
@@ -57,14 +57,18 @@ public final class Nights {
 
   /** Returns the plan of the book as it is, where it is known already. */
   public Optional<NightsPlan> known() {
-    Optional<NightsPlan> found = asked().map(plans::get);
-    found.ifPresent(plan -> last = found);
+    Optional<NightsPlan> found =
+        asked()
+            .map(now -> plans.computeIfPresent(read().problem(), (any, plan) -> plan.renamed(now)));
+    if (found.isPresent()) {
+      last = found;
+    }
     return found;
   }
 
   /** Takes a plan made elsewhere. */
   public void learn(NightsPlan plan) {
-    plans.put(plan.input(), plan);
+    plans.put(plan.input().problem(), plan);
     last = Optional.of(plan);
   }
 

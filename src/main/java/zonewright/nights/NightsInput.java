@@ -2,14 +2,18 @@ package zonewright.nights;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 import zonewright.timetable.NightRules;
 import zonewright.timetable.StartRuns;
 import zonewright.timetable.WateredZone;
 
 /**
- * All that a timetable depends on, at one moment. Two that are equal have the same timetable.
+ * All that a timetable depends on at one moment, and what its zones are called.
  *
  * @param stations the zones that water, in their order
+ * @param leftOut the zones of the sheet that are not among them
+ * @param programs the programs by their numbers
  * @param rules what holds for the site
  * @param plain whether the controller starts programs at set times
  * @param startRuns what a start of a program runs then
@@ -17,33 +21,74 @@ import zonewright.timetable.WateredZone;
  */
 public record NightsInput(
     List<Station> stations,
+    List<LeftOut> leftOut,
+    Map<Long, Program> programs,
     NightRules rules,
     boolean plain,
     StartRuns startRuns,
     LocalDate firstDay) {
-  /** Keeps a copy. */
+  /** Keeps copies. */
   public NightsInput {
     stations = List.copyOf(stations);
+    leftOut = List.copyOf(leftOut);
+    programs = Map.copyOf(programs);
   }
 
   /**
    * A zone as the timetable sees it.
    *
    * @param zone what the planner must know
+   * @param sheet where it stands
+   */
+  public record Station(WateredZone zone, SheetZone sheet) {}
+
+  /**
+   * A zone as people know it.
+   *
    * @param row its row in the sheet of zones
    * @param name its name there
    * @param place where it is, in words; may be blank
-   * @param mostDaysApart most days it can go without water
+   * @param program number of its program
    */
-  public record Station(WateredZone zone, int row, String name, String place, int mostDaysApart) {}
+  public record SheetZone(int row, String name, String place, long program) {}
+
+  /**
+   * A zone that the planner never sees.
+   *
+   * @param sheet where it stands
+   * @param why what keeps it out
+   * @param minutesAsked minutes of watering a week that it asks for, where they are known
+   */
+  public record LeftOut(SheetZone sheet, Why why, OptionalInt minutesAsked) {
+    /** What keeps a zone out. */
+    public enum Why {
+      /** Its cycles, minutes or flow are not known yet. */
+      LACKS_FIGURES,
+      /** Its days are not known yet. */
+      LACKS_DAYS,
+      /** Its cycles and soaks are too many or too long for any night. */
+      TOO_LONG,
+      /** It asks for no water. */
+      NO_WATER
+    }
+  }
+
+  /**
+   * A program of the design.
+   *
+   * @param row its row in the sheet of programs
+   * @param name its name there
+   */
+  public record Program(int row, String name) {}
 
   /** Returns the same for a controller that starts programs at set times. */
   public NightsInput forPlainController() {
-    return new NightsInput(stations, rules, true, startRuns, firstDay);
+    return new NightsInput(stations, leftOut, programs, rules, true, startRuns, firstDay);
   }
 
-  /** Returns the zones as the planner takes them. */
-  List<WateredZone> zones() {
-    return stations.stream().map(Station::zone).toList();
+  /** Returns what of it the timetable depends on. */
+  NightsProblem problem() {
+    return new NightsProblem(
+        stations.stream().map(Station::zone).toList(), rules, plain, startRuns, firstDay);
   }
 }

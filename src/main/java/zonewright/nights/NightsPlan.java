@@ -1,10 +1,7 @@
 package zonewright.nights;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.PlainProgram;
 import zonewright.timetable.Timetable;
@@ -23,28 +20,25 @@ public record NightsPlan(NightsInput input, Timetable timetable, List<PlainProgr
     programs = List.copyOf(programs);
   }
 
+  /** Returns the same nights for a problem that differs in words only. */
+  NightsPlan renamed(NightsInput other) {
+    return other.equals(input) ? this : new NightsPlan(other, timetable, programs);
+  }
+
   /** Says whether the nights are those of a week that repeats; else they are dates. */
   public boolean weekly() {
     return timetable.nights().stream().noneMatch(night -> night.night().date().isPresent());
   }
 
-  /** Returns the night with the most minutes between opening and finish. */
-  public Optional<NightPlan> longestNight() {
-    NightPlan longest = null;
-    for (NightPlan night : timetable.nights()) {
-      if (longest == null || night.lengthMinutes() > longest.lengthMinutes()) {
-        longest = night;
-      }
-    }
-    return Optional.ofNullable(longest);
+  /** Says whether every zone of the sheet gets all the water it asks for. */
+  public boolean complete() {
+    return ZoneShare.of(this).stream().allMatch(ZoneShare::whole);
   }
 
-  /** Returns the station of each zone of the timetable, by the zone's name there. */
-  public Map<String, NightsInput.Station> stations() {
-    return input.stations().stream()
-        .collect(
-            Collectors.toMap(
-                station -> station.zone().name(), Function.identity(), (one, other) -> one));
+  /** Returns the night with the most minutes between opening and finish; of several, the first. */
+  public Optional<NightPlan> longestNight() {
+    return timetable.nights().stream()
+        .reduce((one, other) -> other.lengthMinutes() > one.lengthMinutes() ? other : one);
   }
 
   /** Returns the greatest flow at one time in a night, in the unit of the zones' flows. */

@@ -2,7 +2,6 @@ package zonewright.nights;
 
 import java.util.List;
 import java.util.Optional;
-import zonewright.timetable.NightRules;
 import zonewright.timetable.PlainTimetable;
 import zonewright.timetable.PlainWeekPlanner;
 import zonewright.timetable.Timetable;
@@ -20,26 +19,17 @@ public final class NightsPlanner {
    * @throws java.util.concurrent.CancellationException when the thread is interrupted meanwhile
    */
   public static NightsPlan plan(NightsInput input, Optional<NightsPlan> earlier) {
-    if (input.plain()) {
+    NightsProblem problem = input.problem();
+    if (problem.plain()) {
       PlainTimetable plain =
           PlainWeekPlanner.plan(
-              input.zones(), oneValve(input.rules()), input.firstDay(), input.startRuns());
+              problem.zones(), problem.rules(), problem.firstDay(), problem.startRuns());
       return new NightsPlan(input, plain.timetable(), plain.programs());
     }
     Optional<Timetable> known =
         earlier.filter(plan -> !plan.input().plain()).map(NightsPlan::timetable);
     Timetable timetable =
-        TimetablePlanner.plan(input.zones(), input.rules(), input.firstDay(), known);
+        TimetablePlanner.plan(problem.zones(), problem.rules(), problem.firstDay(), known);
     return new NightsPlan(input, timetable, List.of());
-  }
-
-  private static NightRules oneValve(NightRules rules) {
-    return new NightRules(
-        rules.windows(),
-        1,
-        rules.availableFlow(),
-        rules.gapMinutes(),
-        rules.mostStarts(),
-        rules.noWaterDays());
   }
 }

@@ -6,11 +6,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Reference;
@@ -38,14 +36,16 @@ final class NightsReading {
 
   private final Book book;
   private final List<NightFinding> findings = new ArrayList<>();
+  private final List<NightsInput.LeftOut> leftOut = new ArrayList<>();
 
   /**
    * What was read.
    *
-   * @param input the problem; empty where there is none to solve
+   * @param input the problem with the names; empty where there is none to solve
+   * @param problem the problem alone; null where there is none
    * @param findings what keeps zones or nights out of the timetable
    */
-  record Read(Optional<NightsInput> input, List<NightFinding> findings) {
+  record Read(Optional<NightsInput> input, NightsProblem problem, List<NightFinding> findings) {
     Read {
       findings = List.copyOf(findings);
     }
@@ -69,7 +69,8 @@ final class NightsReading {
   /** Reads a book as it is now. */
   static Read of(Book book) {
     NightsReading reading = new NightsReading(book);
-    return new Read(reading.input(), reading.findings);
+    Optional<NightsInput> input = reading.input();
+    return new Read(input, input.map(NightsInput::problem).orElse(null), reading.findings);
   }
 
   private Optional<NightsInput> input() {
@@ -80,7 +81,10 @@ final class NightsReading {
           Severity.CHECK,
           NightSheet.CLOSES,
           clash.get().day().getValue() - 1,
-          "has windows that overlap: " + lower(clash.get().sentence()),
+          clash.get() instanceof NightRules.Clash.IntoNextDay
+              ? "has a window that is still open when that of %s begins"
+                  .formatted(NightWords.day(clash.get().day().plus(1)))
+              : "has two windows that overlap",
           "close one before the other opens");
       return Optional.empty();
     }
@@ -104,7 +108,7 @@ final class NightsReading {
             flow > 0 ? flow : Double.POSITIVE_INFINITY,
             whole(SiteNights.GAP, 0, 0),
             whole(SiteRules.MOST_CYCLES, 0, 4),
-            Set.of());
+            whole(SiteNights.MOST_PROGRAMS, 0, 4));
     double date = book.number(SiteNights.FIRST_NIGHT.reference(), 0);
     List<NightsInput.Station> stations = stations(rules);
     if (stations.isEmpty()) {
@@ -113,6 +117,8 @@ final class NightsReading {
     return Optional.of(
         new NightsInput(
             stations,
+            leftOut,
+            programs(),
             rules,
             SiteNights.PROGRAM_STARTS.equals(word(SiteNights.CONTROLLER, 0)),
             SiteNights.STATIONS_DUE.equals(word(SiteNights.START_RUNS, 0))
@@ -158,99 +164,119 @@ final class NightsReading {
 
   private List<NightsInput.Station> stations(NightRules rules) {
     List<NightsInput.Station> stations = new ArrayList<>();
-    Map<String, OptionalInt> wishes = wishes();
     ZonePatterns patterns = new ZonePatterns(book, rules);
-    int lacking = 0;
-    int firstLacking = -1;
     for (int row = 0; row < book.rows(Sheets.ZONES); row++) {
-      if (!book.counts(Sheets.ZONES, row)) {
-        continue;
-      }
-      double cycles = book.number(CycleAndSoak.CYCLES.reference(), row);
-      double minutes = book.number(CycleAndSoak.CYCLE_MINUTES.reference(), row);
-      double flow = book.number(Emitters.ZONE_FLOW.reference(), row);
-      double days = book.number(Demand.WATERING_DAYS.reference(), row);
-      if (Double.isNaN(cycles + minutes + flow + days)) {
-        lacking++;
-        firstLacking = firstLacking < 0 ? row : firstLacking;
-      } else if (cycles >= 1 && minutes >= 1) {
-        station(row, (int) cycles, (int) minutes, flow, wishes, patterns).ifPresent(stations::add);
+      if (book.counts(Sheets.ZONES, row)) {
+        station(row, patterns).ifPresent(stations::add);
       }
     }
-    if (lacking > 0) {
+    List<NightsInput.LeftOut> lacking =
+        leftOut.stream()
+            .filter(zone -> zone.why() == NightsInput.LeftOut.Why.LACKS_FIGURES)
+            .toList();
+    if (!lacking.isEmpty()) {
       add(
           Severity.NOTE,
           CycleAndSoak.CYCLES,
-          firstLacking,
-          lacking == 1
+          lacking.get(0).sheet().row(),
+          lacking.size() == 1
               ? "is not in the timetable: its cycles, minutes or flow are not known yet"
               : "and %s more are not in the timetable: their cycles, minutes or flow are not known yet"
-                  .formatted(lacking - 1),
+                  .formatted(lacking.size() - 1),
           "fill what they need");
     }
     return stations;
   }
 
-  private Optional<NightsInput.Station> station(
-      int row,
-      int cycles,
-      int minutes,
-      double flow,
-      Map<String, OptionalInt> wishes,
-      ZonePatterns patterns) {
+  private Optional<NightsInput.Station> station(int row, ZonePatterns patterns) {
+    OptionalInt program = program(row);
+    NightsInput.SheetZone sheet =
+        new NightsInput.SheetZone(
+            row,
+            text(name, row),
+            text(place, row),
+            program.isEmpty() ? WateredZone.NO_PROGRAM : id(Sheets.PROGRAMS, program.getAsInt()));
+    double cycles = book.number(CycleAndSoak.CYCLES.reference(), row);
+    double minutes = book.number(CycleAndSoak.CYCLE_MINUTES.reference(), row);
+    double flow = book.number(Emitters.ZONE_FLOW.reference(), row);
+    double daysAWeek = book.number(Demand.WATERING_DAYS.reference(), row);
+    if (Double.isNaN(cycles + minutes + flow + daysAWeek)) {
+      return leaveOut(sheet, NightsInput.LeftOut.Why.LACKS_FIGURES, OptionalInt.empty());
+    }
+    if (cycles < 1 || minutes < 1) {
+      return leaveOut(sheet, NightsInput.LeftOut.Why.NO_WATER, OptionalInt.of(0));
+    }
     double soak = book.number(CycleAndSoak.SOAK.reference(), row);
-    int rest = cycles == 1 || Double.isNaN(soak) ? 0 : (int) soak;
+    double rest = cycles == 1 || Double.isNaN(soak) ? 0 : soak;
     if (cycles > MOST_CYCLES || minutes > WateringWindow.DAY || rest > WateringWindow.DAY) {
       add(
           Severity.CHECK,
           CycleAndSoak.CYCLES,
           row,
           "cannot be watered in a night: it wants %s cycles of %s min with soaks of %s min, and is left out of the timetable"
-              .formatted(cycles, minutes, rest),
+              .formatted((long) cycles, (long) minutes, (long) rest),
           "water it on more days, or use emitters with a lower precipitation rate");
-      return Optional.empty();
+      return leaveOut(
+          sheet,
+          NightsInput.LeftOut.Why.TOO_LONG,
+          OptionalInt.of((int) Math.round(cycles * minutes * daysAWeek)));
     }
-    String own = text(name, row);
-    String program = word(SiteBudget.ZONE_PROGRAM, row);
     double interval = book.number(Demand.LONGEST_INTERVAL.reference(), row);
     int apart = Double.isNaN(interval) ? 7 : (int) Math.max(1, Math.min(31, interval));
     Optional<WateringDays> days = patterns.days(row, apart);
     if (days.isEmpty()) {
-      return Optional.empty();
+      return leaveOut(sheet, NightsInput.LeftOut.Why.LACKS_DAYS, OptionalInt.empty());
     }
     WateredZone zone =
         new WateredZone(
-            "zone " + own,
-            program,
+            id(Sheets.ZONES, row),
+            sheet.program(),
             patterns.order(row),
-            cycles,
-            minutes,
-            rest,
+            (int) cycles,
+            (int) minutes,
+            (int) rest,
             flow,
             days.get(),
-            wishes.getOrDefault(program, OptionalInt.empty()));
-    return Optional.of(new NightsInput.Station(zone, row, own, text(place, row), apart));
+            program.isEmpty() ? OptionalInt.empty() : wish(program.getAsInt()));
+    return Optional.of(new NightsInput.Station(zone, sheet));
+  }
+
+  private Optional<NightsInput.Station> leaveOut(
+      NightsInput.SheetZone sheet, NightsInput.LeftOut.Why why, OptionalInt minutes) {
+    leftOut.add(new NightsInput.LeftOut(sheet, why, minutes));
+    return Optional.empty();
+  }
+
+  private long id(String table, int row) {
+    return book.contents().row(table, row).id();
   }
 
   private String text(Reference column, int row) {
     return book.entry(column, row) instanceof Entry.Words words ? words.text() : "";
   }
 
-  private Map<String, OptionalInt> wishes() {
-    Map<String, OptionalInt> wishes = new HashMap<>();
-    for (int row = 0; row < book.rows(Sheets.PROGRAMS); row++) {
-      double wish = book.number(SiteNights.START_WISH.reference(), row);
-      String name = text(SiteBudget.PROGRAM.reference(), row);
-      if (!Double.isNaN(wish) && !name.isEmpty()) {
-        wishes.put(name, OptionalInt.of(CalendarText.minuteOfDay(wish)));
-      }
-    }
-    return wishes;
+  /** The row of a zone's program. */
+  private OptionalInt program(int row) {
+    double program = book.number(SiteBudget.ZONE_PROGRAM.reference(), row);
+    return program < book.rows(Sheets.PROGRAMS)
+        ? OptionalInt.of((int) program)
+        : OptionalInt.empty();
   }
 
-  private static String lower(String sentence) {
-    String plain = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
-    return plain.substring(0, 1).toLowerCase(Locale.ROOT) + plain.substring(1);
+  private OptionalInt wish(int program) {
+    double wish = book.number(SiteNights.START_WISH.reference(), program);
+    return Double.isNaN(wish)
+        ? OptionalInt.empty()
+        : OptionalInt.of(CalendarText.minuteOfDay(wish));
+  }
+
+  private Map<Long, NightsInput.Program> programs() {
+    Map<Long, NightsInput.Program> programs = new HashMap<>();
+    for (int row = 0; row < book.rows(Sheets.PROGRAMS); row++) {
+      String called = text(SiteBudget.PROGRAM.reference(), row);
+      programs.put(id(Sheets.PROGRAMS, row), new NightsInput.Program(row, called));
+    }
+    return programs;
   }
 
   private void add(Severity severity, Column column, int row, String sentence, String cure) {

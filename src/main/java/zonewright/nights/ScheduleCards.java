@@ -1,64 +1,87 @@
 package zonewright.nights;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.stream.Collectors;
 import zonewright.timetable.Night;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.PlainProgram;
-import zonewright.timetable.ProgramCard;
+import zonewright.timetable.ProgramPart;
+import zonewright.timetable.Undone;
 import zonewright.timetable.ValveRun;
+import zonewright.timetable.WateredZone;
 
 /** Makes the schedule cards of a timetable, one a program. */
 public final class ScheduleCards {
   private final NightsPlan plan;
-  private final Map<String, NightsInput.Station> stations;
+  private final NightNames names;
+  private final Map<ProgramPart, List<ZoneShare>> shares = new HashMap<>();
 
   private ScheduleCards(NightsPlan plan) {
     this.plan = plan;
-    this.stations = plan.stations();
+    this.names = new NightNames(plan);
+    Map<Integer, ProgramPart> parts = new HashMap<>();
+    for (NightsInput.Station station : plan.input().stations()) {
+      parts.put(station.sheet().row(), names.part(station.zone()));
+    }
+    for (ZoneShare share : ZoneShare.of(plan)) {
+      ProgramPart own = new ProgramPart(share.sheet().program(), 1);
+      shares
+          .computeIfAbsent(parts.getOrDefault(share.sheet().row(), own), any -> new ArrayList<>())
+          .add(share);
+    }
   }
 
-  /** Returns the cards; programs in the order of their names, zones without one last. */
+  /**
+   * Returns the cards, one for each program that has zones; programs in the order of their names,
+   * zones without one last.
+   */
   public static List<ScheduleCard> of(NightsPlan plan) {
     ScheduleCards cards = new ScheduleCards(plan);
-    return plan.input().plain() ? cards.ofPrograms() : cards.ofZones();
+    List<ScheduleCard> all = new ArrayList<>();
+    Map<ProgramPart, PlainProgram> plain =
+        plan.programs().stream()
+            .collect(Collectors.toMap(PlainProgram::program, program -> program));
+    NightNames.sorted(cards.shares, cards.names)
+        .forEach(
+            (part, zones) -> {
+              if (zones.stream().anyMatch(zone -> zone.state() != ZoneShare.State.NO_WATER)) {
+                all.add(
+                    plain.containsKey(part)
+                        ? cards.ofProgram(plain.get(part))
+                        : cards.ofZones(part));
+              }
+            });
+    return all;
   }
 
-  private List<ScheduleCard> ofPrograms() {
-    List<ScheduleCard> cards = new ArrayList<>();
-    for (PlainProgram program : plan.programs()) {
-      ProgramCard card = program.card();
-      String nights = NightWords.nights(program.nights());
-      List<ScheduleCard.Line> lines = new ArrayList<>();
-      for (ProgramCard.Station station : card.stations()) {
-        lines.add(
-            new ScheduleCard.Line(
-                stations.get(station.zone().name()),
-                nights,
-                station.minutes(),
-                station.starts(),
-                station.starts() > 1 ? station.zone().soakMinutes() : 0,
-                starts(station.zone().name())));
-      }
-      List<String> starts = card.startMinutes().stream().map(NightWords::time).toList();
-      cards.add(new ScheduleCard(card.program(), nights, starts, lines));
+  private ScheduleCard ofProgram(PlainProgram program) {
+    String nights = program.stations().isEmpty() ? "" : NightWords.nights(program.nights());
+    List<ScheduleCard.Line> lines = new ArrayList<>();
+    for (PlainProgram.Station station : program.stations()) {
+      lines.add(line(station.zone(), nights, starts(station.zone())));
     }
-    cards.sort(Comparator.comparing(ScheduleCard::program));
-    return cards;
+    List<String> misfits = new ArrayList<>();
+    Misfits.of(program, plan.input().rules())
+        .forEach(misfit -> misfits.add("This program " + misfit.clause() + "."));
+    return new ScheduleCard(
+        names.program(program.program()),
+        nights,
+        true,
+        program.startMinutes().stream().map(NightWords::time).toList(),
+        lines,
+        withUndone(misfits, program.program()));
   }
 
   /** When a zone of a plain controller starts: alike on all its nights. */
-  private List<String> starts(String zone) {
+  private List<Integer> starts(WateredZone zone) {
     for (NightPlan night : plan.timetable().nights()) {
-      List<String> starts =
-          night.runs().stream()
-              .filter(run -> run.zone().name().equals(zone))
-              .map(run -> NightWords.time(run.startMinute()))
-              .toList();
+      List<Integer> starts = starts(night, zone);
       if (!starts.isEmpty()) {
         return starts;
       }
@@ -66,59 +89,101 @@ public final class ScheduleCards {
     return List.of();
   }
 
-  private List<ScheduleCard> ofZones() {
-    Map<String, Map<String, Map<List<Integer>, List<Night>>>> programs =
-        new TreeMap<>(
-            (one, other) ->
-                one.isEmpty() == other.isEmpty()
-                    ? one.compareTo(other)
-                    : Boolean.compare(one.isEmpty(), other.isEmpty()));
-    for (NightsInput.Station station : plan.input().stations()) {
-      Map<List<Integer>, List<Night>> byStarts = new LinkedHashMap<>();
-      for (NightPlan night : plan.timetable().nights()) {
-        List<Integer> starts =
-            night.runs().stream()
-                .filter(run -> run.zone().name().equals(station.zone().name()))
-                .map(ValveRun::startMinute)
-                .toList();
-        if (!starts.isEmpty()) {
-          byStarts.computeIfAbsent(starts, any -> new ArrayList<>()).add(night.night());
-        }
-      }
-      if (!byStarts.isEmpty()) {
-        programs
-            .computeIfAbsent(station.zone().program(), any -> new LinkedHashMap<>())
-            .put(station.zone().name(), byStarts);
-      }
-    }
-    List<ScheduleCard> cards = new ArrayList<>();
-    programs.forEach((name, zones) -> cards.add(card(name, zones)));
-    return cards;
+  private static List<Integer> starts(NightPlan night, WateredZone zone) {
+    return night.runs().stream()
+        .filter(run -> run.zone().number() == zone.number())
+        .map(ValveRun::startMinute)
+        .toList();
   }
 
-  private ScheduleCard card(String program, Map<String, Map<List<Integer>, List<Night>>> zones) {
+  private static ScheduleCard.Line line(
+      NightsInput.SheetZone sheet, WateredZone zone, String nights, List<Integer> starts) {
+    return new ScheduleCard.Line(
+        sheet,
+        nights,
+        zone.minutesPerCycle(),
+        starts.size(),
+        starts.size() > 1 ? zone.soakMinutes() : 0,
+        starts.stream().map(NightWords::time).toList());
+  }
+
+  private ScheduleCard.Line line(WateredZone zone, String nights, List<Integer> starts) {
+    return line(names.sheet(zone), zone, nights, starts);
+  }
+
+  private ScheduleCard ofZones(ProgramPart part) {
     List<ScheduleCard.Line> lines = new ArrayList<>();
-    zones.forEach(
-        (zone, byStarts) -> {
-          NightsInput.Station station = stations.get(zone);
-          byStarts.forEach(
-              (starts, nights) ->
-                  lines.add(
-                      new ScheduleCard.Line(
-                          station,
-                          NightWords.nights(nights),
-                          station.zone().minutesPerCycle(),
-                          station.zone().cycles(),
-                          station.zone().cycles() > 1 ? station.zone().soakMinutes() : 0,
-                          starts.stream().map(NightWords::time).toList())));
-        });
-    List<Night> all =
-        plan.timetable().nights().stream()
-            .filter(
-                night ->
-                    night.runs().stream().anyMatch(run -> run.zone().program().equals(program)))
-            .map(NightPlan::night)
-            .toList();
-    return new ScheduleCard(program, NightWords.nights(all), List.of(), lines);
+    Set<Night> all = new LinkedHashSet<>();
+    for (NightsInput.Station station : plan.input().stations()) {
+      if (station.zone().program() != part.program()) {
+        continue;
+      }
+      Map<List<Integer>, List<Night>> byStarts = new LinkedHashMap<>();
+      for (NightPlan night : plan.timetable().nights()) {
+        List<Integer> starts = starts(night, station.zone());
+        if (!starts.isEmpty()) {
+          byStarts.computeIfAbsent(starts, any -> new ArrayList<>()).add(night.night());
+          all.add(night.night());
+        }
+      }
+      byStarts.forEach(
+          (starts, nights) -> lines.add(line(station.zone(), NightWords.nights(nights), starts)));
+    }
+    List<Night> inOrder =
+        plan.timetable().nights().stream().map(NightPlan::night).filter(all::contains).toList();
+    return new ScheduleCard(
+        names.program(part),
+        inOrder.isEmpty() ? "" : NightWords.nights(inOrder),
+        plan.input().plain(),
+        List.of(),
+        lines,
+        withUndone(ofZoneStarts(part), part));
+  }
+
+  /** What of zones that start by themselves does not fit. */
+  private List<String> ofZoneStarts(ProgramPart part) {
+    Map<WateredZone, Integer> late = new LinkedHashMap<>();
+    Set<WateredZone> starts = new LinkedHashSet<>();
+    for (NightPlan night : plan.timetable().nights()) {
+      for (Undone each : night.undone()) {
+        if (each.zone().program() != part.program()) {
+          continue;
+        }
+        if (each.why() == Undone.Why.OVER_STARTS) {
+          starts.add(each.zone());
+        }
+        int end = each.startMinute().orElse(0) + each.minutes();
+        if (end > night.closesMinute()) {
+          late.merge(each.zone(), end - night.closesMinute(), Math::max);
+        }
+      }
+    }
+    List<String> misfits = new ArrayList<>();
+    int most = plan.input().rules().mostStarts();
+    for (WateredZone zone : starts) {
+      misfits.add(
+          "%s asks for %s starts a night of a controller that has %s, %s too many."
+              .formatted(
+                  NightWords.capital(names.zone(zone)), zone.cycles(), most, zone.cycles() - most));
+    }
+    late.values().stream()
+        .max(Integer::compare)
+        .ifPresent(
+            minutes ->
+                misfits.add(
+                    "Its nights are too short: it would be done %s after they end."
+                        .formatted(NightWords.length(minutes))));
+    return misfits;
+  }
+
+  /** Adds what each zone of a program lacks. */
+  private List<String> withUndone(List<String> misfits, ProgramPart part) {
+    List<String> all = new ArrayList<>(misfits);
+    for (ZoneShare share : shares.getOrDefault(part, List.of())) {
+      if (!share.whole()) {
+        all.add(NightWords.capital(share.line(plan)) + ".");
+      }
+    }
+    return all;
   }
 }

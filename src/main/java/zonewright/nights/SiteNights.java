@@ -45,6 +45,14 @@ public final class SiteNights {
           .means(
               "What each start of a program runs on a controller that starts programs at set times: every station, or only those that still need a cycle.");
 
+  public static final Column MOST_PROGRAMS =
+      Column.defaulted(
+              SITE, "most-programs", "Programs it has", QuantityKind.COUNT, Formula.number(4))
+          .band(NIGHT_RULES)
+          .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
+          .means("How many programs a controller has that starts programs at set times.")
+          .source("Common practice, no source: see what your controller offers.");
+
   public static final Column MOST_VALVES =
       Column.defaulted(
               SITE, "most-valves", "Most valves at once", QuantityKind.COUNT, Formula.number(1))

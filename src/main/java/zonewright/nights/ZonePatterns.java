@@ -14,6 +14,7 @@ import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.timetable.NightRules;
 import zonewright.timetable.WateringDays;
+import zonewright.trade.Sheets;
 import zonewright.water.Demand;
 import zonewright.water.WateringPattern;
 
@@ -78,17 +79,16 @@ final class ZonePatterns {
     return Double.isNaN(place) ? OptionalInt.empty() : OptionalInt.of((int) place);
   }
 
-  /** Adds the edits that let zones water on other weekdays, by their names in the timetable. */
-  static void move(
-      Book book, NightsInput from, Map<String, Set<DayOfWeek>> days, List<Edit> parts) {
+  /** Adds the edits that let zones water on other weekdays; each is known by its number. */
+  static void move(Book book, Map<Long, Set<DayOfWeek>> days, List<Edit> parts) {
     Edits edits = new Edits(book);
-    for (NightsInput.Station station : from.stations()) {
-      Set<DayOfWeek> then = days.get(station.zone().name());
+    for (int row = 0; row < book.rows(Sheets.ZONES); row++) {
+      Set<DayOfWeek> then = days.get(book.contents().row(Sheets.ZONES, row).id());
       if (then != null) {
         Entry own = new Entry.Words(WateringPattern.OWN);
         Entry set = new Entry.Words(NightWords.weekdays(then));
-        parts.add(edits.set(WateringPattern.PATTERN.reference(), station.row(), own));
-        parts.add(edits.set(WateringPattern.OWN_DAYS.reference(), station.row(), set));
+        parts.add(edits.set(WateringPattern.PATTERN.reference(), row, own));
+        parts.add(edits.set(WateringPattern.OWN_DAYS.reference(), row, set));
       }
     }
   }

@@ -3,6 +3,7 @@ package zonewright.paper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -179,6 +180,45 @@ public final class Paper implements AutoCloseable {
       y -= points * LEADING;
     }
     y -= points * 0.3f;
+  }
+
+  /** Writes what must be seen first: a head and sentences in a frame. */
+  public Paper box(String head, List<String> sentences) {
+    float points = 11;
+    float inset = 8;
+    List<String> lines = new ArrayList<>();
+    for (String each : sentences) {
+      lines.addAll(typeface.lines(each, points, width() - 2 * inset));
+    }
+    need(13 * LEADING + 3 * points * LEADING + 2 * inset);
+    float top = y;
+    y -= inset;
+    write(head, MARGIN + inset, 13, INK, true);
+    y -= 13 * LEADING + 2;
+    for (String each : lines) {
+      if (left() < points * LEADING + inset) {
+        frame(top, y - inset);
+        goOn();
+        top = y;
+        y -= inset;
+      }
+      write(each, MARGIN + inset, points, INK, false);
+      y -= points * LEADING;
+    }
+    y -= inset;
+    frame(top, y);
+    y -= 10;
+    return this;
+  }
+
+  private void frame(float top, float bottom) {
+    draw(
+        each -> {
+          each.setStrokingColor(INK);
+          each.setLineWidth(1.6f);
+          each.addRect(MARGIN, bottom, width(), top - bottom);
+          each.stroke();
+        });
   }
 
   /** Writes a name and what it is, the name in a column of its own. */

@@ -136,8 +136,10 @@ public final class AsFound {
    *
    * @param zoneColumns all columns of the zones, the one that names them first
    * @param facts columns to keep although nothing follows from them, such as where the zone is
+   * @param beside columns that hold a zone as found against the one it becomes
    */
-  public static List<Column> columns(List<Column> zoneColumns, List<Column> facts) {
+  public static List<Column> columns(
+      List<Column> zoneColumns, List<Column> facts, List<Column> beside) {
     Set<Reference> wanted = wanted(zoneColumns, facts);
     List<Column> columns = new ArrayList<>();
     for (Column column : zoneColumns) {
@@ -150,7 +152,7 @@ public final class AsFound {
         columns.add(BECOMES);
       }
     }
-    columns.addAll(Beside.columns());
+    columns.addAll(beside);
     columns.add(PRESENT_MINUTES);
     columns.add(PRESENT_VOLUME);
     columns.add(PRESENT_PART);

@@ -93,7 +93,7 @@ public final class Beside {
   private Beside() {}
 
   /** Returns the columns, in their order. */
-  static List<Column> columns() {
+  public static List<Column> columns() {
     return List.of(CHANGE, PLANT, EMITTER, COUNT, FLOW, UNIFORMITY, VOLUME);
   }
 

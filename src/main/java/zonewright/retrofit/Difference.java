@@ -6,7 +6,6 @@ import static zonewright.trade.Sheets.KEPT;
 import static zonewright.trade.Sheets.SAVED;
 import static zonewright.trade.Sheets.TAKEOFF;
 
-import java.util.ArrayList;
 import java.util.List;
 import zonewright.budget.MonthlyVolume;
 import zonewright.budget.ZoneBudget;
@@ -130,16 +129,8 @@ public final class Difference {
                   + " otherwise changed.")
           .source("By definition.");
 
-  /** Columns of the sheet Takeoff, in their order; {@link #STATE} is the first after the name. */
-  public static List<Column> columns() {
-    List<Column> columns = new ArrayList<>(ofHeads());
-    columns.addAll(PipeTakeoff.columns());
-    columns.add(VOLUME_FOUND);
-    columns.add(VOLUME_PROPOSED);
-    return columns;
-  }
-
-  private static List<Column> ofHeads() {
+  /** Returns the columns of zones, heads and valves; {@link #STATE} is the first. */
+  public static List<Column> ofHeads() {
     return List.of(
         STATE,
         ZONES_FOUND,

@@ -203,7 +203,7 @@ public final class PipeTakeoff {
   }
 
   /** Returns the columns in their order. */
-  static List<Column> columns() {
+  public static List<Column> columns() {
     return List.of(
         LENGTH,
         PIPE,

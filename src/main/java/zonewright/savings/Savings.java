@@ -17,6 +17,9 @@ import zonewright.units.Units;
 
 /** Columns of the savings of a year, and of what they are worth over the years. */
 public final class Savings {
+  /** The most years looked at. */
+  public static final int MOST_YEARS = 30;
+
   public static final Column WATER_RISE =
       share("water-rise", "Water price rise", 0, "How much dearer water gets each year.");
 
@@ -33,7 +36,7 @@ public final class Savings {
   public static final Column LIFE =
       Column.defaulted(SAVINGS, "life", "Life", QuantityKind.COUNT, number(15))
           .band(CASH)
-          .within(Bounds.from(1, Years.MOST, Units.ONE).wholeNumbers())
+          .within(Bounds.from(1, MOST_YEARS, Units.ONE).wholeNumbers())
           .means("Years the new equipment is counted on, at most 30.")
           .source("Common practice, no source: 15 years unless typed.");
 

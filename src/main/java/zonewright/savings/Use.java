@@ -8,8 +8,8 @@ import static zonewright.trade.Sheets.USE;
 import static zonewright.trade.Sheets.WATER;
 
 import java.util.List;
-import zonewright.budget.MonthlyVolume;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.VolumeNames;
 import zonewright.climate.Climate;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -82,7 +82,7 @@ public final class Use {
       volume(
           "found",
           "As found, well scheduled",
-          MonthlyVolume.ofAllZones(POSITION.cell(), AsFound::of),
+          VolumeNames.ofAllZones(POSITION.cell(), AsFound::of),
           "What the zones as found would need in the month at their own uniformity and rate: each scaled by its own percent of the"
               + " month, as the proposed zones are.",
           "Sum over the zones of the sheet Found.");

@@ -17,12 +17,9 @@ import zonewright.units.Units;
 
 /** Columns of the cash of each year, for each of the three cases. */
 public final class Years {
-  /** The most years looked at. */
-  public static final int MOST = 30;
-
   /** Names of the rows: the start and the years after it. */
   public static final List<String> NAMES =
-      IntStream.rangeClosed(0, MOST).mapToObj(Integer::toString).toList();
+      IntStream.rangeClosed(0, Savings.MOST_YEARS).mapToObj(Integer::toString).toList();
 
   public static final Column YEAR =
       Column.words(YEARS, "year", "Year")
@@ -32,7 +29,7 @@ public final class Years {
   public static final Column POSITION =
       Column.input(YEARS, "number", "Number", QuantityKind.COUNT)
           .band(CASH)
-          .within(Bounds.from(0, MOST, Units.ONE).wholeNumbers())
+          .within(Bounds.from(0, Savings.MOST_YEARS, Units.ONE).wholeNumbers())
           .optional()
           .means("The year as a number.");
 

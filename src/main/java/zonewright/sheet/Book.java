@@ -16,7 +16,6 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Explainer;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
-import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
@@ -316,7 +315,7 @@ public final class Book {
         column,
         explanation.outcome(),
         shown(reference, explanation.outcome()),
-        PrintedText.of(formula),
+        column.equation().orElseThrow(),
         explanation.numbers(),
         inputs(Dependencies.of(formula), reference.table(), row, known),
         explanation.notes(),

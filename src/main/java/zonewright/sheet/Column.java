@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import zonewright.formula.Formula;
 import zonewright.formula.Moved;
+import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
@@ -292,6 +293,11 @@ public final class Column {
     return Optional.ofNullable(formula);
   }
 
+  /** Returns how it is calculated, in names and signs. */
+  public Optional<String> equation() {
+    return formula().map(any -> PrintedText.of(any, kind()));
+  }
+
   /** Returns the range of inputs. */
   public Optional<Bounds> bounds() {
     return Optional.ofNullable(bounds);
@@ -318,6 +324,12 @@ public final class Column {
   /** Returns what it means. */
   public String meaning() {
     return meaning;
+  }
+
+  /** Returns what it means and, where a number is typed whose unit is no matter of course, how. */
+  public String help() {
+    String how = takesEntries() && content == Content.NUMBER ? kind().howTyped() : "";
+    return how.isEmpty() ? meaning : (meaning + " " + how).strip();
   }
 
   /** Returns where it comes from. */

@@ -63,6 +63,11 @@ public final class ColumnFinder {
     if (named.size() == 1 || first.size() == 1) {
       return new One(first.size() == 1 ? first.get(0) : named.get(0));
     }
+    // The months are the same in every sheet that has a row for each.
+    List<Column> rows = named.stream().filter(column -> !rowNames(column).isEmpty()).toList();
+    if (rows.stream().map(this::rowNames).distinct().count() == 1) {
+      return new One(rows.get(0));
+    }
     if (!named.isEmpty()) {
       return new Unclear(
           "“%s” stands in several sheets; write %s."
@@ -72,6 +77,15 @@ public final class ColumnFinder {
     return new Unclear(
         "There is no column “%s”; did you mean %s?"
             .formatted(written.strip(), either(Nearest.to(written, names, SUGGESTIONS))));
+  }
+
+  /** Returns the fixed names of the rows a column holds, such as the months; none for others. */
+  private List<String> rowNames(Column column) {
+    TableDefinition table = blueprint.table(column.reference().table());
+    return table.rows() instanceof TableDefinition.Rows.Named rows
+            && table.columns().get(0).equals(column)
+        ? rows.names()
+        : List.of();
   }
 
   private static boolean in(Column column, String table) {

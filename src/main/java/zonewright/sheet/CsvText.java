@@ -25,6 +25,13 @@ public final class CsvText {
     return line.toString();
   }
 
+  /** Returns words as they were before {@link #harmless}. */
+  public static String asWritten(String cell) {
+    boolean guarded =
+        cell.startsWith("'") && !harmless(cell.substring(1)).equals(cell.substring(1));
+    return guarded ? cell.substring(1) : cell;
+  }
+
   /**
    * Returns words so that no spreadsheet program takes them for a formula: with an apostrophe in
    * front where they would start one. Numbers do not pass here.

@@ -1,5 +1,6 @@
 package zonewright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import zonewright.formula.Outcome;
 
@@ -50,15 +51,28 @@ public record Working(
     }
   }
 
+  /** Returns the formula, the formula with its numbers and the result, each if it says more. */
+  public List<String> equations() {
+    List<String> lines = new ArrayList<>();
+    if (!symbols.isEmpty() && !symbols.equals(shown)) {
+      lines.add(symbols);
+    }
+    boolean bare =
+        shown.startsWith(numbers + " ")
+            || numbers.contains("not known")
+            || column.content() == Column.Content.CHOICE;
+    if (!numbers.equals(symbols) && !numbers.equals(shown) && !bare) {
+      lines.add(numbers);
+    }
+    lines.add(shown);
+    return lines;
+  }
+
   /** Returns all of it as plain lines, to copy. */
   public String asText() {
     StringBuilder text = new StringBuilder();
     text.append(cell.inWords()).append(" (").append(origin).append(")\n");
-    if (!symbols.isEmpty()) {
-      text.append("  = ").append(symbols).append('\n');
-      text.append("  = ").append(numbers).append('\n');
-    }
-    text.append("  = ").append(shown).append('\n');
+    equations().forEach(line -> text.append("  = ").append(line).append('\n'));
     notes.forEach(note -> text.append("  ").append(note).append('\n'));
     rests.forEach(rest -> text.append("  Rests on ").append(rest.told()).append('\n'));
     if (!column.source().isEmpty()) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The days a plan covers and which zones water on each: one week that repeats, or eight weeks of
@@ -13,7 +14,7 @@ import java.util.Set;
 final class Calendar {
   private static final int DATED_DAYS = 56;
 
-  private final List<WateredZone> zones;
+  private final List<Waterings> zones;
   private final NightRules rules;
   private final List<Night> nights = new ArrayList<>();
   private final boolean weekly;
@@ -22,10 +23,14 @@ final class Calendar {
   private final int[] phase;
 
   Calendar(
-      List<WateredZone> zones, NightRules rules, LocalDate firstDay, List<Set<DayOfWeek>> days) {
+      List<Waterings> zones,
+      NightRules rules,
+      LocalDate firstDay,
+      List<Set<DayOfWeek>> days,
+      boolean weekly) {
     this.zones = zones;
     this.rules = rules;
-    this.weekly = zones.stream().allMatch(zone -> byWeekday(zone.days()));
+    this.weekly = weekly;
     this.phase = new int[zones.size()];
     if (weekly) {
       for (DayOfWeek day : DayOfWeek.values()) {
@@ -64,20 +69,58 @@ final class Calendar {
     return result;
   }
 
+  /** The nights on which each zone waters. */
+  List<List<Night>> nightsOfEach(List<Set<DayOfWeek>> days) {
+    List<List<Night>> nightsOf = new ArrayList<>();
+    zones.forEach(zone -> nightsOf.add(new ArrayList<>()));
+    for (int day = 0; day < nights.size(); day++) {
+      for (int zone : zonesOn(day, days)) {
+        nightsOf.get(zone).add(nights.get(day));
+      }
+    }
+    return nightsOf;
+  }
+
   /** True when the zone's own rule asks for water on that day, open or not. */
   boolean due(int zone, int day, List<Set<DayOfWeek>> days) {
-    Night night = nights.get(day);
     WateringDays rule = zones.get(zone).days();
+    return byWeekday(rule)
+        ? days.get(zone).contains(nights.get(day).weekday())
+        : onDate(rule, day, phase[zone]);
+  }
+
+  private boolean onDate(WateringDays rule, int day, int first) {
     if (rule instanceof WateringDays.EveryFewDays interval) {
-      return day % interval.days() == phase[zone];
+      return day % interval.days() == first;
     }
-    if (rule instanceof WateringDays.OddDates) {
-      return night.date().orElseThrow().getDayOfMonth() % 2 == 1;
+    boolean odd = nights.get(day).date().orElseThrow().getDayOfMonth() % 2 == 1;
+    return odd == rule instanceof WateringDays.OddDates;
+  }
+
+  /** The first day of a zone that waters every few days. */
+  int firstDay(int zone) {
+    return phase[zone];
+  }
+
+  /**
+   * How often in the days of the plan a rule asks for water, on open days or not.
+   *
+   * @param first the first day, where it asks for water every few days
+   */
+  int asked(WateringDays rule, int first) {
+    int weeks = nights.size() / DayOfWeek.values().length;
+    if (rule instanceof WateringDays.OnWeekdays fixed) {
+      return weeks * fixed.weekdays().size();
     }
-    if (rule instanceof WateringDays.EvenDates) {
-      return night.date().orElseThrow().getDayOfMonth() % 2 == 0;
+    if (rule instanceof WateringDays.ChooseWeekdays free) {
+      return weeks * free.daysNeeded();
     }
-    return days.get(zone).contains(night.weekday());
+    return (int) IntStream.range(0, nights.size()).filter(day -> onDate(rule, day, first)).count();
+  }
+
+  /** True where all zones water by weekdays, so that a week says all. */
+  static boolean weekly(List<WateredZone> zones) {
+    return zones.stream().allMatch(zone -> byWeekday(zone.days()));
   }
 
   private static boolean byWeekday(WateringDays days) {
@@ -98,10 +141,10 @@ final class Calendar {
         addTo(load, i, days);
       }
     }
-    open.sort((a, b) -> zones.get(b).minutesPerNight() - zones.get(a).minutesPerNight());
+    open.sort((a, b) -> zones.get(b).minutes() - zones.get(a).minutes());
     for (int zone : open) {
       int interval = ((WateringDays.EveryFewDays) zones.get(zone).days()).days();
-      int minutes = zones.get(zone).minutesPerNight();
+      int minutes = zones.get(zone).minutes();
       double least = Double.POSITIVE_INFINITY;
       int best = 0;
       for (int first = 0; first < interval; first++) {
@@ -124,7 +167,7 @@ final class Calendar {
   private void addTo(long[] load, int zone, List<Set<DayOfWeek>> days) {
     for (int day = 0; day < load.length; day++) {
       if (due(zone, day, days)) {
-        load[day] += zones.get(zone).minutesPerNight();
+        load[day] += zones.get(zone).minutes();
       }
     }
   }

@@ -54,10 +54,7 @@ final class CureSearch {
     if (left >= overruns.now()) {
       return Optional.empty();
     }
-    String sentence = "Let " + count + " valves run at once." + Overruns.result(left);
-    return Optional.of(
-        new Cure(
-            Cure.Kind.ONE_MORE_VALVE, sentence, List.of(), 1, new Cure.Change.Rules(looser), left));
+    return Optional.of(new Cure.OneMoreValve(looser, left));
   }
 
   private Optional<Cure> noSoak() {
@@ -65,7 +62,7 @@ final class CureSearch {
     for (NightPlan plan : overruns.overfull()) {
       for (int i = 0; i < zones.size(); i++) {
         WateredZone zone = zones.get(i);
-        boolean here = plan.runs().stream().anyMatch(run -> run.zone().equals(zone));
+        boolean here = plan.arrangement().stream().anyMatch(run -> run.zone().equals(zone));
         if (here && zone.cycles() > 1 && zone.soakMinutes() > 0) {
           soaking.add(i);
         }
@@ -84,21 +81,7 @@ final class CureSearch {
       trial.forEach(i -> changed.set(i, zones.get(i).withoutSoak()));
       int left = overruns.withZones(changed);
       if (left < best.map(Cure::minutesStillMissing).orElse(overruns.now())) {
-        List<String> names = trial.stream().map(i -> zones.get(i).name()).toList();
-        String sentence =
-            "Give "
-                + String.join(", ", names)
-                + " emitters of a rate the soil takes in, so that no soak is needed."
-                + Overruns.result(left);
-        best =
-            Optional.of(
-                new Cure(
-                    Cure.Kind.NO_SOAK,
-                    sentence,
-                    names,
-                    names.size(),
-                    new Cure.Change.Hardware(),
-                    left));
+        best = Optional.of(new Cure.NoSoak(trial.stream().map(zones::get).toList(), left));
       }
     }
     return best;

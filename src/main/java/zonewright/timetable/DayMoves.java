@@ -4,8 +4,7 @@ import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,12 +40,11 @@ final class DayMoves {
   Optional<Cure> anotherNight() {
     List<Set<DayOfWeek>> now = new ArrayList<>(days);
     int left = overruns.now();
-    StringBuilder sentence = new StringBuilder();
-    Set<String> moved = new LinkedHashSet<>();
+    List<Cure.Move> moves = new ArrayList<>();
     for (int move = 0; move < MOST_MOVES && left > 0; move++) {
       int bestZone = -1;
       Set<DayOfWeek> bestDays = Set.of();
-      String bestWords = "";
+      Optional<Cure.Move> best = Optional.empty();
       for (NightPlan plan : overruns.overfull()) {
         DayOfWeek from = plan.night().weekday();
         for (int zone : movable(plan, now)) {
@@ -59,30 +57,20 @@ final class DayMoves {
               left = then;
               bestZone = zone;
               bestDays = changed;
-              bestWords =
-                  zones.get(zone).name()
-                      + " on "
-                      + Clock.name(to)
-                      + " instead of "
-                      + Clock.name(from);
+              best = Optional.of(new Cure.Move(zones.get(zone), from, to));
             }
           }
         }
       }
-      if (bestZone < 0) {
+      if (best.isEmpty()) {
         break;
       }
       now.set(bestZone, bestDays);
-      moved.add(zones.get(bestZone).name());
-      sentence.append(sentence.isEmpty() ? "Water " : ", ").append(bestWords);
+      moves.add(best.get());
     }
-    if (moved.isEmpty()) {
-      return Optional.empty();
-    }
-    String text = sentence.append('.').append(Overruns.result(left)).toString();
-    return Optional.of(
-        new Cure(
-            Cure.Kind.ANOTHER_NIGHT, text, List.copyOf(moved), moved.size(), change(now), left));
+    return moves.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Cure.OtherNights(moves, changed(now), left));
   }
 
   /**
@@ -157,38 +145,22 @@ final class DayMoves {
                           has.size(), WeekdayChoice.longestGap(has), rules.openDays()))
               : zones.get(i));
     }
-    List<Set<DayOfWeek>> spread = WeekdayChoice.choose(free, rules).days();
-    List<String> changed = new ArrayList<>();
-    StringBuilder sentence = new StringBuilder("Share the zones out over the days:");
-    for (int i = 0; i < zones.size(); i++) {
-      if (!spread.get(i).equals(days.get(i))) {
-        changed.add(zones.get(i).name());
-        sentence
-            .append(' ')
-            .append(zones.get(i).name())
-            .append(" on ")
-            .append(Clock.names(spread.get(i)))
-            .append(';');
-      }
-    }
+    List<Set<DayOfWeek>> spread = WeekdayChoice.choose(Waterings.of(free), rules).days();
+    Map<Long, Set<DayOfWeek>> changed = changed(spread);
     int left = changed.isEmpty() ? overruns.now() : overruns.withDays(spread);
-    if (left >= overruns.now()) {
-      return Optional.empty();
-    }
-    sentence.setCharAt(sentence.length() - 1, '.');
-    String text = sentence.append(Overruns.result(left)).toString();
-    return Optional.of(
-        new Cure(Cure.Kind.SPLIT_DAYS, text, changed, changed.size(), change(spread), left));
+    return left >= overruns.now()
+        ? Optional.empty()
+        : Optional.of(new Cure.SharedOut(changed, left));
   }
 
-  /** The zones whose weekdays differ from now. */
-  private Cure.Change change(List<Set<DayOfWeek>> then) {
-    Map<String, Set<DayOfWeek>> changed = new HashMap<>();
+  /** The weekdays of the zones that change, by their numbers. */
+  private Map<Long, Set<DayOfWeek>> changed(List<Set<DayOfWeek>> then) {
+    Map<Long, Set<DayOfWeek>> changed = new LinkedHashMap<>();
     for (int i = 0; i < zones.size(); i++) {
       if (!then.get(i).equals(days.get(i))) {
-        changed.put(zones.get(i).name(), then.get(i));
+        changed.put(zones.get(i).number(), then.get(i));
       }
     }
-    return new Cure.Change.Days(changed);
+    return changed;
   }
 }

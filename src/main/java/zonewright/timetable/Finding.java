@@ -1,48 +1,75 @@
 package zonewright.timetable;
 
-import java.util.Optional;
+import java.time.DayOfWeek;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
 
-/**
- * Something the designer should know.
- *
- * @param kind what sort of thing it is
- * @param zone the zone it is about; empty when it is about the site or a program
- * @param sentence what is wrong, and what would be right
- */
-public record Finding(Kind kind, Optional<String> zone, String sentence) {
-  /** Sorts of findings. */
-  public enum Kind {
-    /** No night on which the zone may water. */
-    NO_NIGHT,
-    /** The zone alone draws more than the available flow. */
-    OVER_AVAILABLE_FLOW,
-    /** One cycle is longer than every window of the night. */
-    CYCLE_OVER_WINDOW,
-    /** The zone's cycles and soaks alone outlast the night. */
-    SOAK_OVER_WINDOW,
-    /** More cycles than a program may have starts. */
-    TOO_MANY_STARTS,
-    /** The waterings are further apart than the zone may wait. */
-    GAP_TOO_LONG,
-    /** Fewer days are open than the zone needs. */
-    TOO_FEW_DAYS,
-    /** A watering day of the zone falls on a day without water. */
-    DAY_WITHOUT_WATER,
-    /** A night needs more time than its windows give. */
-    NIGHT_TOO_SHORT,
-    /** Stations of one program need different numbers of starts. */
-    PROGRAM_SPLIT,
-    /** Nights of one program have no hours in common. */
-    NO_COMMON_HOURS,
-    /** The soak before the next night's first cycle is not kept. */
-    REST_BETWEEN_NIGHTS
+/** Something about a site's nights that the designer should know, as data. */
+public sealed interface Finding {
+  /** None of the weekdays on which it may water is open. */
+  record NoOpenDay(Subject subject, Set<DayOfWeek> days) implements Finding {
+    /** Keeps a copy. */
+    public NoOpenDay {
+      days = Set.copyOf(days);
+    }
   }
 
-  static Finding of(Kind kind, WateredZone zone, String sentence) {
-    return new Finding(kind, Optional.of(zone.name()), sentence);
+  /** Some of the weekdays that were fixed are closed; the others are kept. */
+  record ClosedDays(Subject subject, Set<DayOfWeek> closed, Set<DayOfWeek> kept)
+      implements Finding {
+    /** Keeps copies. */
+    public ClosedDays {
+      closed = Set.copyOf(closed);
+      kept = Set.copyOf(kept);
+    }
   }
 
-  static Finding ofSite(Kind kind, String sentence) {
-    return new Finding(kind, Optional.empty(), sentence);
+  /** Fewer days are open than are needed. */
+  record TooFewDays(Subject subject, int needed, int open) implements Finding {}
+
+  /**
+   * The waterings are further apart than they may be.
+   *
+   * @param longest most days from one watering to the next that it can take
+   * @param days how many days a week it waters
+   * @param waits days it waits on the best choice of so many days
+   * @param enough how many of its allowed days would do; none where no choice of them does
+   */
+  record GapTooLong(Subject subject, int longest, int days, int waits, OptionalInt enough)
+      implements Finding {}
+
+  /** Of the dates on which a zone should water, some fall on closed days. */
+  record LostDates(WateredZone zone, int lost, int due) implements Finding {}
+
+  /** One cycle is longer than every window of the night. */
+  record CycleOverWindow(WateredZone zone, DayOfWeek day, int longest) implements Finding {}
+
+  /** The zone's cycles and soaks alone outlast the night. */
+  record SpanOverWindow(WateredZone zone, DayOfWeek day, int needed, int given)
+      implements Finding {}
+
+  /** One start of a program is longer than every window of its nights. */
+  record StartOverWindow(ProgramPart program, int minutes, int longest) implements Finding {}
+
+  /**
+   * Stations of one program need other days or cycles; it is keyed in as several.
+   *
+   * @param examples the first station of each part
+   */
+  record ProgramSplit(long program, List<WateredZone> examples) implements Finding {
+    /** Keeps a copy. */
+    public ProgramSplit {
+      examples = List.copyOf(examples);
+    }
   }
+
+  /** A night shares no hours with those before it, and the program starts alike on all of them. */
+  record NoCommonHours(ProgramPart program, DayOfWeek first, DayOfWeek other) implements Finding {}
+
+  /** The soak before the next night's first cycle is not kept. */
+  record RestBetweenNights(WateredZone zone) implements Finding {}
+
+  /** Over the week's end a zone may start before its soak has passed. */
+  record RestOverWeeksEnd() implements Finding {}
 }

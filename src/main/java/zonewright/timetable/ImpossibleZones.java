@@ -15,18 +15,6 @@ final class ImpossibleZones {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < zones.size(); i++) {
       WateredZone zone = zones.get(i);
-      if (zone.cycles() > rules.mostStarts()) {
-        findings.add(
-            Finding.of(
-                Finding.Kind.TOO_MANY_STARTS,
-                zone,
-                zone.name()
-                    + " needs "
-                    + zone.cycles()
-                    + " cycles, and a program has at most "
-                    + rules.mostStarts()
-                    + " starts. Water it on more days or give it emitters with a lower rate."));
-      }
       tooLong(zone, i, rules, calendar, days, findings);
       closedDates(zone, i, rules, calendar, days, findings);
     }
@@ -52,33 +40,11 @@ final class ImpossibleZones {
       int longest = longestStretch(windows);
       int needed = NightPlacer.bound(List.of(zone), rules, windows);
       if (zone.minutesPerCycle() > longest) {
-        findings.add(
-            Finding.of(
-                Finding.Kind.CYCLE_OVER_WINDOW,
-                zone,
-                zone.name()
-                    + " runs "
-                    + zone.minutesPerCycle()
-                    + " min at a time, and on "
-                    + Clock.name(weekday)
-                    + " no window is longer than "
-                    + longest
-                    + " min. Widen the window or water it in more cycles."));
+        findings.add(new Finding.CycleOverWindow(zone, weekday, longest));
         return;
       }
       if (needed > span) {
-        findings.add(
-            Finding.of(
-                Finding.Kind.SOAK_OVER_WINDOW,
-                zone,
-                zone.name()
-                    + " needs "
-                    + needed
-                    + " min for its cycles and soaks alone, and "
-                    + Clock.name(weekday)
-                    + " gives "
-                    + span
-                    + ". Widen the window, water it on more days, or give it emitters with a lower rate."));
+        findings.add(new Finding.SpanOverWindow(zone, weekday, needed, span));
         return;
       }
     }
@@ -119,17 +85,7 @@ final class ImpossibleZones {
       }
     }
     if (lost > 0 && !byWeekday(zone)) {
-      boolean none = lost == due;
-      findings.add(
-          Finding.of(
-              none ? Finding.Kind.NO_NIGHT : Finding.Kind.DAY_WITHOUT_WATER,
-              zone,
-              zone.name()
-                  + " loses "
-                  + lost
-                  + " of "
-                  + due
-                  + " waterings to days without a window. Open those days or water it by weekdays."));
+      findings.add(new Finding.LostDates(zone, lost, due));
     }
   }
 

@@ -20,9 +20,4 @@ public record Night(DayOfWeek weekday, Optional<LocalDate> date) {
   public static Night dated(LocalDate date) {
     return new Night(date.getDayOfWeek(), Optional.of(date));
   }
-
-  /** The weekday's name, with the date where there is one. */
-  public String label() {
-    return Clock.name(weekday) + date.map(day -> " " + day).orElse("");
-  }
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Places the cycles of one night freely, each with a start of its own, for controllers that can do
@@ -22,24 +23,16 @@ public final class NightPlacer {
 
   /**
    * Places every cycle of the zones so that the last valve closes as early as the search can
-   * manage.
+   * manage, and never later than in a night known already: where a known night holds the same zones
+   * and cycles and would keep today's rules, the answer finishes no later than it does. With more
+   * valves allowed the answer is likewise never later than with fewer. So a change that only
+   * loosens a rule never makes a night longer.
    *
    * @param night the night; its weekday must have a window
    * @param zones the zones that water in it; one that alone draws more than the available flow is
    *     refused
+   * @param known nights placed before; may be empty
    * @return the night, with the finish and a bound no arrangement beats
-   */
-  public static NightPlan place(Night night, List<WateredZone> zones, NightRules rules) {
-    return place(night, zones, rules, List.of());
-  }
-
-  /**
-   * As {@link #place(Night, List, NightRules)}, and never later than a night known already: where a
-   * known night holds the same zones and cycles and would keep today's rules, the answer finishes
-   * no later than it does. With more valves allowed the answer is likewise never later than with
-   * fewer. So a change that only loosens a rule never makes a night longer.
-   *
-   * @param known nights placed before
    */
   public static NightPlan place(
       Night night, List<WateredZone> zones, NightRules rules, List<NightPlan> known) {
@@ -52,23 +45,62 @@ public final class NightPlacer {
   static NightPlan place(
       Night night, List<WateredZone> zones, NightRules rules, int[] rest, List<NightPlan> known) {
     List<WateringWindow> windows = rules.windowsOn(night.weekday());
-    Require.that(!windows.isEmpty(), "There is no window on " + night.label() + ".");
+    Require.that(!windows.isEmpty(), "There is no window on " + night + ".");
     Interruption.heed();
     PlacementProblem problem = problem(zones, rules, windows, rest);
-    List<int[]> orders = new ArrayList<>();
-    known.forEach(plan -> order(plan, zones).ifPresent(orders::add));
-    PlacementSearch.Outcome outcome = PlacementSearch.search(problem, orders);
+    PlacementSearch.Outcome outcome = search(problem, zones, known);
     int opens = windows.get(0).startMinute();
+    int closes = windows.get(windows.size() - 1).endMinute();
+    int[] all = outcome.starts();
+    int[] some = new FittingNight(problem, closes - opens, rules.mostStarts()).starts(all);
+    List<ValveRun> arrangement = new ArrayList<>();
     List<ValveRun> runs = new ArrayList<>();
+    List<Undone> undone = new ArrayList<>();
     for (int c = 0; c < zones.size(); c++) {
-      WateredZone zone = zones.get(c);
-      for (int cycle = 0; cycle < zone.cycles(); cycle++) {
-        int start = opens + outcome.start(problem.firstItem[c] + cycle);
-        runs.add(new ValveRun(zone, cycle + 1, start, start + zone.minutesPerCycle()));
+      for (int cycle = 1; cycle <= zones.get(c).cycles(); cycle++) {
+        int item = problem.firstItem[c] + cycle - 1;
+        ValveRun whole = run(zones.get(c), cycle, opens + all[item]);
+        arrangement.add(whole);
+        if (some[item] == FittingNight.UNDONE) {
+          Undone.Why why =
+              cycle > rules.mostStarts() ? Undone.Why.OVER_STARTS : Undone.Why.AFTER_CLOSE;
+          undone.add(new Undone(whole.zone(), cycle, why, OptionalInt.of(whole.startMinute())));
+        } else {
+          runs.add(run(zones.get(c), cycle, opens + some[item]));
+        }
       }
     }
+    arrangement.sort(Comparator.comparingInt(ValveRun::startMinute));
     runs.sort(Comparator.comparingInt(ValveRun::startMinute));
-    return new NightPlan(night, windows, runs, opens + outcome.finish(), opens + outcome.bound());
+    return new NightPlan(
+        night,
+        windows,
+        runs,
+        undone,
+        arrangement,
+        opens + outcome.finish(),
+        opens + outcome.bound());
+  }
+
+  private static ValveRun run(WateredZone zone, int cycle, int start) {
+    return new ValveRun(zone, cycle, start, start + zone.minutesPerCycle());
+  }
+
+  private static PlacementSearch.Outcome search(
+      PlacementProblem problem, List<WateredZone> zones, List<NightPlan> known) {
+    List<int[]> orders = new ArrayList<>();
+    known.forEach(plan -> order(plan, zones).ifPresent(orders::add));
+    return PlacementSearch.search(problem, orders);
+  }
+
+  /** Minutes by which a night that holds all cycles of the zones runs over. */
+  static int overrun(
+      Night night, List<WateredZone> zones, NightRules rules, List<NightPlan> known) {
+    Interruption.heed();
+    List<WateringWindow> windows = rules.windowsOn(night.weekday());
+    PlacementProblem problem = problem(zones, rules, windows, new int[zones.size()]);
+    int finish = windows.get(0).startMinute() + search(problem, zones, known).finish();
+    return Math.max(0, finish - windows.get(windows.size() - 1).endMinute());
   }
 
   /**
@@ -88,7 +120,7 @@ public final class NightPlacer {
       WateredZone zone = zones.get(c);
       Require.that(
           zone.flow() <= rules.availableFlow(),
-          zone.name() + " alone draws more than the available flow.");
+          "Zone " + zone.number() + " alone draws more than the available flow.");
       int[] minutes = new int[zone.cycles()];
       int[] pauses = new int[zone.cycles() - 1];
       Arrays.fill(minutes, zone.minutesPerCycle());
@@ -126,22 +158,23 @@ public final class NightPlacer {
 
   /** The order of a known night, when it holds the same zones with as many cycles each. */
   private static Optional<int[]> order(NightPlan plan, List<WateredZone> zones) {
-    Map<String, ArrayDeque<Integer>> places = new HashMap<>();
+    Map<Long, ArrayDeque<Integer>> places = new HashMap<>();
     int items = 0;
     for (int c = 0; c < zones.size(); c++) {
       WateredZone zone = zones.get(c);
       items += zone.cycles();
-      places.computeIfAbsent(zone.name(), name -> new ArrayDeque<>());
+      places.computeIfAbsent(zone.number(), any -> new ArrayDeque<>());
       for (int cycle = 0; cycle < zone.cycles(); cycle++) {
-        places.get(zone.name()).add(c);
+        places.get(zone.number()).add(c);
       }
     }
-    if (items != plan.runs().size()) {
+    List<ValveRun> runs = plan.arrangement();
+    if (items != runs.size()) {
       return Optional.empty();
     }
     int[] order = new int[items];
     for (int i = 0; i < items; i++) {
-      ArrayDeque<Integer> left = places.get(plan.runs().get(i).zone().name());
+      ArrayDeque<Integer> left = places.get(runs.get(i).zone().number());
       if (left == null || left.isEmpty()) {
         return Optional.empty();
       }

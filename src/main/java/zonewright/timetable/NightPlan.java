@@ -1,24 +1,29 @@
 package zonewright.timetable;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * One night with every cycle placed. What does not fit is placed after the last window, so that it
- * can be seen and measured.
+ * One night with every cycle in its place, or left undone: no cycle runs past the close of the last
+ * window, nor more of them than the controller can start.
  *
  * @param night which night
  * @param windows its windows, in order
- * @param runs the cycles, by start
- * @param finishMinute minute the last valve closes, counted as in {@link ValveRun}
- * @param boundMinute no arrangement finishes before this minute
+ * @param runs the cycles that run, by start
+ * @param undone the cycles that cannot
+ * @param arrangement all cycles by start, as the shortest night that holds them has them; where all
+ *     can run, the runs
+ * @param finishMinute minute the last valve would close if all cycles ran, counted as in {@link
+ *     ValveRun}
+ * @param boundMinute no arrangement of all of them finishes before this minute
  */
 public record NightPlan(
     Night night,
     List<WateringWindow> windows,
     List<ValveRun> runs,
+    List<Undone> undone,
+    List<ValveRun> arrangement,
     int finishMinute,
     int boundMinute) {
 
@@ -26,6 +31,8 @@ public record NightPlan(
   public NightPlan {
     windows = List.copyOf(windows);
     runs = List.copyOf(runs);
+    undone = List.copyOf(undone);
+    arrangement = List.copyOf(arrangement);
   }
 
   /** Minute the first window opens. */
@@ -48,30 +55,20 @@ public record NightPlan(
     return boundMinute - opensMinute();
   }
 
-  /** Length over its proven bound: 1 means that no arrangement is shorter. */
-  public double ratioToBound() {
-    return boundMinutes() == 0 ? 1 : (double) lengthMinutes() / boundMinutes();
-  }
-
   /** Minutes by which the night runs past its last window; 0 when it fits. */
   public int overrunMinutes() {
     return Math.max(0, finishMinute - closesMinute());
   }
 
-  /**
-   * The zones that do not fit, each with its minutes of watering after the last window; in order of
-   * their runs.
-   */
-  public List<Shortfall> shortfalls() {
-    Map<WateredZone, Integer> late = new LinkedHashMap<>();
-    for (ValveRun run : runs) {
-      int minutes = run.endMinute() - Math.max(run.startMinute(), closesMinute());
-      if (minutes > 0) {
-        late.merge(run.zone(), minutes, Integer::sum);
-      }
-    }
-    List<Shortfall> result = new ArrayList<>();
-    late.forEach((zone, minutes) -> result.add(new Shortfall(zone, minutes)));
-    return result;
+  /** True when no zone asks for water in it. */
+  public boolean isEmpty() {
+    return runs.isEmpty() && undone.isEmpty();
+  }
+
+  /** Minutes left undone, by zone, in the order of the arrangement. */
+  public Map<WateredZone, Integer> undoneMinutes() {
+    Map<WateredZone, Integer> minutes = new LinkedHashMap<>();
+    undone.forEach(each -> minutes.merge(each.zone(), each.minutes(), Integer::sum));
+    return minutes;
   }
 }

@@ -21,7 +21,7 @@ import java.util.Set;
  *     minute, valves open or closed fewer than this many minutes ago number at most {@code
  *     mostValvesAtOnce}
  * @param mostStarts most starts a program may have in a night, at least 1
- * @param noWaterDays weekdays on which nothing may start, whatever their windows
+ * @param mostPrograms most programs a controller that starts programs has, at least 1
  */
 public record NightRules(
     Map<DayOfWeek, List<WateringWindow>> windows,
@@ -29,7 +29,7 @@ public record NightRules(
     double availableFlow,
     int gapMinutes,
     int mostStarts,
-    Set<DayOfWeek> noWaterDays) {
+    int mostPrograms) {
 
   /** The most valves a site may open at once. */
   public static final int MOST_VALVES = 1000;
@@ -41,10 +41,11 @@ public record NightRules(
         availableFlow > 0, "The available flow must be above zero; it is " + availableFlow + ".");
     Require.between(gapMinutes, 0, 240, "The gap between valves in minutes");
     Require.between(mostStarts, 1, 1000, "The most starts of a program");
-    EnumSet<DayOfWeek> closed = EnumSet.noneOf(DayOfWeek.class);
-    closed.addAll(noWaterDays);
-    noWaterDays = Collections.unmodifiableSet(closed);
-    windows = sorted(windows, closed);
+    Require.between(mostPrograms, 1, 1000, "The most programs");
+    clash(windows).ifPresent(found -> Require.that(false, "The windows clash: " + found + "."));
+    EnumMap<DayOfWeek, List<WateringWindow>> all = new EnumMap<>(DayOfWeek.class);
+    windows.forEach((day, list) -> all.put(day, List.copyOf(sorted(list))));
+    windows = Collections.unmodifiableMap(all);
   }
 
   /**
@@ -52,10 +53,10 @@ public record NightRules(
    * water.
    */
   public List<WateringWindow> windowsOn(DayOfWeek day) {
-    return noWaterDays.contains(day) ? List.of() : windows.getOrDefault(day, List.of());
+    return windows.getOrDefault(day, List.of());
   }
 
-  /** The weekdays that have a window and are not barred. */
+  /** The weekdays that have a window. */
   public Set<DayOfWeek> openDays() {
     EnumSet<DayOfWeek> open = EnumSet.noneOf(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
@@ -67,21 +68,25 @@ public record NightRules(
   }
 
   NightRules withMostValves(int count) {
-    return new NightRules(windows, count, availableFlow, gapMinutes, mostStarts, noWaterDays);
+    return new NightRules(windows, count, availableFlow, gapMinutes, mostStarts, mostPrograms);
   }
 
   NightRules withWindows(Map<DayOfWeek, List<WateringWindow>> others) {
     return new NightRules(
-        others, mostValvesAtOnce, availableFlow, gapMinutes, mostStarts, noWaterDays);
+        others, mostValvesAtOnce, availableFlow, gapMinutes, mostStarts, mostPrograms);
   }
 
-  /**
-   * A day whose windows cannot stand as they are.
-   *
-   * @param day the day
-   * @param sentence what is wrong
-   */
-  public record Clash(DayOfWeek day, String sentence) {}
+  /** Windows that cannot stand as they are. */
+  public sealed interface Clash {
+    /** The day to whose windows it happens first. */
+    DayOfWeek day();
+
+    /** Two windows of the day overlap. */
+    record Overlap(DayOfWeek day) implements Clash {}
+
+    /** The day's last window is still open when the next day's first begins. */
+    record IntoNextDay(DayOfWeek day) implements Clash {}
+  }
 
   /** Windows that overlap within a day or with the next one; empty where they may stand. */
   public static Optional<Clash> clash(Map<DayOfWeek, List<WateringWindow>> windows) {
@@ -90,7 +95,7 @@ public record NightRules(
       List<WateringWindow> next = sorted(windows.getOrDefault(day.plus(1), List.of()));
       for (int i = 1; i < today.size(); i++) {
         if (today.get(i).startMinute() < today.get(i - 1).endMinute()) {
-          return Optional.of(new Clash(day, "Two windows of " + Clock.name(day) + " overlap."));
+          return Optional.of(new Clash.Overlap(day));
         }
       }
       boolean runsOn =
@@ -99,14 +104,7 @@ public record NightRules(
               && today.get(today.size() - 1).endMinute() - WateringWindow.DAY
                   > next.get(0).startMinute();
       if (runsOn) {
-        return Optional.of(
-            new Clash(
-                day,
-                "The window of "
-                    + Clock.name(day)
-                    + " is still open when that of "
-                    + Clock.name(day.plus(1))
-                    + " begins."));
+        return Optional.of(new Clash.IntoNextDay(day));
       }
     }
     return Optional.empty();
@@ -116,21 +114,5 @@ public record NightRules(
     List<WateringWindow> copy = new ArrayList<>(windows);
     copy.sort(Comparator.comparingInt(WateringWindow::startMinute));
     return copy;
-  }
-
-  /** The windows by day, each day's in order; those of closed days are not looked at. */
-  private static Map<DayOfWeek, List<WateringWindow>> sorted(
-      Map<DayOfWeek, List<WateringWindow>> given, Set<DayOfWeek> closed) {
-    EnumMap<DayOfWeek, List<WateringWindow>> open = new EnumMap<>(DayOfWeek.class);
-    EnumMap<DayOfWeek, List<WateringWindow>> all = new EnumMap<>(DayOfWeek.class);
-    given.forEach(
-        (day, list) -> {
-          all.put(day, List.copyOf(sorted(list)));
-          if (!closed.contains(day)) {
-            open.put(day, list);
-          }
-        });
-    clash(open).ifPresent(found -> Require.that(false, found.sentence()));
-    return Collections.unmodifiableMap(all);
   }
 }

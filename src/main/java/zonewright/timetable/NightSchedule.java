@@ -50,10 +50,7 @@ final class NightSchedule {
           return plans;
         }
         if (week == MOST_WEEKS - 1 && !Arrays.equals(before, rest)) {
-          findings.add(
-              Finding.ofSite(
-                  Finding.Kind.REST_BETWEEN_NIGHTS,
-                  "Over the week's end a zone may start before its soak has passed. Leave more time between the windows of Sunday and Monday."));
+          findings.add(new Finding.RestOverWeeksEnd());
         }
       }
     }
@@ -103,19 +100,36 @@ final class NightSchedule {
         List.of(numbers, windows, Arrays.stream(ready).boxed().toList(), orders(same));
     NightPlan plan =
         placed.computeIfAbsent(key, any -> NightPlacer.place(night, here, rules, ready, same));
-    return new NightPlan(night, windows, plan.runs(), plan.finishMinute(), plan.boundMinute());
+    return new NightPlan(
+        night,
+        windows,
+        plan.runs(),
+        plan.undone(),
+        plan.arrangement(),
+        plan.finishMinute(),
+        plan.boundMinute());
   }
 
   private static List<Object> orders(List<NightPlan> known) {
-    return known.stream().map(plan -> (Object) plan.runs()).toList();
+    return known.stream().map(plan -> (Object) plan.arrangement()).toList();
+  }
+
+  /** What runs, and where all would lie: the next night keeps clear of either. */
+  private static List<ValveRun> both(NightPlan plan) {
+    if (plan.undone().isEmpty()) {
+      return plan.runs();
+    }
+    List<ValveRun> both = new ArrayList<>(plan.arrangement());
+    both.addAll(plan.runs());
+    return both;
   }
 
   private void carry(NightPlan plan, int midnight, int[] rest) {
-    if (plan.runs().isEmpty()) {
+    if (plan.isEmpty()) {
       return;
     }
     Map<WateredZone, Integer> ends = new HashMap<>();
-    for (ValveRun run : plan.runs()) {
+    for (ValveRun run : both(plan)) {
       // What does not fit is not carried on: it would push every later night.
       int end = Math.min(run.endMinute(), plan.closesMinute());
       ends.merge(run.zone(), end + run.zone().soakMinutes(), Math::max);

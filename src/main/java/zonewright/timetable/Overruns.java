@@ -61,11 +61,6 @@ final class Overruns {
     return plans.stream().filter(plan -> plan.overrunMinutes() > 0).toList();
   }
 
-  /** What a cure gives, in words. */
-  static String result(int left) {
-    return left == 0 ? " Then everything fits." : " Then " + left + " min are still missing.";
-  }
-
   /** Minutes over of all different nights together. */
   private int missing(
       List<WateredZone> these,
@@ -98,6 +93,6 @@ final class Overruns {
 
   private int overrun(Night night, List<WateredZone> here, NightRules under) {
     List<NightPlan> known = plans.stream().filter(plan -> plan.night().equals(night)).toList();
-    return NightPlacer.place(night, here, under, known).overrunMinutes();
+    return NightPlacer.overrun(night, here, under, known);
   }
 }

@@ -22,13 +22,13 @@ final class PlainCures {
       NightRules rules,
       LocalDate firstDay,
       StartRuns startRuns,
-      List<NightPlan> nights) {
+      Timetable made) {
     this.zones = zones;
     this.rules = rules;
     this.firstDay = firstDay;
     this.startRuns = startRuns;
-    this.now = overrun(nights);
-    this.most = nights.stream().mapToInt(NightPlan::overrunMinutes).max().orElse(0);
+    this.now = made.overrunMinutes();
+    this.most = made.nights().stream().mapToInt(NightPlan::overrunMinutes).max().orElse(0);
   }
 
   /** The cures that help, the smallest change first. */
@@ -38,11 +38,6 @@ final class PlainCures {
     anotherController().ifPresent(cures::add);
     cures.sort(Cure.SMALLEST_CHANGE_FIRST);
     return cures;
-  }
-
-  /** Minutes over of all different nights together. */
-  private static int overrun(List<NightPlan> nights) {
-    return nights.stream().mapToInt(NightPlan::overrunMinutes).sum();
   }
 
   /** All nights close later alike, for a program starts at the same times on all of them. */
@@ -70,34 +65,14 @@ final class PlainCures {
       return Optional.empty();
     }
     NightRules wider = rules.withWindows(windows);
-    int left = overrun(PlainWeekPlanner.withoutCures(zones, wider, firstDay, startRuns).nights());
-    if (left >= now) {
-      return Optional.empty();
-    }
-    String sentence = "Let every night close " + most + " min later." + Overruns.result(left);
-    return Optional.of(
-        new Cure(
-            Cure.Kind.WIDER_WINDOW,
-            sentence,
-            List.of(),
-            changes,
-            new Cure.Change.Rules(wider),
-            left));
+    int left = PlainWeekPlanner.withoutCures(zones, wider, firstDay, startRuns).overrunMinutes();
+    return left >= now
+        ? Optional.empty()
+        : Optional.of(new Cure.LaterClose(most, wider, changes, left));
   }
 
   private Optional<Cure> anotherController() {
-    int left = overrun(TimetablePlanner.plan(zones, rules, firstDay).nights());
-    if (left >= now) {
-      return Optional.empty();
-    }
-    String sentence = "Use a controller that starts each zone by itself." + Overruns.result(left);
-    return Optional.of(
-        new Cure(
-            Cure.Kind.ANOTHER_CONTROLLER,
-            sentence,
-            List.of(),
-            1,
-            new Cure.Change.Hardware(),
-            left));
+    int left = TimetablePlanner.plan(zones, rules, firstDay, Optional.empty()).overrunMinutes();
+    return left >= now ? Optional.empty() : Optional.of(new Cure.OtherController(left));
   }
 }

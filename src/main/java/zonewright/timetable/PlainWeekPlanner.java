@@ -3,27 +3,54 @@ package zonewright.timetable;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Makes the timetable of a site whose controller starts programs at set times: the stations of a
  * program share its days, and its start times are the same on each of them.
  *
  * <p>Each program keeps inside the hours that all its nights have open, and two programs keep apart
- * where they ever share a night. One program runs at a time and one valve is open at a time.
+ * where they ever share a night. One program runs at a time and one valve is open at a time. What
+ * the hours, the starts or the programs of the controller do not suffice for is left undone.
  */
 public final class PlainWeekPlanner {
   private final NightRules rules;
   private final StartRuns startRuns;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Part> parts = new ArrayList<>();
+  private final List<PlainProgram> programs = new ArrayList<>();
+  private Calendar calendar;
+
+  /** A program to key in, on its way to one. */
+  private static final class Part {
+    private final ProgramPart program;
+    private int place;
+    private final List<WateredZone> zones;
+
+    /** Places in the calendar of the nights on which it should water and those it can. */
+    private final List<Integer> due = new ArrayList<>();
+
+    private final List<Integer> nights = new ArrayList<>();
+    private List<WateringWindow> hours = List.of();
+
+    /** Its cycles in each of the nights it can water, and those left undone. */
+    private List<ValveRun> runs = List.of();
+
+    private List<Undone> undone = List.of();
+    private int finish;
+
+    Part(ProgramPart program, List<WateredZone> zones) {
+      this.program = program;
+      this.zones = ProgramChain.inOrder(zones);
+    }
+  }
 
   private PlainWeekPlanner(NightRules rules, StartRuns startRuns) {
     this.rules = rules;
@@ -43,10 +70,10 @@ public final class PlainWeekPlanner {
       List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
     PlainTimetable plan = new PlainWeekPlanner(rules, startRuns).run(zones, firstDay);
     Timetable made = plan.timetable();
-    if (made.fits()) {
+    if (made.overrunMinutes() == 0) {
       return plan;
     }
-    List<Cure> cures = new PlainCures(zones, rules, firstDay, startRuns, made.nights()).find();
+    List<Cure> cures = new PlainCures(zones, rules, firstDay, startRuns, made).find();
     return new PlainTimetable(
         new Timetable(made.nights(), made.zones(), made.findings(), cures), plan.programs());
   }
@@ -58,74 +85,68 @@ public final class PlainWeekPlanner {
   }
 
   private PlainTimetable run(List<WateredZone> zones, LocalDate firstDay) {
-    List<List<WateredZone>> programs = programs(zones);
-    List<WateredZone> asZones = programs.stream().map(PlainWeekPlanner::asZone).toList();
-    WeekdayChoice.Result choice = WeekdayChoice.choose(asZones, rules);
-    findings.addAll(choice.findings().stream().map(PlainWeekPlanner::ofProgram).toList());
-    Calendar calendar = new Calendar(asZones, rules, firstDay, choice.days());
-    List<List<Integer>> byNight = new ArrayList<>();
+    split(zones);
+    List<Waterings> wanted = parts.stream().map(PlainWeekPlanner::together).toList();
+    WeekdayChoice.Result choice = WeekdayChoice.choose(wanted, rules);
+    findings.addAll(choice.findings());
+    calendar = new Calendar(wanted, rules, firstDay, choice.days(), Calendar.weekly(zones));
     for (int day = 0; day < calendar.nights().size(); day++) {
-      byNight.add(calendar.zonesOn(day, choice.days()));
-    }
-    List<PlainProgram> cards = new ArrayList<>();
-    List<ValveRun> runs = new ArrayList<>();
-    place(programs, calendar, byNight, cards, runs);
-    cards.sort(Comparator.comparingInt(program -> program.card().startMinutes().get(0)));
-    List<NightPlan> nights = nights(programs, calendar, byNight, runs);
-    findings.addAll(tooShort(nights));
-    return new PlainTimetable(
-        new Timetable(nights, zoneNights(zones, programs, calendar, byNight), findings, List.of()),
-        cards);
-  }
-
-  /** Zones by program, and where those of one want different days, by days. */
-  private List<List<WateredZone>> programs(List<WateredZone> zones) {
-    Map<String, Map<Object, List<WateredZone>>> byName = new LinkedHashMap<>();
-    for (WateredZone zone : zones) {
-      if (zone.flow() <= rules.availableFlow()) {
-        byName
-            .computeIfAbsent(zone.program(), name -> new LinkedHashMap<>())
-            .computeIfAbsent(rhythm(zone), any -> new ArrayList<>())
-            .add(zone);
-      } else {
-        findings.add(
-            Finding.of(
-                Finding.Kind.OVER_AVAILABLE_FLOW,
-                zone,
-                zone.name() + " alone draws more than the available flow and is left out."));
+      for (int number : calendar.zonesOn(day, choice.days())) {
+        parts.get(number).due.add(day);
       }
     }
-    List<List<WateredZone>> result = new ArrayList<>();
-    byName.forEach(
-        (name, parts) -> {
-          int number = 1;
-          for (List<WateredZone> part : parts.values()) {
-            String own = number == 1 ? name : name + " (" + number + ")";
-            result.add(part.stream().map(zone -> zone.inProgram(own)).toList());
-            number++;
-          }
-          if (parts.size() > 1) {
-            findings.add(split(name, parts.values().stream().map(p -> p.get(0)).toList()));
-          }
-        });
-    return result;
+    number();
+    place();
+    programs.sort(
+        Comparator.comparingInt(
+            program -> program.startMinutes().stream().findFirst().orElse(Integer.MAX_VALUE)));
+    List<NightPlan> nights = nights();
+    return new PlainTimetable(
+        new Timetable(nights, water(zones, nights), findings, List.of()), programs);
   }
 
-  private static Finding split(String name, List<WateredZone> examples) {
-    List<String> wants = new ArrayList<>();
-    for (WateredZone zone : examples) {
-      String cycles = zone.cycles() == 1 ? "1 cycle" : zone.cycles() + " cycles";
-      wants.add(zone.name() + " " + inWords(zone.days()) + " in " + cycles);
+  /** Numbers the programs so that those a controller lacks are the ones that ask for least. */
+  private void number() {
+    List<Integer> order = new ArrayList<>();
+    for (int number = 0; number < parts.size(); number++) {
+      order.add(number);
     }
-    return Finding.ofSite(
-        Finding.Kind.PROGRAM_SPLIT,
-        "Stations of program "
-            + name
-            + " do not go together ("
-            + String.join(", ", wants)
-            + "). Key it in as "
-            + examples.size()
-            + " programs, or give its zones the same days and cycles.");
+    order.sort(Comparator.comparingInt(number -> -minutes(number)));
+    for (int i = 0; i < order.size(); i++) {
+      parts.get(order.get(i)).place = i + 1;
+    }
+  }
+
+  private int minutes(int number) {
+    Part part = parts.get(number);
+    WateringDays days = part.zones.get(0).days();
+    return calendar.asked(days, calendar.firstDay(number))
+        * part.zones.stream().mapToInt(WateredZone::minutesPerNight).sum();
+  }
+
+  /** Zones by program, and where those of one do not go together, by days and cycles. */
+  private void split(List<WateredZone> zones) {
+    Map<Long, Map<Object, List<WateredZone>>> all = new LinkedHashMap<>();
+    for (WateredZone zone : zones) {
+      if (zone.flow() <= rules.availableFlow()) {
+        all.computeIfAbsent(zone.program(), any -> new LinkedHashMap<>())
+            .computeIfAbsent(rhythm(zone), any -> new ArrayList<>())
+            .add(zone);
+      }
+    }
+    all.forEach(
+        (program, groups) -> {
+          int number = 1;
+          for (List<WateredZone> group : groups.values()) {
+            ProgramPart part = new ProgramPart(program, number++);
+            parts.add(new Part(part, group));
+          }
+          if (groups.size() > 1) {
+            List<WateredZone> examples =
+                groups.values().stream().map(group -> group.get(0)).toList();
+            findings.add(new Finding.ProgramSplit(program, examples));
+          }
+        });
   }
 
   /** What all stations of a program must have in common. */
@@ -135,27 +156,13 @@ public final class PlainWeekPlanner {
     return startRuns == StartRuns.EVERY_STATION ? List.of(days, zone.cycles()) : days;
   }
 
-  private static String inWords(WateringDays days) {
-    if (days instanceof WateringDays.ChooseWeekdays free) {
-      return free.daysNeeded() + (free.daysNeeded() == 1 ? " day" : " days") + " a week";
-    }
-    if (days instanceof WateringDays.OnWeekdays fixed) {
-      return "on " + Clock.names(fixed.weekdays());
-    }
-    if (days instanceof WateringDays.EveryFewDays interval) {
-      return interval.days() == 1 ? "every day" : "every " + interval.days() + " days";
-    }
-    return days instanceof WateringDays.OddDates ? "on odd dates" : "on even dates";
-  }
-
-  /** A program as one long run, for the choice of its days. */
-  private static WateredZone asZone(List<WateredZone> stations) {
-    int minutes = stations.stream().mapToInt(WateredZone::minutesPerNight).sum();
-    WateringDays days = stations.get(0).days();
+  /** A program's waterings, for the choice of its days. */
+  private static Waterings together(Part part) {
+    WateringDays days = part.zones.get(0).days();
     if (days instanceof WateringDays.ChooseWeekdays free) {
       int gap = free.longestGap();
       Set<DayOfWeek> allowed = new LinkedHashSet<>(free.allowed());
-      for (WateredZone zone : stations) {
+      for (WateredZone zone : part.zones) {
         WateringDays.ChooseWeekdays other = (WateringDays.ChooseWeekdays) zone.days();
         gap = Math.min(gap, other.longestGap());
         allowed.retainAll(other.allowed());
@@ -164,199 +171,171 @@ public final class PlainWeekPlanner {
           new WateringDays.ChooseWeekdays(
               free.daysNeeded(), gap, allowed.isEmpty() ? free.allowed() : allowed);
     }
-    String program = stations.get(0).program();
-    return new WateredZone(
-        program.isBlank() ? "without a name" : program,
-        program,
-        OptionalInt.empty(),
-        1,
-        Math.min(WateringWindow.DAY, minutes),
-        0,
-        0,
-        days);
+    int minutes = part.zones.stream().mapToInt(WateredZone::minutesPerNight).sum();
+    return new Waterings(part.program, days, minutes);
   }
 
-  private static Finding ofProgram(Finding finding) {
-    return Finding.ofSite(finding.kind(), "Program " + finding.sentence());
-  }
-
-  /** Places all programs and keeps what to key in. */
-  private void place(
-      List<List<WateredZone>> programs,
-      Calendar calendar,
-      List<List<Integer>> byNight,
-      List<PlainProgram> cards,
-      List<ValveRun> runs) {
+  /** Places the programs that the controller has and that find a night. */
+  private void place() {
+    List<Part> placed = new ArrayList<>();
     List<PlainWeekPlacer.Program> asked = new ArrayList<>();
-    List<List<WateredZone>> placed = new ArrayList<>();
-    for (int number = 0; number < programs.size(); number++) {
-      int program = number;
-      List<Integer> nights =
-          IntStream.range(0, byNight.size())
-              .filter(night -> byNight.get(night).contains(program))
-              .boxed()
-              .toList();
-      if (!nights.isEmpty()) {
-        List<WateredZone> stations = PlainControllerPlanner.inOrder(programs.get(number));
-        List<WateringWindow> hours = commonWindows(nights, calendar, stations.get(0).program());
-        Chain chain = PlainControllerPlanner.chain(stations, hours, rules.gapMinutes());
-        asked.add(new PlainWeekPlacer.Program(chain, nights, hours));
-        placed.add(stations);
+    for (Part part : parts) {
+      chooseHours(part);
+      if (part.place > rules.mostPrograms()) {
+        leaveOut(part);
+      } else if (!part.nights.isEmpty()) {
+        Chain chain = ProgramChain.of(part.zones, part.hours, rules.gapMinutes());
+        asked.add(new PlainWeekPlacer.Program(chain, part.nights, part.hours));
+        placed.add(part);
       }
     }
     int[][] starts = PlainWeekPlacer.place(asked, rules.gapMinutes());
     for (int i = 0; i < placed.size(); i++) {
-      List<WateredZone> stations = placed.get(i);
-      ProgramCard card = card(stations, starts[i], runs);
-      List<Night> nights =
-          asked.get(i).nights().stream().map(night -> calendar.nights().get(night)).toList();
-      cards.add(new PlainProgram(card, stations.get(0).days(), nights));
-      judge(card, asked.get(i));
+      keyIn(placed.get(i), starts[i], asked.get(i).chain());
     }
   }
 
-  private ProgramCard card(List<WateredZone> stations, int[] starts, List<ValveRun> runs) {
-    for (int pass = 0; pass < starts.length; pass++) {
-      PlainControllerPlanner.addRuns(stations, pass, starts[pass], rules.gapMinutes(), runs);
-    }
-    return PlainControllerPlanner.card(stations, Arrays.stream(starts).boxed().toList());
-  }
-
-  private void judge(ProgramCard card, PlainWeekPlacer.Program program) {
-    if (card.startMinutes().size() > rules.mostStarts()) {
-      findings.add(
-          Finding.ofSite(
-              Finding.Kind.TOO_MANY_STARTS,
-              "Program "
-                  + card.program()
-                  + " needs "
-                  + card.startMinutes().size()
-                  + " starts, and may have "
-                  + rules.mostStarts()
-                  + ". Water its stations on more days or in fewer cycles."));
-    }
-    int longest = ImpossibleZones.longestStretch(program.windows());
-    if (program.chain().minutes(0) > longest) {
-      findings.add(
-          Finding.ofSite(
-              Finding.Kind.CYCLE_OVER_WINDOW,
-              "One start of program "
-                  + card.program()
-                  + " takes "
-                  + program.chain().minutes(0)
-                  + " min, longer than any window of its nights. Share its stations over more"
-                  + " programs."));
-    }
-    int first = card.startMinutes().get(0);
-    int last = card.startMinutes().get(card.startMinutes().size() - 1);
-    for (ProgramCard.Station station : card.stations()) {
-      int free = WateringWindow.DAY - (last - first) - station.minutes();
-      if (station.starts() > 1 && free < station.zone().soakMinutes()) {
-        findings.add(
-            Finding.of(
-                Finding.Kind.REST_BETWEEN_NIGHTS,
-                station.zone(),
-                station.zone().name()
-                    + " starts again a night later before its soak of "
-                    + station.zone().soakMinutes()
-                    + " min is over. Close the night sooner, or water on fewer days."));
+  /** The hours that the nights of a program have in common; nights that share none are left out. */
+  private void chooseHours(Part part) {
+    boolean told = false;
+    for (int night : part.due) {
+      DayOfWeek day = calendar.nights().get(night).weekday();
+      List<WateringWindow> both =
+          part.nights.isEmpty() ? rules.windowsOn(day) : common(part.hours, rules.windowsOn(day));
+      if (!both.isEmpty()) {
+        part.hours = both;
+        part.nights.add(night);
+      } else if (!told) {
+        DayOfWeek first = calendar.nights().get(part.nights.get(0)).weekday();
+        findings.add(new Finding.NoCommonHours(part.program, first, day));
+        told = true;
       }
     }
   }
 
-  /** The hours that all nights of a program have open; those of the first where there are none. */
-  private List<WateringWindow> commonWindows(
-      List<Integer> nights, Calendar calendar, String program) {
-    DayOfWeek first = calendar.nights().get(nights.get(0)).weekday();
-    List<WateringWindow> common = rules.windowsOn(first);
-    for (int night : nights) {
-      DayOfWeek day = calendar.nights().get(night).weekday();
-      List<WateringWindow> both = new ArrayList<>();
-      for (WateringWindow one : common) {
-        for (WateringWindow other : rules.windowsOn(day)) {
-          int from = Math.max(one.startMinute(), other.startMinute());
-          int to = Math.min(one.endMinute(), other.endMinute());
-          if (from < to && from < WateringWindow.DAY) {
-            both.add(new WateringWindow(from, to));
-          }
+  private static List<WateringWindow> common(
+      List<WateringWindow> some, List<WateringWindow> others) {
+    List<WateringWindow> both = new ArrayList<>();
+    for (WateringWindow one : some) {
+      for (WateringWindow other : others) {
+        int from = Math.max(one.startMinute(), other.startMinute());
+        int to = Math.min(one.endMinute(), other.endMinute());
+        if (from < to && from < WateringWindow.DAY) {
+          both.add(new WateringWindow(from, to));
         }
       }
-      if (both.isEmpty()) {
-        findings.add(
-            Finding.ofSite(
-                Finding.Kind.NO_COMMON_HOURS,
-                "Program "
-                    + program
-                    + " starts at the same times on all its days, and "
-                    + Clock.name(first)
-                    + " and "
-                    + Clock.name(day)
-                    + " have no hours in common. Give both nights windows that overlap."));
-        return rules.windowsOn(first);
-      }
-      common = both;
     }
-    return common;
+    return both;
   }
 
-  private List<NightPlan> nights(
-      List<List<WateredZone>> programs,
-      Calendar calendar,
-      List<List<Integer>> byNight,
-      List<ValveRun> all) {
+  private void leaveOut(Part part) {
+    List<Undone> undone = new ArrayList<>();
+    for (WateredZone zone : part.zones) {
+      for (int cycle = 1; cycle <= zone.cycles(); cycle++) {
+        undone.add(new Undone(zone, cycle, Undone.Why.OVER_PROGRAMS, OptionalInt.empty()));
+      }
+    }
+    part.undone = undone;
+    add(part, List.of(), List.of(), 0);
+  }
+
+  private void keyIn(Part part, int[] starts, Chain chain) {
+    int gap = rules.gapMinutes();
+    int closes = part.hours.get(part.hours.size() - 1).endMinute();
+    FittingCard fitting = new FittingCard(part.zones, starts, gap, closes, rules.mostStarts());
+    List<PlainProgram.Station> stations = fitting.stations();
+    part.runs = FittingCard.runs(stations, starts, gap);
+    part.undone = fitting.undone(stations);
+    for (int pass = 0; pass < starts.length; pass++) {
+      part.finish = Math.max(part.finish, starts[pass] + chain.minutes(pass));
+    }
+    int used = stations.stream().mapToInt(PlainProgram.Station::starts).max().orElse(0);
+    List<Integer> keyed = new ArrayList<>();
+    for (int pass = 0; pass < used; pass++) {
+      keyed.add(starts[pass]);
+    }
+    add(part, keyed, stations, closes);
+    int longest = ImpossibleZones.longestStretch(part.hours);
+    if (chain.minutes(0) > longest) {
+      findings.add(new Finding.StartOverWindow(part.program, chain.minutes(0), longest));
+    }
+    for (PlainProgram.Station station : stations) {
+      int free =
+          WateringWindow.DAY
+              - (starts[station.starts() - 1] - starts[0])
+              - station.zone().minutesPerCycle();
+      if (station.starts() > 1 && free < station.zone().soakMinutes()) {
+        findings.add(new Finding.RestBetweenNights(station.zone()));
+      }
+    }
+  }
+
+  private void add(
+      Part part, List<Integer> starts, List<PlainProgram.Station> stations, int closes) {
+    List<Night> nights = part.nights.stream().map(night -> calendar.nights().get(night)).toList();
+    PlainProgram.Asked asked =
+        new PlainProgram.Asked(part.zones, part.zones.get(0).cycles(), part.finish, closes);
+    programs.add(new PlainProgram(part.program, part.place, starts, stations, nights, asked));
+  }
+
+  private List<NightPlan> nights() {
     List<NightPlan> plans = new ArrayList<>();
-    for (int day = 0; day < byNight.size(); day++) {
+    for (int day = 0; day < calendar.nights().size(); day++) {
       Night night = calendar.nights().get(day);
       List<WateringWindow> windows = rules.windowsOn(night.weekday());
-      if (windows.isEmpty()) {
-        continue;
+      if (!windows.isEmpty()) {
+        int here = day;
+        plans.add(
+            night(night, windows, parts.stream().filter(p -> p.nights.contains(here)).toList()));
       }
-      List<WateredZone> here = new ArrayList<>();
-      byNight.get(day).forEach(number -> here.addAll(programs.get(number)));
-      Set<WateredZone> set = new LinkedHashSet<>(here);
-      List<ValveRun> runs = all.stream().filter(run -> set.contains(run.zone())).toList();
-      int opens = windows.get(0).startMinute();
-      int finish = runs.stream().mapToInt(ValveRun::endMinute).max().orElse(opens);
-      int bound =
-          here.isEmpty() ? opens : PlainControllerPlanner.bound(night, here, rules, startRuns);
-      plans.add(new NightPlan(night, windows, runs, finish, Math.min(bound, finish)));
     }
     return plans;
   }
 
-  private static List<Finding> tooShort(List<NightPlan> nights) {
-    List<Finding> found = new ArrayList<>();
-    for (DayOfWeek day : DayOfWeek.values()) {
-      nights.stream()
-          .filter(night -> night.night().weekday() == day && night.overrunMinutes() > 0)
-          .max(Comparator.comparingInt(NightPlan::overrunMinutes))
-          .ifPresent(night -> found.add(TimetablePlanner.tooShort(night, true)));
+  private NightPlan night(Night night, List<WateringWindow> windows, List<Part> here) {
+    List<ValveRun> runs = new ArrayList<>();
+    List<Undone> undone = new ArrayList<>();
+    List<List<WateredZone>> placed = new ArrayList<>();
+    int opens = windows.get(0).startMinute();
+    int finish = opens;
+    for (Part part : here) {
+      runs.addAll(part.runs);
+      undone.addAll(part.undone);
+      finish = Math.max(finish, part.finish);
+      if (part.finish > 0) {
+        placed.add(part.zones);
+      }
     }
-    return found;
+    runs.sort(Comparator.comparingInt(ValveRun::startMinute));
+    int bound = placed.isEmpty() ? opens : ProgramChain.bound(placed, windows, rules.gapMinutes());
+    return new NightPlan(night, windows, runs, undone, runs, finish, Math.min(bound, finish));
   }
 
-  private static List<ZoneNights> zoneNights(
-      List<WateredZone> zones,
-      List<List<WateredZone>> programs,
-      Calendar calendar,
-      List<List<Integer>> byNight) {
-    Map<String, Integer> numbers = new LinkedHashMap<>();
-    for (int number = 0; number < programs.size(); number++) {
-      for (WateredZone station : programs.get(number)) {
-        numbers.put(station.name(), number);
+  private List<ZoneWater> water(List<WateredZone> zones, List<NightPlan> plans) {
+    Map<Long, Integer> partOf = new HashMap<>();
+    for (int number = 0; number < parts.size(); number++) {
+      for (WateredZone zone : parts.get(number).zones) {
+        partOf.put(zone.number(), number);
       }
     }
-    List<ZoneNights> result = new ArrayList<>();
+    WaterBalance balance = new WaterBalance(plans);
     for (WateredZone zone : zones) {
-      List<Night> nights = new ArrayList<>();
-      Integer number = numbers.get(zone.name());
-      for (int day = 0; number != null && day < byNight.size(); day++) {
-        if (byNight.get(day).contains(number)) {
-          nights.add(calendar.nights().get(day));
-        }
+      Integer number = partOf.get(zone.number());
+      if (number == null) {
+        balance.add(zone, calendar.asked(zone.days(), 0), List.of(), Undone.Why.OVER_FLOW);
+        continue;
       }
-      result.add(new ZoneNights(zone, nights));
+      Part part = parts.get(number);
+      List<Night> nights = part.nights.stream().map(night -> calendar.nights().get(night)).toList();
+      int asked = calendar.asked(zone.days(), calendar.firstDay(number));
+      balance.add(zone, asked, nights, lost(part));
     }
-    return result;
+    return balance.zones();
+  }
+
+  private static Undone.Why lost(Part part) {
+    return part.due.size() > part.nights.size()
+        ? Undone.Why.NO_COMMON_HOURS
+        : Undone.Why.CLOSED_NIGHTS;
   }
 }

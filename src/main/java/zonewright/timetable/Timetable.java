@@ -1,19 +1,22 @@
 package zonewright.timetable;
 
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * The nights of a site with every cycle placed.
+ * The nights of a site with every cycle placed, or left undone with its reason.
  *
  * @param nights every night that has a window, in order: Monday to Sunday of a week that repeats,
  *     or eight weeks of dates when a zone waters by dates
- * @param zones when each zone waters, in the order the zones were given
+ * @param zones what each zone asks for and gets, in the order the zones were given
  * @param findings what the designer should know
  * @param cures for nights that are too short, what would help, the smallest change first; empty
- *     when everything fits
+ *     when every night is long enough
  */
 public record Timetable(
-    List<NightPlan> nights, List<ZoneNights> zones, List<Finding> findings, List<Cure> cures) {
+    List<NightPlan> nights, List<ZoneWater> zones, List<Finding> findings, List<Cure> cures) {
 
   /** Keeps copies. */
   public Timetable {
@@ -23,16 +26,25 @@ public record Timetable(
     cures = List.copyOf(cures);
   }
 
-  /** True when every night ends before its last window closes. */
+  /** True when every zone gets what it asks for. */
   public boolean fits() {
-    return nights.stream().allMatch(night -> night.overrunMinutes() == 0);
+    return zones.stream().allMatch(zone -> zone.undone().isEmpty());
   }
 
-  /**
-   * The largest ratio of a night's length to its proven bound; 1 when every night is proven
-   * shortest.
-   */
-  public double worstRatioToBound() {
-    return nights.stream().mapToDouble(NightPlan::ratioToBound).max().orElse(1);
+  /** Minutes by which nights run past their last windows, all nights together. */
+  public int overrunMinutes() {
+    return nights.stream().mapToInt(NightPlan::overrunMinutes).sum();
+  }
+
+  /** Of each weekday, the night that runs over most; weekdays whose nights fit have none. */
+  public List<NightPlan> overfullNights() {
+    List<NightPlan> worst = new ArrayList<>();
+    for (DayOfWeek day : DayOfWeek.values()) {
+      nights.stream()
+          .filter(night -> night.night().weekday() == day && night.overrunMinutes() > 0)
+          .max(Comparator.comparingInt(NightPlan::overrunMinutes))
+          .ifPresent(worst::add);
+    }
+    return worst;
   }
 }

@@ -9,4 +9,9 @@ package zonewright.timetable;
  *     1440 and more is next morning
  * @param endMinute minute it closes
  */
-public record ValveRun(WateredZone zone, int cycle, int startMinute, int endMinute) {}
+public record ValveRun(WateredZone zone, int cycle, int startMinute, int endMinute) {
+  /** Minutes it waters. */
+  public int minutes() {
+    return endMinute - startMinute;
+  }
+}

@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 /**
  * What the timetable must know of a zone.
  *
- * @param name the zone's name, not blank
- * @param program name of the program it belongs to, the designer's own; may be blank
+ * @param number tells it from all other zones; what people call it is not known here
+ * @param program number of the program it belongs to, or {@link #NO_PROGRAM}
  * @param orderWish place in the order wished for; followed where it costs no time
  * @param cycles cycles a night, 1 to 96
  * @param minutesPerCycle whole minutes of each cycle, 1 to 1440
@@ -19,51 +19,31 @@ import java.util.OptionalInt;
  *     start; it counts in nights that are open then
  */
 public record WateredZone(
-    String name,
-    String program,
+    long number,
+    long program,
     OptionalInt orderWish,
     int cycles,
     int minutesPerCycle,
     int soakMinutes,
     double flow,
     WateringDays days,
-    OptionalInt notBefore) {
+    OptionalInt notBefore)
+    implements Subject {
+  /** The program of zones that have none. */
+  public static final long NO_PROGRAM = 0;
 
   /** Checks every part and says what is wrong. */
   public WateredZone {
-    Require.that(!name.isBlank(), "A zone needs a name.");
-    Require.between(cycles, 1, 96, "Cycles of " + name);
-    Require.between(minutesPerCycle, 1, WateringWindow.DAY, "Minutes a cycle of " + name);
-    Require.between(soakMinutes, 0, WateringWindow.DAY, "Soak minutes of " + name);
+    Require.between(cycles, 1, 96, "Cycles of zone " + number);
+    Require.between(minutesPerCycle, 1, WateringWindow.DAY, "Minutes a cycle of zone " + number);
+    Require.between(soakMinutes, 0, WateringWindow.DAY, "Soak minutes of zone " + number);
     Require.that(
         flow >= 0 && flow < Double.POSITIVE_INFINITY,
-        "The flow of " + name + " must be a number, not below zero; it is " + flow + ".");
+        "The flow of zone " + number + " must be a number, not below zero; it is " + flow + ".");
     if (notBefore.isPresent()) {
       Require.between(
-          notBefore.getAsInt(), 0, WateringWindow.DAY - 1, "The earliest minute of " + name);
+          notBefore.getAsInt(), 0, WateringWindow.DAY - 1, "The earliest minute of zone " + number);
     }
-  }
-
-  /** A zone that may start as soon as the night opens. */
-  public WateredZone(
-      String name,
-      String program,
-      OptionalInt orderWish,
-      int cycles,
-      int minutesPerCycle,
-      int soakMinutes,
-      double flow,
-      WateringDays days) {
-    this(
-        name,
-        program,
-        orderWish,
-        cycles,
-        minutesPerCycle,
-        soakMinutes,
-        flow,
-        days,
-        OptionalInt.empty());
   }
 
   /** Minutes of watering in one night. */
@@ -92,16 +72,11 @@ public record WateredZone(
 
   WateredZone withDays(WateringDays others) {
     return new WateredZone(
-        name, program, orderWish, cycles, minutesPerCycle, soakMinutes, flow, others, notBefore);
-  }
-
-  WateredZone inProgram(String other) {
-    return new WateredZone(
-        name, other, orderWish, cycles, minutesPerCycle, soakMinutes, flow, days, notBefore);
+        number, program, orderWish, cycles, minutesPerCycle, soakMinutes, flow, others, notBefore);
   }
 
   WateredZone withoutSoak() {
     return new WateredZone(
-        name, program, orderWish, cycles, minutesPerCycle, 0, flow, days, notBefore);
+        number, program, orderWish, cycles, minutesPerCycle, 0, flow, days, notBefore);
   }
 }

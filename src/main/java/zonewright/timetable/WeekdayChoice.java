@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -13,12 +14,12 @@ import java.util.Set;
  * week's end too. Evenness is the sum of the squares of the nights' minutes; large zones choose
  * first, then each zone, and pairs of zones on small sites, change days while that helps.
  */
-public final class WeekdayChoice {
+final class WeekdayChoice {
   private static final int WEEK = 7;
   private static final int MOST_ZONES_FOR_PAIRS = 60;
   private static final int MOST_ROUNDS = 20;
 
-  private final List<WateredZone> zones;
+  private final List<Waterings> zones;
   private final NightRules rules;
   private final List<Finding> findings = new ArrayList<>();
   private final List<int[]> choices = new ArrayList<>();
@@ -32,22 +33,22 @@ public final class WeekdayChoice {
    *     dates or finds no day
    * @param findings days that are closed, too few days, gaps that cannot be kept
    */
-  public record Result(List<Set<DayOfWeek>> days, List<Finding> findings) {
+  record Result(List<Set<DayOfWeek>> days, List<Finding> findings) {
     /** Keeps copies. */
-    public Result {
+    Result {
       days = List.copyOf(days);
       findings = List.copyOf(findings);
     }
   }
 
-  private WeekdayChoice(List<WateredZone> zones, NightRules rules) {
+  private WeekdayChoice(List<Waterings> zones, NightRules rules) {
     this.zones = zones;
     this.rules = rules;
     this.chosen = new int[zones.size()];
   }
 
   /** Chooses for every zone; the same zones and rules give the same days. */
-  public static Result choose(List<WateredZone> zones, NightRules rules) {
+  static Result choose(List<Waterings> zones, NightRules rules) {
     return new WeekdayChoice(zones, rules).run();
   }
 
@@ -55,13 +56,13 @@ public final class WeekdayChoice {
    * Most days from one watering to the next for weekdays repeated every week; 7 for a single day, 0
    * for none.
    */
-  public static int longestGap(Set<DayOfWeek> days) {
+  static int longestGap(Set<DayOfWeek> days) {
     return longestGap(mask(days));
   }
 
   private Result run() {
     int open = mask(rules.openDays());
-    for (WateredZone zone : zones) {
+    for (Waterings zone : zones) {
       if (zone.days() instanceof WateringDays.OnWeekdays fixed) {
         choices.add(new int[] {fixed(zone, mask(fixed.weekdays()), open)});
       } else if (zone.days() instanceof WateringDays.ChooseWeekdays free) {
@@ -78,57 +79,25 @@ public final class WeekdayChoice {
     return new Result(days, findings);
   }
 
-  private int fixed(WateredZone zone, int wanted, int open) {
-    int closed = wanted & ~open;
-    if ((wanted & open) == 0) {
-      findings.add(
-          Finding.of(
-              Finding.Kind.NO_NIGHT,
-              zone,
-              zone.name()
-                  + " waters on "
-                  + Clock.names(days(wanted))
-                  + ", and none of these has a window. Open one of them or choose other days."));
-    } else if (closed != 0) {
-      findings.add(
-          Finding.of(
-              Finding.Kind.DAY_WITHOUT_WATER,
-              zone,
-              zone.name()
-                  + " should water on "
-                  + Clock.names(days(closed))
-                  + ", where nothing may water. It keeps "
-                  + Clock.names(days(wanted & open))
-                  + "."));
+  private int fixed(Waterings zone, int wanted, int open) {
+    int kept = wanted & open;
+    if (kept == 0) {
+      findings.add(new Finding.NoOpenDay(zone.subject(), days(wanted)));
+    } else if (kept != wanted) {
+      findings.add(new Finding.ClosedDays(zone.subject(), days(wanted & ~open), days(kept)));
     }
-    return wanted & open;
+    return kept;
   }
 
-  private int[] candidates(WateredZone zone, WateringDays.ChooseWeekdays free, int open) {
+  private int[] candidates(Waterings zone, WateringDays.ChooseWeekdays free, int open) {
     int allowed = mask(free.allowed()) & open;
     int count = Math.min(free.daysNeeded(), Integer.bitCount(allowed));
     if (count == 0) {
-      findings.add(
-          Finding.of(
-              Finding.Kind.NO_NIGHT,
-              zone,
-              zone.name()
-                  + " may water on "
-                  + Clock.names(free.allowed())
-                  + ", and none of these has a window. Open one of them or allow other days."));
+      findings.add(new Finding.NoOpenDay(zone.subject(), free.allowed()));
       return new int[] {0};
     }
     if (count < free.daysNeeded()) {
-      findings.add(
-          Finding.of(
-              Finding.Kind.TOO_FEW_DAYS,
-              zone,
-              zone.name()
-                  + " needs "
-                  + free.daysNeeded()
-                  + " days a week, and only "
-                  + count
-                  + " are open to it. Allow more days, or water more on each."));
+      findings.add(new Finding.TooFewDays(zone.subject(), free.daysNeeded(), count));
     }
     List<Integer> sets = new ArrayList<>();
     int least = WEEK + 1;
@@ -141,32 +110,21 @@ public final class WeekdayChoice {
     int limit = Math.max(least, free.longestGap());
     if (least > free.longestGap()) {
       findings.add(
-          Finding.of(
-              Finding.Kind.GAP_TOO_LONG,
-              zone,
-              zone.name()
-                  + " should wait no longer than "
-                  + free.longestGap()
-                  + " days; on "
-                  + count
-                  + " of its allowed days it waits "
-                  + least
-                  + ". "
-                  + cure(allowed, free.longestGap())));
+          new Finding.GapTooLong(
+              zone.subject(), free.longestGap(), count, least, enough(allowed, free.longestGap())));
     }
     return sets.stream().filter(mask -> longestGap(mask) <= limit).mapToInt(mask -> mask).toArray();
   }
 
-  private static String cure(int allowed, int gap) {
+  /** How many of the allowed days would keep the gap; none where no choice of them does. */
+  private static OptionalInt enough(int allowed, int gap) {
     int fewest = WEEK + 1;
     for (int mask = 1; mask < 1 << WEEK; mask++) {
       if ((mask & ~allowed) == 0 && longestGap(mask) <= gap) {
         fewest = Math.min(fewest, Integer.bitCount(mask));
       }
     }
-    return fewest > WEEK
-        ? "No choice of its allowed days is close enough: allow more."
-        : "It needs " + fewest + " days a week.";
+    return fewest > WEEK ? OptionalInt.empty() : OptionalInt.of(fewest);
   }
 
   private void spread() {
@@ -178,7 +136,7 @@ public final class WeekdayChoice {
         order.add(i);
       }
     }
-    order.sort(Comparator.comparingInt(i -> -zones.get(i).minutesPerNight()));
+    order.sort(Comparator.comparingInt(i -> -zones.get(i).minutes()));
     for (int i : order) {
       put(i, bestFor(i));
     }
@@ -254,11 +212,11 @@ public final class WeekdayChoice {
 
   private void put(int zone, int mask) {
     chosen[zone] = mask;
-    add(mask, zones.get(zone).minutesPerNight());
+    add(mask, zones.get(zone).minutes());
   }
 
   private void take(int zone) {
-    add(chosen[zone], -zones.get(zone).minutesPerNight());
+    add(chosen[zone], -zones.get(zone).minutes());
   }
 
   private void add(int mask, int minutes) {

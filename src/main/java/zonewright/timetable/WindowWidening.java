@@ -20,8 +20,7 @@ final class WindowWidening {
   Optional<Cure> widerWindow() {
     Map<DayOfWeek, List<WateringWindow>> windows = new EnumMap<>(DayOfWeek.class);
     windows.putAll(rules.windows());
-    StringBuilder sentence = new StringBuilder();
-    int changes = 0;
+    List<Cure.Shift> shifts = new ArrayList<>();
     for (DayOfWeek day : DayOfWeek.values()) {
       int needed =
           overruns.overfull().stream()
@@ -30,32 +29,28 @@ final class WindowWidening {
               .max()
               .orElse(0);
       if (needed > 0) {
-        changes += widen(day, needed, windows, sentence);
+        widen(day, needed, windows, shifts);
       }
     }
-    if (changes == 0) {
+    if (shifts.isEmpty()) {
       return Optional.empty();
     }
     NightRules wider = rules.withWindows(windows);
     int left = overruns.withRules(wider);
-    if (left >= overruns.now()) {
-      return Optional.empty();
-    }
-    String text = sentence.append(Overruns.result(left)).toString().strip();
-    return Optional.of(
-        new Cure(
-            Cure.Kind.WIDER_WINDOW, text, List.of(), changes, new Cure.Change.Rules(wider), left));
+    return left >= overruns.now()
+        ? Optional.empty()
+        : Optional.of(new Cure.WiderWindows(shifts, wider, left));
   }
 
   /**
    * Closes the day's last window later, as far as the next day's first lets it, then opens the
    * first earlier.
    */
-  private int widen(
+  private void widen(
       DayOfWeek day,
       int needed,
       Map<DayOfWeek, List<WateringWindow>> windows,
-      StringBuilder sentence) {
+      List<Cure.Shift> shifts) {
     List<WateringWindow> today = new ArrayList<>(windows.get(day));
     WateringWindow first = today.get(0);
     WateringWindow last = today.get(today.size() - 1);
@@ -77,28 +72,13 @@ final class WindowWidening {
     if (later > 0) {
       int closes = last.endMinute() + later;
       today.set(today.size() - 1, new WateringWindow(last.startMinute(), closes));
-      sentence.append(change(day, "close", later, "later", closes));
+      shifts.add(new Cure.Shift(day, true, later, closes));
     }
     if (earlier > 0) {
       int opens = first.startMinute() - earlier;
       today.set(0, new WateringWindow(opens, today.get(0).endMinute()));
-      sentence.append(change(day, "open", earlier, "earlier", opens));
+      shifts.add(new Cure.Shift(day, false, earlier, opens));
     }
     windows.put(day, today);
-    return later + earlier > 0 ? 1 : 0;
-  }
-
-  private static String change(DayOfWeek day, String verb, int minutes, String way, int at) {
-    return " Let the window of "
-        + Clock.name(day)
-        + " "
-        + verb
-        + " "
-        + minutes
-        + " min "
-        + way
-        + ", at "
-        + Clock.time(at)
-        + ".";
   }
 }

@@ -15,6 +15,11 @@ final class DecimalText {
 
   private DecimalText() {}
 
+  /** Returns a number without what sets its thousands apart but is no point and no comma. */
+  static String together(String typed) {
+    return SET_APART.matcher(typed).replaceAll("");
+  }
+
   /**
    * Reads digits with their points, commas and exponent.
    *
@@ -27,13 +32,11 @@ final class DecimalText {
     String tail = exponent < 0 ? "" : digits.substring(exponent);
     String mantissa = exponent < 0 ? digits : digits.substring(0, exponent);
     String typed = mantissa.strip();
-    String plain = PLAIN.matcher(typed).matches() ? typed : SET_APART.matcher(typed).replaceAll("");
+    String plain = PLAIN.matcher(typed).matches() ? typed : together(typed);
     if (GROUPED_WITH_COMMAS.matcher(plain).matches()) {
       boolean twoWays = plain.indexOf(',') == plain.lastIndexOf(',') && plain.indexOf('.') < 0;
       if (twoWays && system == UnitSystem.SI) {
-        return new QuantityText.Unreadable(
-            "“%s” can be read two ways; write %s or %s"
-                .formatted(whole, plain.replace(",", ""), plain.replace(',', '.')));
+        return new QuantityText.Unreadable(DecimalSign.twoWaysIn(whole));
       }
       plain = plain.replace(",", "");
     } else if (GROUPED_WITH_POINTS.matcher(plain).matches()) {

@@ -8,7 +8,7 @@ public enum QuantityKind {
   CHOICE("choice", Units.ONE, 0, Units.ONE, 0, "one of the list"),
   COUNT("count", Units.ONE, 0, Units.ONE, 0, "12"),
   FACTOR("factor", Units.ONE, 2, Units.ONE, 2, "0.8"),
-  /** A part of one, shown in percent; 70, 70 % and 0.7 all mean seventy percent. */
+  /** A part of one, shown in percent; 70 and 70 % mean seventy percent, 0.7 seven tenths of one. */
   SHARE("share", Units.ONE, 0, Units.ONE, 0, "70 %"),
   /** Rise over run, shown in percent; 0.5 means half a percent. */
   SLOPE("slope", Units.ONE, 0, Units.ONE, 0, "6 %"),
@@ -50,7 +50,7 @@ public enum QuantityKind {
   TEMPERATURE("temperature", Units.FAHRENHEIT, 1, Units.CELSIUS, 1, "86 °F or 30 °C"),
   WIND("wind speed", Units.MILE_PER_HOUR, 1, Units.METRE_PER_SECOND, 2, "4.5 mph or 2 m/s"),
   HOURS("number of hours", Units.HOUR, 1, Units.HOUR, 1, "8.5 h"),
-  ANGLE("angle", Units.DEGREE, 2, Units.DEGREE, 2, "38.5 °, south of the equator -33.9 °"),
+  ANGLE("angle", Units.DEGREE, 2, Units.DEGREE, 2, "38.5° or 38°30'"),
   /** Pressure of water vapour, in the unit its equations prescribe. */
   VAPOUR_PRESSURE("vapour pressure", Units.KILOPASCAL, 3, Units.KILOPASCAL, 3, "1.7 kPa"),
   /** Energy on a surface, in the unit its equations prescribe. */
@@ -156,6 +156,37 @@ public enum QuantityKind {
   /** Says whether a number of this kind can make sense below zero, as a difference does. */
   public boolean mayBeNegative() {
     return this == PRESSURE || this == MONEY;
+  }
+
+  /**
+   * Says whether a unit measures what this is: an angle no share, a percent only what it counts.
+   */
+  boolean takes(Unit unit) {
+    if (!unit.dimension().equals(dimension())) {
+      return false;
+    }
+    if (!dimension().equals(Dimension.NONE)) {
+      return true;
+    }
+    return unit.equals(Units.DEGREE)
+        ? this == ANGLE
+        : !unit.equals(Units.PERCENT) && (this == STORAGE || percent());
+  }
+
+  /**
+   * Returns how it is typed, in a sentence for whoever types: what a number without a unit means,
+   * and what else is read. Empty where the unit of the heading says it all.
+   */
+  public String howTyped() {
+    return switch (this) {
+      case SHARE -> "A number without a unit is percent: 0.5 is half a percent.";
+      case SLOPE ->
+          "A number without a unit is percent: 0.5 is half a percent. A ratio is read, its 1 being the rise (4:1, 1:4, 3H:1V),"
+              + " and an angle (14°).";
+      case ANGLE ->
+          "Degrees, or degrees and minutes: 38.5, 38°30'. South of the equator below 0 or with S: -33.9, 33°54' S.";
+      default -> "";
+    };
   }
 
   /** Returns something a person could type. */

@@ -1,7 +1,9 @@
 package zonewright.units;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,6 +20,11 @@ public final class QuantityText {
 
   /** Greater numbers would leave the range of numbers in another unit. */
   private static final double GREATEST = 1e300;
+
+  /** Smaller numbers are read more easily as powers of ten. */
+  private static final double VERY_SMALL = 1e-5;
+
+  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
   private QuantityText() {}
 
@@ -55,25 +62,58 @@ public final class QuantityText {
 
   /** Returns the shortest text that reads back as exactly {@code value}, without an exponent. */
   public static String exact(double value) {
-    String text = new BigDecimal(Double.toString(value)).toPlainString();
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
   }
 
   /**
    * Returns {@code value} with at least three significant digits and at least {@code decimals}
-   * decimals, for a worked sum.
+   * decimals, for a worked sum; a very small one in powers of ten, as {@code 4.9 × 10⁻⁹}.
    */
   public static String readable(double value, int decimals) {
+    int significant = 3 - exponent(value);
+    return written(value, Math.max(decimals, significant - 1), 3);
+  }
+
+  /** Returns {@code value} with {@code digits} significant digits, as {@link #readable} does. */
+  public static String significant(double value, int digits) {
+    return written(value, Math.max(0, digits - 1 - exponent(value)), digits);
+  }
+
+  private static int exponent(double value) {
+    return value == 0 || Double.isNaN(value) || Double.isInfinite(value)
+        ? 0
+        : (int) Math.floor(Math.log10(Math.abs(value)));
+  }
+
+  private static String written(double value, int decimals, int digits) {
     if (value == 0 || Double.isNaN(value) || Double.isInfinite(value)) {
       return value == 0 ? "0" : Double.toString(value);
     }
-    int significant = 3 - 1 - (int) Math.floor(Math.log10(Math.abs(value)));
-    String text = grouped(value, Math.min(15, Math.max(decimals, significant)));
+    if (Math.abs(value) >= VERY_SMALL) {
+      return withoutZeros(grouped(value, Math.min(15, decimals)));
+    }
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+    int power = rounded.precision() - rounded.scale() - 1;
+    BigDecimal mantissa = rounded.movePointLeft(power).stripTrailingZeros();
+    return mantissa.toPlainString() + " × 10" + raised(power);
+  }
+
+  private static String withoutZeros(String text) {
     int end = text.length();
     while (text.indexOf('.') >= 0 && text.charAt(end - 1) == '0') {
       end--;
     }
     return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
+  }
+
+  private static String raised(int power) {
+    StringBuilder text = new StringBuilder();
+    String digits = Integer.toString(power);
+    for (int i = 0; i < digits.length(); i++) {
+      char sign = digits.charAt(i);
+      text.append(sign == '-' ? '⁻' : RAISED.charAt(sign - '0'));
+    }
+    return text.toString();
   }
 
   /**
@@ -100,9 +140,10 @@ public final class QuantityText {
    * Reads what a person typed into a cell of {@code kind}.
    *
    * <p>Takes plain numbers, units of either system, fractions ({@code 3/4 in}, {@code 1 1/2}), feet
-   * with inches, percent, decimal commas and grouped thousands. A fraction alone is the rise over
-   * the run where a slope is asked for: {@code 1/50} is 2 %. Refuses a unit of another kind, words,
-   * and a comma that could be read both ways.
+   * with inches, percent, decimal commas and grouped thousands. Where a number is shown in percent
+   * one without a unit is percent, however small: 0.7 is 0.7 %. A fraction alone is the rise over
+   * the run where a slope is asked for: {@code 1/50} is 2 %; so are ratios ({@code 4:1}, {@code
+   * 3H:1V}) and angles. Refuses a unit of another kind, words, and what could be read two ways.
    */
   public static Reading read(String text, QuantityKind kind, UnitSystem system) {
     String plain = text.strip();
@@ -124,6 +165,13 @@ public final class QuantityText {
         return new Read(Units.INCH.convert(total, kind.unit(system)));
       }
     }
+    Optional<Reading> angle =
+        kind == QuantityKind.SLOPE
+            ? AngleText.slope(plain)
+            : kind == QuantityKind.ANGLE ? AngleText.angle(plain, system) : Optional.empty();
+    if (angle.isPresent()) {
+      return angle.get();
+    }
     Matcher fraction = FRACTION_THEN_UNIT.matcher(plain);
     if (plain.indexOf('/') >= 0 && fraction.matches()) {
       return fraction(fraction, plain, kind, system);
@@ -140,7 +188,7 @@ public final class QuantityText {
       return bare;
     }
     String words = words(number.group(3));
-    return inPercent(read.value(), words, kind)
+    return inPercent(words, kind)
         ? DecimalText.read(number.group(2), plain, system, sign, -2)
         : withUnit(read.value(), words, plain, kind, system);
   }
@@ -155,10 +203,16 @@ public final class QuantityText {
     double value =
         sign(fraction.group(1)) * (whole + Double.parseDouble(fraction.group(3)) / below);
     String words = words(fraction.group(5));
-    if (kind == QuantityKind.SLOPE && words.isEmpty() && fraction.group(2) == null) {
+    boolean alone = words.isEmpty() && fraction.group(2) == null;
+    if (kind == QuantityKind.SLOPE && alone) {
       return new Read(value);
     }
-    return inPercent(value, words, kind)
+    if (kind == QuantityKind.SHARE && alone) {
+      return new Unreadable(
+          "“%s” can be read two ways; write %s %% or %s %%"
+              .formatted(plain, readable(value * 100, 2), readable(value, 4)));
+    }
+    return inPercent(words, kind)
         ? new Read(Units.PERCENT.convert(value, Units.ONE))
         : withUnit(value, words, plain, kind, system);
   }
@@ -171,13 +225,10 @@ public final class QuantityText {
     return group == null ? "" : group.strip();
   }
 
-  /** Says whether a number counts hundredths, by its sign or by what the kind makes of it. */
-  private static boolean inPercent(double value, String words, QuantityKind kind) {
-    if (!kind.percent()) {
-      return false;
-    }
-    boolean ratio = kind == QuantityKind.SHARE && Math.abs(value) <= 1;
-    return words.isEmpty() ? !ratio : Units.named(words).filter(Units.PERCENT::equals).isPresent();
+  /** Says whether a number counts hundredths: its size says nothing about it. */
+  private static boolean inPercent(String words, QuantityKind kind) {
+    return kind.percent()
+        && (words.isEmpty() || Units.named(words).filter(Units.PERCENT::equals).isPresent());
   }
 
   private static Reading withUnit(
@@ -192,10 +243,13 @@ public final class QuantityText {
           "“%s”: the unit “%s” is not known here; write %s such as %s"
               .formatted(plain, words, kind.wordsWithArticle(), kind.example()));
     }
-    if (!unit.dimension().equals(own.dimension()) || unit.equals(Units.PERCENT)) {
+    if (kind == QuantityKind.SLOPE && unit.equals(Units.DEGREE)) {
+      return AngleText.ofDegrees(plain, value);
+    }
+    if (!kind.takes(unit)) {
       return new Unreadable(
-          "“%s” is in %s, which is no unit of %s; write for example %s"
-              .formatted(plain, unit.symbol(), kind.words(), kind.example()));
+          "“%s”: the unit “%s” is none of %s; write for example %s"
+              .formatted(plain, words, kind.wordsWithArticle(), kind.example()));
     }
     return new Read(unit.convert(value, own));
   }

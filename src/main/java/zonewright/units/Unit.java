@@ -37,6 +37,11 @@ public record Unit(String symbol, Dimension dimension, Scale size, BigDecimal ze
     return 31 * symbol.hashCode() + dimension.hashCode();
   }
 
+  /** Returns the symbol for use in a sentence, where “in” would be read as another word. */
+  public String inWords() {
+    return symbol.equals("in") ? "inches" : symbol;
+  }
+
   /** Returns this unit counted from a zero that lies {@code number} of it above absolute zero. */
   public Unit from(String number, String symbol) {
     return new Unit(symbol, dimension, size, new BigDecimal(number));

@@ -13,11 +13,10 @@ import zonewright.units.Units;
 
 /** Columns that split a run so that no water runs off. */
 public final class CycleAndSoak {
-  private static final Formula EXCESS =
-      Emitters.PRECIPITATION_RATE.cell().minus(Soils.INTAKE_RATE.cell());
+  private static final Formula EXCESS = Emitters.WETTED_RATE.cell().minus(Soils.INTAKE_RATE.cell());
 
   private static final Condition TAKEN_IN_AT_ONCE =
-      Emitters.PRECIPITATION_RATE.cell().atMost(Soils.INTAKE_RATE.cell());
+      Emitters.WETTED_RATE.cell().atMost(Soils.INTAKE_RATE.cell());
 
   public static final Column LONGEST_CYCLE =
       Column.calculated(
@@ -32,9 +31,11 @@ public final class CycleAndSoak {
                           "The soil takes water in as fast as it comes, so none ever stands."))
                   .otherwise(Soils.SURFACE_STORAGE.cell().over(EXCESS).roundedDownTo(Units.MINUTE)))
           .band(SCHEDULE)
-          .means("Whole minutes the valve may run before water runs off.")
+          .means(
+              "Whole minutes the valve may run before water runs off, judged by the rate where the water falls: of drip lines, on the wetted"
+                  + " strip.")
           .source(
-              "Surface storage ÷ (precipitation rate − intake rate), only where the rate is the greater: verified (secondary) in a"
+              "Surface storage ÷ (rate on wetted ground − intake rate), only where the rate is the greater: verified (secondary) in a"
                   + " public university exercise with the same variables.");
 
   public static final Column CYCLES =
@@ -68,8 +69,19 @@ public final class CycleAndSoak {
               "Shortest pause after a cycle, until what stands on the surface has gone in. The 30 to 60 minutes of common practice"
                   + " are often less than this.")
           .source(
-              "(Precipitation rate − intake rate) × cycle ÷ intake rate, rounded up: derived from the definition. Common practice:"
+              "(Rate on wetted ground − intake rate) × cycle ÷ intake rate, rounded up: derived from the definition. Common practice:"
                   + " Texas A&M Water University, Irrigation Cycle and Soak, 30 to 60 min (verified).");
+
+  public static final Column APPLIED =
+      Column.calculated(
+              ZONES,
+              "applied-depth",
+              "Depth a watering day",
+              QuantityKind.DEPTH,
+              CYCLES.cell().times(CYCLE_MINUTES.cell()).times(Emitters.PRECIPITATION_RATE.cell()))
+          .band(SCHEDULE)
+          .means("Mean depth that all cycles of a watering day lay down.")
+          .source("Time × rate: by definition.");
 
   /** Returns in how many cycles a run of a watering day is given. */
   static Formula cyclesOf(Formula run) {

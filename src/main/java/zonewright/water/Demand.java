@@ -1,5 +1,6 @@
 package zonewright.water;
 
+import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.NIGHT_RULES;
 import static zonewright.trade.Sheets.SCHEDULE;
 import static zonewright.trade.Sheets.ZONES;
@@ -10,6 +11,7 @@ import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Reference;
 import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -22,11 +24,15 @@ import zonewright.units.Units;
 public final class Demand {
   private static final Formula WEEK = Formula.amount(7, Units.DAY);
 
-  public static final Column NET_DEMAND =
+  /** Greatest need of a month; declared with the months it is found in. */
+  static final Reference GREATEST_NEED =
+      new Reference(MONTHLY, "greatest-need", "Greatest need", QuantityKind.DAILY_DEPTH);
+
+  public static final Column PEAK_NEED =
       Column.calculated(
               ZONES,
-              "net-demand",
-              "Net demand",
+              "peak-need",
+              "Need in the site's peak month",
               QuantityKind.DAILY_DEPTH,
               Formula.larger(
                   Formula.zero(QuantityKind.DAILY_DEPTH),
@@ -36,10 +42,27 @@ public final class Demand {
                       .minus(Peak.EFFECTIVE_RAIN.cell())))
           .band(SCHEDULE)
           .means(
-              "Depth of water the planting needs on a mean day of the peak month, less the rain that counts.")
+              "Depth of water the planting needs on a mean day of the site's peak month, less the rain that counts.")
           .source(
               "Landscape evapotranspiration = landscape coefficient × reference evapotranspiration (landscape coefficient method,"
                   + " 2000), less effective rain; never below 0.");
+
+  public static final Column NET_DEMAND =
+      Column.calculated(
+              ZONES,
+              "net-demand",
+              "Net demand",
+              QuantityKind.DAILY_DEPTH,
+              Formula.when(
+                      Peak.ZONE_BY_ZONE.or(
+                          PEAK_NEED.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH))))
+                  .then(new Formula.Cell(GREATEST_NEED))
+                  .otherwise(PEAK_NEED.cell()))
+          .band(SCHEDULE)
+          .means(
+              "Depth of water a day that 100 % of the zone stands for: its need in the site's peak month; or its greatest need of a"
+                  + " month, where the site says so or where rain covers its need in the site's peak month.")
+          .source("By definition.");
 
   public static final Column RUN_TIME_MULTIPLIER =
       Column.calculated(
@@ -67,12 +90,15 @@ public final class Demand {
               QuantityKind.DAILY_DEPTH,
               Formula.when(
                       new Condition.WordIs(
-                          SiteRules.GROSS_METHOD.reference(), List.of(SiteRules.BY_EFFICIENCY)))
+                              SiteRules.GROSS_METHOD.reference(), List.of(SiteRules.BY_EFFICIENCY))
+                          .and(Emitters.RATE_IS_NET.negated()))
                   .then(NET_DEMAND.cell().over(Emitters.IRRIGATION_EFFICIENCY.cell()))
                   .otherwise(NET_DEMAND.cell().times(RUN_TIME_MULTIPLIER.cell()))
                   .over(Formula.number(1).minus(Salinity.LEACHING_REQUIREMENT.cell())))
           .band(SCHEDULE)
-          .means("Depth of water to apply on a mean day of the peak month.")
+          .means(
+              "Depth of water to apply on a mean day of the peak month. Where the rate is what cans caught, the losses are off it already:"
+                  + " it is never divided by an efficiency again, only lengthened for the unevenness.")
           .source(
               "Net depth × run-time multiplier; or total water applied = evapotranspiration ÷ irrigation efficiency (landscape"
                   + " coefficient method, 2000, verified). Either ÷ (1 − leaching requirement): FAO Irrigation and Drainage Paper 29"
@@ -123,7 +149,7 @@ public final class Demand {
               SoilLayers.WATER_HELD.cell().times(DEPLETION_USED.cell()))
           .band(SCHEDULE)
           .means("Depth of water that may be used up between two waterings.")
-          .source("FAO Irrigation and Drainage Paper 56 (1998), equations 82 and 83 (verified).");
+          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 83 (verified).");
 
   public static final Column LONGEST_INTERVAL =
       Column.calculated(
@@ -134,7 +160,7 @@ public final class Demand {
               Formula.when(NET_DEMAND.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
                   .then(
                       Formula.doesNotApply(
-                          "no watering", "Rain covers what the plants need in the peak month."))
+                          "no watering", "Rain covers what the plants need in every month."))
                   .otherwise(
                       Formula.larger(
                           Formula.amount(1, Units.DAY),
@@ -211,11 +237,16 @@ public final class Demand {
               "run-time",
               "Run time a watering day",
               QuantityKind.MINUTES,
-              RUN_TIME_PER_WEEK.cell().over(WATERINGS_A_WEEK.cell()).roundedUpTo(Units.MINUTE))
+              onAWateringDay(RUN_TIME_PER_WEEK.cell()))
           .band(SCHEDULE)
           .means(
               "Whole minutes of watering on each watering day: the week's demand over the days it really has.")
           .source("Rounded up to the step that controllers take.");
+
+  /** Returns the whole minutes of a watering day that a week's minutes come to. */
+  static Formula onAWateringDay(Formula week) {
+    return week.over(WATERINGS_A_WEEK.cell()).roundedUpTo(Units.MINUTE);
+  }
 
   private static Formula adjustedDepletion() {
     Formula use =

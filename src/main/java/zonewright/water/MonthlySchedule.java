@@ -5,6 +5,8 @@ import static zonewright.trade.Sheets.MONTHLY;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.formula.Condition;
@@ -12,6 +14,8 @@ import zonewright.formula.Formula;
 import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.WordList;
+import zonewright.trade.Sheets;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
@@ -46,6 +50,63 @@ public final class MonthlySchedule {
                       "Coefficients by month as the design gives them; the landscape coefficient method (2000) works month by"
                           + " month."));
 
+  /** Depths a day that the months ask for, January first. */
+  public static final List<Column> NET_DEMANDS =
+      each(
+          month ->
+              Column.calculated(
+                      MONTHLY,
+                      id("net-demand", month),
+                      name("Net demand", month),
+                      QuantityKind.DAILY_DEPTH,
+                      netDemand(month))
+                  .band("Net demand")
+                  .means(
+                      said(
+                          "Depth of water the planting needs on a mean day%s, less the rain that counts; never below 0.",
+                          month))
+                  .source(
+                      "As in the peak month, with the month's reference ET, coefficient and rain."));
+
+  public static final Column GREATEST_NEED =
+      Column.calculated(
+              MONTHLY,
+              Demand.GREATEST_NEED.column(),
+              Demand.GREATEST_NEED.name(),
+              QuantityKind.DAILY_DEPTH,
+              largest(month -> NET_DEMANDS.get(month - 1).cell()))
+          .band("Own peak")
+          .means("Depth of water a day that the zone needs in the month in which it needs most.")
+          .source("The largest of the twelve.");
+
+  public static final Column OWN_PEAK_NUMBER =
+      Column.calculated(
+              MONTHLY,
+              "own-peak-number",
+              "Number of its own peak month",
+              QuantityKind.COUNT,
+              Formula.when(GREATEST_NEED.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+                  .then(
+                      Formula.doesNotApply(
+                          "no watering", "Rain covers what the plants need in every month."))
+                  .otherwise(largest(MonthlySchedule::ifGreatest)))
+          .band("Own peak")
+          .means("The month's place in the year, of several months alike the last.")
+          .source("A month's number counts where its need ÷ the greatest need is 1.");
+
+  public static final Column OWN_PEAK =
+      Column.calculatedWord(
+              MONTHLY,
+              "own-peak",
+              "Own peak month",
+              new WordList.RowsOf(Sheets.MONTHS),
+              new Formula.Pick(Climate.MONTH.reference(), OWN_PEAK_NUMBER.cell()))
+          .band("Own peak")
+          .means(
+              "The month in which the zone needs most. Where rain counts it can be another than the site's peak month: rain is worth"
+                  + " more to plants that need little.")
+          .source("The month of that number.");
+
   /** Parts of the baseline that the months ask for, January first. */
   public static final List<Column> PERCENTS =
       each(
@@ -61,15 +122,15 @@ public final class MonthlySchedule {
                                   .atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
                           .then(
                               Formula.doesNotApply(
-                                  "no baseline",
-                                  "Rain covers what the plants need in the peak month, so there is no baseline to take a part of;"
-                                      + " choose the peak month by deficit."))
-                          .otherwise(netDemand(month).over(Demand.NET_DEMAND.cell())))
+                                  "no watering",
+                                  "Rain covers what the plants need in every month."))
+                          .otherwise(
+                              NET_DEMANDS.get(month - 1).cell().over(Demand.NET_DEMAND.cell())))
                   .band("Percent of the baseline")
                   .means(
                       said(
-                          "What the zone asks of its baseline%s: net demand of the month over that of the peak month. Not to be"
-                              + " used together with other watering days.",
+                          "What the zone asks of its baseline%s: net demand of the month over the one that 100 %% stands for. Not to"
+                              + " be used together with other watering days.",
                           month))
                   .source(
                       "The baseline is scaled by the month's demand over that of the peak month: Washington State University Extension"
@@ -84,17 +145,14 @@ public final class MonthlySchedule {
                       id("run-time", month),
                       name("Run time", month),
                       QuantityKind.MINUTES,
-                      Demand.RUN_TIME_PER_WEEK
-                          .cell()
-                          .times(PERCENTS.get(month - 1).cell())
-                          .over(Demand.WATERING_DAYS.cell())
-                          .roundedUpTo(Units.MINUTE))
+                      Demand.onAWateringDay(
+                          Demand.RUN_TIME_PER_WEEK.cell().times(PERCENTS.get(month - 1).cell())))
                   .band("Run time a watering day")
                   .means(
                       said(
                           "Whole minutes of watering on each watering day%s; the days stay.",
                           month))
-                  .source("Run time a week × percent ÷ watering days, rounded up once."));
+                  .source("Run time a week × percent ÷ waterings a week, rounded up once."));
 
   /** Cycles of a watering day, January first. */
   public static final List<Column> CYCLES =
@@ -149,6 +207,20 @@ public final class MonthlySchedule {
                   .means(said("Shortest pause after a cycle%s.", month))
                   .source("As in the peak month, worked out anew for the month's cycle."));
 
+  /** The month's number where it needs most, and 0 where it needs less. */
+  private static Formula ifGreatest(int month) {
+    return Formula.number(month)
+        .times(
+            NET_DEMANDS.get(month - 1).cell().over(GREATEST_NEED.cell()).roundedDownTo(Units.ONE));
+  }
+
+  private static Formula largest(IntFunction<Formula> ofMonth) {
+    return IntStream.rangeClosed(1, Climate.MONTH_NAMES.size())
+        .mapToObj(ofMonth)
+        .reduce(Formula::larger)
+        .orElseThrow();
+  }
+
   private static Formula netDemand(int month) {
     Formula number = Formula.number(month);
     Formula use =
@@ -189,9 +261,19 @@ public final class MonthlySchedule {
 
   /** Returns all columns in their usual order. */
   public static List<Column> all() {
-    List<Column> all = new ArrayList<>(List.of(ZONE));
-    List.of(COEFFICIENTS, PERCENTS, RUN_TIMES, CYCLES, CYCLE_MINUTES, SOAKS).forEach(all::addAll);
-    return all;
+    List<Column> peak = List.of(GREATEST_NEED, OWN_PEAK_NUMBER, OWN_PEAK);
+    return Stream.of(
+            List.of(ZONE),
+            COEFFICIENTS,
+            NET_DEMANDS,
+            peak,
+            PERCENTS,
+            RUN_TIMES,
+            CYCLES,
+            CYCLE_MINUTES,
+            SOAKS)
+        .flatMap(List::stream)
+        .toList();
   }
 
   private MonthlySchedule() {}

@@ -1,14 +1,19 @@
 package zonewright.water;
 
+import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.ZONES;
 
+import java.util.ArrayList;
 import java.util.List;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Reference;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
+import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
+import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
 /** What to tell a designer about a schedule. */
@@ -50,7 +55,7 @@ public final class ScheduleRules {
               CycleAndSoak.CYCLES.cell().above(SiteRules.MOST_CYCLES.cell()),
               CycleAndSoak.CYCLES.reference(),
               "needs {0} cycles a day, the controller starts at most {1}",
-              "water on more days, or use emitters with a lower precipitation rate than {2}",
+              "water on more days, or use emitters with a lower precipitation rate than {2}; of drip lines, type the strip they wet",
               List.of(
                   CycleAndSoak.CYCLES.reference(),
                   SiteRules.MOST_CYCLES.reference(),
@@ -69,6 +74,24 @@ public final class ScheduleRules {
               List.of(Emitters.ZONE_FLOW.reference(), SiteRules.AVAILABLE_FLOW.reference()))
           .curedBy("Split it over more valves", ScheduleRemedies::split);
 
+  private static final Rule DRAINS_AWAY =
+      new Rule(
+          "drains-away",
+          Severity.CHECK,
+          ZONES,
+          CycleAndSoak.APPLIED.cell().above(SoilLayers.WATER_HELD.cell()),
+          Demand.RUN_TIME.reference(),
+          "puts on {0} in a watering day of {1}; its root zone holds {2} when it is dry: the rest drains away",
+          "water less at a time and more often",
+          List.of(
+              CycleAndSoak.APPLIED.reference(),
+              Demand.RUN_TIME.reference(),
+              SoilLayers.WATER_HELD.reference()));
+
+  /** Whether the site must keep to the Californian rules; declared with the yearly allowance. */
+  private static final Reference ORDINANCE_APPLIES =
+      new Reference(SITE, "ordinance-applies", "Model ordinance applies", QuantityKind.CHOICE);
+
   private static final Rule STEEP_AND_FAST =
       new Rule(
           "steep-and-fast",
@@ -77,6 +100,7 @@ public final class ScheduleRules {
           Soils.SLOPE
               .cell()
               .above(Formula.amount(25, Units.PERCENT))
+              .and(new Condition.WordIs(ORDINANCE_APPLIES, List.of("yes")))
               .and(
                   Emitters.PRECIPITATION_RATE
                       .cell()
@@ -120,13 +144,17 @@ public final class ScheduleRules {
 
   /** Returns the rules in the order in which they should be read. */
   public static List<Rule> all() {
-    return List.of(
-        TOO_FEW_DAYS,
-        LESS_THAN_A_DAY,
-        TOO_MANY_CYCLES,
-        FLOW_TOO_GREAT,
-        STEEP_AND_FAST,
-        SPLIT,
-        UNEVEN);
+    List<Rule> all = new ArrayList<>(MonthlyRules.all());
+    all.addAll(
+        List.of(
+            TOO_FEW_DAYS,
+            LESS_THAN_A_DAY,
+            TOO_MANY_CYCLES,
+            FLOW_TOO_GREAT,
+            DRAINS_AWAY,
+            STEEP_AND_FAST,
+            SPLIT,
+            UNEVEN));
+    return all;
   }
 }

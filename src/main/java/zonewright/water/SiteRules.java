@@ -33,7 +33,8 @@ public final class SiteRules {
           .band(RULES)
           .means(
               "How the depth to apply follows from the depth needed: by the run-time multiplier from the distribution uniformity,"
-                  + " or divided by the irrigation efficiency.");
+                  + " or divided by the irrigation efficiency. A rate that cans caught has no losses left in it: there the multiplier counts"
+                  + " either way.");
 
   /** Sets of weekdays, with the shortest longest gap that some of them can leave. */
   public static final ReferenceTable WEEKDAY_SETS =

@@ -13,11 +13,11 @@ import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
 /**
- * Water that stands on the soil of a zone over the time of one watering day.
+ * Water that stands on the soil of a zone, where it is wetted, over the time of one watering day.
  *
- * <p>Rises with precipitation rate less intake rate while the valve runs, falls with the intake
- * rate while it rests, never below nothing: derived from the definition of both rates. The intake
- * rate is taken as steady, as the columns of {@link CycleAndSoak} do.
+ * <p>Rises with the rate less intake rate while the valve runs, falls with the intake rate while it
+ * rests, never below nothing: derived from the definition of both rates. The intake rate is taken
+ * as steady, as the columns of {@link CycleAndSoak} do.
  *
  * @param cycles when the valve runs
  * @param given the water standing with the run given in these cycles, corner by corner
@@ -52,7 +52,7 @@ public record StandingWater(
   public static Answer of(Book book, int zone) {
     List<Column> needed =
         List.of(
-            Emitters.PRECIPITATION_RATE,
+            Emitters.WETTED_RATE,
             Soils.INTAKE_RATE,
             Soils.SURFACE_STORAGE,
             CycleAndSoak.CYCLES,

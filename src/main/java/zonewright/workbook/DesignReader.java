@@ -1,7 +1,6 @@
 package zonewright.workbook;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +23,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -72,21 +72,17 @@ final class DesignReader {
   }
 
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
-    TableDefinition widest =
-        IrrigationSheets.blueprint().tables().stream()
-            .filter(table -> !table.single() && table.other().isEmpty())
-            .max(Comparator.comparingInt(table -> table.columns().size()))
-            .orElseThrow();
+    TableDefinition zones = IrrigationSheets.blueprint().table(Sheets.ZONES);
     boolean marked = workbook.getProperties().getCustomProperties().contains(DesignWorkbook.MARK);
-    if (TableReading.there(WorkbookSource.whole(workbook), widest)) {
+    if (TableReading.there(WorkbookSource.whole(workbook), zones)) {
       return;
     }
     throw new DesignFileException(
         marked
             ? "%s is a design whose table “%s” is gone; its last version may stand beside it."
-                .formatted(file, widest.title())
+                .formatted(file, zones.title())
             : "%s is a workbook but not a design made with Zonewright: it has no table “%s”."
-                .formatted(file, widest.title()));
+                .formatted(file, zones.title()));
   }
 
   private DesignReader(WorkbookSource source) {

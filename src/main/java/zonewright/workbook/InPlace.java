@@ -154,6 +154,13 @@ final class InPlace {
 
   /** Puts sheets made anew where they stood, and new ones that lead to the front. */
   private void back(Map<String, Integer> gone, PackOrder order) {
+    gone.entrySet().stream()
+        .filter(sheet -> workbook.getSheetIndex(sheet.getKey()) >= 0)
+        .sorted(Map.Entry.comparingByValue())
+        .forEach(
+            sheet ->
+                workbook.setSheetOrder(
+                    sheet.getKey(), Math.min(sheet.getValue(), workbook.getNumberOfSheets() - 1)));
     for (String title : MadeSheets.in(workbook)) {
       boolean leads =
           order.sheets().stream().anyMatch(sheet -> sheet.leads() && sheet.title().equals(title));
@@ -161,12 +168,6 @@ final class InPlace {
         workbook.setSheetOrder(title, 0);
       }
     }
-    gone.forEach(
-        (title, index) -> {
-          if (workbook.getSheetIndex(title) >= 0) {
-            workbook.setSheetOrder(title, Math.min(index, workbook.getNumberOfSheets() - 1));
-          }
-        });
   }
 
   /** A sheet that stands in the file stays whole there. */
@@ -198,7 +199,7 @@ final class InPlace {
     for (String title : titles) {
       int index = workbook.getSheetIndex(title);
       if (index >= 0) {
-        gone.put(title, index + gone.size());
+        gone.put(title, index);
       }
     }
     gone.keySet().forEach(title -> workbook.removeSheetAt(workbook.getSheetIndex(title)));

@@ -17,7 +17,9 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.sheet.ListText;
 import zonewright.trade.Sheets;
+import zonewright.units.DecimalSign;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 import zonewright.workbook.kit.CellText;
@@ -117,19 +119,24 @@ public final class PriceFile {
   }
 
   /**
-   * Reads the lines of a price book for {@link PriceBook#edit(List)}: of a design its own, of
+   * Reads the lines of a price book for {@link PriceBook#edit(ListText)}: of a design its own, of
    * another workbook the first sheet with a heading “Item”.
    *
    * @throws DesignFileException with a sentence that says why, when the file cannot be read
    */
-  public static List<List<String>> read(Path file) throws DesignFileException {
+  public static ListText read(Path file) throws DesignFileException {
     return WorkbookOpening.with(
         file,
         Progress.UNWATCHED,
         source ->
-            source.workbook().getProperties().getCustomProperties().contains(DesignWorkbook.MARK)
-                ? ofDesign(DesignReader.read(source, file.toString()))
-                : lines(whole(source, priced(source.workbook()))));
+            ListText.ofCells(
+                source
+                        .workbook()
+                        .getProperties()
+                        .getCustomProperties()
+                        .contains(DesignWorkbook.MARK)
+                    ? ofDesign(DesignReader.read(source, file.toString()))
+                    : lines(whole(source, priced(source.workbook())))));
   }
 
   /** Of a sheet so long that it is read row by row, the workbook holds but the beginning. */
@@ -186,7 +193,7 @@ public final class PriceFile {
       case NUMERIC ->
           cell.getCellStyle().getDataFormatString().contains("%")
               ? QuantityText.typed(cell.getNumericCellValue(), QuantityKind.SHARE)
-              : QuantityText.exact(cell.getNumericCellValue());
+              : DecimalSign.unmistakable(cell.getNumericCellValue());
       case STRING -> cell.getStringCellValue();
       case BOOLEAN -> cell.getBooleanCellValue() ? "TRUE" : "FALSE";
       case ERROR -> cell.getErrorCellString();

@@ -111,15 +111,6 @@ class ForbiddenCallsTest {
     }
   }
 
-  @Test
-  void filesAreSmallEnoughToReadInOneGo() throws IOException {
-    for (Path source : sources()) {
-      assertThat(Files.readAllLines(source, StandardCharsets.UTF_8).size())
-          .as("lines of %s", source)
-          .isLessThan(450);
-    }
-  }
-
   private static List<Path> sources() throws IOException {
     try (Stream<Path> files = Files.walk(SOURCES)) {
       return files.filter(file -> file.toString().endsWith(".java")).toList();

@@ -8,6 +8,7 @@ import java.util.Random;
 import zonewright.budget.LocalRule;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
+import zonewright.budget.WaterSense;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.design.Design;
@@ -45,6 +46,7 @@ final class ManyZones {
     Edits edits = design.edits();
     design.book().start(edits.typed(Climate.PLACE.reference(), 0, "CIMIS zone 8"));
     design.book().start(edits.typed(Ordinance.APPLIES.reference(), 0, Ordinance.YES));
+    design.book().start(edits.typed(WaterSense.APPLIES.reference(), 0, Ordinance.YES));
     design.book().start(edits.typed(LocalRule.SHARE.reference(), 0, "10 %"));
     for (int month = 0; month < design.book().rows(Sheets.MONTHS); month++) {
       String rain = Double.toString(month % 6 / 2.0);
@@ -73,6 +75,7 @@ final class ManyZones {
     zone.put(Plants.PLANT, any(random, Plants.TYPES.keys()));
     zone.put(Emitters.EMITTER, any(random, Emitters.KINDS.keys()));
     zone.put(Emitters.EMITTER_COUNT, Integer.toString(heads));
+    zone.put(Emitters.WETTED_WIDTH, "9 ft");
     zone.put(Emitters.EMITTER_FLOW, Double.toString((10 + random.nextInt(110)) / 100.0));
     zone.put(Soils.SOIL_TYPE, any(random, Soils.TEXTURES.keys()));
     zone.put(Soils.SLOPE, Integer.toString(random.nextInt(20)));

@@ -3,6 +3,7 @@ package zonewright.benchmark;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import zonewright.budget.Ordinance;
+import zonewright.budget.SiteNeed;
 import zonewright.budget.WaterSense;
 import zonewright.budget.ZoneBudget;
 import zonewright.climate.Climate;
@@ -23,6 +24,7 @@ import zonewright.units.UnitSystem;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.DryingOut;
+import zonewright.water.MonthlySchedule;
 import zonewright.water.SiteRules;
 
 /**
@@ -44,6 +46,7 @@ final class PlainLoop {
       list(Emitters.KINDS.numbers("Distribution uniformity", QuantityKind.SHARE));
   private final double[] efficiencies =
       list(Emitters.KINDS.numbers("Irrigation efficiency", QuantityKind.SHARE));
+  private final boolean[] drip = new boolean[efficiencies.length];
   private final double[] intakeRates =
       list(Soils.TEXTURES.numbers("Intake rate (in/h)", QuantityKind.RATE));
   private final double[][] storages = {
@@ -76,6 +79,9 @@ final class PlainLoop {
   PlainLoop(Design design) {
     Book book = design.book();
     count = book.rows(Sheets.ZONES);
+    for (int kind = 0; kind < drip.length; kind++) {
+      drip[kind] = Emitters.KINDS.keys().get(kind).contains("drip");
+    }
     peak = book.number(Peak.REFERENCE_ET.reference(), 0);
     rain = book.number(Peak.EFFECTIVE_RAIN.reference(), 0);
     gaps =
@@ -161,6 +167,7 @@ final class PlainLoop {
     plants();
     application();
     soil();
+    months.needs();
     demand();
     days();
     cycles();
@@ -228,6 +235,10 @@ final class PlainLoop {
     double[] rate = out(Emitters.PRECIPITATION_RATE);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] wettedWidth = out(Emitters.WETTED_WIDTH);
+    double[] typedWidth = in(Emitters.WETTED_WIDTH);
+    double[] dripRate = out(Emitters.DRIP_RATE);
+    double[] wettedRate = out(Emitters.WETTED_RATE);
     for (int i = 0; i < count; i++) {
       flow[i] = or(typedFlow[i], heads[i] * headFlow[i]);
       method[i] = or(typedMethod[i], 0);
@@ -241,6 +252,13 @@ final class PlainLoop {
               ? NONE
               : over(96.25 * flow[i], plants[i] * (Math.PI / 4) * canopy[i] * canopy[i]);
       rate[i] = method[i] == 1 ? bySpacing[i] : method[i] == 2 ? byCanopy[i] : byArea[i];
+      wettedWidth[i] = or(typedWidth[i], 1.5);
+      dripRate[i] =
+          Double.isNaN(rowSpacing[i])
+              ? 96.25 * headFlow[i] / (Math.PI / 4 * wettedWidth[i] * wettedWidth[i])
+              : rate[i] * rowSpacing[i] / wettedWidth[i];
+      boolean drips = !Double.isNaN(emitter[i]) && drip[(int) emitter[i]];
+      wettedRate[i] = drips ? Math.max(rate[i], dripRate[i]) : rate[i];
       uniformity[i] = or(typedUniformity[i], at(uniformities, emitter[i]));
       efficiency[i] = or(typedEfficiency[i], at(efficiencies, emitter[i]));
     }
@@ -274,12 +292,15 @@ final class PlainLoop {
     double[] rate = out(Emitters.PRECIPITATION_RATE);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] atPeak = out(Demand.PEAK_NEED);
+    double[] greatest = out(MonthlySchedule.GREATEST_NEED);
     double[] net = out(Demand.NET_DEMAND);
     double[] multiplier = out(Demand.RUN_TIME_MULTIPLIER);
     double[] gross = out(Demand.GROSS_DEMAND);
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
     for (int i = 0; i < count; i++) {
-      net[i] = Math.max(0, peak * coefficient[i] - rain);
+      atPeak[i] = Math.max(0, peak * coefficient[i] - rain);
+      net[i] = atMost(atPeak[i], 0) ? greatest[i] : atPeak[i];
       multiplier[i] = 1 / (0.4 + 0.6 * uniformity[i]);
       gross[i] = byEfficiency ? over(net[i], efficiency[i]) : net[i] * multiplier[i];
       week[i] = over(gross[i] * 420, rate[i]);
@@ -327,7 +348,9 @@ final class PlainLoop {
   }
 
   private void cycles() {
-    double[] rate = out(Emitters.PRECIPITATION_RATE);
+    double[] rate = out(Emitters.WETTED_RATE);
+    double[] mean = out(Emitters.PRECIPITATION_RATE);
+    double[] applied = out(CycleAndSoak.APPLIED);
     double[] intake = out(Soils.INTAKE_RATE);
     double[] storage = out(Soils.SURFACE_STORAGE);
     double[] run = out(Demand.RUN_TIME);
@@ -343,6 +366,7 @@ final class PlainLoop {
       cycleMinutes[i] = up(over(run[i], cycles[i]));
       soak[i] = cycles[i] > 1 ? up((rate[i] - intake[i]) * cycleMinutes[i] / intake[i]) : NONE;
       given[i] = cycles[i] * cycleMinutes[i];
+      applied[i] = given[i] * mean[i] / 60;
     }
   }
 
@@ -353,10 +377,12 @@ final class PlainLoop {
     double[] perDay = out(ZoneBudget.VOLUME_PER_WATERING_DAY);
     double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
     double[] perPeakMonth = out(ZoneBudget.VOLUME_PEAK_MONTH);
+    double[] atPeak = out(Demand.PEAK_NEED);
+    double[] net = out(Demand.NET_DEMAND);
     for (int i = 0; i < count; i++) {
       perDay[i] = flow[i] * given[i];
       perWeek[i] = perDay[i] * days[i];
-      perPeakMonth[i] = perWeek[i] * peakDays / 7;
+      perPeakMonth[i] = over(perWeek[i] * peakDays / 7 * atPeak[i], net[i]);
     }
   }
 
@@ -381,7 +407,10 @@ final class PlainLoop {
     double[] coefficient = out(Plants.LANDSCAPE_COEFFICIENT);
     double[] uniformity = out(Emitters.DISTRIBUTION_UNIFORMITY);
     double[] efficiency = out(Emitters.IRRIGATION_EFFICIENCY);
+    double[] plant = in(Plants.PLANT);
+    double[] typedPlantFactor = in(Plants.PLANT_FACTOR);
     double[] weighted = out(ZoneBudget.WEIGHTED_AREA);
+    double[] counted = out(SiteNeed.COUNTED_COEFFICIENT);
     double[] required = out(WaterSense.REQUIRED);
     double[] special = out(Ordinance.SPECIAL);
     double[] specialArea = out(Ordinance.SPECIAL_AREA);
@@ -391,6 +420,8 @@ final class PlainLoop {
     double[] above = out(Ordinance.ABOVE_SHARE);
     for (int i = 0; i < count; i++) {
       weighted[i] = coefficient[i] * area[i];
+      boolean planted = !Double.isNaN(plant[i]) || !Double.isNaN(typedPlantFactor[i]);
+      counted[i] = planted && !Double.isNaN(area[i]) ? coefficient[i] : 0;
       double depth = Math.max(0, allowanceEt * coefficient[i] - allowanceRain);
       required[i] = over(144.0 / 231 * depth * area[i], uniformity[i]);
       special[i] = or(typedSpecial[i], 0);

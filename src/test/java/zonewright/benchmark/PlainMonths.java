@@ -53,6 +53,36 @@ final class PlainMonths {
     return results.computeIfAbsent(column, any -> new double[count]);
   }
 
+  /** What the months ask for, and the month that asks most. */
+  void needs() {
+    double[] year = out(Plants.LANDSCAPE_COEFFICIENT);
+    double[] greatest = out(MonthlySchedule.GREATEST_NEED);
+    double[] number = out(MonthlySchedule.OWN_PEAK_NUMBER);
+    double[] own = out(MonthlySchedule.OWN_PEAK);
+    Arrays.fill(greatest, 0);
+    for (int month = 0; month < MONTHS; month++) {
+      double[] coefficient = out(MonthlySchedule.COEFFICIENTS.get(month));
+      double[] need = out(MonthlySchedule.NET_DEMANDS.get(month));
+      for (int i = 0; i < count; i++) {
+        coefficient[i] = or(typed[month][i], year[i]);
+        need[i] = Math.max(0, et[month] * coefficient[i] - rain[month]);
+        greatest[i] = Math.max(greatest[i], need[i]);
+      }
+    }
+    Arrays.fill(number, Double.NaN);
+    for (int month = 0; month < MONTHS; month++) {
+      double[] need = out(MonthlySchedule.NET_DEMANDS.get(month));
+      for (int i = 0; i < count; i++) {
+        if (greatest[i] > 0 && need[i] / greatest[i] + 1e-9 >= 1) {
+          number[i] = month + 1;
+        }
+      }
+    }
+    for (int i = 0; i < count; i++) {
+      own[i] = number[i] - 1;
+    }
+  }
+
   void run() {
     double[] perYear = out(MonthlyVolume.YEAR);
     Arrays.fill(perYear, 0);
@@ -67,15 +97,14 @@ final class PlainMonths {
   }
 
   private void schedule(int month) {
-    double[] year = out(Plants.LANDSCAPE_COEFFICIENT);
+    double[] need = out(MonthlySchedule.NET_DEMANDS.get(month));
     double[] net = out(Demand.NET_DEMAND);
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
     double[] wateringDays = out(Demand.WATERING_DAYS);
-    double[] rate = out(Emitters.PRECIPITATION_RATE);
+    double[] rate = out(Emitters.WETTED_RATE);
     double[] intake = out(Soils.INTAKE_RATE);
     double[] longest = out(CycleAndSoak.LONGEST_CYCLE);
     double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
-    double[] coefficient = out(MonthlySchedule.COEFFICIENTS.get(month));
     double[] percent = out(MonthlySchedule.PERCENTS.get(month));
     double[] run = out(MonthlySchedule.RUN_TIMES.get(month));
     double[] cycles = out(MonthlySchedule.CYCLES.get(month));
@@ -83,9 +112,7 @@ final class PlainMonths {
     double[] soak = out(MonthlySchedule.SOAKS.get(month));
     double[] volume = out(MonthlyVolume.VOLUMES.get(month));
     for (int i = 0; i < count; i++) {
-      coefficient[i] = or(typed[month][i], year[i]);
-      double wanted = Math.max(0, et[month] * coefficient[i] - rain[month]);
-      percent[i] = atMost(net[i], 0) ? Double.NaN : over(wanted, net[i]);
+      percent[i] = atMost(net[i], 0) ? Double.NaN : over(need[i], net[i]);
       run[i] = up(over(week[i] * percent[i], wateringDays[i]));
       boolean atOnce = atMost(rate[i], intake[i]);
       double parts = atOnce ? 1 : longest[i] < 1 ? Double.NaN : up(run[i] / longest[i]);

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Random;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -65,14 +64,15 @@ public class TimetableBenchmark {
     for (int i = 0; i < zones; i++) {
       asked.add(
           new WateredZone(
-              "zone " + (i + 1),
-              "A",
+              i + 1,
+              1,
               OptionalInt.empty(),
               1 + random.nextInt(4),
               3 + random.nextInt(15),
               random.nextInt(60),
               3 + random.nextInt(180) / 10.0,
-              new WateringDays.OnWeekdays(EnumSet.of(DayOfWeek.MONDAY))));
+              new WateringDays.OnWeekdays(EnumSet.of(DayOfWeek.MONDAY)),
+              OptionalInt.empty()));
     }
     rules =
         new NightRules(
@@ -81,13 +81,13 @@ public class TimetableBenchmark {
             site.equals("FLOW_BOUND") ? 40 : 1000,
             1,
             16,
-            Set.of());
+            4);
   }
 
   /** Places the night. */
   @Benchmark
   public NightPlan place() {
-    plan = NightPlacer.place(Night.weekly(DayOfWeek.MONDAY), asked, rules);
+    plan = NightPlacer.place(Night.weekly(DayOfWeek.MONDAY), asked, rules, List.of());
     return plan;
   }
 
@@ -101,7 +101,7 @@ public class TimetableBenchmark {
         site,
         plan.lengthMinutes(),
         plan.boundMinutes(),
-        plan.ratioToBound());
+        (double) plan.lengthMinutes() / plan.boundMinutes());
   }
 
   /** Runs the benchmark. */

@@ -111,6 +111,7 @@ class LeastCutTest {
     }
     sketch.type(Emitters.DISTRIBUTION_UNIFORMITY, 0, "50 %");
     sketch.type(Emitters.DISTRIBUTION_UNIFORMITY, 1, "80 %");
+    sketch.type(WaterSense.APPLIES, Ordinance.YES);
     double peak = sketch.read(WaterSense.LEAST_CUT, 0, Units.GALLON);
     assertThat(peak)
         .isCloseTo(-sketch.read(WaterSense.LEFT_OVER, Units.GALLON), within(1e-6))

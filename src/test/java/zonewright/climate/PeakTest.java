@@ -4,7 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import zonewright.budget.SiteBudget;
+import zonewright.design.Facts;
+import zonewright.design.Finding;
+import zonewright.emitters.Emitters;
 import zonewright.formula.Outcome;
+import zonewright.plants.Plants;
 import zonewright.sketch.Sketch;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
@@ -52,9 +57,36 @@ class PeakTest {
     for (int month = 0; month < 12; month++) {
       sketch.type(Rain.MONTH_RAIN, month, month == 6 ? "3 in" : "0.5 in");
     }
+    sketch.type(Peak.CHOICE, Peak.BY_ET);
     assertThat(peak()).isEqualTo("July");
     sketch.type(Peak.CHOICE, Peak.BY_DEFICIT);
     assertThat(peak()).isEqualTo("June");
+  }
+
+  /**
+   * Derived: lawn at 0.8 needs 0.8 × 6.2 in in May and 0.8 × 7.4 − 1 in in July; shrubs at 0.2 need
+   * 1.24 in in May and, beside an inch of rain, 0.48 in in July. So a lawn alone peaks in May at
+   * 4.96 in against 4.92; with plants that need little still more in May.
+   */
+  @Test
+  void byNeedTheMonthOfGreatestNeedIsThePeakAndTheOthersStayBelowIt() {
+    months(1, 1, 1, 1, 6.2, 1, 7.4, 1, 1, 1, 1, 1);
+    sketch.type(Rain.METHOD, Rain.SHARE).type(Rain.COUNTED_SHARE, "100");
+    for (int month = 0; month < 12; month++) {
+      sketch.type(Rain.MONTH_RAIN, month, month == 6 ? "1 in" : "0 in");
+    }
+    assertThat(peak()).as("a field of reference grass").isEqualTo("July");
+    sketch.type(Facts.ZONE_NAME, "1").type(Emitters.AREA, "1000 ft2");
+    assertThat(peak()).as("a zone begun has no say").isEqualTo("July");
+    sketch.type(Plants.PLANT_FACTOR, "0.8");
+    assertThat(peak()).isEqualTo("May");
+    assertThat(sketch.read(SiteBudget.PERCENT, 6, Units.ONE)).isCloseTo(4.92 / 4.96, within(1e-9));
+    sketch.type(Peak.CHOICE, Peak.BY_ET);
+    assertThat(peak()).isEqualTo("July");
+    assertThat(sketch.read(SiteBudget.PERCENT, 4, Units.ONE)).isCloseTo(4.96 / 4.92, within(1e-9));
+    assertThat(sketch.design().findings())
+        .extracting(Finding::line)
+        .anyMatch(line -> line.contains("May") && line.contains("which is made for July"));
   }
 
   @Test

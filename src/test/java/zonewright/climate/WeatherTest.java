@@ -26,6 +26,18 @@ class WeatherTest {
         .isCloseTo(31 * daily, within(1e-9));
   }
 
+  /** FAO-56 equation 52 falls below 0 where the mean temperature is below -17.8 °C. */
+  @Test
+  void hargreavesIsNeverBelowNothing() {
+    sketch
+        .type(WeatherSite.LATITUDE, "64")
+        .type(Weather.HIGHEST, "-20")
+        .type(Weather.LOWEST, "-30");
+    assertThat(sketch.read(CalculatedEt.HARGREAVES, Units.MILLIMETRE_PER_DAY)).isZero();
+    sketch.type(Weather.HIGHEST, "-10").type(Weather.LOWEST, "-20");
+    assertThat(sketch.read(CalculatedEt.HARGREAVES, Units.MILLIMETRE_PER_DAY)).isPositive();
+  }
+
   @Test
   void aDewPointGoesBeforeHumidity() {
     sketch.type(Weather.HIGHEST, "25").type(Weather.LOWEST, "18").type(Weather.MEAN_HUMIDITY, "68");

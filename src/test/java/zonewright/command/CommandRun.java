@@ -50,6 +50,12 @@ record CommandRun(int code, String out, String err, List<Optional<Path>> opened)
     return text.toString().replace("\r\n", "\n");
   }
 
+  /** Returns the line with the answer, which stands below what was assumed. */
+  String answer() {
+    List<String> lines = out.lines().toList();
+    return out.startsWith("Assumed") ? lines.get(lines.indexOf("") + 1) : firstLine();
+  }
+
   /** Returns the first line of the results. */
   String firstLine() {
     return out.lines().findFirst().orElse("");

@@ -31,7 +31,7 @@ final class PipeQuestionsTest {
     CommandRun run = CommandRun.of(arguments);
 
     assertThat(run.err()).isEmpty();
-    assertThat(run.firstLine()).isEqualTo(asked + " = " + answer);
+    assertThat(run.answer()).isEqualTo(asked + " = " + answer);
     assertThat(run.code()).isZero();
   }
 

@@ -155,7 +155,7 @@ class DesignLawsTest {
       double minutes = number(design, CycleAndSoak.CYCLE_MINUTES, row);
       double longest = number(design, CycleAndSoak.LONGEST_CYCLE, row);
       double soak = number(design, CycleAndSoak.SOAK, row);
-      double rate = number(design, Emitters.PRECIPITATION_RATE, row);
+      double rate = number(design, Emitters.WETTED_RATE, row);
       double intake = number(design, Soils.INTAKE_RATE, row);
       double storage = number(design, Soils.SURFACE_STORAGE, row);
       if (Double.isNaN(cycles)) {

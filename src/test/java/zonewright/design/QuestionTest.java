@@ -102,7 +102,9 @@ final class QuestionTest {
         assertThat(question.outcome() instanceof Outcome.Missing)
             .as(column.name() + " names what is missing")
             .isEqualTo(
-                !question.missing().isEmpty() && !(question.outcome() instanceof Outcome.Blank));
+                !question.missing().isEmpty()
+                    && !question.rowMatters()
+                    && !(question.outcome() instanceof Outcome.Blank));
       }
     }
   }

@@ -7,6 +7,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
@@ -292,6 +293,8 @@ class WorkedExamplesTest {
       String slope, String rate, boolean named) {
     // 23 CCR 492.7 (a)(1)(V) (verified).
     OneZone zone = protocolZone("loam", slope, rate, "2.56 in");
+    assertThat(zone.design().findings()).noneMatch(finding -> finding.line().contains("492.7"));
+    zone.type(Ordinance.APPLIES, Ordinance.YES);
     assertThat(
             zone.design().findings().stream().anyMatch(finding -> finding.line().contains("492.7")))
         .isEqualTo(named);

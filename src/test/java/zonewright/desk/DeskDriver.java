@@ -35,8 +35,12 @@ final class DeskDriver implements AutoCloseable {
   private final DeskWindow window;
   private final Robot robot;
 
+  /** Another process that tests windows at the same time has another folder. */
   DeskDriver() {
-    this(Path.of(System.getProperty("java.io.tmpdir"), "zonewright-unsaved"));
+    this(
+        Path.of(
+            System.getProperty("java.io.tmpdir"),
+            "zonewright-unsaved-" + ProcessHandle.current().pid()));
   }
 
   /** Opens the window; the record of designs without a file goes into {@code spare}. */

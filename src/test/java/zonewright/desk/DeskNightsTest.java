@@ -14,6 +14,7 @@ import javax.swing.JButton;
 import javax.swing.JDialog;
 import javax.swing.JList;
 import javax.swing.JMenu;
+import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -87,6 +88,11 @@ class DeskNightsTest {
     JList<?> list = desk.ask(() -> in(nights().orElseThrow(), JList.class).orElseThrow());
     desk.waitUntil("a night that waters", () -> list.getModel().getSize() > 0);
     assertThat(desk.ask(() -> list.getSelectedIndex())).isNotNegative();
+    JTable zones = desk.ask(() -> in(nights().orElseThrow(), JTable.class).orElseThrow());
+    assertThat(desk.ask(zones::getRowCount)).isEqualTo(desk.book().rows(Sheets.ZONES));
+    assertThat(desk.ask(() -> zones.getValueAt(10, 3) + " of " + zones.getValueAt(10, 2)))
+        .as("the slope, for whose cycles the controller has too few starts")
+        .isEqualTo("44 of 99");
     assertThat(desk.ask(() -> in(nights().orElseThrow(), JButton.class))).isPresent();
     desk.press("ESCAPE");
     desk.waitUntil("no window of the nights", () -> nights().isEmpty());

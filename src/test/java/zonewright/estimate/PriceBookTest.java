@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static zonewright.trade.Sheets.PARTS;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,6 +13,8 @@ import zonewright.design.Finding;
 import zonewright.design.Sample;
 import zonewright.sheet.Book;
 import zonewright.sheet.Entry;
+import zonewright.sheet.ListText;
+import zonewright.units.DecimalSign;
 import zonewright.units.UnitSystem;
 
 /** Price books out of a design and into another. */
@@ -51,6 +54,36 @@ class PriceBookTest {
     assertThat(book.number(Parts.PRICE.reference(), 0)).isEqualTo(20);
   }
 
+  /** 1,250 h became 1250: a thousand times too much, silently. */
+  @Test
+  void aDecimalCommaIsReadAsListsReadIt() throws PriceBook.Unreadable {
+    Book book = read("Item;Price;Labour hours each\nValve;21,50;1,250\nPump;1.250,00;2\n");
+    assertThat(book.number(Parts.HOURS_EACH.reference(), 0)).isEqualTo(1.25);
+    assertThat(book.number(Parts.PRICE.reference(), 0)).isEqualTo(21.5);
+    assertThat(book.number(Parts.PRICE.reference(), 1)).isEqualTo(1250);
+  }
+
+  @Test
+  void aNumberThatCanBeReadTwoWaysIsAskedNotTaken() throws Exception {
+    String text = "Item;Labour hours each\nValve;1,250\n";
+    assertThatThrownBy(() -> read(text))
+        .isInstanceOf(PriceBook.Unreadable.class)
+        .hasMessageContaining("Line 2, Labour hours each: “1,250” can be read two ways")
+        .hasMessageContaining("write 1250 or 1.250");
+    Book book = Design.blank(UnitSystem.US).book();
+    ListText list = ListText.of(text, "prices").with(Optional.of(DecimalSign.COMMA));
+    book.perform(new PriceBook(book).edit(list));
+    assertThat(book.number(Parts.HOURS_EACH.reference(), 0)).isEqualTo(1.25);
+  }
+
+  @Test
+  void aBarePercentIsPercentHoweverSmall() throws PriceBook.Unreadable {
+    Book book = read("Item,Waste\nValve,1\nPipe,0.5\nWire,5 %\n");
+    assertThat(book.number(Parts.WASTE.reference(), 0)).isEqualTo(0.01);
+    assertThat(book.number(Parts.WASTE.reference(), 1)).isEqualTo(0.005);
+    assertThat(book.number(Parts.WASTE.reference(), 2)).isEqualTo(0.05);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -59,6 +92,7 @@ class PriceBookTest {
         "Price\\n2|no column “Item”",
         "Item,Price\\n,2|Line 2 has no item name",
         "Item,Price\\nValve,about two|Line 2, Price",
+        "Item,Price\\n\\nValve,\"2|quotation mark in line 3",
         "''|empty"
       })
   void whatCannotBeReadIsRefusedWithWhereAndWhy(String text, String sentence) {

@@ -6,13 +6,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.Entry;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
+import zonewright.units.DecimalSign;
 import zonewright.units.UnitSystem;
 
 class ForeignListTest {
@@ -50,7 +54,9 @@ class ForeignListTest {
     assertThat(ForeignList.of(wide, "a").rows().get(0)).contains("Pelouse d’été");
     ForeignList older = ForeignList.of(text.getBytes(Charset.forName("windows-1252")), "a");
     assertThat(older.rows().get(0)).contains("Pelouse d’été");
-    assertThat(older.notes()).anyMatch(note -> note.contains("older encoding"));
+    assertThat(older.notes())
+        .anyMatch(note -> note.contains("older encoding"))
+        .anyMatch(note -> note.contains("“d’été” in line 2"));
   }
 
   @Test
@@ -67,6 +73,108 @@ class ForeignListTest {
         .isCloseTo(1250.5 / 0.09290304, org.assertj.core.api.Assertions.within(1e-9));
     assertThat(((Entry.Figure) area(design, 2)).value())
         .isCloseTo(1500 / 0.09290304, org.assertj.core.api.Assertions.within(1e-9));
+  }
+
+  @Test
+  void aNumberThatCanBeReadTwoWaysIsToldWithItsLineAndNotTaken() throws ListProblem {
+    for (UnitSystem system : UnitSystem.values()) {
+      ListMatch match =
+          new ListMatch(
+              Design.blank(system).book(),
+              Sheets.ZONES,
+              list("Zone;Area\n\n1;900\n2;1,250\n3;1.250\n"));
+      ListMatch.Taken taken = match.taken();
+      assertThat(taken.notes())
+          .anyMatch(
+              note ->
+                  note.startsWith(
+                      "Line 4, Area: “1,250” can be read two ways; write 1250 or 1.250"))
+          .anyMatch(note -> note.startsWith("Line 5, Area: “1.250” can be read two ways"));
+      assertThat(match.entry(1, 1)).isInstanceOf(Entry.Unreadable.class);
+      match.decimals(Optional.of(DecimalSign.COMMA));
+      assertThat(match.entry(1, 1)).isEqualTo(new Entry.Figure(1.25));
+      assertThat(match.entry(1, 2)).isEqualTo(new Entry.Figure(1250));
+      match.decimals(Optional.of(DecimalSign.POINT));
+      assertThat(match.entry(1, 1)).isEqualTo(new Entry.Figure(1250));
+      assertThat(match.entry(1, 2)).isEqualTo(new Entry.Figure(1.25));
+    }
+  }
+
+  @Test
+  void anotherColumnOfNumbersTellsTheDecimalSignButNoWordsDo() throws ListProblem {
+    assertThat(area(taken("Zone;Area;Zone flow\n1;1,250;12,5\n"), 0))
+        .isEqualTo(new Entry.Figure(1.25));
+    assertThat(area(taken("Zone;Area;Zone flow\n1;1,250;12.5\n"), 0))
+        .isEqualTo(new Entry.Figure(1250));
+    assertThat(area(taken("Zone;Area;Note\n1.2;1,250;3.5 inches\n"), 0))
+        .isInstanceOf(Entry.Unreadable.class);
+  }
+
+  @Test
+  void aColumnThatShowsBothSignsTellsSoAndTakesNothingInDoubt() throws ListProblem {
+    Design design = Design.blank(UnitSystem.US);
+    ListMatch match =
+        new ListMatch(design.book(), Sheets.ZONES, list("Zone;Area\n1;12,5\n2;12.5\n3;1,250\n"));
+    assertThat(match.taken().notes())
+        .anyMatch(note -> note.startsWith("Area: some numbers have a decimal comma"))
+        .anyMatch(note -> note.startsWith("Line 4, Area: “1,250” can be read two ways"));
+    assertThat(match.entry(1, 0)).isEqualTo(new Entry.Figure(12.5));
+    assertThat(match.entry(1, 1)).isEqualTo(new Entry.Figure(12.5));
+  }
+
+  /** Programs write numbers with a point where commas part the cells. */
+  @Test
+  void whereCommasPartTheCellsAPointStandsBeforeDecimals() throws ListProblem {
+    assertThat(area(taken("Zone,Area\n1,1.250\n"), 0)).isEqualTo(new Entry.Figure(1.25));
+    assertThat(area(taken("Zone,Area\n1,\"1,250\"\n"), 0)).isInstanceOf(Entry.Unreadable.class);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(
+      strings = {
+        "Zone,Where\n1,Lawn\n2,\"North bed\n3,South\n",
+        "Zone,Where\n1,Lawn\n2,\"North bed\n3,\"South\"\n",
+        "Zone,Where\n1,Lawn\n2,\"3/4\" valve\n"
+      })
+  void anUnclosedQuotationMarkIsToldWithItsLine(String text) {
+    assertThatThrownBy(() -> list(text))
+        .isInstanceOf(ListProblem.class)
+        .hasMessageContaining("quotation mark in line 3 that is not closed");
+  }
+
+  @Test
+  void lettersInNoKnownEncodingAreToldWithTheirLine() {
+    byte[] odd = "Zone,Where\n1,Lawn\n2,Gr".getBytes(StandardCharsets.US_ASCII);
+    byte[] dos = java.util.Arrays.copyOf(odd, odd.length + 2);
+    dos[odd.length] = (byte) 0x81;
+    dos[odd.length + 1] = 'n';
+    assertThatThrownBy(() -> ForeignList.of(dos, "zones.csv"))
+        .isInstanceOf(ListProblem.class)
+        .hasMessageContaining("first in line 3")
+        .hasMessageContaining("save it as CSV in UTF-8");
+    byte[] marked = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF, 'Z', '\n', (byte) 0xC3};
+    assertThatThrownBy(() -> ForeignList.of(marked, "zones.csv"))
+        .hasMessageContaining("first in line 2");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0x1p3", "12d", "12f", "NaN", "0x10", "1_000", "1e999", "Infinity"})
+  void whatOnlyAProgrammerTakesForANumberIsNone(String text) throws ListProblem {
+    ListMatch match =
+        new ListMatch(
+            Design.blank(UnitSystem.US).book(), Sheets.ZONES, list("Zone,Area\n1," + text + "\n"));
+    assertThat(match.entry(1, 0)).isInstanceOf(Entry.Unreadable.class);
+    assertThat(match.taken().notes()).anyMatch(note -> note.startsWith("Line 2, Area: “" + text));
+  }
+
+  @Test
+  void plainNumbersThatLookLikePartsOfOneAreReadAsPercentAndTold() throws ListProblem {
+    Design design = Design.blank(UnitSystem.US);
+    ListMatch match =
+        new ListMatch(design.book(), Sheets.ZONES, list("Zone,Slope\n1,0.05\n2,0.1\n"));
+    assertThat(match.taken().notes())
+        .anyMatch(note -> note.startsWith("Slope: plain numbers were read as percent"));
+    assertThat(match.entry(1, 0)).isEqualTo(new Entry.Figure(0.0005));
   }
 
   @Test

@@ -39,7 +39,7 @@ class LowQuarterTest {
 
   @Property(tries = 15)
   void theDriestTwentiethIsNoWetterThanTheLowestQuarter(
-      @ForAll @Size(min = 1, max = 45) List<@IntRange(min = 1, max = 30) Integer> depths) {
+      @ForAll @Size(min = 2, max = 45) List<@IntRange(min = 1, max = 30) Integer> depths) {
     Sketch sketch = test(depths);
     double coefficient = sketch.read(LowQuarter.SCHEDULING_COEFFICIENT, Units.ONE);
     double uniformity = sketch.read(CatchTests.LOW_QUARTER, Units.ONE);

@@ -27,9 +27,21 @@ class HandoverPagesTest {
     byte[] file = HandoverPages.of(Demo.libraryGarden(UnitSystem.US));
     assertThat(text(file, 1, 1)).contains("Program A", "Forecourt lawn", "100 percent");
     assertThat(text(file, 2, 2)).contains("Program B", "Dry garden").doesNotContain("Program A");
-    assertThat(text(file, 3, 3)).contains("plants and soil", "loam");
+    assertThat(text(file, 3, 3)).contains("What the nights give each zone", "West slope");
+    assertThat(text(file, 4, 4)).contains("plants and soil", "loam");
     assertThat(text(file, 1, 99))
         .contains("0.24 in/day", "CIMIS zone 8", "100 %", "licensed", "Owner or operator");
+  }
+
+  @Test
+  void whatDoesNotFitIsSaidAboveTheStationsAndEveryZoneIsListed() throws IOException {
+    String first = text(HandoverPages.of(Demo.libraryGarden(UnitSystem.US)), 1, 1);
+    assertThat(first.indexOf("This does not fit"))
+        .isPositive()
+        .isLessThan(first.indexOf("Zone 11, West slope ground cover: 44 of 99 min"));
+    assertThat(first.indexOf("44 of 99 min")).isLessThan(first.indexOf("Minutes a cycle"));
+    String zones = text(HandoverPages.of(Demo.libraryGarden(UnitSystem.US)), 3, 3);
+    assertThat(zones).contains("11 West slope ground cover 99 44 55").contains("10 Dry garden");
   }
 
   @Test

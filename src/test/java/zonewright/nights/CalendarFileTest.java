@@ -42,7 +42,7 @@ class CalendarFileTest {
     List<List<ParseWarning>> warnings = new ArrayList<>();
     List<ICalendar> all = Biweekly.parse(text).warnings(warnings).all();
     assertThat(all).hasSize(1);
-    assertThat(warnings).allMatch(List::isEmpty);
+    assertThat(warnings).isEqualTo(List.of(List.of()));
     return all.get(0);
   }
 
@@ -68,7 +68,7 @@ class CalendarFileTest {
     Set<String> identifiers = new TreeSet<>();
     for (int i = 1; i < events.length; i++) {
       assertThat(events[i]).containsOnlyOnce("UID:").containsOnlyOnce("DTSTAMP:20260520T101530Z");
-      assertThat(events[i]).containsOnlyOnce("DTSTART:").containsOnlyOnce("DTEND:");
+      assertThat(events[i]).containsOnlyOnce("DTSTART").containsOnlyOnce("DTEND");
       assertThat(events[i]).containsOnlyOnce("END:VEVENT");
       identifiers.add(events[i].substring(0, events[i].indexOf("\r\n")));
     }
@@ -103,7 +103,7 @@ class CalendarFileTest {
         LocalDate date = FIRST.plusDays(night.night().weekday().getValue() - 1L).plusWeeks(week);
         for (String program : List.of("A", "B")) {
           List<ValveRun> runs =
-              night.runs().stream().filter(run -> run.zone().program().equals(program)).toList();
+              night.runs().stream().filter(run -> garden.isOf(run, program)).toList();
           if (!runs.isEmpty()) {
             int start = runs.get(0).startMinute();
             int end = runs.stream().mapToInt(ValveRun::endMinute).max().orElseThrow();
@@ -124,6 +124,9 @@ class CalendarFileTest {
     Set<String> found = new TreeSet<>();
     TimeZone here = TimeZone.getDefault();
     for (VEvent event : calendar.getEvents()) {
+      if (event.getSummary().getValue().startsWith("Watering that does not fit")) {
+        continue;
+      }
       long length =
           event.getDateEnd().getValue().getTime() - event.getDateStart().getValue().getTime();
       String program = event.getSummary().getValue().replaceAll(".*program (\\w+).*", "$1");

@@ -1,7 +1,9 @@
 package zonewright.nights;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import zonewright.budget.SiteBudget;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Finding;
@@ -28,6 +30,19 @@ final class Garden {
     return this;
   }
 
+  /** Gives a program another name, its zones following it. */
+  Garden nameProgram(int program, String name) {
+    List<Integer> own = new ArrayList<>();
+    for (int row = 0; row < design.book().rows(Sheets.ZONES); row++) {
+      if (design.book().number(SiteBudget.ZONE_PROGRAM.reference(), row) == program) {
+        own.add(row);
+      }
+    }
+    type(SiteBudget.PROGRAM, program, name);
+    own.forEach(row -> type(SiteBudget.ZONE_PROGRAM, row, name));
+    return this;
+  }
+
   /** Keeps the first zones only. */
   Garden firstZones(int count) {
     int rows = design.book().rows(Sheets.ZONES);
@@ -50,7 +65,7 @@ final class Garden {
 
   Optional<NightPlan> night(String label) {
     return plan().timetable().nights().stream()
-        .filter(night -> night.night().label().equals(label))
+        .filter(night -> NightWords.label(night.night()).equals(label))
         .findFirst();
   }
 
@@ -60,10 +75,19 @@ final class Garden {
     return design.findings();
   }
 
-  List<ValveRun> runsOf(String zone) {
+  /** The runs of a zone by its row. */
+  List<ValveRun> runsOf(int row) {
     return plan().timetable().nights().stream()
         .flatMap(night -> night.runs().stream())
-        .filter(run -> run.zone().name().equals("zone " + zone))
+        .filter(run -> isAt(run, row))
         .toList();
+  }
+
+  boolean isAt(ValveRun run, int row) {
+    return run.zone().number() == design.book().contents().row(Sheets.ZONES, row).id();
+  }
+
+  boolean isOf(ValveRun run, String program) {
+    return new NightNames(plan()).program(run.zone().program()).equals(program);
   }
 }

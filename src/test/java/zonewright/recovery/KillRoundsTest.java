@@ -3,19 +3,25 @@ package zonewright.recovery;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import zonewright.testing.Counts;
 
 /** How much is lost, and in how many rounds, is told by {@link KillRounds} run by itself. */
 class KillRoundsTest {
   @Test
+  @Tag(Counts.LONG)
   void whatIsLeftOfAKilledProcessIsExactlyWhatThereWasAfterOneOfItsEdits(@TempDir Path folder)
       throws Exception {
+    int kept = 0;
     try (KillRounds killing = new KillRounds(folder, 20261125)) {
-      for (int i = 0; i < 4; i++) {
+      for (int i = 0; i < Counts.of(3, 200); i++) {
         KillRounds.Round round = killing.round();
         assertThat(round.exact()).as("%s", round).isTrue();
+        kept += round.kept();
       }
     }
+    assertThat(kept).as("edits that outlived their process").isPositive();
   }
 }

@@ -50,11 +50,12 @@ public final class RandomZones {
     type(parts, edits, Rates.WATER_PRICE, 0, "1." + random.nextInt(99));
     type(parts, edits, Rates.WATER_PRICE, 1, "2." + random.nextInt(99));
     for (int row = 0; row < zones; row++) {
-      type(parts, edits, Emitters.AREA, row, (100 + random.nextInt(900)) + " m2");
+      type(parts, edits, Emitters.AREA, row, (300 + random.nextInt(900)) + " m2");
       type(parts, edits, Plants.PLANT, row, any(random, Plants.TYPES.keys()));
       type(parts, edits, Emitters.EMITTER, row, any(random, Emitters.KINDS.keys()));
       type(parts, edits, Emitters.EMITTER_COUNT, row, Integer.toString(1 + random.nextInt(60)));
       type(parts, edits, Emitters.EMITTER_FLOW, row, (1 + random.nextInt(90)) / 10.0 + " L/min");
+      type(parts, edits, Emitters.WETTED_WIDTH, row, "6 m");
       type(parts, edits, Emitters.HEAD_SPACING, row, (3 + random.nextInt(40)) / 10.0 + " m");
       type(parts, edits, Emitters.DISTRIBUTION_UNIFORMITY, row, (30 + random.nextInt(50)) + " %");
       type(parts, edits, Soils.SOIL_TYPE, row, any(random, Soils.TEXTURES.keys()));

@@ -62,7 +62,7 @@ class BookTest {
   void aRefusedEntryCarriesItsReasonToWhateverDependsOnIt() {
     type(Ledger.LENGTH, 2, "12 gpm");
     String reason =
-        "thing three, Length: “12 gpm” is in gpm, which is no unit of length; write for example 15 ft or 4.5 m";
+        "thing three, Length: “12 gpm”: the unit “gpm” is none of a length; write for example 15 ft or 4.5 m";
     assertThat(outcome(Ledger.LENGTH, 2).sentence()).isEqualTo(reason);
     assertThat(outcome(Ledger.BOTH, 2).sentence()).isEqualTo(reason);
     assertThat(outcome(Ledger.GROUP_TOTAL, 1).sentence()).isEqualTo(reason);

@@ -10,7 +10,6 @@ import zonewright.formula.Comparator;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Outcome;
-import zonewright.formula.PrintedText;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 
@@ -183,7 +182,7 @@ class RowsAlongsideTest {
     type(SIZE, 2, "5");
     assertThat(book.number(RANK.reference(), 0)).isEqualTo(2);
     assertThat(book.number(RANK.reference(), 2)).isEqualTo(2);
-    assertThat(PrintedText.of(RANK.formula().orElseThrow()))
+    assertThat(RANK.equation().orElseThrow())
         .isEqualTo("number of rows where In group is this In group and Size ≤ Size of this row");
   }
 

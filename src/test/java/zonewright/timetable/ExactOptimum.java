@@ -41,7 +41,8 @@ final class ExactOptimum {
       IntVar before = null;
       int minutes = zone.minutesPerCycle();
       for (int cycle = 0; cycle < zone.cycles(); cycle++) {
-        IntVar start = model.intVar(zone.name() + cycle, starts(rules, minutes, horizon));
+        IntVar start =
+            model.intVar("zone " + zone.number() + "," + cycle, starts(rules, minutes, horizon));
         starts.add(start);
         positions.add(task(model, start, minutes + rules.gapMinutes(), horizon + 240));
         running.add(task(model, start, minutes, horizon));

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import zonewright.testing.Counts;
 
 /**
  * Source of the reference: the exact optimum by the Choco constraint solver 4.10.18, on invented
@@ -21,24 +23,26 @@ class ExactOptimumTest {
   private double worst = 1;
 
   @Test
+  @Tag(Counts.LONG)
   void nightsOfUpToTwelveZonesEndWithinOnePercentOfTheExactOptimum() {
-    for (int seed = 0; seed < 235; seed++) {
+    for (int seed = 0; seed < Counts.of(40, 235); seed++) {
       Random random = new Random(seed);
       compare(seed, zones(random, 12), random, Sites.window(60, 1000));
     }
-    judge("One window", 200);
+    judge("One window", Counts.of(30, 200));
   }
 
   @Test
+  @Tag(Counts.LONG)
   void nightsOfUpToFiveZonesWithTwoWindowsEndWithinOnePercentOfTheExactOptimum() {
-    for (int seed = 1000; seed < 1040; seed++) {
+    for (int seed = 1000; seed < 1000 + Counts.of(12, 40); seed++) {
       Random random = new Random(seed);
       int closes = 70 + random.nextInt(30);
       int reopens = closes + 5 + random.nextInt(25);
       compare(
           seed, zones(random, 5), random, Sites.window(60, closes), Sites.window(reopens, 1000));
     }
-    judge("Two windows", 30);
+    judge("Two windows", Counts.of(9, 30));
   }
 
   private void compare(
@@ -46,7 +50,7 @@ class ExactOptimumTest {
     double largest = zones.stream().mapToDouble(WateredZone::flow).max().orElseThrow();
     double available = largest + random.nextInt((int) (largest * 2));
     NightRules rules = Sites.rules(1 + random.nextInt(3), available, random.nextInt(3), windows);
-    NightPlan plan = NightPlacer.place(MONDAY, zones, rules);
+    NightPlan plan = NightPlacer.place(MONDAY, zones, rules, List.of());
     assertThat(NightChecker.broken(plan, zones, rules)).as("site %d", seed).isEmpty();
     OptionalInt least = ExactOptimum.length(zones, rules, plan.lengthMinutes());
     if (least.isPresent()) {
@@ -83,11 +87,7 @@ class ExactOptimumTest {
       int cycles = 1 + random.nextInt(count > 8 ? 2 : 3);
       zones.add(
           Sites.zone(
-              "zone " + (i + 1),
-              cycles,
-              1 + random.nextInt(8),
-              random.nextInt(20),
-              3 + random.nextInt(18)));
+              i + 1, cycles, 1 + random.nextInt(8), random.nextInt(20), 3 + random.nextInt(18)));
     }
     return zones;
   }

@@ -5,13 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.Random;
-import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -23,16 +20,15 @@ class PlainWeekPlannerTest {
   private static final WateringWindow NIGHT = Sites.window(1320, 360);
 
   private static WateredZone zone(
-      String name, String program, int cycles, int minutes, int soak, int days) {
-    return new WateredZone(
-        name,
+      long number, long program, int cycles, int minutes, int soak, int days) {
+    return Sites.zone(
+        number,
         program,
-        OptionalInt.empty(),
         cycles,
         minutes,
         soak,
         1,
-        new WateringDays.ChooseWeekdays(days, 7, EnumSet.allOf(DayOfWeek.class)));
+        new WateringDays.ChooseWeekdays(days, 7, Sites.ALL_DAYS));
   }
 
   private static PlainTimetable plan(NightRules rules, StartRuns runs, WateredZone... zones) {
@@ -45,13 +41,11 @@ class PlainWeekPlannerTest {
         plan(
             Sites.rules(1, 100, 0, NIGHT),
             StartRuns.EVERY_STATION,
-            zone("1", "A", 1, 60, 0, 7),
-            zone("2", "B", 1, 30, 0, 7));
+            zone(1, 1, 1, 60, 0, 7),
+            zone(2, 2, 1, 30, 0, 7));
     assertThat(plan.timetable().findings()).isEmpty();
-    assertThat(plan.programs())
-        .extracting(p -> p.card().startMinutes().get(0))
-        .doesNotHaveDuplicates();
-    assertThat(plan.timetable().nights()).allMatch(night -> night.lengthMinutes() == 90);
+    assertThat(plan.programs()).extracting(p -> p.startMinutes().get(0)).doesNotHaveDuplicates();
+    assertThat(plan.timetable().nights()).hasSize(7).allMatch(night -> night.lengthMinutes() == 90);
   }
 
   @Test
@@ -59,12 +53,12 @@ class PlainWeekPlannerTest {
     PlainTimetable plan =
         PlainWeekPlanner.plan(
             List.of(
-                Sites.zone("1", 1, 60, 0, 1, Sites.on(DayOfWeek.MONDAY)).inProgram("A"),
-                Sites.zone("2", 1, 60, 0, 1, Sites.on(DayOfWeek.TUESDAY)).inProgram("B")),
+                Sites.zone(1, 1, 1, 60, 0, 1, Sites.on(DayOfWeek.MONDAY)),
+                Sites.zone(2, 2, 1, 60, 0, 1, Sites.on(DayOfWeek.TUESDAY))),
             Sites.rules(1, 100, 0, NIGHT),
             MONDAY,
             StartRuns.EVERY_STATION);
-    assertThat(plan.programs()).extracting(p -> p.card().startMinutes().get(0)).containsOnly(1320);
+    assertThat(plan.programs()).extracting(p -> p.startMinutes().get(0)).containsOnly(1320);
   }
 
   @Test
@@ -73,14 +67,15 @@ class PlainWeekPlannerTest {
         plan(
             Sites.rules(1, 100, 0, NIGHT),
             StartRuns.EVERY_STATION,
-            zone("1", "A", 2, 10, 30, 3),
-            zone("2", "A", 1, 30, 0, 3));
-    assertThat(plan.programs()).extracting(p -> p.card().program()).containsOnly("A", "A (2)");
+            zone(1, 1, 2, 10, 30, 3),
+            zone(2, 1, 1, 30, 0, 3));
+    assertThat(plan.programs())
+        .extracting(PlainProgram::program)
+        .containsExactlyInAnyOrder(new ProgramPart(1, 1), new ProgramPart(1, 2));
     assertThat(plan.timetable().findings())
-        .anyMatch(
-            finding ->
-                finding.kind() == Finding.Kind.PROGRAM_SPLIT
-                    && finding.sentence().contains("Key it in as 2 programs"));
+        .containsExactly(
+            new Finding.ProgramSplit(
+                1, List.of(zone(1, 1, 2, 10, 30, 3), zone(2, 1, 1, 30, 0, 3))));
   }
 
   @Test
@@ -89,10 +84,10 @@ class PlainWeekPlannerTest {
         plan(
             Sites.rules(1, 100, 0, NIGHT),
             StartRuns.STATIONS_STILL_DUE,
-            zone("1", "A", 2, 10, 30, 3),
-            zone("2", "A", 1, 30, 0, 3));
+            zone(1, 1, 2, 10, 30, 3),
+            zone(2, 1, 1, 30, 0, 3));
     assertThat(plan.programs()).hasSize(1);
-    assertThat(plan.programs().get(0).card().startMinutes()).containsExactly(1320, 1360);
+    assertThat(plan.programs().get(0).startMinutes()).containsExactly(1320, 1360);
   }
 
   @Test
@@ -108,10 +103,15 @@ class PlainWeekPlannerTest {
             100,
             0,
             16,
-            Set.of());
-    PlainTimetable plan = plan(rules, StartRuns.EVERY_STATION, zone("1", "A", 1, 20, 0, 2));
+            99);
+    PlainTimetable plan = plan(rules, StartRuns.EVERY_STATION, zone(1, 1, 1, 20, 0, 2));
     assertThat(plan.timetable().findings())
-        .anyMatch(finding -> finding.kind() == Finding.Kind.NO_COMMON_HOURS);
+        .containsExactly(
+            new Finding.NoCommonHours(new ProgramPart(1, 1), DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
+    // No start lies outside a window: what Thursday should get is left undone.
+    ZoneWater water = plan.timetable().zones().get(0);
+    assertThat(water.minutesPlaced()).isEqualTo(20);
+    assertThat(water.undone()).containsExactly(Map.entry(Undone.Why.NO_COMMON_HOURS, 20));
   }
 
   @Test
@@ -120,16 +120,18 @@ class PlainWeekPlannerTest {
         plan(
             Sites.rules(1, 100, 0, Sites.window(1320, 1380)),
             StartRuns.EVERY_STATION,
-            zone("1", "A", 1, 40, 0, 7),
-            zone("2", "B", 1, 40, 0, 7));
+            zone(1, 1, 1, 40, 0, 7),
+            zone(2, 2, 1, 40, 0, 7));
     assertThat(plan.timetable().fits()).isFalse();
     Cure cure = plan.timetable().cures().get(0);
-    assertThat(cure.sentence())
-        .isEqualTo("Let every night close 20 min later. Then everything fits.");
-    NightRules wider = ((Cure.Change.Rules) cure.change()).rules();
+    assertThat(cure)
+        .isInstanceOfSatisfying(
+            Cure.LaterClose.class, later -> assertThat(later.minutes()).isEqualTo(20));
+    assertThat(cure.minutesStillMissing()).isZero();
+    NightRules wider = ((Cure.LaterClose) cure).rules();
     assertThat(
             PlainWeekPlanner.plan(
-                    List.of(zone("1", "A", 1, 40, 0, 7), zone("2", "B", 1, 40, 0, 7)),
+                    List.of(zone(1, 1, 1, 40, 0, 7), zone(2, 2, 1, 40, 0, 7)),
                     wider,
                     MONDAY,
                     StartRuns.EVERY_STATION)
@@ -149,8 +151,8 @@ class PlainWeekPlannerTest {
     for (int i = 0; i < count; i++) {
       zones.add(
           zone(
-              "z" + i,
-              String.valueOf((char) ('A' + random.nextInt(3))),
+              i + 1,
+              1 + random.nextInt(3),
               1 + random.nextInt(3),
               1 + random.nextInt(25),
               random.nextInt(40),
@@ -158,7 +160,7 @@ class PlainWeekPlannerTest {
     }
     NightRules rules = Sites.rules(1, 1000, gap, NIGHT);
     PlainTimetable plan = PlainWeekPlanner.plan(zones, rules, MONDAY, startRuns);
-    Map<String, List<Integer>> starts = new HashMap<>();
+    Map<Long, List<Integer>> starts = new HashMap<>();
     for (NightPlan night : plan.timetable().nights()) {
       List<WateredZone> here = night.runs().stream().map(ValveRun::zone).distinct().toList();
       assertThat(NightChecker.broken(night, here, rules)).isEmpty();
@@ -170,7 +172,7 @@ class PlainWeekPlannerTest {
                 .map(ValveRun::startMinute)
                 .toList();
         // The same start times on every night: that is what can be keyed in.
-        assertThat(starts.computeIfAbsent(zone.name(), any -> own)).isEqualTo(own);
+        assertThat(starts.computeIfAbsent(zone.number(), any -> own)).isEqualTo(own);
       }
     }
     for (WateredZone zone : zones) {
@@ -180,9 +182,197 @@ class PlainWeekPlannerTest {
                   .filter(
                       night ->
                           night.runs().stream()
-                              .anyMatch(run -> run.zone().name().equals(zone.name()))))
+                              .anyMatch(run -> run.zone().number() == zone.number())))
           .hasSize(days);
     }
     assertThat(PlainWeekPlanner.plan(zones, rules, MONDAY, startRuns)).isEqualTo(plan);
+  }
+
+  /** By hand: each pass takes 24 min, starts must be 28 min apart (8 + 20, 6 + 22, 10 + 18). */
+  @Test
+  void soakIsMetByTheStationsThatRunMeanwhile() {
+    PlainTimetable plan =
+        plan(
+            Sites.rules(1, 20, 0, Sites.window(300, 600)),
+            StartRuns.EVERY_STATION,
+            Sites.zone(1, 3, 8, 20, 5),
+            Sites.zone(2, 3, 6, 22, 5),
+            Sites.zone(3, 3, 10, 18, 5));
+    assertThat(plan.programs()).hasSize(1);
+    assertThat(plan.programs().get(0).startMinutes()).containsExactly(300, 328, 356);
+    NightPlan night = plan.timetable().nights().get(0);
+    assertThat(night.lengthMinutes()).isEqualTo(80).isEqualTo(night.boundMinutes());
+    assertThat(plan.timetable().findings()).isEmpty();
+  }
+
+  /** What is keyed in, run as the controller would, is what the nights say, whatever is asked. */
+  @Property(tries = 150)
+  void whatIsKeyedInIsWhatTheNightsSay(
+      @ForAll long seed, @ForAll StartRuns startRuns, @ForAll @IntRange(max = 3) int gap) {
+    Random random = new Random(seed);
+    List<WateredZone> zones = zones(random, 2 + random.nextInt(12), 3);
+    int opens = random.nextInt(600);
+    NightRules rules =
+        new NightRules(
+            Sites.rules(1, 40, gap, Sites.window(opens, opens + 60 + random.nextInt(400)))
+                .windows(),
+            1,
+            40,
+            gap,
+            1 + random.nextInt(4),
+            1 + random.nextInt(4));
+    PlainTimetable plan = PlainWeekPlanner.plan(zones, rules, MONDAY, startRuns);
+    NightPlan night = plan.timetable().nights().get(0);
+    assertThat(keyedIn(plan.programs(), startRuns, gap))
+        .containsExactlyInAnyOrderElementsOf(night.runs());
+    assertThat(plan.programs().stream().filter(program -> !program.startMinutes().isEmpty()))
+        .hasSizeLessThanOrEqualTo(rules.mostPrograms());
+    for (PlainProgram program : plan.programs()) {
+      assertThat(program.startMinutes()).hasSizeLessThanOrEqualTo(rules.mostStarts());
+    }
+    List<WateredZone> all = plan.timetable().zones().stream().map(ZoneWater::zone).toList();
+    assertThat(NightChecker.broken(night, all, rules)).isEmpty();
+  }
+
+  /** Runs programs as the controller would: at each start, its stations in order. */
+  private static List<ValveRun> keyedIn(List<PlainProgram> programs, StartRuns startRuns, int gap) {
+    List<ValveRun> runs = new ArrayList<>();
+    for (PlainProgram program : programs) {
+      for (int pass = 0; pass < program.startMinutes().size(); pass++) {
+        int minute = program.startMinutes().get(pass);
+        for (PlainProgram.Station station : program.stations()) {
+          if (startRuns == StartRuns.EVERY_STATION || pass < station.starts()) {
+            int end = minute + station.zone().minutesPerCycle();
+            runs.add(new ValveRun(station.zone(), pass + 1, minute, end));
+            minute = end + gap;
+          }
+        }
+      }
+    }
+    return runs;
+  }
+
+  @Test
+  void noStationOrderEndsEarlierInOneProgram() {
+    for (int seed = 0; seed < 60; seed++) {
+      Random random = new Random(seed);
+      List<WateredZone> zones = zones(random, 2 + random.nextInt(4), 1);
+      int gap = random.nextInt(3);
+      NightRules rules = Sites.rules(1, 40, gap, Sites.window(0, 1400));
+      NightPlan night =
+          PlainWeekPlanner.plan(zones, rules, MONDAY, StartRuns.STATIONS_STILL_DUE)
+              .timetable()
+              .nights()
+              .get(0);
+      int least = leastOverOrders(zones, new ArrayList<>(), gap);
+      assertThat(night.lengthMinutes()).as("site %d", seed).isEqualTo(least);
+    }
+  }
+
+  @Test
+  void whatTheStartsOfTheControllerDoNotSufficeForIsLeftUndone() {
+    NightRules rules =
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 2, 99);
+    PlainTimetable plan =
+        plan(
+            rules,
+            StartRuns.STATIONS_STILL_DUE,
+            Sites.zone(1, 3, 10, 20, 5),
+            Sites.zone(2, 1, 5, 0, 25));
+    assertThat(plan.programs().get(0).startMinutes()).containsExactly(0, 30);
+    assertThat(plan.programs().get(0).asked().starts()).isEqualTo(3);
+    assertThat(plan.timetable().zones())
+        .extracting(zone -> zone.minutesPlaced() + " of " + zone.minutesAsked() + zone.undone())
+        .containsExactly("20 of 30{OVER_STARTS=10}", "0 of 5{OVER_FLOW=5}");
+  }
+
+  @Test
+  void aProgramTheControllerLacksIsLeftUndoneAndTakesNoTimeFromTheOthers() {
+    NightRules rules =
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 60)).windows(), 1, 20, 0, 4, 1);
+    PlainTimetable plan =
+        plan(rules, StartRuns.EVERY_STATION, zone(1, 1, 1, 60, 0, 7), zone(2, 2, 1, 60, 0, 7));
+    assertThat(plan.programs())
+        .extracting(program -> program.place() + " " + program.startMinutes())
+        .containsExactly("1 [0]", "2 []");
+    assertThat(plan.timetable().zones())
+        .extracting(zone -> zone.minutesPlaced() + " of " + zone.minutesAsked() + zone.undone())
+        .containsExactly("420 of 420{}", "0 of 420{OVER_PROGRAMS=420}");
+  }
+
+  /** By hand: 20 + 20 + 20 of 50 min; the last station is left out, the others run whole. */
+  @Test
+  void theStationsThatFitAreKeyedInWhereNotAllDo() {
+    PlainTimetable plan =
+        plan(
+            Sites.rules(1, 20, 0, Sites.window(0, 50)),
+            StartRuns.EVERY_STATION,
+            zone(1, 1, 1, 20, 0, 7),
+            zone(2, 1, 1, 20, 0, 7),
+            zone(3, 1, 1, 20, 0, 7));
+    assertThat(plan.programs().get(0).stations())
+        .extracting(station -> station.zone().number())
+        .containsExactly(1L, 2L);
+    assertThat(plan.timetable().zones().get(2).undone())
+        .containsExactly(Map.entry(Undone.Why.AFTER_CLOSE, 140));
+  }
+
+  private static int leastOverOrders(List<WateredZone> left, List<WateredZone> order, int gap) {
+    if (left.isEmpty()) {
+      return length(order, gap);
+    }
+    int least = Integer.MAX_VALUE;
+    for (WateredZone next : left) {
+      List<WateredZone> rest = new ArrayList<>(left);
+      rest.remove(next);
+      order.add(next);
+      least = Math.min(least, leastOverOrders(rest, order, gap));
+      order.remove(order.size() - 1);
+    }
+    return least;
+  }
+
+  /** Each pass as early as the stations' soaks and the end of the pass before allow. */
+  private static int length(List<WateredZone> order, int gap) {
+    int passes = order.stream().mapToInt(WateredZone::cycles).max().orElse(0);
+    int[] ends = new int[order.size()];
+    int passEnd = 0;
+    for (int pass = 0; pass < passes; pass++) {
+      int start = pass == 0 ? 0 : passEnd + gap;
+      int offset = 0;
+      for (int i = 0; i < order.size(); i++) {
+        if (order.get(i).cycles() > pass) {
+          if (pass > 0) {
+            start = Math.max(start, ends[i] + order.get(i).soakMinutes() - offset);
+          }
+          offset += order.get(i).minutesPerCycle() + gap;
+        }
+      }
+      int minute = start;
+      for (int i = 0; i < order.size(); i++) {
+        if (order.get(i).cycles() > pass) {
+          ends[i] = minute + order.get(i).minutesPerCycle();
+          passEnd = ends[i];
+          minute = ends[i] + gap;
+        }
+      }
+    }
+    return passEnd;
+  }
+
+  private static List<WateredZone> zones(Random random, int count, int programs) {
+    List<WateredZone> zones = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      zones.add(
+          Sites.zone(
+              i + 1,
+              1 + random.nextInt(programs),
+              1 + random.nextInt(3),
+              1 + random.nextInt(12),
+              random.nextInt(30),
+              5,
+              Sites.on(DayOfWeek.MONDAY)));
+    }
+    return zones;
   }
 }

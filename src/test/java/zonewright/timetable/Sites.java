@@ -15,14 +15,34 @@ final class Sites {
 
   private Sites() {}
 
-  /** A zone that waters on Mondays. */
-  static WateredZone zone(String name, int cycles, int minutes, int soak, double flow) {
-    return zone(name, cycles, minutes, soak, flow, on(DayOfWeek.MONDAY));
+  /** A zone of program 1 that waters on Mondays. */
+  static WateredZone zone(long number, int cycles, int minutes, int soak, double flow) {
+    return zone(number, cycles, minutes, soak, flow, on(DayOfWeek.MONDAY));
   }
 
   static WateredZone zone(
-      String name, int cycles, int minutes, int soak, double flow, WateringDays days) {
-    return new WateredZone(name, "A", OptionalInt.empty(), cycles, minutes, soak, flow, days);
+      long number, int cycles, int minutes, int soak, double flow, WateringDays days) {
+    return zone(number, 1, cycles, minutes, soak, flow, days);
+  }
+
+  static WateredZone zone(
+      long number,
+      long program,
+      int cycles,
+      int minutes,
+      int soak,
+      double flow,
+      WateringDays days) {
+    return new WateredZone(
+        number,
+        program,
+        OptionalInt.empty(),
+        cycles,
+        minutes,
+        soak,
+        flow,
+        days,
+        OptionalInt.empty());
   }
 
   static WateringDays on(DayOfWeek first, DayOfWeek... others) {
@@ -35,7 +55,7 @@ final class Sites {
     for (DayOfWeek day : DayOfWeek.values()) {
       all.put(day, List.of(windows));
     }
-    return new NightRules(all, valves, flow, gap, 16, Set.of());
+    return new NightRules(all, valves, flow, gap, 16, 99);
   }
 
   static WateringWindow window(int start, int end) {

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -20,17 +21,18 @@ class WeekdayChoiceTest {
   void sevenEqualZonesOnceAWeekTakeOneNightEach() {
     List<WateredZone> zones = new ArrayList<>();
     for (int i = 1; i <= 7; i++) {
-      zones.add(choosing("zone " + i, 20, 1, 7, Sites.ALL_DAYS));
+      zones.add(choosing(i, 20, 1, 7, Sites.ALL_DAYS));
     }
-    WeekdayChoice.Result result = WeekdayChoice.choose(zones, EVERY_NIGHT);
+    WeekdayChoice.Result result = WeekdayChoice.choose(Waterings.of(zones), EVERY_NIGHT);
     assertThat(result.findings()).isEmpty();
     assertThat(load(zones, result.days()).values()).containsOnly(20).hasSize(7);
   }
 
   @Test
   void theLongestGapHoldsOverTheWeeksEnd() {
-    WateredZone lawn = choosing("lawn", 20, 3, 3, Sites.ALL_DAYS);
-    Set<DayOfWeek> days = WeekdayChoice.choose(List.of(lawn), EVERY_NIGHT).days().get(0);
+    WateredZone lawn = choosing(1, 20, 3, 3, Sites.ALL_DAYS);
+    Set<DayOfWeek> days =
+        WeekdayChoice.choose(Waterings.of(List.of(lawn)), EVERY_NIGHT).days().get(0);
     assertThat(days).hasSize(3);
     assertThat(WeekdayChoice.longestGap(days)).isLessThanOrEqualTo(3);
     assertThat(WeekdayChoice.longestGap(EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY)))
@@ -49,9 +51,10 @@ class WeekdayChoiceTest {
       for (int i = 0; i < count; i++) {
         int needed = 1 + random.nextInt(4);
         int gap = (6 + needed) / needed;
-        zones.add(choosing("zone " + i, 5 + random.nextInt(60), needed, gap, Sites.ALL_DAYS));
+        zones.add(choosing(i, 5 + random.nextInt(60), needed, gap, Sites.ALL_DAYS));
       }
-      long found = uneven(load(zones, WeekdayChoice.choose(zones, EVERY_NIGHT).days()));
+      long found =
+          uneven(load(zones, WeekdayChoice.choose(Waterings.of(zones), EVERY_NIGHT).days()));
       long least = least(zones, 0, new ArrayList<>());
       assertThat(found).as("site %d", seed).isLessThanOrEqualTo(Math.round(least * 1.02));
       met += found == least ? 1 : 0;
@@ -61,44 +64,40 @@ class WeekdayChoiceTest {
 
   @Test
   void fixedDaysAreKeptAndTheOthersGoRoundThem() {
-    WateredZone fixed = Sites.zone("fixed", 1, 60, 0, 5, Sites.on(DayOfWeek.MONDAY));
-    WateredZone free = choosing("free", 30, 1, 7, EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
-    WeekdayChoice.Result result = WeekdayChoice.choose(List.of(fixed, free), EVERY_NIGHT);
+    WateredZone fixed = Sites.zone(1, 1, 60, 0, 5, Sites.on(DayOfWeek.MONDAY));
+    WateredZone free = choosing(2, 30, 1, 7, EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
+    WeekdayChoice.Result result =
+        WeekdayChoice.choose(Waterings.of(List.of(fixed, free)), EVERY_NIGHT);
     assertThat(result.days())
         .containsExactly(EnumSet.of(DayOfWeek.MONDAY), EnumSet.of(DayOfWeek.THURSDAY));
   }
 
   @Test
   void daysWithoutWaterAreNotChosenAndTooFewDaysAreAFinding() {
-    NightRules barred =
-        new NightRules(
-            EVERY_NIGHT.windows(),
-            1,
-            50,
-            0,
-            16,
-            EnumSet.complementOf(EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY)));
-    WateredZone lawn = choosing("lawn", 20, 3, 3, Sites.ALL_DAYS);
-    WeekdayChoice.Result result = WeekdayChoice.choose(List.of(lawn), barred);
+    Map<DayOfWeek, List<WateringWindow>> two = new EnumMap<>(DayOfWeek.class);
+    two.putAll(EVERY_NIGHT.windows());
+    two.keySet().retainAll(EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY));
+    NightRules barred = EVERY_NIGHT.withWindows(two);
+    WateredZone lawn = choosing(1, 20, 3, 3, Sites.ALL_DAYS);
+    WeekdayChoice.Result result = WeekdayChoice.choose(Waterings.of(List.of(lawn)), barred);
     assertThat(result.days()).containsExactly(EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY));
     assertThat(result.findings())
-        .extracting(Finding::kind)
-        .containsExactly(Finding.Kind.TOO_FEW_DAYS, Finding.Kind.GAP_TOO_LONG);
+        .containsExactly(
+            new Finding.TooFewDays(lawn, 3, 2),
+            new Finding.GapTooLong(lawn, 3, 2, 6, OptionalInt.empty()));
   }
 
   @Test
   void aGapThatNeedsMoreDaysSaysHowMany() {
-    WateredZone lawn = choosing("lawn", 20, 2, 3, Sites.ALL_DAYS);
-    assertThat(WeekdayChoice.choose(List.of(lawn), EVERY_NIGHT).findings())
-        .extracting(Finding::sentence)
-        .containsExactly(
-            "lawn should wait no longer than 3 days; on 2 of its allowed days it waits 4. It needs 3 days a week.");
+    WateredZone lawn = choosing(1, 20, 2, 3, Sites.ALL_DAYS);
+    assertThat(WeekdayChoice.choose(Waterings.of(List.of(lawn)), EVERY_NIGHT).findings())
+        .containsExactly(new Finding.GapTooLong(lawn, 3, 2, 4, OptionalInt.of(3)));
   }
 
   private static WateredZone choosing(
-      String name, int minutes, int needed, int gap, Set<DayOfWeek> allowed) {
+      long number, int minutes, int needed, int gap, Set<DayOfWeek> allowed) {
     return Sites.zone(
-        name, 1, minutes, 0, 5, new WateringDays.ChooseWeekdays(needed, gap, allowed));
+        number, 1, minutes, 0, 5, new WateringDays.ChooseWeekdays(needed, gap, allowed));
   }
 
   private static Map<DayOfWeek, Integer> load(List<WateredZone> zones, List<Set<DayOfWeek>> days) {

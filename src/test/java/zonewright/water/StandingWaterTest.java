@@ -106,6 +106,6 @@ class StandingWaterTest {
 
     assertThat(answer).isInstanceOf(StandingWater.NotKnown.class);
     assertThat(((StandingWater.NotKnown) answer).sentence())
-        .startsWith("Precipitation rate: needs");
+        .startsWith("Rate on wetted ground: needs");
   }
 }

@@ -36,10 +36,8 @@ class BadFilesTest {
         .hasMessageNotContainingAny("Exception", "null", "\n");
   }
 
-  private Path demo() throws DesignFileException {
-    Path file = folder.resolve("garden.xlsx");
-    DesignFile.write(Designs.demo(UnitSystem.US), file);
-    return file;
+  private Path demo() {
+    return WrittenOnce.demo(folder);
   }
 
   @Test

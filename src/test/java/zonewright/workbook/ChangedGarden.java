@@ -26,10 +26,9 @@ abstract class ChangedGarden {
   }
 
   @BeforeEach
-  void writeTheDemo() throws DesignFileException {
-    file = folder.resolve("garden.xlsx");
+  void writeTheDemo() {
+    file = WrittenOnce.demo(folder);
     design = Designs.demo(UnitSystem.US);
-    DesignFile.write(design, file);
   }
 
   final DesignFile.Opened after(Change change) throws DesignFileException, IOException {

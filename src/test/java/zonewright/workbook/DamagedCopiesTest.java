@@ -21,15 +21,17 @@ import java.util.concurrent.TimeUnit;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import zonewright.testing.Counts;
 
 /**
  * Damaged copies of real workbooks: each is read or refused with a sentence, and nothing else
- * happens. 500 copies, or as many as the system property {@code zonewright.damaged} says.
+ * happens.
  */
 class DamagedCopiesTest {
-  private static final int COPIES = Integer.getInteger("zonewright.damaged", 500);
+  private static final int COPIES = Counts.of(60, 3000);
 
   /** No copy may hang: a generous guard against loops, on a busy machine too. */
   private static final Duration LONGEST = Duration.ofSeconds(60);
@@ -37,6 +39,7 @@ class DamagedCopiesTest {
   @TempDir Path folder;
 
   @Test
+  @Tag(Counts.LONG)
   void everyCopyIsReadOrRefusedWithASentence() throws Exception {
     List<byte[]> whole = new ArrayList<>();
     for (String name : List.of("library-garden", "controller-test-zones")) {

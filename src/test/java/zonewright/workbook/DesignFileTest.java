@@ -6,12 +6,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.testing.Counts;
 import zonewright.units.UnitSystem;
 
 /** A design comes back from its file as it was. */
@@ -23,25 +25,20 @@ class DesignFileTest {
   }
 
   @ParameterizedTest
+  @Tag(Counts.LONG)
   @MethodSource("designs")
   void everyInputComesBackExactly(Design design) throws DesignFileException {
     Path file = folder.resolve("garden.xlsx");
     DesignFile.write(design, file);
     DesignFile.Opened opened = DesignFile.read(file);
     assertThat(Inputs.of(opened.design())).isEqualTo(Inputs.of(design));
+    assertThat(opened.report().notes())
+        .as("a file just written differs in nothing")
+        .allSatisfy(note -> assertThat(note.sentence()).contains("kept as it stands"));
 
     Path again = folder.resolve("again.xlsx");
     DesignFile.write(opened.design(), again);
     assertThat(Inputs.of(DesignFile.read(again).design())).isEqualTo(Inputs.of(design));
-  }
-
-  @ParameterizedTest
-  @MethodSource("designs")
-  void aFileJustWrittenDiffersInNothing(Design design) throws DesignFileException {
-    Path file = folder.resolve("garden.xlsx");
-    DesignFile.write(design, file);
-    assertThat(DesignFile.read(file).report().notes())
-        .allSatisfy(note -> assertThat(note.sentence()).contains("kept as it stands"));
   }
 
   @Test

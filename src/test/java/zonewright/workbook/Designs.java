@@ -11,6 +11,7 @@ import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.soil.Soils;
+import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.water.Demand;
@@ -80,8 +81,8 @@ final class Designs {
       all.add(broken(system));
       all.add(overridden(system));
       all.add(empty(system));
-      all.add(RandomDesigns.of(system, 40, 20260 + all.size(), 0));
-      all.add(RandomDesigns.of(system, 40, 30260 + all.size(), 6));
+      all.add(RandomDesigns.of(system, Counts.of(12, 40), 20260 + all.size(), 0));
+      all.add(RandomDesigns.of(system, Counts.of(12, 40), 30260 + all.size(), 6));
     }
     return all;
   }

@@ -135,9 +135,8 @@ class EverySheetKeptTest {
   void everySheetComesThroughAnotherProgramAndOurs() throws Exception {
     SpreadsheetProgram.require();
     Design design = retrofit();
-    Path file = folder.resolve("campus.xlsx");
-    DesignFile.write(design, file);
-    Path again = SpreadsheetProgram.recalculate(marked(file), folder);
+    Path file = WrittenOnce.campus(folder, UnitSystem.US);
+    Path again = SpreadsheetProgram.save(marked(file), folder);
     DesignFile.Opened opened = DesignFile.read(again);
     assertThat(Inputs.differences(design, opened.design())).isEmpty();
 
@@ -152,8 +151,7 @@ class EverySheetKeptTest {
   @Test
   void calculatedColumnsOfAnEarlierVersionAreToldAndStay() throws Exception {
     Design design = retrofit();
-    Path file = folder.resolve("campus.xlsx");
-    DesignFile.write(design, file);
+    Path file = WrittenOnce.campus(folder, UnitSystem.US);
     Path older = folder.resolve("older.xlsx");
     List<String> gone = List.of("Rain on the area (gal)", "Allowance in proportion (gal)");
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));

@@ -16,6 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Design;
@@ -23,6 +24,7 @@ import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.spreadsheet.SpreadsheetProgram;
+import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -32,12 +34,12 @@ class KeepingTest {
   private Path mine;
 
   @BeforeEach
-  void aPersonAddsTheirOwn() throws DesignFileException, IOException {
-    Path file = folder.resolve("garden.xlsx");
-    Design design = Designs.demo(UnitSystem.US);
-    DesignFile.write(design, file);
-    mine = folder.resolve("mine.xlsx");
-    OwnThings.add(file, mine, design);
+  void aPersonAddsTheirOwn() {
+    mine =
+        WrittenOnce.copy(
+            "own things",
+            folder.resolve("mine.xlsx"),
+            file -> OwnThings.add(WrittenOnce.demo(folder), file, Designs.demo(UnitSystem.US)));
   }
 
   private static Optional<KeptFile> kept(DesignFile.Opened opened) {
@@ -167,12 +169,13 @@ class KeepingTest {
   }
 
   @Test
+  @Tag(Counts.LONG)
   void aFileSavedManyTimesGathersNoStylesNamesOrParts() throws Exception {
     Path file = folder.resolve("again.xlsx");
     DesignFile.Opened opened = DesignFile.read(mine);
     KeptFile kept = DesignFile.save(opened.design(), file, kept(opened)).kept();
     String first = counts(file);
-    for (int i = 0; i < 3; i++) {
+    for (int i = 0; i < Counts.of(1, 10); i++) {
       kept = DesignFile.save(opened.design(), file, Optional.of(kept)).kept();
     }
     assertThat(counts(file)).isEqualTo(first);
@@ -201,7 +204,7 @@ class KeepingTest {
   void anotherProgramMaySaveItInBetween() throws Exception {
     SpreadsheetProgram.require();
     DesignFile.Opened before = DesignFile.read(mine);
-    Path again = SpreadsheetProgram.recalculate(mine, folder);
+    Path again = SpreadsheetProgram.save(mine, folder);
     DesignFile.Opened opened = DesignFile.read(again);
     assertThat(Inputs.differences(before.design(), opened.design())).isEmpty();
     Designs.type(opened.design(), Facts.ZONE_NOTE, 0, "seen");

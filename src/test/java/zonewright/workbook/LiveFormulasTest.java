@@ -19,6 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,6 +33,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.spreadsheet.CachedResults;
 import zonewright.spreadsheet.SpreadsheetProgram;
+import zonewright.testing.Counts;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
@@ -49,20 +51,22 @@ class LiveFormulasTest {
 
   @TempDir Path folder;
 
-  /** Each kind of design in one unit system, in turn; all with {@code -Dzonewright.every=true}. */
+  /** Each kind of design in one unit system, in turn; in a long run in both. */
   static List<Design> designs() {
     List<Design> all = Designs.all();
-    if (Boolean.getBoolean("zonewright.every")) {
-      return all;
-    }
+    int kinds = all.size() / 2;
     List<Design> some = new ArrayList<>();
-    for (int kind = 0; kind < all.size() / 2; kind++) {
-      some.add(all.get(kind % 2 == 0 ? kind : kind + all.size() / 2));
+    for (int kind = 0; kind < kinds; kind++) {
+      some.add(all.get(kind + kind % 2 * kinds));
+      if (Counts.of(1, 2) == 2) {
+        some.add(all.get(kind + (1 - kind % 2) * kinds));
+      }
     }
     return some;
   }
 
   @ParameterizedTest
+  @Tag(Counts.LONG)
   @MethodSource("designs")
   void everyCellHasTheEnginesNumberOrNone(Design design) throws DesignFileException, IOException {
     SpreadsheetProgram.require();

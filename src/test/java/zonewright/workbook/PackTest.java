@@ -15,11 +15,15 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import zonewright.design.Design;
+import zonewright.emitters.Emitters;
+import zonewright.testing.Counts;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.pack.Audience;
 import zonewright.workbook.pack.PackOrder;
@@ -60,6 +64,18 @@ class PackTest {
     }
   }
 
+  @Test
+  void savingAgainKeepsTheOrderOfTheSheets() throws Exception {
+    Path file = written(Designs.demo(UnitSystem.US), PackSheets.all());
+    List<String> before = titles(file);
+    for (int save = 0; save < 2; save++) {
+      DesignFile.Opened opened = DesignFile.read(file);
+      Designs.type(opened.design(), Emitters.AREA, save, "1234");
+      DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
+      assertThat(titles(file)).isEqualTo(before);
+    }
+  }
+
   @ParameterizedTest
   @EnumSource
   void aDesignWithTheWholePackComesBackAsItWasAndNothingIsRemarkedOn(UnitSystem system)
@@ -71,9 +87,45 @@ class PackTest {
   }
 
   @Test
+  @Tag(Counts.LONG)
   void everyDesignCanBeHandedOverHoweverBroken() throws DesignFileException {
     for (Design design : Designs.all()) {
       assertThat(written(design, PackSheets.all())).isNotEmptyFile();
+    }
+  }
+
+  /** The slope of the demo asks for 99 min, and its controller starts 44 of them. */
+  @Test
+  void theTimetableListsEveryZoneAndTheCardSaysFirstWhatDoesNotFit()
+      throws DesignFileException, IOException {
+    Design design = Designs.demo(UnitSystem.US);
+    Path file = written(design, PackSheets.all());
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      int zones = 0;
+      for (Row row : workbook.getSheet("Timetable")) {
+        boolean ofZone =
+            row.getCell(5) != null
+                && row.getCell(5).getCellType() == CellType.NUMERIC
+                && row.getCell(2).getCellType() == CellType.STRING;
+        if (ofZone) {
+          zones++;
+          assertThat(row.getCell(1).getNumericCellValue() + row.getCell(5).getNumericCellValue())
+              .isEqualTo(row.getCell(0).getNumericCellValue());
+        }
+      }
+      assertThat(zones).isEqualTo(design.book().rows(Sheets.ZONES));
+      List<String> card = new ArrayList<>();
+      workbook
+          .getSheet("Card A")
+          .forEach(
+              row -> {
+                if (row.getCell(0) != null && row.getCell(0).getCellType() == CellType.STRING) {
+                  card.add(row.getCell(0).getStringCellValue());
+                }
+              });
+      int box = card.indexOf("Does not fit: key in what stands here, and see to the rest");
+      assertThat(box).isPositive().isLessThan(card.indexOf("Station"));
+      assertThat(card).anyMatch(line -> line.contains("44 of 99 min a week placed"));
     }
   }
 

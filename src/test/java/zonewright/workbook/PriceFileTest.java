@@ -48,8 +48,7 @@ class PriceFileTest {
   void theBookOfAnotherDesignIsWhatWasTypedThere()
       throws DesignFileException, PriceBook.Unreadable {
     Design campus = Sample.CAMPUS_RETROFIT.design(UnitSystem.US);
-    Path file = folder.resolve("campus.xlsx");
-    DesignFile.write(campus, file);
+    Path file = WrittenOnce.campus(folder, UnitSystem.US);
     Book again = read(file);
     assertThat(new PriceBook(again).text()).isEqualTo(new PriceBook(campus.book()).text());
     assertThat(again.entry(Parts.WASTE.reference(), 0))

@@ -15,7 +15,7 @@ import zonewright.units.UnitSystem;
  * Designs filled by chance, from the declared columns alone: mostly good entries, some blank, some
  * out of range, some no numbers, some words that no list holds. New columns come in by themselves.
  */
-final class RandomDesigns {
+public final class RandomDesigns {
   private final Random random;
   private final Design design;
   private final UnitSystem system;
@@ -35,7 +35,7 @@ final class RandomDesigns {
    *
    * @param spoilt how many entries of a hundred are no good
    */
-  static Design of(UnitSystem system, int rows, long seed, int spoilt) {
+  public static Design of(UnitSystem system, int rows, long seed, int spoilt) {
     RandomDesigns maker = new RandomDesigns(system, seed, spoilt);
     for (TableDefinition table : maker.design.book().blueprint().tables()) {
       if (table.rows() instanceof TableDefinition.Rows.Free) {

@@ -43,8 +43,7 @@ class RetrofitFormulasTest {
       throws DesignFileException, IOException {
     SpreadsheetProgram.require();
     Design design = Sample.CAMPUS_RETROFIT.design(UnitSystem.SI);
-    Path file = folder.resolve("campus.xlsx");
-    DesignFile.write(design, file);
+    Path file = WrittenOnce.campus(folder, UnitSystem.SI);
     Path asked = folder.resolve("asked.xlsx");
     ask(design, file, asked);
     Path answer = SpreadsheetProgram.recalculate(asked, folder);

@@ -22,11 +22,11 @@ import zonewright.units.Units;
  * Numbers are invented.
  */
 final class SmallBook {
-  static final Column TEST = Column.words("tests", "test", "Test");
-  static final Column TARGET = Column.input("tests", "target", "Target", QuantityKind.CATCH);
+  static final Column TEST = Column.words("trials", "test", "Test");
+  static final Column TARGET = Column.input("trials", "target", "Target", QuantityKind.CATCH);
   static final Column CUP = Column.words("cups", "cup", "Cup");
   static final Column OF_TEST =
-      Column.choice("cups", "of-test", "Of test", new WordList.RowsOf("tests"));
+      Column.choice("cups", "of-test", "Of test", new WordList.RowsOf("trials"));
   static final Column SIDE =
       Column.choice("cups", "side", "Side", new WordList.Fixed(List.of("north", "south")));
   static final Column CAUGHT =
@@ -67,7 +67,7 @@ final class SmallBook {
     return new Blueprint(
         List.of(
             new TableDefinition(
-                "tests",
+                "trials",
                 "Tests",
                 "test",
                 new TableDefinition.Rows.Free(),
@@ -75,34 +75,34 @@ final class SmallBook {
                     TEST,
                     TARGET,
                     number(
-                        "tests", "sum", QuantityKind.CATCH, cupsOfTest().sum(CAUGHT.reference())),
-                    number("tests", "count", QuantityKind.COUNT, cupsOfTest().count()),
+                        "trials", "sum", QuantityKind.CATCH, cupsOfTest().sum(CAUGHT.reference())),
+                    number("trials", "count", QuantityKind.COUNT, cupsOfTest().count()),
                     number(
-                        "tests",
+                        "trials",
                         "largest",
                         QuantityKind.CATCH,
                         cupsOfTest().largest(CAUGHT.reference())),
                     number(
-                        "tests",
+                        "trials",
                         "smallest",
                         QuantityKind.CATCH,
                         cupsOfTest().smallest(CAUGHT.reference())),
                     number(
-                        "tests",
+                        "trials",
                         "lowest two",
                         QuantityKind.CATCH,
                         cupsOfTest()
                             .with(rank.reference(), Comparator.AT_MOST, Formula.number(2))
                             .sum(CAUGHT.reference())),
                     number(
-                        "tests",
+                        "trials",
                         "above target",
                         QuantityKind.COUNT,
                         cupsOfTest()
                             .with(CAUGHT.reference(), Comparator.ABOVE, TARGET.cell())
                             .count()),
                     number(
-                        "tests",
+                        "trials",
                         "least of all",
                         QuantityKind.CATCH,
                         new Formula.Gather(Gathering.SMALLEST, CAUGHT.reference())))),
@@ -198,7 +198,7 @@ final class SmallBook {
       {"11", "gone", "south", "3", "many"},
       {"12", "twin", "south", "12", "0.045"},
     };
-    book.start(edits.inserted("tests", 0, tests.length));
+    book.start(edits.inserted("trials", 0, tests.length));
     book.start(edits.inserted("cups", 0, cups.length));
     for (int row = 0; row < tests.length; row++) {
       book.start(edits.typed(TEST.reference(), row, tests[row][0]));

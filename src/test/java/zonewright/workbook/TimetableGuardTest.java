@@ -27,12 +27,16 @@ import zonewright.workbook.pack.PackSheets;
 class TimetableGuardTest {
   @TempDir Path folder;
 
-  private Path pack() throws DesignFileException {
-    Path file = folder.resolve("pack.xlsx");
-    List<PackSheet> sheets =
-        PackSheets.all().stream().filter(sheet -> sheet.word().equals("timetable")).toList();
-    DesignFile.write(Designs.demo(UnitSystem.US), file, PackOrder.of(sheets), Optional.empty());
-    return file;
+  private Path pack() {
+    return WrittenOnce.copy(
+        "demo with its timetable",
+        folder.resolve("pack.xlsx"),
+        file -> {
+          List<PackSheet> sheets =
+              PackSheets.all().stream().filter(sheet -> sheet.word().equals("timetable")).toList();
+          PackOrder order = PackOrder.of(sheets);
+          DesignFile.write(Designs.demo(UnitSystem.US), file, order, Optional.empty());
+        });
   }
 
   private static String guard(Path file) throws IOException {

@@ -11,7 +11,7 @@ final class ColumnTip {
     String source =
         column.source().isEmpty() ? "" : "<p style='margin-top:4'>" + escaped(column.source());
     return "<html><body width='320'><b>%s</b><p>%s%s</body></html>"
-        .formatted(escaped(column.heading(system)), escaped(column.meaning()), source);
+        .formatted(escaped(column.heading(system)), escaped(column.help()), source);
   }
 
   private static String escaped(String plain) {

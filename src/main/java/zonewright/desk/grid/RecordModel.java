@@ -82,7 +82,7 @@ final class RecordModel extends AbstractTableModel {
       case NAME -> column.name();
       case VALUE -> looks.look(column, 0).text();
       case UNIT -> unit(column);
-      default -> column.meaning();
+      default -> column.help();
     };
   }
 

@@ -5,14 +5,21 @@ import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import zonewright.nights.NightNames;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
+import zonewright.nights.ZoneShare;
 import zonewright.timetable.NightPlan;
+import zonewright.timetable.Undone;
 import zonewright.timetable.ValveRun;
+import zonewright.timetable.WateredZone;
 
 /**
  * Where the parts of a night come to lie: a line for each zone, its cycles over time, the flow
@@ -27,18 +34,21 @@ final class NightChart {
    * The line of a zone.
    *
    * @param label what stands before it
-   * @param program its program
+   * @param program number of its program
    * @param runs its cycles, by start
+   * @param late its cycles that find no room, where they would lie
+   * @param note what keeps it or some of it out, in words; empty where nothing does
    */
-  record Line(String label, String program, List<ValveRun> runs) {
+  record Line(String label, long program, List<ValveRun> runs, List<Undone> late, String note) {
     Line {
       runs = List.copyOf(runs);
+      late = List.copyOf(late);
     }
   }
 
   private final NightPlan night;
   private final List<Line> lines;
-  private final List<String> programs;
+  private final List<Long> programs;
   private final Rectangle bars;
   private final Rectangle flow;
   private final double from;
@@ -84,35 +94,56 @@ final class NightChart {
             left, bars.y + used + Math.round(12 * scale), width, Math.max(flowHeight, height));
   }
 
-  /** Returns the lines of a night: zones by their first start, those that start alike by name. */
+  /**
+   * Returns the lines of a night: zones by their first start, then those that no night has a place
+   * for.
+   */
   static List<Line> lines(NightsPlan plan, NightPlan night) {
-    Map<String, NightsInput.Station> stations = plan.stations();
-    Map<String, List<ValveRun>> zones = new LinkedHashMap<>();
+    NightNames names = new NightNames(plan);
+    Map<WateredZone, List<ValveRun>> runs = new LinkedHashMap<>();
+    Map<WateredZone, List<Undone>> late = new LinkedHashMap<>();
     night.runs().stream()
         .sorted(Comparator.comparingInt(ValveRun::startMinute))
-        .forEach(
-            run -> zones.computeIfAbsent(run.zone().name(), any -> new ArrayList<>()).add(run));
+        .forEach(run -> runs.computeIfAbsent(run.zone(), any -> new ArrayList<>()).add(run));
+    for (Undone each : night.undone()) {
+      late.computeIfAbsent(each.zone(), any -> new ArrayList<>()).add(each);
+    }
+    Set<WateredZone> zones = new LinkedHashSet<>(runs.keySet());
+    zones.addAll(late.keySet());
     List<Line> lines = new ArrayList<>();
-    zones.forEach(
-        (zone, runs) -> {
-          NightsInput.Station station = stations.get(zone);
-          String program = runs.get(0).zone().program();
-          String own =
-              station == null
-                  ? zone
-                  : station.place().isBlank()
-                      ? station.name()
-                      : station.name() + " " + station.place();
-          lines.add(new Line((program.isEmpty() ? "" : program + " · ") + own, program, runs));
-        });
+    Set<Integer> shown = new HashSet<>();
+    for (WateredZone zone : zones) {
+      NightsInput.SheetZone sheet = names.sheet(zone);
+      List<Undone> lost = late.getOrDefault(zone, List.of());
+      lines.add(
+          new Line(
+              label(sheet, names.program(names.part(zone))),
+              zone.program(),
+              runs.getOrDefault(zone, List.of()),
+              lost,
+              lost.isEmpty() ? "" : ZoneShare.words(lost.get(0).why())));
+      shown.add(sheet.row());
+    }
+    for (ZoneShare share : ZoneShare.of(plan)) {
+      if (share.state() == ZoneShare.State.NOT_PLACED && shown.add(share.sheet().row())) {
+        long program = share.sheet().program();
+        String label = label(share.sheet(), names.program(program));
+        lines.add(new Line(label, program, List.of(), List.of(), share.why()));
+      }
+    }
     return lines;
   }
 
-  private static List<String> programs(NightsPlan plan) {
+  private static String label(NightsInput.SheetZone zone, String program) {
+    return (program.isEmpty() ? "" : program + " · ") + (zone.name() + " " + zone.place()).strip();
+  }
+
+  private static List<Long> programs(NightsPlan plan) {
+    NightNames names = new NightNames(plan);
     return plan.input().stations().stream()
         .map(station -> station.zone().program())
         .distinct()
-        .sorted()
+        .sorted(Comparator.comparing(names::program))
         .toList();
   }
 
@@ -125,12 +156,8 @@ final class NightChart {
   }
 
   /** Returns the place of a program among all of them, to choose its colour by. */
-  int place(String program) {
-    int plain = programs.indexOf(program);
-    // Stations of a program that had to be split belong to it still.
-    return plain >= 0
-        ? plain
-        : Math.max(0, programs.indexOf(program.replaceAll(" \\(\\d+\\)$", "")));
+  int place(long program) {
+    return Math.max(0, programs.indexOf(program));
   }
 
   Rectangle bars() {
@@ -163,14 +190,18 @@ final class NightChart {
   }
 
   /** Returns where a cycle lies. */
-  Rectangle2D bar(int line, ValveRun run) {
-    double left = x(run.startMinute());
+  Rectangle2D bar(int line, int startMinute, int endMinute) {
+    double left = x(startMinute);
     double inset = Math.min(3, lineHeight * 0.14);
     return new Rectangle2D.Double(
         left,
         bars.y + line * lineHeight + inset,
-        Math.max(1, x(run.endMinute()) - left),
+        Math.max(1, x(endMinute) - left),
         Math.max(1, lineHeight - 2 * inset));
+  }
+
+  Rectangle2D bar(int line, ValveRun run) {
+    return bar(line, run.startMinute(), run.endMinute());
   }
 
   /** Returns the cycle at a point. */
@@ -183,9 +214,9 @@ final class NightChart {
   }
 
   /** Returns the first minute of a program in the night. */
-  int firstStart(String program) {
+  int firstStart(long program) {
     return night.runs().stream()
-        .filter(run -> run.zone().program().equals(program))
+        .filter(run -> run.zone().program() == program)
         .mapToInt(ValveRun::startMinute)
         .min()
         .orElse(night.opensMinute());

@@ -8,12 +8,17 @@ import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import zonewright.nights.NightNames;
 import zonewright.nights.NightWords;
 import zonewright.nights.NightsPlan;
+import zonewright.nights.ZoneShare;
 import zonewright.timetable.NightPlan;
+import zonewright.timetable.Undone;
 import zonewright.timetable.ValveRun;
+import zonewright.timetable.WateredZone;
 import zonewright.timetable.WateringWindow;
 import zonewright.units.QuantityText;
 
@@ -41,7 +46,7 @@ public record NightDrawing(
 
   /** Returns the line above a night. */
   public static String title(NightPlan night) {
-    return night.night().label() + " night, " + NightWords.hours(night);
+    return NightWords.label(night.night()) + " night, " + NightWords.hours(night);
   }
 
   /** Returns the last minute worth showing. */
@@ -51,20 +56,26 @@ public record NightDrawing(
 
   @Override
   public String inWords() {
-    if (night.runs().isEmpty()) {
-      return "Nothing waters.";
+    List<ZoneShare> shares = ZoneShare.of(plan);
+    String all = ZoneShare.summary(shares);
+    if (night.isEmpty()) {
+      return "Nothing waters on this night. " + all;
     }
     double available = plan.input().rules().availableFlow();
     String flow =
         "at most %s %s at once".formatted(number(NightsPlan.greatestFlow(night)), flowUnit);
-    return "%s zones, %s, %s%s"
+    long zones = night.runs().stream().map(ValveRun::zone).distinct().count();
+    String noRoom = NightWords.noRoom(night, new NightNames(plan));
+    return "%s zones, %s, %s%s. %s%s"
         .formatted(
-            NightChart.lines(plan, night).size(),
+            zones,
             NightWords.result(night),
             flow,
             Double.isInfinite(available)
                 ? ""
-                : " of %s %s available".formatted(number(available), flowUnit));
+                : " of %s %s available".formatted(number(available), flowUnit),
+            noRoom.isEmpty() ? "" : "No room for " + noRoom + ". ",
+            all);
   }
 
   private static String number(double value) {
@@ -78,7 +89,7 @@ public record NightDrawing(
 
   @Override
   public void paint(Canvas canvas) {
-    if (night.runs().isEmpty()) {
+    if (NightChart.lines(plan, night).isEmpty()) {
       canvas.sentence("Nothing waters on this night.");
       return;
     }
@@ -155,15 +166,30 @@ public record NightDrawing(
             new Line2D.Double(
                 chart.x(last.endMinute()), middle, chart.x(run.startMinute()), middle));
       }
-      bar(canvas, chart, number, run, tone);
+      bar(canvas, chart.bar(number, run), run.minutes(), tone, false);
       last = run;
+    }
+    boolean seen = !line.runs().isEmpty();
+    for (Undone each : line.late()) {
+      int start = each.startMinute().orElse(0);
+      if (start + each.minutes() > night.closesMinute()) {
+        Rectangle2D bar = chart.bar(number, start, start + each.minutes());
+        bar(canvas, bar, each.minutes(), tone, true);
+        seen = true;
+      }
+    }
+    if (!seen && !line.note().isEmpty()) {
+      String note = "not placed: " + line.note();
+      double left = chart.bars().x + canvas.px(4);
+      double base = middle + canvas.metrics().getAscent() / 2.0 - canvas.px(1.5);
+      String shortened = shortened(canvas, note, chart.bars().width - canvas.px(8));
+      canvas.writeAround(
+          shortened, left + canvas.width(shortened) / 2.0, base, canvas.palette().limit());
     }
   }
 
-  private void bar(Canvas canvas, NightChart chart, int number, ValveRun run, Color tone) {
+  private static void bar(Canvas canvas, Rectangle2D bar, int length, Color tone, boolean late) {
     Graphics2D pen = canvas.pen();
-    Rectangle2D bar = chart.bar(number, run);
-    boolean late = run.endMinute() > night.closesMinute();
     pen.setColor(tone);
     pen.fill(bar);
     if (late) {
@@ -179,7 +205,7 @@ public record NightDrawing(
       pen.setStroke(new BasicStroke(canvas.px(1.4)));
       pen.draw(bar);
     }
-    String minutes = run.endMinute() - run.startMinute() + " min";
+    String minutes = length + " min";
     boolean room =
         bar.getHeight() >= canvas.metrics().getAscent()
             && bar.getWidth() >= canvas.width(minutes) + canvas.px(6);
@@ -204,7 +230,9 @@ public record NightDrawing(
               - canvas.px(1.5);
       canvas.write(label, canvas.place().x, base, canvas.palette().ink());
     }
-    boolean programs = chart.lines().stream().anyMatch(line -> !line.program().isEmpty());
+    boolean programs =
+        plan.input().stations().stream()
+            .anyMatch(zone -> zone.sheet().program() != WateredZone.NO_PROGRAM);
     String head = programs ? "program · zone" : "zone";
     if (canvas.width(head) + canvas.width("00:00") / 2 <= room) {
       double base = chart.bars().y - canvas.px(6);
@@ -293,8 +321,12 @@ public record NightDrawing(
     double bottom = chart.flow().getMaxY();
     double base = bottom + canvas.metrics().getAscent() + canvas.px(2);
     boolean proven = night.finishMinute() == night.boundMinute();
+    if (night.isEmpty()) {
+      return;
+    }
     mark(canvas, chart, night.finishMinute(), false, top, bottom);
-    String done = "done " + NightWords.time(night.finishMinute());
+    boolean all = night.undone().isEmpty();
+    String done = (all ? "done " : "all would be done ") + NightWords.time(night.finishMinute());
     String text = proven ? done + ", no arrangement is shorter" : done;
     double x = chart.x(night.finishMinute());
     if (!proven) {

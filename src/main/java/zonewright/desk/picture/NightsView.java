@@ -24,11 +24,12 @@ import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import zonewright.desk.grid.Palette;
+import zonewright.nights.NightNames;
 import zonewright.nights.NightWords;
-import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
+import zonewright.timetable.WateredZone;
 import zonewright.units.QuantityText;
 
 /** A night to look into: zoom with wheel or keys, drag a program to start it later. */
@@ -38,11 +39,14 @@ public final class NightsView extends JPanel implements Scrollable {
   private static final int SHORTEST_MINUTES = 30;
   private static final int STEP_MINUTES = 5;
 
-  private final transient BiConsumer<String, OptionalInt> wished;
+  private final transient BiConsumer<Long, OptionalInt> wished;
   private transient Optional<NightDrawing> shown = Optional.empty();
   private transient NightChart chart;
   private transient String sentence = "";
-  private transient String dragged = "";
+
+  /** The number of the program that is dragged, if one is. */
+  private transient long dragged = WateredZone.NO_PROGRAM;
+
   private int pressedAt;
   private double pressedMinute;
   private double movedMinutes;
@@ -50,10 +54,10 @@ public final class NightsView extends JPanel implements Scrollable {
   /**
    * Makes a view that shows nothing yet.
    *
-   * @param wished is given a program and the minute of the day before which it should not start, or
-   *     none where it may start at once
+   * @param wished is given the number of a program and the minute of the day before which it should
+   *     not start, or none where it may start at once
    */
-  public NightsView(BiConsumer<String, OptionalInt> wished) {
+  public NightsView(BiConsumer<Long, OptionalInt> wished) {
     this.wished = wished;
     setName("night");
     setFocusable(true);
@@ -182,7 +186,7 @@ public final class NightsView extends JPanel implements Scrollable {
   }
 
   private void leave() {
-    dragged = "";
+    dragged = WateredZone.NO_PROGRAM;
     repaint();
   }
 
@@ -221,7 +225,7 @@ public final class NightsView extends JPanel implements Scrollable {
     public void paint(Canvas canvas) {
       night.paint(canvas);
       chart = night.chart(canvas);
-      if (!dragged.isEmpty() && movedMinutes != 0) {
+      if (dragged != WateredZone.NO_PROGRAM && movedMinutes != 0) {
         ghosts(canvas);
       }
     }
@@ -232,7 +236,7 @@ public final class NightsView extends JPanel implements Scrollable {
     pen.setColor(canvas.palette().ink());
     pen.setStroke(canvas.broken(1.4, 3, 3));
     for (int line = 0; line < chart.lines().size(); line++) {
-      if (chart.lines().get(line).program().equals(dragged)) {
+      if (chart.lines().get(line).program() == dragged) {
         for (ValveRun run : chart.lines().get(line).runs()) {
           Rectangle2D bar = chart.bar(line, run);
           double shift = chart.x(run.startMinute() + movedMinutes) - chart.x(run.startMinute());
@@ -245,10 +249,11 @@ public final class NightsView extends JPanel implements Scrollable {
     int minute = wishedMinute();
     double x = chart.x(minute);
     pen.draw(new Line2D.Double(x, chart.bars().y, x, chart.bars().getMaxY()));
+    String program = new NightNames(shown.orElseThrow().plan()).program(dragged);
     String words =
         minute <= chart.night().opensMinute()
-            ? "program " + dragged + " may start at once"
-            : "program " + dragged + " not before " + NightWords.time(minute);
+            ? "program " + program + " may start at once"
+            : "program " + program + " not before " + NightWords.time(minute);
     double left =
         Math.min(x + canvas.px(5), canvas.place().getMaxX() - canvas.width(words) - canvas.px(4));
     double base = chart.bars().y + canvas.metrics().getAscent();
@@ -278,23 +283,21 @@ public final class NightsView extends JPanel implements Scrollable {
 
   private String inWords(ValveRun run) {
     NightDrawing now = shown.orElseThrow();
-    NightsInput.Station station = now.plan().stations().get(run.zone().name());
-    String place = station == null || station.place().isBlank() ? "" : ", " + station.place();
-    String program =
-        run.zone().program().isEmpty()
-            ? ". Give it a program to drag its start."
-            : ". Drag it to start program " + run.zone().program() + " later.";
-    return "%s%s: %s to %s, cycle %s of %s, %s %s%s"
+    NightNames names = new NightNames(now.plan());
+    String drag =
+        run.zone().program() == WateredZone.NO_PROGRAM
+            ? "Give it a program to drag its start."
+            : "Drag it to start program " + names.program(run.zone().program()) + " later.";
+    return "%s: %s to %s, cycle %s of %s, %s %s. %s"
         .formatted(
-            run.zone().name(),
-            place,
+            names.withPlace(run.zone()),
             NightWords.time(run.startMinute()),
             NightWords.time(run.endMinute()),
             run.cycle(),
             run.zone().cycles(),
             QuantityText.readable(run.zone().flow(), 1),
             now.flowUnit(),
-            program);
+            drag);
   }
 
   private final class Mouse extends MouseAdapter {
@@ -306,13 +309,16 @@ public final class NightsView extends JPanel implements Scrollable {
         pressedMinute = chart.minute(event.getX());
         movedMinutes = 0;
         dragged =
-            chart.runAt(event.getX(), event.getY()).map(run -> run.zone().program()).orElse("");
+            chart
+                .runAt(event.getX(), event.getY())
+                .map(run -> run.zone().program())
+                .orElse(WateredZone.NO_PROGRAM);
       }
     }
 
     @Override
     public void mouseDragged(MouseEvent event) {
-      if (chart != null && !dragged.isEmpty()) {
+      if (chart != null && dragged != WateredZone.NO_PROGRAM) {
         boolean far = Math.abs(event.getX() - pressedAt) > UIScale.scale(3);
         movedMinutes = far || movedMinutes != 0 ? chart.minute(event.getX()) - pressedMinute : 0;
         repaint();
@@ -321,15 +327,15 @@ public final class NightsView extends JPanel implements Scrollable {
 
     @Override
     public void mouseReleased(MouseEvent event) {
-      if (chart != null && !dragged.isEmpty() && movedMinutes != 0) {
+      if (chart != null && dragged != WateredZone.NO_PROGRAM && movedMinutes != 0) {
         int minute = wishedMinute();
-        String program = dragged;
-        dragged = "";
+        long program = dragged;
+        dragged = WateredZone.NO_PROGRAM;
         wished.accept(
             program,
             minute <= chart.night().opensMinute() ? OptionalInt.empty() : OptionalInt.of(minute));
       }
-      dragged = "";
+      dragged = WateredZone.NO_PROGRAM;
       repaint();
     }
 
@@ -339,7 +345,7 @@ public final class NightsView extends JPanel implements Scrollable {
           chart != null
               && chart
                   .runAt(event.getX(), event.getY())
-                  .filter(run -> !run.zone().program().isEmpty())
+                  .filter(run -> run.zone().program() != WateredZone.NO_PROGRAM)
                   .isPresent();
       setCursor(Cursor.getPredefinedCursor(may ? Cursor.E_RESIZE_CURSOR : Cursor.DEFAULT_CURSOR));
     }

@@ -78,6 +78,14 @@ final class ScheduleCardSheet implements PackSheet {
   private static void write(Page page, PackBook book, ScheduleCard card) {
     page.title(card.title(), "Schedule card of " + book.project() + ", for the peak month.")
         .restingOnClimate();
+    if (!card.misfits().isEmpty()) {
+      page.band("Does not fit: key in what stands here, and see to the rest");
+      card.misfits().forEach(misfit -> page.across(misfit, Look.CAUTION));
+      page.next();
+    }
+    if (card.lines().isEmpty()) {
+      return;
+    }
     page.words(0, "Days", Look.NAME).across(1, card.nights(), Look.PLAIN);
     page.words(0, "Percent", Look.NAME)
         .across(
@@ -98,8 +106,8 @@ final class ScheduleCardSheet implements PackSheet {
         "Nights",
         card.startsProgram() ? "Will run at" : "Start times");
     for (ScheduleCard.Line line : card.lines()) {
-      page.words(0, line.station().name(), Look.NAME)
-          .words(1, line.station().place(), Look.PLAIN)
+      page.words(0, line.zone().name(), Look.NAME)
+          .words(1, line.zone().place(), Look.PLAIN)
           .number(2, line.minutes(), "0", Look.CALCULATED)
           .number(3, line.cycles(), "0", Look.CALCULATED);
       if (line.cycles() > 1) {

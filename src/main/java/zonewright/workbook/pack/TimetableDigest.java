@@ -77,6 +77,7 @@ final class TimetableDigest {
     site.single(SiteNights.MOST_VALVES);
     site.single(SiteNights.GAP);
     site.single(SiteRules.MOST_CYCLES);
+    site.single(SiteNights.MOST_PROGRAMS);
     site.single(SiteRules.AVAILABLE_FLOW);
     site.single(SiteNights.FIRST_NIGHT);
     site.singleWord(SiteNights.CONTROLLER);

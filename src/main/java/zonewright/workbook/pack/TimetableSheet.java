@@ -2,13 +2,16 @@ package zonewright.workbook.pack;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import zonewright.design.Design;
 import zonewright.emitters.Emitters;
+import zonewright.nights.NightNames;
 import zonewright.nights.NightWords;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
+import zonewright.nights.ZoneShare;
 import zonewright.sheet.Book;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
@@ -66,8 +69,9 @@ final class TimetableSheet implements PackSheet {
       return;
     }
     guard(page, new TimetableDigest(book.design().book(), book.live()).items());
+    zones(page.next(), plan.get());
     for (NightPlan night : plan.get().timetable().nights()) {
-      night(page.next(), book.design().book(), plan.get(), night);
+      night(page.next(), book.design().book(), new NightNames(plan.get()), night);
     }
     page.next().band("Take care");
     page.across(
@@ -102,15 +106,49 @@ final class TimetableSheet implements PackSheet {
     }
   }
 
-  private static void night(Page page, Book book, NightsPlan plan, NightPlan night) {
-    page.band(night.night().label() + ", " + NightWords.hours(night));
-    if (night.runs().isEmpty()) {
+  /** Every zone of the design, placed or not; the minutes placed and not placed are all it asks. */
+  private static void zones(Page page, NightsPlan plan) {
+    List<ZoneShare> shares = ZoneShare.of(plan);
+    NightNames names = new NightNames(plan);
+    page.band("What the nights give each zone, in minutes " + ZoneShare.period(plan));
+    page.across(
+        ZoneShare.summary(shares),
+        shares.stream().allMatch(ZoneShare::whole) ? Look.PLAIN : Look.CAUTION);
+    page.headings("Asks for", "Placed", "Zone", "Where", "Program", "Not placed", "", "Why");
+    for (ZoneShare share : shares) {
+      minutes(page, 0, share.asked());
+      minutes(page, 1, OptionalInt.of(share.placed()));
+      page.words(2, share.sheet().name(), Look.TABLE)
+          .words(3, share.sheet().place(), Look.TABLE)
+          .words(4, names.program(share.sheet().program()), Look.TABLE);
+      minutes(page, 5, share.undone());
+      page.words(6, "", Look.TABLE)
+          .words(7, share.why().isEmpty() ? share.state().word() : share.why(), Look.TABLE)
+          .next();
+    }
+    page.next();
+  }
+
+  private static void minutes(Page page, int column, OptionalInt minutes) {
+    if (minutes.isPresent()) {
+      page.number(column, minutes.getAsInt(), "0", Look.TABLE);
+    } else {
+      page.words(column, "?", Look.TABLE);
+    }
+  }
+
+  private static void night(Page page, Book book, NightNames names, NightPlan night) {
+    page.band(NightWords.label(night.night()) + ", " + NightWords.hours(night));
+    if (night.isEmpty()) {
       page.across("Nothing waters.", Look.PLAIN);
       return;
     }
     page.across(
         NightWords.capital(NightWords.result(night)) + ".",
         night.overrunMinutes() > 0 ? Look.CAUTION : Look.PLAIN);
+    if (!night.undone().isEmpty()) {
+      page.across("No room for " + NightWords.noRoom(night, names) + ".", Look.CAUTION);
+    }
     page.headings(
         "Opens",
         "Closes",
@@ -123,14 +161,14 @@ final class TimetableSheet implements PackSheet {
     String time = Styles.format(QuantityKind.TIME_OF_DAY, 0);
     String flow = Styles.format(Emitters.ZONE_FLOW, book.system());
     for (ValveRun run : night.runs()) {
-      NightsInput.Station station = plan.stations().get(run.zone().name());
+      NightsInput.SheetZone zone = names.sheet(run.zone());
       page.number(0, CalendarText.timeOfDay(run.startMinute()), time, Look.TABLE)
           .number(1, CalendarText.timeOfDay(run.endMinute()), time, Look.TABLE)
-          .words(2, station.name(), Look.TABLE)
-          .words(3, station.place(), Look.TABLE)
-          .words(4, run.zone().program(), Look.TABLE)
+          .words(2, zone.name(), Look.TABLE)
+          .words(3, zone.place(), Look.TABLE)
+          .words(4, names.program(names.part(run.zone())), Look.TABLE)
           .words(5, run.cycle() + " of " + run.zone().cycles(), Look.TABLE)
-          .number(6, run.endMinute() - run.startMinute(), "0", Look.TABLE)
+          .number(6, run.minutes(), "0", Look.TABLE)
           .number(7, run.zone().flow(), flow, Look.TABLE)
           .next();
     }

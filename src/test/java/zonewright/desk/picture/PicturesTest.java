@@ -21,8 +21,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.emitters.Emitters;
+import zonewright.nights.NightsPlan;
+import zonewright.nights.ZoneShare;
 import zonewright.sheet.TableDefinition;
+import zonewright.timetable.NightPlan;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.SiteRules;
 
 class PicturesTest {
   private static final Dimension SIZE = new Dimension(520, 300);
@@ -61,6 +67,37 @@ class PicturesTest {
       assertThat(full.title()).startsWith(picture.name());
       assertThat(full.inWords()).isNotBlank();
     }
+  }
+
+  /**
+   * Zones over the flow, without an area and on a night too short: each has a line or its words.
+   */
+  @Test
+  void theNightsLeaveNoZoneOut() {
+    Design design = Demo.libraryGarden(UnitSystem.US);
+    design.book().perform(design.edits().typed(SiteRules.AVAILABLE_FLOW.reference(), 0, "20 gpm"));
+    design.book().perform(design.edits().typed(Emitters.AREA.reference(), 7, ""));
+    NightsPlan plan = design.nights().plan().orElseThrow();
+    List<ZoneShare> nowhere =
+        ZoneShare.of(plan).stream()
+            .filter(share -> share.state() == ZoneShare.State.NOT_PLACED)
+            .toList();
+    assertThat(nowhere).hasSizeGreaterThan(2);
+    Set<String> shown = new HashSet<>();
+    for (NightPlan night : plan.timetable().nights()) {
+      List<NightChart.Line> lines = NightChart.lines(plan, night);
+      lines.forEach(line -> shown.add(line.label()));
+      for (ZoneShare share : nowhere) {
+        assertThat(lines)
+            .anyMatch(
+                line ->
+                    line.label().contains(share.sheet().place())
+                        && line.note().equals(share.why()));
+      }
+      assertThat(NightDrawing.whole(plan, night, "gpm").inWords())
+          .contains(nowhere.size() + " not placed");
+    }
+    assertThat(shown).hasSize(design.book().rows(Sheets.ZONES));
   }
 
   @ParameterizedTest

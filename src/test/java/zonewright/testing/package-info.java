@@ -1,0 +1,2 @@
+/** What tests of all packages go by. */
+package zonewright.testing;
