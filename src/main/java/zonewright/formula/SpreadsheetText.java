@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import zonewright.formula.Condition.ConditionReading;
+import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 
 /**
@@ -145,10 +146,25 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
 
   @Override
   public Text choose(Formula.Choose choose) {
+    String then = words(choose.then());
+    for (Reference given : given(choose.condition())) {
+      if (!Dependencies.of(choose.then()).cells().contains(given)) {
+        // What was typed must be good, though nothing that follows asks for it.
+        then = "IF(%s<>\"\",%s)".formatted(names.cell(given), then);
+      }
+    }
     return Text.closed(
-        "IF(%s,%s,%s)"
-            .formatted(
-                choose.condition().read(this), words(choose.then()), words(choose.otherwise())));
+        "IF(%s,%s,%s)".formatted(choose.condition().read(this), then, words(choose.otherwise())));
+  }
+
+  /** The cells that must have been filled in for a condition to hold. */
+  private static List<Reference> given(Condition condition) {
+    if (condition instanceof Condition.Joined joined && joined.both()) {
+      List<Reference> all = new ArrayList<>(given(joined.left()));
+      all.addAll(given(joined.right()));
+      return all;
+    }
+    return condition instanceof Condition.Given given ? List.of(given.cell()) : List.of();
   }
 
   @Override
@@ -258,13 +274,18 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   /**
    * Rows that keep to a limit. Where only some rows of a table count, a criterion finds them: it
    * loses the last digits of the limit, so what is as good as equal is given some room; a row that
-   * counts and has no number makes the sum of all an error, and so the result.
+   * counts and has no number makes the sum of all an error, and so the result. Of counts no digits
+   * are lost.
    */
   private String limited(Formula.Where where, String column) {
     Matching.Limit limit = where.matching().limit().orElseThrow();
     String looked = names.column(limit.column());
     Text than = text(limit.than());
     List<String> criteria = criteria(where);
+    if (criteria.isEmpty() && limit.column().kind() == QuantityKind.COUNT) {
+      String within = "\"%s\"&%s".formatted(limit.comparator().typed(), than.onLeft(1));
+      return found(where.kind(), column, List.of(looked, within));
+    }
     if (criteria.isEmpty()) {
       return compared(where.kind(), column, "(%s%s%s)".formatted(looked, limit.comparator().typed(), than.onLeft(1)));
     }

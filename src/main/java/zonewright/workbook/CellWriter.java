@@ -49,7 +49,7 @@ final class CellWriter {
       case VALUE, USUAL, CHECKED -> styles.of(Look.CALCULATED, format(column));
       case MISSING -> styles.of(Look.CALCULATED);
       case STEP -> styles.of(Look.CALCULATED, "General");
-      case IN_USE, IDENTITY, JOIN, ROW -> styles.of(Look.CALCULATED, WITHOUT_DECIMALS);
+      case FILLED_IN, IDENTITY, JOIN, ROW -> styles.of(Look.CALCULATED, WITHOUT_DECIMALS);
     };
   }
 
@@ -129,7 +129,7 @@ final class CellWriter {
       case VALUE -> value(column, row);
       case IDENTITY ->
           Content.of(Optional.empty(), book.contents().row(table.id(), row).id() + 1);
-      case IN_USE -> Content.of(column.formula(), book.counts(table.id(), row) ? 1 : 0);
+      case FILLED_IN -> Content.of(column.formula(), book.counts(table.id(), row) ? 1 : 0);
       case JOIN -> Content.of(column.formula(), row + 1);
       // What stands in between is found again by whoever opens the file.
       case MISSING, CHECKED, ROW, USUAL, STEP -> Content.of(column.formula(), Double.NaN);

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.officeDocument.x2006.customProperties.CTProperty;
 import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.SheetsInUse;
@@ -102,8 +103,10 @@ final class DesignReader {
 
   private static boolean earlier(XSSFWorkbook workbook) {
     POIXMLProperties.CustomProperties properties = workbook.getProperties().getCustomProperties();
-    return properties.contains(DesignWorkbook.MARK)
-        && properties.getProperty(DesignWorkbook.MARK).getI4() < DesignWorkbook.FORMAT;
+    CTProperty mark = properties.getProperty(DesignWorkbook.MARK);
+    return mark != null
+        // Other programs keep whole numbers as such with decimals.
+        && (mark.isSetR8() ? mark.getR8() : mark.getI4()) < DesignWorkbook.FORMAT;
   }
 
   private UnitSystem findSystem() {

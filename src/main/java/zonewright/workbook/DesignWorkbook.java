@@ -99,21 +99,24 @@ final class DesignWorkbook {
    */
   static XSSFWorkbook of(Design design, PackOrder order, LaterRows later) {
     XSSFWorkbook workbook = new XSSFWorkbook();
-    Book book = (order.client() ? ForClient.of(design) : design).book();
-    WorkbookLayout layout =
-        WorkbookLayout.of(
-            book,
-            table ->
-                SheetsInUse.uses(book, table)
-                    && (!order.client() || ForClient.SHEETS.contains(table.id())),
-            column -> false,
-            column -> false);
     DesignWorkbook made =
-        new DesignWorkbook(workbook, design, Styles.of(workbook), layout, order, later);
+        new DesignWorkbook(
+            workbook, design, Styles.of(workbook), layout(design, order.client()), order, later);
     made.add(
         new Validations(design.book().blueprint(), design.book().system(), made.lists()), Set.of());
     workbook.setActiveSheet(0);
     return workbook;
+  }
+
+  /** Returns how the sheets of a new workbook of the design are laid out. */
+  static WorkbookLayout layout(Design design, boolean client) {
+    Book book = (client ? ForClient.of(design) : design).book();
+    return WorkbookLayout.of(
+        book,
+        table ->
+            SheetsInUse.uses(book, table) && (!client || ForClient.SHEETS.contains(table.id())),
+        column -> false,
+        column -> false);
   }
 
   /** Prepares for a workbook in which some of the sheets stand already. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,8 +44,9 @@ abstract class ChangedGarden {
   }
 
   final XSSFCell zone(XSSFWorkbook workbook, Column column, int row) {
-    int position = design.book().position(column.reference());
-    XSSFRow cells = workbook.getSheet("Zones").getRow(TableSheet.FIRST_ROW + row);
+    XSSFSheet zones = workbook.getSheet("Zones");
+    int position = Headings.typed(zones, column);
+    XSSFRow cells = zones.getRow(TableSheet.FIRST_ROW + row);
     XSSFCell cell = cells.getCell(position);
     return cell == null ? cells.createCell(position) : cell;
   }

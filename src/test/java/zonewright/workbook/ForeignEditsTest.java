@@ -89,7 +89,7 @@ class ForeignEditsTest extends ChangedGarden {
     DesignFile.Opened opened =
         after(
             workbook -> {
-              int position = design.book().position(Emitters.AREA.reference());
+              int position = Headings.typed(workbook.getSheet("Zones"), Emitters.AREA);
               workbook.getSheet("Zones").getRow(1).getCell(position).setCellValue("Area (m²)");
               zone(workbook, Emitters.AREA, 0).setCellValue(92.90304);
             });
@@ -103,8 +103,8 @@ class ForeignEditsTest extends ChangedGarden {
         after(
             workbook -> {
               XSSFSheet sheet = workbook.getSheet("Zones");
-              int area = design.book().position(Emitters.AREA.reference());
-              int note = design.book().position(Facts.ZONE_NOTE.reference());
+              int area = Headings.typed(sheet, Emitters.AREA);
+              int note = Headings.typed(sheet, Facts.ZONE_NOTE);
               for (int row = 1; row <= sheet.getLastRowNum(); row++) {
                 XSSFCell first = sheet.getRow(row).getCell(area);
                 XSSFCell second = sheet.getRow(row).getCell(note);
@@ -133,7 +133,7 @@ class ForeignEditsTest extends ChangedGarden {
               XSSFSheet sheet = workbook.getSheet("Zones");
               XSSFRow row = sheet.createRow(sheet.getLastRowNum() + 1);
               row.createCell(0).setCellValue(13);
-              row.createCell(design.book().position(Emitters.AREA.reference())).setCellValue(777);
+              row.createCell(Headings.typed(sheet, Emitters.AREA)).setCellValue(777);
               sheet.createRow(row.getRowNum() + 2).createCell(0).setCellValue("checked by me");
             });
     assertThat(Designs.zones(opened.design())).isEqualTo(13);

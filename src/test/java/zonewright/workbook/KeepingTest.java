@@ -39,7 +39,7 @@ class KeepingTest {
         WrittenOnce.copy(
             "own things",
             folder.resolve("mine.xlsx"),
-            file -> OwnThings.add(WrittenOnce.demo(folder), file, Designs.demo(UnitSystem.US)));
+            file -> OwnThings.add(WrittenOnce.demo(folder), file));
   }
 
   private static Optional<KeptFile> kept(DesignFile.Opened opened) {
@@ -146,10 +146,17 @@ class KeepingTest {
     opened.design().book().perform(opened.design().edits().switched(UnitSystem.SI));
     try (XSSFWorkbook workbook = saved(opened)) {
       XSSFSheet zones = workbook.getSheet("Zones");
-      assertThat(zones.getRow(1).getCell(3).getStringCellValue()).isEqualTo("Area (m²)");
+      assertThat(zones.getRow(1).getCell(Headings.typed(zones, Emitters.AREA)))
+          .hasToString("Area (m²)");
       assertThat(own(zones, price(zones))).contains("12 | D14*0.5 | beside 12");
-      assertThat(workbook.getSheet("Site").getRow(1).getCell(1)).hasToString("metric units");
+      assertThat(inUnits(workbook.getSheet("Site"))).isEqualTo("metric units");
     }
+  }
+
+  private static String inUnits(XSSFSheet site) {
+    SingleReading reading = new SingleReading(site);
+    int line = reading.line(SingleSheet.UNITS_LINE).orElseThrow();
+    return site.getRow(line).getCell(reading.usedColumn()).getStringCellValue();
   }
 
   @Test

@@ -19,9 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import zonewright.design.Design;
 import zonewright.emitters.Emitters;
-import zonewright.sheet.Column;
 
 /** What a person adds to the workbook in another program, and finding it again. */
 final class OwnThings {
@@ -33,7 +31,7 @@ final class OwnThings {
   private OwnThings() {}
 
   /** Adds a sheet, a column in the table, one beside it, a comment, colours, widths, a note. */
-  static void add(Path file, Path to, Design design) throws IOException {
+  static void add(Path file, Path to) throws IOException {
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));
         OutputStream stream = Files.newOutputStream(to)) {
       XSSFSheet own = workbook.createSheet(SHEET);
@@ -47,12 +45,12 @@ final class OwnThings {
       bold.setFont(font);
       row.getCell(1).setCellStyle(bold);
       own.setColumnWidth(1, 30 * 256);
-      zones(workbook, design);
+      zones(workbook);
       workbook.write(stream);
     }
   }
 
-  private static void zones(XSSFWorkbook workbook, Design design) {
+  private static void zones(XSSFWorkbook workbook) {
     XSSFSheet sheet = workbook.getSheet("Zones");
     XSSFTable table = sheet.getTables().get(0);
     int price = table.getEndColIndex() + 1;
@@ -78,7 +76,7 @@ final class OwnThings {
         .addNewCalculatedColumnFormula()
         .setStringValue("D3*0.5");
     sheet.setColumnWidth(3, 40 * 256);
-    XSSFCell area = sheet.getRow(TableSheet.FIRST_ROW + 3).getCell(position(design, Emitters.AREA));
+    XSSFCell area = sheet.getRow(TableSheet.FIRST_ROW + 3).getCell(Headings.typed(sheet, Emitters.AREA));
     area.setCellStyle(yellow);
     ClientAnchor anchor = workbook.getCreationHelper().createClientAnchor();
     XSSFComment comment = sheet.createDrawingPatriarch().createCellComment(anchor);
@@ -86,9 +84,5 @@ final class OwnThings {
     comment.setAuthor("A person");
     area.setCellComment(comment);
     sheet.createRow(last + 3).createCell(0).setCellValue(BELOW);
-  }
-
-  static int position(Design design, Column column) {
-    return design.book().position(column.reference());
   }
 }

@@ -23,6 +23,9 @@ public final class RandomDesigns {
   /** How many entries of a hundred are spoilt. */
   private final int spoilt;
 
+  /** Nobody types more than six decimals; spreadsheets drop more where they compare as text. */
+  private static final double TYPED_PLACES = 1e6;
+
   private RandomDesigns(UnitSystem system, long seed, int spoilt) {
     this.random = new Random(seed);
     this.design = Design.blank(system);
@@ -112,6 +115,10 @@ public final class RandomDesigns {
     double high = bounds.high(column.kind(), system);
     double part = random.nextDouble();
     double value = low + (high - low) * (high - low > 1000 ? Math.pow(part, 6) : part);
-    return bounds.whole() ? Math.max(Math.ceil(low), Math.rint(value)) : value;
+    double typed = Math.rint(value * TYPED_PLACES) / TYPED_PLACES;
+    boolean within = typed >= low && typed <= high;
+    return bounds.whole()
+        ? Math.max(Math.ceil(low), Math.rint(value))
+        : within ? typed : value;
   }
 }

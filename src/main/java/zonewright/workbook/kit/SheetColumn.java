@@ -22,7 +22,7 @@ public record SheetColumn(
     /** The name of something that lacks in the row, or nothing. */
     MISSING(false),
     /** 1 where something was typed into the row. */
-    IN_USE(true),
+    FILLED_IN(true),
     /** A number that stays with the row for good. */
     IDENTITY(true),
     /** In which row of another table the same identity stands. */

@@ -305,7 +305,7 @@ public final class WorkbookLayout {
     all.addAll(values);
     if (wanted.counted.contains(table.id())) {
       all.add(
-          SheetColumn.ofRow(SheetColumn.Role.IN_USE, WorkbookNames.IN_USE, inUse(table, all, names)));
+          SheetColumn.ofRow(SheetColumn.Role.FILLED_IN, WorkbookNames.FILLED_IN, inUse(table, all, names)));
     }
     boolean joined = wanted.joins.stream().anyMatch(join -> join.of().equals(table.id()) || join.to().equals(table.id()));
     if (joined) {
@@ -380,7 +380,7 @@ public final class WorkbookLayout {
     String lacks =
         "ISERROR(%s[[#This Row],[%s]:[%s]])".formatted(title, first, last);
     return "IF(%s*SUMPRODUCT(--%s),LOOKUP(2,1/%s,%s[[#Headers],[%s]:[%s]]),\"\")"
-        .formatted(names.own(WorkbookNames.IN_USE), lacks, lacks, title, first, last);
+        .formatted(names.own(WorkbookNames.FILLED_IN), lacks, lacks, title, first, last);
   }
 
   private String inUse(TableDefinition table, List<SheetColumn> all, WorkbookNames names) {
@@ -389,7 +389,7 @@ public final class WorkbookLayout {
       wanted.counted.add(other.id());
       return "INDEX(%s,%s)"
           .formatted(
-              WorkbookNames.whole(other, WorkbookNames.IN_USE),
+              WorkbookNames.whole(other, WorkbookNames.FILLED_IN),
               names.own(names.joinHeading(other.id())));
     }
     List<SheetColumn> entered =

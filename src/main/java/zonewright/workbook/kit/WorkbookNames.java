@@ -21,7 +21,7 @@ import zonewright.units.UnitSystem;
  */
 public final class WorkbookNames implements SpreadsheetNames {
   /** The heading of the column that holds 1 in rows in which something was typed. */
-  public static final String IN_USE = "In use";
+  public static final String FILLED_IN = "Filled in";
 
   /** The heading of the column of numbers that stay with their rows. */
   public static final String IDENTITY = "Identity";
@@ -321,7 +321,7 @@ public final class WorkbookNames implements SpreadsheetNames {
       return Optional.empty();
     }
     wanted.counted.add(table.id());
-    return Optional.of(whole(table, IN_USE));
+    return Optional.of(whole(table, FILLED_IN));
   }
 
   @Override
