@@ -7,6 +7,7 @@ import zonewright.sheet.Entry;
 import zonewright.units.QuantityText;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 
 /** Reads what was typed into a cell; what is no number where one belongs is kept as it stands. */
 final class CellReader {
@@ -27,8 +28,9 @@ final class CellReader {
    *
    * @param cell the cell; null where nothing stands in it
    * @param unit the unit the file says its numbers have
+   * @param usual whether our formula for what is usual stands there where nothing was typed
    */
-  Entry read(Column column, SheetCell cell, Unit unit) {
+  Entry read(Column column, SheetCell cell, Unit unit, boolean usual) {
     if (cell == null) {
       return Entry.BLANK;
     }
@@ -37,7 +39,10 @@ final class CellReader {
       case STRING -> text(column, cell, unit);
       case BOOLEAN -> odd(column, cell, cell.text(), "a truth value");
       case ERROR -> odd(column, cell, cell.text(), "an error");
-      case FORMULA -> formula(column, cell, unit);
+      case FORMULA ->
+          usual && !OWN_SUM.matcher(cell.text()).matches()
+              ? Entry.BLANK
+              : formula(column, cell, unit);
       default -> Entry.BLANK;
     };
   }
@@ -48,9 +53,17 @@ final class CellReader {
       return odd(column, cell, cell.text(), "a date");
     }
     if (column.content() == Column.Content.NUMBER) {
-      return new Entry.Figure(unit.convert(cell.number(), column.kind().unit(system)));
+      return figure(column, cell, unit);
     }
     return Entry.words(QuantityText.exact(cell.number()));
+  }
+
+  /** A number shown with the sign % is a ratio; where a column is in percent it is made that. */
+  private Entry figure(Column column, SheetCell cell, Unit unit) {
+    boolean percent =
+        cell.format() == SheetCell.Format.PERCENT && unit.equals(Units.PERCENT);
+    double number = percent ? Units.ONE.convert(cell.number(), unit) : cell.number();
+    return new Entry.Figure(unit.convert(number, column.kind().unit(system)));
   }
 
   private Entry text(Column column, SheetCell cell, Unit unit) {
@@ -88,16 +101,13 @@ final class CellReader {
   }
 
   private Entry formula(Column column, SheetCell cell, Unit unit) {
-    if (column.role() == Column.Role.DEFAULTED && !OWN_SUM.matcher(cell.text()).matches()) {
-      return Entry.BLANK;
-    }
     if (column.content() == Column.Content.NUMBER && !Double.isNaN(cell.number())) {
       note(
           column,
           cell,
           "the formula =%s of yours was taken as %s"
               .formatted(cell.text(), QuantityText.exact(cell.number())));
-      return new Entry.Figure(unit.convert(cell.number(), column.kind().unit(system)));
+      return figure(column, cell, unit);
     }
     return odd(column, cell, "=" + cell.text(), "a formula");
   }

@@ -1,6 +1,7 @@
 package zonewright.workbook;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -13,6 +14,7 @@ import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Look;
@@ -57,10 +59,29 @@ final class CellWriter {
     return Styles.format(column.column().orElseThrow(), system);
   }
 
-  /** Puts what a book holds in place of what a cell holds; the cell keeps its own format. */
+  /**
+   * Puts what a book holds in place of what a cell holds; the cell keeps its own format, and a
+   * person's formula where it still comes to what the book holds.
+   */
   void renew(XSSFCell cell, TableDefinition table, SheetColumn column, int row) {
+    double figure = Double.NaN;
+    if (column.role() == SheetColumn.Role.TYPED && row < book.rows(table.id())) {
+      Column of = column.column().orElseThrow();
+      boolean ratio =
+          of.kind().unit(system).equals(Units.PERCENT) && SheetCell.percent(cell.getCellStyle());
+      if (book.entry(of.reference(), row) instanceof Entry.Figure typed) {
+        figure = ratio ? Units.PERCENT.convert(typed.value(), Units.ONE) : typed.value();
+      }
+      SheetCell there = SheetCell.of(cell);
+      if (there != null && there.shown().equals(OptionalDouble.of(figure))) {
+        return;
+      }
+    }
     empty(cell);
     fill(cell, table, column, row);
+    if (!Double.isNaN(figure)) {
+      cell.setCellValue(figure);
+    }
   }
 
   /** Takes words, number and formula out of a cell, and nothing else. */

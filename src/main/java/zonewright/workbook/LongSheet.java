@@ -34,7 +34,7 @@ final class LongSheet extends DefaultHandler {
   private final SheetCells cells;
   private final Map<String, String> words = new HashMap<>();
   private final Map<String, String> shared = new HashMap<>();
-  private final Map<Integer, Boolean> dates = new HashMap<>();
+  private final Map<Integer, SheetCell.Format> formats = new HashMap<>();
   private final List<String> formulas = new ArrayList<>();
   private final StringBuilder text = new StringBuilder();
   private final StringBuilder value = new StringBuilder();
@@ -214,26 +214,28 @@ final class LongSheet extends DefaultHandler {
 
   private SheetCell numeric() {
     double number = number();
-    XSSFCellStyle look = workbook.getCellStyleAt(style);
-    boolean dated =
-        dates.computeIfAbsent(style, any -> SheetCell.dated(look, 1))
-            && SheetCell.dated(look, number);
-    return new SheetCell(
-        name,
-        rowNumber,
-        column,
+    if (Double.isNaN(number)) {
+      return of(CellType.STRING, number, once(value.toString().strip()));
+    }
+    boolean dated = format(number) == SheetCell.Format.DATED;
+    return of(
         CellType.NUMERIC,
         number,
-        dated ? SheetCell.date(look, number) : "",
-        dated);
+        dated ? SheetCell.date(workbook.getCellStyleAt(style), number) : "");
   }
 
   private SheetCell of(CellType kind, double number, String words) {
-    return new SheetCell(name, rowNumber, column, kind, number, words, false);
+    return new SheetCell(name, rowNumber, column, kind, number, words, format(number));
+  }
+
+  private SheetCell.Format format(double number) {
+    XSSFCellStyle look = workbook.getCellStyleAt(style);
+    SheetCell.Format format = formats.computeIfAbsent(style, any -> SheetCell.format(look, 1));
+    return format == SheetCell.Format.DATED ? SheetCell.format(look, number) : format;
   }
 
   private double number() {
-    return Double.parseDouble(value.toString());
+    return SheetCell.number(value.toString());
   }
 
   private String once(String text) {

@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.DateUtil;
@@ -19,10 +20,24 @@ import zonewright.units.QuantityText;
  * @param type what was typed: a number, words, a truth value, an error, or a formula
  * @param number the number, or the one the file shows beside a formula; else not a number
  * @param text the words, {@code TRUE} or {@code FALSE}, the error's sign, or the formula
- * @param dated whether the number is shown as a date or time; {@code text} is then what is shown
+ * @param format how the number is shown; {@code text} is then what is shown of a date
  */
 record SheetCell(
-    String sheet, int row, int column, CellType type, double number, String text, boolean dated) {
+    String sheet, int row, int column, CellType type, double number, String text, Format format) {
+  /** How a number is shown. */
+  enum Format {
+    PLAIN,
+    /** In hundredths, with the sign %: the number itself is the ratio. */
+    PERCENT,
+    /** As a date or a time. */
+    DATED
+  }
+
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|\\\\.");
+
+  /** A number as files keep it: no letters of programming languages. */
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,9})?");
 
   /** Returns the cell; null where nothing stands in it. */
   static SheetCell of(XSSFCell cell) {
@@ -30,7 +45,7 @@ record SheetCell(
       return null;
     }
     return switch (cell.getCellType()) {
-      case NUMERIC -> of(cell, cell.getNumericCellValue());
+      case NUMERIC -> of(cell, cell.getRawValue());
       case STRING -> of(cell, CellType.STRING, Double.NaN, cell.getStringCellValue());
       case BOOLEAN ->
           of(cell, CellType.BOOLEAN, Double.NaN, cell.getBooleanCellValue() ? "TRUE" : "FALSE");
@@ -47,20 +62,25 @@ record SheetCell(
 
   private static double shown(XSSFCell cell) {
     return cell.getCachedFormulaResultType() == CellType.NUMERIC && cell.getCTCell().isSetV()
-        ? cell.getNumericCellValue()
+        ? number(cell.getRawValue())
         : Double.NaN;
   }
 
-  private static SheetCell of(XSSFCell cell, double number) {
-    boolean dated = dated(cell.getCellStyle(), number);
-    return new SheetCell(
-        cell.getSheet().getSheetName(),
-        cell.getRowIndex(),
-        cell.getColumnIndex(),
-        CellType.NUMERIC,
-        number,
-        dated ? date(cell.getCellStyle(), number) : "",
-        dated);
+  private static SheetCell of(XSSFCell cell, String raw) {
+    double number = number(raw);
+    if (Double.isNaN(number)) {
+      return of(cell, CellType.STRING, number, raw.strip());
+    }
+    Format format = format(cell.getCellStyle(), number);
+    String shown = format == Format.DATED ? date(cell.getCellStyle(), number) : "";
+    return of(cell, CellType.NUMERIC, number, shown);
+  }
+
+  /** Returns the number a file's text stands for; not a number where it stands for none. */
+  static double number(String raw) {
+    String text = raw.strip();
+    double number = NUMBER.matcher(text).matches() ? Double.parseDouble(text) : Double.NaN;
+    return Double.isInfinite(number) ? Double.NaN : number;
   }
 
   private static SheetCell of(XSSFCell cell, CellType type, double number, String text) {
@@ -71,11 +91,25 @@ record SheetCell(
         type,
         number,
         text,
-        false);
+        format(cell.getCellStyle(), number));
+  }
+
+  /** Returns how a number in this style is shown. */
+  static Format format(XSSFCellStyle style, double number) {
+    return dated(style, number)
+        ? Format.DATED
+        : percent(style) ? Format.PERCENT : Format.PLAIN;
+  }
+
+  /** Says whether numbers in this style are shown in hundredths. */
+  static boolean percent(XSSFCellStyle style) {
+    // A sign in quotation marks, or after a stroke, stands there as a letter does.
+    String format = style.getDataFormatString();
+    return format != null && QUOTED.matcher(format).replaceAll("").contains("%");
   }
 
   /** Says whether a number in this style is shown as a date or time. */
-  static boolean dated(XSSFCellStyle style, double number) {
+  private static boolean dated(XSSFCellStyle style, double number) {
     return DateUtil.isValidExcelDate(number)
         && DateUtil.isADateFormat(style.getDataFormat(), style.getDataFormatString());
   }
@@ -86,9 +120,14 @@ record SheetCell(
         .formatRawCellContents(number, style.getDataFormat(), style.getDataFormatString());
   }
 
+  /** Says whether the number is shown as a date or time. */
+  boolean dated() {
+    return format == Format.DATED;
+  }
+
   /** Returns what stands in the cell, in words. */
   String words() {
-    return type == CellType.NUMERIC && !dated ? QuantityText.exact(number) : text;
+    return type == CellType.NUMERIC && !dated() ? QuantityText.exact(number) : text;
   }
 
   /** Returns the number the file shows beside a formula. */

@@ -209,7 +209,8 @@ final class SingleReading {
     Unit own = column.kind().unit(system);
     String words = words(row, unit);
     Optional<Unit> named = words.isBlank() ? Optional.of(own) : Units.named(words);
-    Entry entry = cells.read(column, SheetCell.of(cell(row, at)), named.orElse(own));
+    boolean usual = column.role() == Column.Role.DEFAULTED && (earlier() || at != value);
+    Entry entry = cells.read(column, SheetCell.of(cell(row, at)), named.orElse(own), usual);
     if (!(entry instanceof Entry.Figure)) {
       return entry;
     }

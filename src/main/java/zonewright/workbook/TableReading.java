@@ -312,7 +312,9 @@ final class TableReading {
         overwritten(column, cell);
         entries.add(Entry.BLANK);
       } else {
-        entries.add(entry(column, cell, found));
+        boolean usual =
+            column.role() == Column.Role.DEFAULTED && found == headings.found().get(column);
+        entries.add(entry(column, cell, found, usual));
       }
     }
     Integer at = between.get(Headings.plain(WorkbookNames.IDENTITY));
@@ -321,11 +323,11 @@ final class TableReading {
     return new Line(row, known ? number.number() : Double.NaN, entries);
   }
 
-  private Entry entry(Column column, SheetCell cell, Headings.Found found) {
+  private Entry entry(Column column, SheetCell cell, Headings.Found found, boolean usual) {
     if (cell == null) {
       return Entry.BLANK;
     }
-    Entry entry = cells.read(column, cell, found.unit());
+    Entry entry = cells.read(column, cell, found.unit(), usual);
     if (!found.unitKnown() && entry instanceof Entry.Figure) {
       String text = cell.words();
       return new Entry.Unreadable(text, "“" + text + "” has a unit that is not known here");

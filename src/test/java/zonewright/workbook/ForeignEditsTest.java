@@ -10,6 +10,10 @@ import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
@@ -42,7 +46,7 @@ class ForeignEditsTest extends ChangedGarden {
   }
 
   @Test
-  void datesTruthValuesErrorsAndFormulasAreKeptAsWordsAndTold() throws Exception {
+  void datesTruthValuesAndErrorsAreKeptAsWordsAndTold() throws Exception {
     DesignFile.Opened opened =
         after(
             workbook -> {
@@ -52,8 +56,10 @@ class ForeignEditsTest extends ChangedGarden {
               zone(workbook, Emitters.AREA, 0).setCellStyle(date);
               zone(workbook, Emitters.AREA, 1).setCellValue(true);
               zone(workbook, Emitters.AREA, 2).setCellErrorValue(FormulaError.NA);
-              zone(workbook, Emitters.AREA, 3).setCellFormula("8*4");
-              zone(workbook, Emitters.ZONE_FLOW, 3).setCellFormula("7+5");
+              XSSFCell unfinished = zone(workbook, Emitters.AREA, 3);
+              unfinished.setBlank();
+              unfinished.setCellFormula("8*4");
+              unfinished.getCTCell().unsetV();
             });
     List<String> texts = List.of("2026-05-01", "TRUE", "#N/A", "=8*4");
     for (int row = 0; row < texts.size(); row++) {
@@ -63,7 +69,69 @@ class ForeignEditsTest extends ChangedGarden {
               Entry.Unreadable.class, kept -> assertThat(kept.text()).isEqualTo(text));
       assertThat(opened.report().lines()).anyMatch(line -> line.contains(text));
     }
-    assertThat(entry(opened, Emitters.ZONE_FLOW, 3)).isInstanceOf(Entry.Unreadable.class);
+  }
+
+  @Test
+  void aSumOfOnesOwnIsReadAsItsNumberAndStaysInTheFile() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              zone(workbook, Emitters.AREA, 0).setCellFormula("45*50");
+              zone(workbook, Emitters.AREA, 0).setCellValue(2250);
+              zone(workbook, Emitters.ZONE_FLOW, 3).setCellFormula("7+5");
+              zone(workbook, Emitters.ZONE_FLOW, 3).setCellValue(12);
+            });
+    assertThat(entry(opened, Emitters.AREA, 0)).isEqualTo(new Entry.Figure(2250));
+    assertThat(entry(opened, Emitters.ZONE_FLOW, 3)).isEqualTo(new Entry.Figure(12));
+    assertThat(opened.report().lines())
+        .anyMatch(line -> line.contains("the formula =45*50 of yours was taken as 2250"));
+    Path saved = folder.resolve("saved.xlsx");
+    DesignFile.save(opened.design(), saved, Optional.of(opened.kept()));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
+      assertThat(zone(workbook, Emitters.AREA, 0).getCellFormula()).isEqualTo("45*50");
+      assertThat(zone(workbook, Emitters.ZONE_FLOW, 3).getCellFormula()).isEqualTo("7+5");
+    }
+  }
+
+  /** Spreadsheets keep 65 % as 0.65 in a cell that is shown in hundredths. */
+  @Test
+  void aPercentageIsReadAsTheCellShowsIt() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              CellStyle percent = workbook.createCellStyle();
+              percent.setDataFormat(workbook.createDataFormat().getFormat("0.0%"));
+              XSSFCell shown = zone(workbook, Emitters.DISTRIBUTION_UNIFORMITY, 0);
+              shown.setCellValue(0.65);
+              shown.setCellStyle(percent);
+              zone(workbook, Emitters.DISTRIBUTION_UNIFORMITY, 1).setCellValue(65);
+              XSSFCell factor = zone(workbook, Plants.PLANT_FACTOR, 2);
+              factor.setCellValue(0.7);
+              factor.setCellStyle(percent);
+            });
+    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 0)).isEqualTo(new Entry.Figure(65));
+    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 1)).isEqualTo(new Entry.Figure(65));
+    assertThat(entry(opened, Plants.PLANT_FACTOR, 2)).isEqualTo(new Entry.Figure(0.7));
+    Path saved = folder.resolve("saved.xlsx");
+    DesignFile.save(opened.design(), saved, Optional.of(opened.kept()));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
+      assertThat(zone(workbook, Emitters.DISTRIBUTION_UNIFORMITY, 0).getNumericCellValue())
+          .isEqualTo(0.65);
+    }
+    assertThat(Inputs.of(DesignFile.read(saved).design())).isEqualTo(Inputs.of(opened.design()));
+  }
+
+  @Test
+  void whatIsNoNumberInTheFileItselfIsThatCellsFaultAlone() throws Exception {
+    for (String raw : List.of("NaN", "1e999", "12d", "0x1p3")) {
+      DesignFile.Opened opened =
+          after(workbook -> zone(workbook, Emitters.AREA, 0).getCTCell().setV(raw));
+      assertThat(entry(opened, Emitters.AREA, 0))
+          .isInstanceOfSatisfying(
+              Entry.Unreadable.class, kept -> assertThat(kept.text()).isEqualTo(raw));
+      assertThat(entry(opened, Emitters.AREA, 1))
+          .isEqualTo(design.book().entry(Emitters.AREA.reference(), 1));
+    }
   }
 
   @Test
@@ -148,7 +216,9 @@ class ForeignEditsTest extends ChangedGarden {
         after(
             workbook -> {
               zone(workbook, Emitters.PRECIPITATION_RATE, 0).setCellValue(9.75);
-              zone(workbook, Soils.INTAKE_RATE, 1).setCellValue(9.75);
+              XSSFSheet zones = workbook.getSheet("Zones");
+              int used = Headings.value(zones, Soils.INTAKE_RATE);
+              zones.getRow(TableSheet.FIRST_ROW + 1).getCell(used).setCellValue(9.75);
             });
     assertThat(Inputs.of(opened.design())).isEqualTo(Inputs.of(design));
     assertThat(opened.report().notes())

@@ -86,6 +86,8 @@ class HostileCellsTest extends ChangedGarden {
             workbook -> {
               XSSFCell one = zone(workbook, Emitters.AREA, 0);
               XSSFCell other = zone(workbook, Emitters.AREA, 1);
+              one.setBlank();
+              other.setBlank();
               one.setCellFormula(other.getReference());
               other.setCellFormula(one.getReference());
               cells.add(one.getReference());
