@@ -58,12 +58,14 @@ final class CellReader {
     return Entry.words(QuantityText.exact(cell.number()));
   }
 
-  /** A number shown with the sign % is a ratio; where a column is in percent it is made that. */
+  /** What is shown in percent is a ratio where its cell shows the sign %, else a percentage. */
   private Entry figure(Column column, SheetCell cell, Unit unit) {
-    boolean percent =
-        cell.format() == SheetCell.Format.PERCENT && unit.equals(Units.PERCENT);
-    double number = percent ? Units.ONE.convert(cell.number(), unit) : cell.number();
-    return new Entry.Figure(unit.convert(number, column.kind().unit(system)));
+    boolean percentage =
+        column.kind().percent()
+            && unit.equals(Units.ONE)
+            && cell.format() != SheetCell.Format.PERCENT;
+    Unit of = percentage ? Units.PERCENT : unit;
+    return new Entry.Figure(of.convert(cell.number(), column.kind().unit(system)));
   }
 
   private Entry text(Column column, SheetCell cell, Unit unit) {

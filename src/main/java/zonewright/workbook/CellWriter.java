@@ -67,10 +67,9 @@ final class CellWriter {
     double figure = Double.NaN;
     if (column.role() == SheetColumn.Role.TYPED && row < book.rows(table.id())) {
       Column of = column.column().orElseThrow();
-      boolean ratio =
-          of.kind().unit(system).equals(Units.PERCENT) && SheetCell.percent(cell.getCellStyle());
+      boolean percentage = of.kind().percent() && !SheetCell.percent(cell.getCellStyle());
       if (book.entry(of.reference(), row) instanceof Entry.Figure typed) {
-        figure = ratio ? Units.PERCENT.convert(typed.value(), Units.ONE) : typed.value();
+        figure = percentage ? Units.ONE.convert(typed.value(), Units.PERCENT) : typed.value();
       }
       SheetCell there = SheetCell.of(cell);
       if (there != null && there.shown().equals(OptionalDouble.of(figure))) {

@@ -59,7 +59,6 @@ class ForeignEditsTest extends ChangedGarden {
               XSSFCell unfinished = zone(workbook, Emitters.AREA, 3);
               unfinished.setBlank();
               unfinished.setCellFormula("8*4");
-              unfinished.getCTCell().unsetV();
             });
     List<String> texts = List.of("2026-05-01", "TRUE", "#N/A", "=8*4");
     for (int row = 0; row < texts.size(); row++) {
@@ -104,13 +103,15 @@ class ForeignEditsTest extends ChangedGarden {
               XSSFCell shown = zone(workbook, Emitters.DISTRIBUTION_UNIFORMITY, 0);
               shown.setCellValue(0.65);
               shown.setCellStyle(percent);
-              zone(workbook, Emitters.DISTRIBUTION_UNIFORMITY, 1).setCellValue(65);
+              XSSFCell plain = zone(workbook, Emitters.DISTRIBUTION_UNIFORMITY, 1);
+              plain.setCellValue(65);
+              plain.setCellStyle(workbook.createCellStyle());
               XSSFCell factor = zone(workbook, Plants.PLANT_FACTOR, 2);
               factor.setCellValue(0.7);
               factor.setCellStyle(percent);
             });
-    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 0)).isEqualTo(new Entry.Figure(65));
-    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 1)).isEqualTo(new Entry.Figure(65));
+    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 0)).isEqualTo(new Entry.Figure(0.65));
+    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 1)).isEqualTo(new Entry.Figure(0.65));
     assertThat(entry(opened, Plants.PLANT_FACTOR, 2)).isEqualTo(new Entry.Figure(0.7));
     Path saved = folder.resolve("saved.xlsx");
     DesignFile.save(opened.design(), saved, Optional.of(opened.kept()));
@@ -244,8 +245,9 @@ class ForeignEditsTest extends ChangedGarden {
         after(
             workbook -> {
               XSSFRow row = line(workbook.getSheet("Site"), SiteRules.AVAILABLE_FLOW.name());
-              row.getCell(1).setCellValue(45.424941408);
-              row.getCell(2).setCellValue("L/min");
+              SingleReading site = new SingleReading(workbook.getSheet("Site"));
+              row.getCell(site.yoursColumn()).setCellValue(45.424941408);
+              row.getCell(site.unitColumn()).setCellValue("L/min");
             });
     Outcome outcome = opened.design().book().outcome(SiteRules.AVAILABLE_FLOW.reference(), 0);
     assertThat(outcome.number()).isCloseTo(12, within(1e-12));

@@ -4,7 +4,9 @@ import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.WorkbookLayout;
+import zonewright.workbook.kit.WorkbookNames;
 
 /**
  * How formulas refer to cells of the design: by names and table headings, so that they hold where
@@ -51,6 +53,28 @@ public final class Live {
     TableDefinition table = book.blueprint().table(column.reference().table());
     return "INDEX(%s,MATCH(%s,%s,0))"
         .formatted(all(column), nameCell, all(table.key().orElseThrow()));
+  }
+
+  /** Says whether each row of a column's table has a number that stays with it. */
+  boolean identified(Column column) {
+    TableDefinition table = book.blueprint().table(column.reference().table());
+    return layout.columns(table).stream()
+        .anyMatch(each -> each.role() == SheetColumn.Role.IDENTITY);
+  }
+
+  /** Returns the number that stays with a row, counted from 0 in the order of the design. */
+  static long identity(Book book, Column column, int row) {
+    return book.contents().row(column.reference().table(), row).id() + 1;
+  }
+
+  /**
+   * Returns the text for the cell in the row whose number stands in a cell of the page: it follows
+   * the row wherever it is put and whatever it is called.
+   */
+  String ofIdentity(Column column, String numberCell) {
+    TableDefinition table = book.blueprint().table(column.reference().table());
+    return "INDEX(%s,MATCH(%s,%s[%s],0))"
+        .formatted(all(column), numberCell, table.title(), WorkbookNames.IDENTITY);
   }
 
   /** Returns what a cell of the design shows, as number or words, for the result of a formula. */

@@ -242,7 +242,8 @@ public final class Page {
     return live(column, shown, of, book.live().ofRowNamed(shown, nameCell), look);
   }
 
-  private Page live(int column, Column shown, int of, String reference, Look look) {
+  /** Shows what stands in a cell of the design, found by a text of one's own. */
+  Page live(int column, Column shown, int of, String reference, Look look) {
     boolean number = shown.content() == Column.Content.NUMBER;
     XSSFCell cell = cellAt(column);
     // A reference to an empty cell counts as 0 elsewhere; as words it stays empty.
@@ -262,6 +263,13 @@ public final class Page {
     if (present.getHeightInPoints() < points || !present.getCTRow().isSetHt()) {
       present.setHeightInPoints(points);
     }
+    return this;
+  }
+
+  /** Leaves all from the present row on out of what is printed. */
+  public Page printedToHere() {
+    int index = sheet.getWorkbook().getSheetIndex(sheet);
+    sheet.getWorkbook().setPrintArea(index, 0, widths.length - 1, 0, row - 1);
     return this;
   }
 

@@ -3,7 +3,6 @@ package zonewright.workbook.pack;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import zonewright.design.Design;
 import zonewright.emitters.Emitters;
@@ -68,7 +67,8 @@ final class TimetableSheet implements PackSheet {
       page.across("There is no timetable yet.", Look.PLAIN);
       return;
     }
-    guard(page, new TimetableDigest(book.design().book(), book.live()).items());
+    int answer = page.row();
+    page.words(0, "Still right?", Look.NAME).across(1, STILL_RIGHT, Look.PLAIN);
     zones(page.next(), plan.get());
     for (NightPlan night : plan.get().timetable().nights()) {
       night(page.next(), book.design().book(), new NightNames(plan.get()), night);
@@ -78,32 +78,17 @@ final class TimetableSheet implements PackSheet {
         "Local rules decide on which days and at which hours water may run. Try every zone by hand once"
             + " before the controller is left alone, and look for runoff after the first nights.",
         Look.CAUTION);
+    page.next().printedToHere();
+    answer(page, answer, new TimetableBasis(page, book).write());
   }
 
-  private static void guard(Page page, List<TimetableDigest.Item> items) {
-    int answer = page.row();
-    int first = answer + 3;
-    int last = first + items.size() - 1;
-    String then = "$E$%s:$E$%s".formatted(first + 1, last + 1);
-    String now = "$H$%s:$H$%s".formatted(first + 1, last + 1);
-    page.words(0, "Still right?", Look.NAME).across(1, STILL_RIGHT, Look.PLAIN);
-    XSSFCell cell = page.sheet().getRow(answer).getCell(1);
-    cell.setCellFormula(
-        "IF(SUMPRODUCT(--(ABS(%s-%s)>0.0000000001*(1+ABS(%s))))=0,\"%s\",\"%s\")"
-            .formatted(then, now, then, STILL_RIGHT, OLDER));
+  private static void answer(Page page, int row, String changed) {
+    page.words(0, STILL_RIGHT, Look.SMALL);
+    String right = page.cell(0);
+    page.next().words(0, OLDER, Look.SMALL);
+    XSSFCell cell = page.sheet().getRow(row).getCell(1);
+    cell.setCellFormula("IF(%s=0,%s,%s)".formatted(changed, right, page.cell(0)));
     cell.setCellValue(STILL_RIGHT);
-    page.band("What it depends on, as check numbers");
-    page.headings("", "", "", "", "When made", "", "", "Now");
-    String format = Styles.format(QuantityKind.FACTOR, 1);
-    for (TimetableDigest.Item item : items) {
-      page.sheet().addMergedRegion(new CellRangeAddress(page.row(), page.row(), 0, 3));
-      page.words(0, item.what(), Look.TABLE)
-          .number(4, item.value(), format, Look.TABLE)
-          .words(5, "", Look.TABLE)
-          .words(6, "", Look.TABLE)
-          .formula(7, item.formula(), item.value(), format, Look.TABLE)
-          .next();
-    }
   }
 
   /** Every zone of the design, placed or not; the minutes placed and not placed are all it asks. */
