@@ -89,6 +89,9 @@ final class WorkbookOpening {
               ? OPCPackage.open(path.toFile(), PackageAccess.READ)
               : OPCPackage.open(new ByteArrayInputStream(slim(path, seen.longSheets())));
       XSSFWorkbook workbook = new XSSFWorkbook(opened);
+      if (seen.longSheets().isEmpty()) {
+        progress.at(2 * seen.bytes() - 1, 2 * seen.bytes());
+      }
       return use.of(
           new WorkbookSource(
               workbook, longSheets(path, workbook, seen, progress), seen.macros(), content));

@@ -2,7 +2,8 @@ package zonewright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +17,7 @@ import org.apache.poi.ss.usermodel.SheetConditionalFormatting;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import zonewright.design.Design;
@@ -26,14 +28,15 @@ import zonewright.formula.Reference;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.TableDefinition;
+import zonewright.spreadsheet.SpreadsheetProgram;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
-import zonewright.workbook.pack.PackOrder;
-import zonewright.workbook.pack.PackSheets;
 
 /** A spreadsheet program marks the cells that the findings of the program go to. */
 class RuleMarksTest {
+  @TempDir Path folder;
+
   @ParameterizedTest
   @ValueSource(strings = {"library-garden", "campus-retrofit", "homework"})
   void theCellsMarkedAreThoseWithFindings(String name) throws Exception {
@@ -44,13 +47,22 @@ class RuleMarksTest {
     }
     int marks = 0;
     int seen = 0;
-    try (XSSFWorkbook workbook = DesignWorkbook.of(design, PackOrder.of(PackSheets.standing()))) {
-      asValues(workbook);
+    SpreadsheetProgram.require();
+    Path file = folder.resolve("marked.xlsx");
+    DesignFile.write(design, file);
+    Path answer = SpreadsheetProgram.recalculate(file, folder);
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));
+        XSSFWorkbook answers = new XSSFWorkbook(Files.newInputStream(answer))) {
+      asValues(workbook, answers);
       Set<String> beyondTheLibrary = withoutNewerFunctions(workbook);
       ConditionalFormattingEvaluator formats =
           new ConditionalFormattingEvaluator(workbook, new XSSFFormulaEvaluator(workbook));
-      RuleMarks rules = new RuleMarks(WorkbookLayout.of(design.book()));
+      WorkbookLayout layout = DesignWorkbook.layout(design, false);
+      RuleMarks rules = new RuleMarks(layout);
       for (TableDefinition table : design.book().blueprint().tables()) {
+        if (workbook.getSheet(table.title()) == null) {
+          continue;
+        }
         List<Rule> marked =
             rules
                 .marked(table)
@@ -61,7 +73,7 @@ class RuleMarksTest {
         marks += marked.size();
         for (Rule rule : marked) {
           for (int row = 0; row < design.book().rows(table.id()); row++) {
-            boolean shown = marked(workbook, formats, table, rule.cell(), row, ids);
+            boolean shown = marked(cell(workbook, layout, table, rule.cell(), row), formats, ids);
             seen += shown ? 1 : 0;
             boolean expected = found.contains(place(rule.cell(), row));
             if (shown || onlyMarked(rule, marked)) {
@@ -89,13 +101,10 @@ class RuleMarksTest {
   }
 
   private static boolean marked(
-      XSSFWorkbook workbook,
-      ConditionalFormattingEvaluator formats,
-      TableDefinition table,
-      Reference column,
-      int row,
-      Set<String> names) {
-    Cell cell = cell(workbook, table, column, row);
+      Cell cell, ConditionalFormattingEvaluator formats, Set<String> names) {
+    if (cell == null) {
+      return false;
+    }
     for (EvaluationConditionalFormatRule rule : formats.getConditionalFormattingForCell(cell)) {
       if (names.stream().anyMatch(rule.getFormula1()::contains)) {
         return true;
@@ -125,14 +134,17 @@ class RuleMarksTest {
   }
 
   private static Cell cell(
-      XSSFWorkbook workbook, TableDefinition table, Reference reference, int row) {
-    Column column =
-        table.columns().stream()
-            .filter(each -> each.reference().equals(reference))
-            .findFirst()
-            .orElseThrow();
+      XSSFWorkbook workbook,
+      WorkbookLayout layout,
+      TableDefinition table,
+      Reference reference,
+      int row) {
+    Column column = layout.blueprint().column(reference);
+    if (!layout.has(column)) {
+      return null;
+    }
     if (!table.single()) {
-      int position = table.columns().indexOf(column);
+      int position = layout.columns(table).indexOf(layout.shown(column));
       return workbook.getSheet(table.title()).getRow(TableSheet.FIRST_ROW + row).getCell(position);
     }
     String place = workbook.getName(WorkbookNames.defined(table, column)).getRefersToFormula();
@@ -140,28 +152,31 @@ class RuleMarksTest {
     return workbook.getSheet(found.getSheetName()).getRow(found.getRow()).getCell(found.getCol());
   }
 
-  /** The library cannot calculate all of it: what the cells show takes the place of formulas. */
-  private static void asValues(XSSFWorkbook workbook) {
-    List<Cell> formulas = new ArrayList<>();
+  /**
+   * The library cannot calculate all of it: what an independent program finds takes the place of
+   * formulas.
+   */
+  private static void asValues(XSSFWorkbook workbook, XSSFWorkbook answers) {
     for (Sheet sheet : workbook) {
       for (Row row : sheet) {
         for (Cell cell : row) {
           if (cell.getCellType() == CellType.FORMULA) {
-            formulas.add(cell);
+            Row answer = answers.getSheet(sheet.getSheetName()).getRow(row.getRowNum());
+            take(cell, answer.getCell(cell.getColumnIndex()));
           }
         }
       }
     }
-    for (Cell cell : formulas) {
-      boolean number = cell.getCachedFormulaResultType() == CellType.NUMERIC;
-      double value = number ? cell.getNumericCellValue() : 0;
-      String words = number ? "" : cell.getStringCellValue();
-      cell.setBlank();
-      if (number) {
-        cell.setCellValue(value);
-      } else {
-        cell.setCellValue(words);
-      }
+  }
+
+  private static void take(Cell cell, Cell answer) {
+    cell.setBlank();
+    switch (answer.getCachedFormulaResultType()) {
+      case NUMERIC -> cell.setCellValue(answer.getNumericCellValue());
+      case STRING -> cell.setCellValue(answer.getStringCellValue());
+      case BOOLEAN -> cell.setCellValue(answer.getBooleanCellValue());
+      case ERROR -> cell.setCellErrorValue(answer.getErrorCellValue());
+      default -> {}
     }
   }
 }
