@@ -16,7 +16,13 @@ import zonewright.trade.Sheets;
 public final class SheetsInUse {
   /** What every design has, in the order in which a reader wants it. */
   public static final List<String> ALWAYS =
-      List.of(Sheets.SITE, Sheets.ZONES, Sheets.MONTHS, Sheets.NIGHTS, Sheets.MONTHLY, Sheets.ZONE_NIGHTS);
+      List.of(
+          Sheets.SITE,
+          Sheets.ZONES,
+          Sheets.MONTHS,
+          Sheets.NIGHTS,
+          Sheets.MONTHLY,
+          Sheets.ZONE_NIGHTS);
 
   /** Sheets that are of use together only. */
   private static final List<List<String>> TOGETHER =
@@ -31,7 +37,12 @@ public final class SheetsInUse {
               Sheets.SECTIONS,
               Sheets.EXTRAS),
           List.of(
-              Sheets.SAVINGS, Sheets.USE, Sheets.RATES, Sheets.REBATES, Sheets.CASES, Sheets.YEARS));
+              Sheets.SAVINGS,
+              Sheets.USE,
+              Sheets.RATES,
+              Sheets.REBATES,
+              Sheets.CASES,
+              Sheets.YEARS));
 
   private SheetsInUse() {}
 

@@ -45,7 +45,8 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
    */
   public static Formula formula(
       Formula formula, UnaryOperator<Reference> to, Map<Reference, Formula> instead) {
-    return new Moved(to, part -> part instanceof Formula.Cell cell ? instead.get(cell.reference()) : null)
+    return new Moved(
+            to, part -> part instanceof Formula.Cell cell ? instead.get(cell.reference()) : null)
         .moved(formula);
   }
 
@@ -115,8 +116,7 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   @Override
   public Formula extreme(Formula.Extreme extreme) {
-    return new Formula.Extreme(
-        extreme.largest(), moved(extreme.left()), moved(extreme.right()));
+    return new Formula.Extreme(extreme.largest(), moved(extreme.left()), moved(extreme.right()));
   }
 
   @Override
@@ -157,8 +157,7 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   @Override
   public Formula nth(Formula.Nth nth) {
-    return new Formula.Nth(
-        moved(nth.position()), nth.options().stream().map(this::moved).toList());
+    return new Formula.Nth(moved(nth.position()), nth.options().stream().map(this::moved).toList());
   }
 
   @Override
@@ -187,8 +186,7 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
   }
 
   private Matching.Limit limit(Matching.Limit limit) {
-    return new Matching.Limit(
-        to.apply(limit.column()), limit.comparator(), moved(limit.than()));
+    return new Matching.Limit(to.apply(limit.column()), limit.comparator(), moved(limit.than()));
   }
 
   @Override

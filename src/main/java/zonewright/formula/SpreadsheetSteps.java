@@ -45,8 +45,7 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
         steps.add(part.get());
         last = Moved.replaced(last, part.get(), cell);
       } else if (condition.isPresent()) {
-        steps.add(
-            new Formula.Choose(condition.get(), Formula.number(1), Formula.number(0)));
+        steps.add(new Formula.Choose(condition.get(), Formula.number(1), Formula.number(0)));
         last = Moved.replaced(last, condition.get(), cell.atLeast(Formula.number(1)));
       } else {
         break;
@@ -90,7 +89,6 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
     return Moved.conditions(whole).stream()
         .filter(condition -> !(condition instanceof Condition.Comparison))
         .filter(condition -> worthwhile(SpreadsheetText.of(condition, names)))
-        .max(
-            Comparator.comparingInt(condition -> SpreadsheetText.of(condition, names).length()));
+        .max(Comparator.comparingInt(condition -> SpreadsheetText.of(condition, names).length()));
   }
 }

@@ -181,7 +181,10 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   @Override
   public Text lookup(Formula.Lookup lookup) {
     return Text.closed(
-        "INDEX(%s,%s)".formatted(names.published(lookup.column()), names.row(lookup.word(), lookup.column().table())));
+        "INDEX(%s,%s)"
+            .formatted(
+                names.published(lookup.column()),
+                names.row(lookup.word(), lookup.column().table())));
   }
 
   @Override
@@ -221,8 +224,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
     return criteria.isEmpty()
         ? gathered(function, column, criteria)
         : "IF(COUNTIFS(%s)=0,NA(),%s)"
-            .formatted(
-                String.join(",", criteria), "_xlfn." + gathered(function, column, criteria));
+            .formatted(String.join(",", criteria), "_xlfn." + gathered(function, column, criteria));
   }
 
   @Override
@@ -287,14 +289,24 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
       return found(where.kind(), column, List.of(looked, within));
     }
     if (criteria.isEmpty()) {
-      return compared(where.kind(), column, "(%s%s%s)".formatted(looked, limit.comparator().typed(), than.onLeft(1)));
+      return compared(
+          where.kind(),
+          column,
+          "(%s%s%s)".formatted(looked, limit.comparator().typed(), than.onLeft(1)));
     }
-    boolean less = limit.comparator() == Comparator.BELOW || limit.comparator() == Comparator.AT_LEAST;
-    List<String> within = new ArrayList<>(List.of(
-        looked,
-        "\"%s\"&%s%s%s*ABS(%s)"
-            .formatted(
-                limit.comparator().typed(), than.onLeft(1), less ? "-" : "+", EQUAL_ENOUGH, than.words())));
+    boolean less =
+        limit.comparator() == Comparator.BELOW || limit.comparator() == Comparator.AT_LEAST;
+    List<String> within =
+        new ArrayList<>(
+            List.of(
+                looked,
+                "\"%s\"&%s%s%s*ABS(%s)"
+                    .formatted(
+                        limit.comparator().typed(),
+                        than.onLeft(1),
+                        less ? "-" : "+",
+                        EQUAL_ENOUGH,
+                        than.words())));
     within.addAll(criteria);
     return "%s+0*%s"
         .formatted(found(where.kind(), column, within), gathered("SUM", looked, criteria));
@@ -312,7 +324,8 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   @Override
   public Text find(Formula.Find find) {
     return Text.closed(
-        "INDEX(%s,%s)".formatted(names.column(find.column()), names.row(find.word(), find.column())));
+        "INDEX(%s,%s)"
+            .formatted(names.column(find.column()), names.row(find.word(), find.column())));
   }
 
   @Override

@@ -186,7 +186,9 @@ public final class Book {
     return contents.count(table);
   }
 
-  /** Says whether a row counts in sums: something is entered in it, or in the row it stands beside. */
+  /**
+   * Says whether a row counts in sums: something is entered in it, or in the row it stands beside.
+   */
   public boolean counts(String table, int row) {
     return calculation.counts(table, row);
   }

@@ -10,8 +10,8 @@ import zonewright.sheet.Headings;
 
 /**
  * Finds which rows of one table belong to which of another that may have been sorted, renamed,
- * thinned or grown since: by the number that stays with a row; in files without such numbers by name
- * where only one row has it, then by place.
+ * thinned or grown since: by the number that stays with a row; in files without such numbers by
+ * name where only one row has it, then by place.
  */
 final class AlongsideMatch {
   private final Map<Integer, Integer> places = new HashMap<>();
@@ -25,8 +25,7 @@ final class AlongsideMatch {
    * @param names the names of the other table, blank where a row has none
    * @param identities the numbers that stay with its rows; not a number where a row has none
    */
-  AlongsideMatch(
-      List<TableReading.Line> lines, List<String> names, List<Double> identities) {
+  AlongsideMatch(List<TableReading.Line> lines, List<String> names, List<Double> identities) {
     BitSet taken = new BitSet();
     byIdentity(lines, identities, taken);
     Map<String, Integer> once = once(names);
@@ -58,8 +57,7 @@ final class AlongsideMatch {
     }
   }
 
-  private void byIdentity(
-      List<TableReading.Line> lines, List<Double> identities, BitSet taken) {
+  private void byIdentity(List<TableReading.Line> lines, List<Double> identities, BitSet taken) {
     Map<Double, Integer> known = new HashMap<>();
     for (int place = 0; place < identities.size(); place++) {
       known.putIfAbsent(identities.get(place), place);

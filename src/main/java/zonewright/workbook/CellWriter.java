@@ -16,8 +16,8 @@ import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 
 /** Puts what a book holds into cells: entries as they are, formulas with the result they have. */
@@ -130,8 +130,7 @@ final class CellWriter {
     }
 
     private static Content of(Optional<String> formula, String words, boolean literal) {
-      return new Content(
-          formula, Double.NaN, Optional.of(CellText.encoded(words)), literal, false);
+      return new Content(formula, Double.NaN, Optional.of(CellText.encoded(words)), literal, false);
     }
 
     private static Content none(Optional<String> formula) {
@@ -147,8 +146,7 @@ final class CellWriter {
     return switch (column.role()) {
       case TYPED -> typed(column.column().orElseThrow(), row);
       case VALUE -> value(column, row);
-      case IDENTITY ->
-          Content.of(Optional.empty(), book.contents().row(table.id(), row).id() + 1);
+      case IDENTITY -> Content.of(Optional.empty(), book.contents().row(table.id(), row).id() + 1);
       case FILLED_IN -> Content.of(column.formula(), book.counts(table.id(), row) ? 1 : 0);
       case JOIN -> Content.of(column.formula(), row + 1);
       // What stands in between is found again by whoever opens the file.

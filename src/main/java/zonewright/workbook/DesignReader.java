@@ -69,7 +69,10 @@ final class DesignReader {
         new ReadingReport(reader.taken, reader.notes.all()),
         new KeptFile(
             reader.earlier ? Optional.empty() : source.content(),
-            reader.system, reader.rows, MadeSheets.in(workbook), true));
+            reader.system,
+            reader.rows,
+            MadeSheets.in(workbook),
+            true));
   }
 
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
@@ -154,7 +157,8 @@ final class DesignReader {
       XSSFSheet sheet = workbook.getSheet(table.name());
       if (sheet == null) {
         if (earlier) {
-          notes.add("", "", "there is no sheet “%s”; saving brings it back".formatted(table.name()));
+          notes.add(
+              "", "", "there is no sheet “%s”; saving brings it back".formatted(table.name()));
         }
         continue;
       }
@@ -186,7 +190,8 @@ final class DesignReader {
     SingleReading reading = new SingleReading(sheet);
     Edits edits = design.edits();
     List<Edit> parts = new ArrayList<>();
-    Map<Column, Entry> entries = reading.entries(table, system, notes, cells, layout.columns(table));
+    Map<Column, Entry> entries =
+        reading.entries(table, system, notes, cells, layout.columns(table));
     entries.forEach((column, entry) -> parts.add(edits.set(column.reference(), 0, entry)));
     design.book().start(new Edit.Several("opening", parts));
     taken.add("%s: %s".formatted(table.title(), typed(List.copyOf(entries.values()))));
@@ -233,7 +238,8 @@ final class DesignReader {
   }
 
   private void rows(TableDefinition table, List<Runnable> comparisons) {
-    TableReading reading = TableReading.find(source, table, system, notes, cells, layout).orElse(null);
+    TableReading reading =
+        TableReading.find(source, table, system, notes, cells, layout).orElse(null);
     if (reading == null) {
       lacks(table, "there is no table “%s”; it stays as in a new design");
       return;
@@ -323,7 +329,8 @@ final class DesignReader {
     for (Row row : design.book().contents().rows(table.id())) {
       names.add(row.entry(0) instanceof Entry.Words words ? words.text() : "");
     }
-    AlongsideMatch match = new AlongsideMatch(
+    AlongsideMatch match =
+        new AlongsideMatch(
             lines, names, identities.getOrDefault(table.other().orElseThrow(), List.of()));
     List<Edit> parts = new ArrayList<>();
     for (TableReading.Line line : lines) {

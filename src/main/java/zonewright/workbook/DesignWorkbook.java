@@ -121,11 +121,7 @@ final class DesignWorkbook {
 
   /** Prepares for a workbook in which some of the sheets stand already. */
   static DesignWorkbook within(
-      XSSFWorkbook workbook,
-      Design design,
-      Styles styles,
-      WorkbookLayout layout,
-      PackOrder order) {
+      XSSFWorkbook workbook, Design design, Styles styles, WorkbookLayout layout, PackOrder order) {
     return new DesignWorkbook(
         workbook, design, styles, layout, order, new LaterRows(Integer.MAX_VALUE));
   }

@@ -121,7 +121,8 @@ final class InPlace {
       if (table.single()) {
         XSSFSheet sheet = workbook.getSheet(table.title());
         if (sheet != null) {
-          singles.put(table.id(), new SingleUpdate(book, table, layout, cells, styles, reformat, sheet));
+          singles.put(
+              table.id(), new SingleUpdate(book, table, layout, cells, styles, reformat, sheet));
         }
       } else {
         if (readings.containsKey(table)) {
@@ -172,9 +173,7 @@ final class InPlace {
 
   /** A sheet that stands in the file stays whole there. */
   private boolean stands(TableDefinition table, Map<TableDefinition, TableReading> readings) {
-    return table.single()
-        ? workbook.getSheet(table.title()) != null
-        : readings.containsKey(table);
+    return table.single() ? workbook.getSheet(table.title()) != null : readings.containsKey(table);
   }
 
   private Optional<TableReading> reading(TableDefinition table) {

@@ -33,6 +33,7 @@ final class LimitsSheet {
     "Sheet", "Item", "Unit", "Least", "Least taken", "Greatest", "From", "To", "Usual", "Words"
   };
   private static final int[] WIDTHS = {14, 34, 12, 14, 10, 14, 16, 16, 20, 20};
+
   /** Criteria hold fifteen digits of a number. */
   private static final double EQUAL_IN_CRITERIA = 1e-13;
 
@@ -89,7 +90,10 @@ final class LimitsSheet {
       boolean taken = column.bounds().map(Bounds::lowIncluded).orElse(true);
       number(3, limits.least(), format);
       words(4, taken ? "yes" : "no", Look.TABLE);
-      criterion(FROM, "IF(%s=\"yes\",\">=\",\">\")&%s".formatted(cell(4), cell(3)), (taken ? ">=" : ">") + SpreadsheetText.number(limits.least()));
+      criterion(
+          FROM,
+          "IF(%s=\"yes\",\">=\",\">\")&%s".formatted(cell(4), cell(3)),
+          (taken ? ">=" : ">") + SpreadsheetText.number(limits.least()));
       name(WorkbookNames.limit(limits.table(), column, "from"), row, row, FROM);
     }
     if (!Double.isNaN(limits.most())) {
@@ -118,8 +122,7 @@ final class LimitsSheet {
       row++;
     }
     name(
-        WorkbookNames.limit(
-            layout.blueprint().table(column.reference().table()), column, "words"),
+        WorkbookNames.limit(layout.blueprint().table(column.reference().table()), column, "words"),
         first,
         row - 1,
         WORDS);

@@ -46,7 +46,8 @@ final class RuleMarks {
 
   /** Returns the rules that have a mark in a table. */
   Stream<Rule> marked(TableDefinition table) {
-    return ofTable(table).filter(rule -> condition(rule, table, (column, typed) -> "A1").isPresent());
+    return ofTable(table)
+        .filter(rule -> condition(rule, table, (column, typed) -> "A1").isPresent());
   }
 
   private static Stream<Rule> ofTable(TableDefinition table) {
@@ -133,8 +134,7 @@ final class RuleMarks {
 
   private Optional<String> condition(Rule rule, TableDefinition table, MarkNames.Cells cells) {
     Dependencies needs = Dependencies.of(rule.when());
-    boolean there =
-        needs.cells().stream().allMatch(cell -> layout.has(blueprint.column(cell)));
+    boolean there = needs.cells().stream().allMatch(cell -> layout.has(blueprint.column(cell)));
     if (!there) {
       return Optional.empty();
     }

@@ -96,9 +96,7 @@ record SheetCell(
 
   /** Returns how a number in this style is shown. */
   static Format format(XSSFCellStyle style, double number) {
-    return dated(style, number)
-        ? Format.DATED
-        : percent(style) ? Format.PERCENT : Format.PLAIN;
+    return dated(style, number) ? Format.DATED : percent(style) ? Format.PERCENT : Format.PLAIN;
   }
 
   /** Says whether numbers in this style are shown in hundredths. */

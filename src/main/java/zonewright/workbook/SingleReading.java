@@ -127,7 +127,9 @@ final class SingleReading {
     return used;
   }
 
-  /** Says whether what is typed and what is used had one column, as in files of an earlier shape. */
+  /**
+   * Says whether what is typed and what is used had one column, as in files of an earlier shape.
+   */
   boolean earlier() {
     return used == value;
   }
@@ -159,14 +161,14 @@ final class SingleReading {
     for (Column column : table.columns()) {
       Integer row = left.remove(Headings.plain(column.name()));
       if (row == null) {
-        boolean hidden = sheet.getWorkbook().isSheetHidden(sheet.getWorkbook().getSheetIndex(sheet));
+        boolean hidden =
+            sheet.getWorkbook().isSheetHidden(sheet.getWorkbook().getSheetIndex(sheet));
         if (column.takesEntries() && !hidden) {
           notes.add(sheet.getSheetName(), "", "there is no line “%s”".formatted(column.name()));
         }
       } else if (column.takesEntries()) {
         entries.put(column, entry(column, row, value, system, notes, cells));
-        overUsed(column, row, system, notes, cells)
-            .ifPresent(entry -> entries.put(column, entry));
+        overUsed(column, row, system, notes, cells).ifPresent(entry -> entries.put(column, entry));
       } else if (SheetCell.typed(SheetCell.of(cell(row, used)))) {
         notes.add(
             sheet.getSheetName(),

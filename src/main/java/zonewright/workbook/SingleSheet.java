@@ -170,7 +170,9 @@ final class SingleSheet {
     XSSFName name = workbook.createName();
     name.setNameName(WorkbookNames.defined(table, line));
     name.setRefersToFormula(
-        "'%s'!%s".formatted(table.title(), new CellReference(row, position, true, true).formatAsString()));
+        "'%s'!%s"
+            .formatted(
+                table.title(), new CellReference(row, position, true, true).formatAsString()));
   }
 
   private static float height(XSSFCell value) {

@@ -82,9 +82,7 @@ final class SingleUpdate {
     Map<String, Integer> added = new HashMap<>();
     for (SheetColumn line : layout.columns(table)) {
       int row =
-          reading
-              .line(item(line))
-              .orElseGet(() -> added.computeIfAbsent(item(line), this::line));
+          reading.line(item(line)).orElseGet(() -> added.computeIfAbsent(item(line), this::line));
       put(line, row);
       Column column = line.column().orElseThrow();
       if (line.role().closed()) {

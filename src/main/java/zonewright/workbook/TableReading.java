@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -192,7 +193,9 @@ final class TableReading {
     };
   }
 
-  /** Says whether a column has cells of its own for what a person types in place of what is usual. */
+  /**
+   * Says whether a column has cells of its own for what a person types in place of what is usual.
+   */
   boolean takesYours(Column column) {
     return yours.found().containsKey(column);
   }
@@ -312,8 +315,7 @@ final class TableReading {
         overwritten(column, cell);
         entries.add(Entry.BLANK);
       } else {
-        boolean usual =
-            column.role() == Column.Role.DEFAULTED && found == headings.found().get(column);
+        boolean usual = column.role() == Column.Role.DEFAULTED && !Objects.equals(found, own);
         entries.add(entry(column, cell, found, usual));
       }
     }

@@ -194,7 +194,8 @@ final class TableUpdate {
           XSSFCell cell = row.getCell(position);
           if (cell == null) {
             cell = row.createCell(position);
-            cell.setCellStyle(styles.of(
+            cell.setCellStyle(
+                styles.of(
                     column.role() == SheetColumn.Role.TYPED ? Look.INPUT_HEADING : Look.HEADING));
           }
           if (!heading.equalsIgnoreCase(cell.getStringCellValue())) {
@@ -267,6 +268,7 @@ final class TableUpdate {
 
   /** Returns the cells that hold the names of the rows. */
   String nameCells() {
-    return Validations.cells(sheet.getSheetName(), places.get(layout.shown(table.columns().get(0))), first, last);
+    return Validations.cells(
+        sheet.getSheetName(), places.get(layout.shown(table.columns().get(0))), first, last);
   }
 }

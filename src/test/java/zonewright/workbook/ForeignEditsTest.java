@@ -3,16 +3,16 @@ package zonewright.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Facts;
@@ -110,8 +110,10 @@ class ForeignEditsTest extends ChangedGarden {
               factor.setCellValue(0.7);
               factor.setCellStyle(percent);
             });
-    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 0)).isEqualTo(new Entry.Figure(0.65));
-    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 1)).isEqualTo(new Entry.Figure(0.65));
+    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 0))
+        .isEqualTo(new Entry.Figure(0.65));
+    assertThat(entry(opened, Emitters.DISTRIBUTION_UNIFORMITY, 1))
+        .isEqualTo(new Entry.Figure(0.65));
     assertThat(entry(opened, Plants.PLANT_FACTOR, 2)).isEqualTo(new Entry.Figure(0.7));
     Path saved = folder.resolve("saved.xlsx");
     DesignFile.save(opened.design(), saved, Optional.of(opened.kept()));

@@ -76,7 +76,8 @@ final class OwnThings {
         .addNewCalculatedColumnFormula()
         .setStringValue("D3*0.5");
     sheet.setColumnWidth(3, 40 * 256);
-    XSSFCell area = sheet.getRow(TableSheet.FIRST_ROW + 3).getCell(Headings.typed(sheet, Emitters.AREA));
+    XSSFCell area =
+        sheet.getRow(TableSheet.FIRST_ROW + 3).getCell(Headings.typed(sheet, Emitters.AREA));
     area.setCellStyle(yellow);
     ClientAnchor anchor = workbook.getCreationHelper().createClientAnchor();
     XSSFComment comment = sheet.createDrawingPatriarch().createCellComment(anchor);

@@ -117,8 +117,6 @@ public final class RandomDesigns {
     double value = low + (high - low) * (high - low > 1000 ? Math.pow(part, 6) : part);
     double typed = Math.rint(value * TYPED_PLACES) / TYPED_PLACES;
     boolean within = typed >= low && typed <= high;
-    return bounds.whole()
-        ? Math.max(Math.ceil(low), Math.rint(value))
-        : within ? typed : value;
+    return bounds.whole() ? Math.max(Math.ceil(low), Math.rint(value)) : within ? typed : value;
   }
 }

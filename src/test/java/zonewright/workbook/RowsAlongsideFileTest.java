@@ -68,7 +68,9 @@ class RowsAlongsideFileTest {
       assertThat(number(book, "Extras", 2, "doubled (mL)")).as("cup 3 caught 30.5").isEqualTo(61);
       assertThat(number(book, "Extras", 3, "doubled (mL)")).as("cup 4, renamed").isEqualTo(80);
       assertThat(number(book, "Further", 2, "side by side")).isEqualTo(2);
-      assertThat(number(book, "Cups", 0, "from beside (mL)")).as("cup 3 stands first").isEqualTo(91.5);
+      assertThat(number(book, "Cups", 0, "from beside (mL)"))
+          .as("cup 3 stands first")
+          .isEqualTo(91.5);
     }
   }
 
@@ -106,6 +108,7 @@ class RowsAlongsideFileTest {
   }
 
   private static TableReading.Line line(int row, String name) {
-    return new TableReading.Line(row, Double.NaN, List.of(Entry.words(name), new Entry.Figure(row)));
+    return new TableReading.Line(
+        row, Double.NaN, List.of(Entry.words(name), new Entry.Figure(row)));
   }
 }

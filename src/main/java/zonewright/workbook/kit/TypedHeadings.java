@@ -1,6 +1,8 @@
 package zonewright.workbook.kit;
 
-/** How the heading of a column reads in which a person's own value may take the usual one's place. */
+/**
+ * How the heading of a column reads in which a person's own value may take the usual one's place.
+ */
 public final class TypedHeadings {
   /** What stands behind the name, before the unit. */
   public static final String YOURS = ", yours";

@@ -49,7 +49,9 @@ public final class WorkbookLayout {
     this(blueprint, system, column -> true, column -> true);
   }
 
-  /** Makes the layout of all sheets of a book, with everything there can be but blank own values. */
+  /**
+   * Makes the layout of all sheets of a book, with everything there can be but blank own values.
+   */
   public static WorkbookLayout of(Book book) {
     return new WorkbookLayout(
         book.blueprint(), book.system(), column -> true, column -> typedInto(book, column));
@@ -255,7 +257,9 @@ public final class WorkbookLayout {
                           SheetColumn.Role.VALUE, column, column.heading(system), formula)));
       between.put(column, steps);
     }
-    return table.single() ? lines(table, names, values, between) : sheet(table, names, values, between);
+    return table.single()
+        ? lines(table, names, values, between)
+        : sheet(table, names, values, between);
   }
 
   private List<SheetColumn> lines(
@@ -296,18 +300,21 @@ public final class WorkbookLayout {
         all.add(SheetColumn.typed(column, WorkbookNames.typedHeading(column, system)));
       }
     }
-    List<Column> needed =
-        of(table).stream().filter(column -> required(table, column)).toList();
+    List<Column> needed = of(table).stream().filter(column -> required(table, column)).toList();
     if (free && !needed.isEmpty()) {
       wanted.counted.add(table.id());
-      all.add(SheetColumn.ofRow(SheetColumn.Role.MISSING, "Missing", missing(table, needed, names)));
+      all.add(
+          SheetColumn.ofRow(SheetColumn.Role.MISSING, "Missing", missing(table, needed, names)));
     }
     all.addAll(values);
     if (wanted.counted.contains(table.id())) {
       all.add(
-          SheetColumn.ofRow(SheetColumn.Role.FILLED_IN, WorkbookNames.FILLED_IN, inUse(table, all, names)));
+          SheetColumn.ofRow(
+              SheetColumn.Role.FILLED_IN, WorkbookNames.FILLED_IN, inUse(table, all, names)));
     }
-    boolean joined = wanted.joins.stream().anyMatch(join -> join.of().equals(table.id()) || join.to().equals(table.id()));
+    boolean joined =
+        wanted.joins.stream()
+            .anyMatch(join -> join.of().equals(table.id()) || join.to().equals(table.id()));
     if (joined) {
       all.add(
           new SheetColumn(
@@ -377,8 +384,7 @@ public final class WorkbookLayout {
     String last =
         WorkbookNames.escaped(WorkbookNames.checkedHeading(needed.get(needed.size() - 1)));
     String title = table.title();
-    String lacks =
-        "ISERROR(%s[[#This Row],[%s]:[%s]])".formatted(title, first, last);
+    String lacks = "ISERROR(%s[[#This Row],[%s]:[%s]])".formatted(title, first, last);
     return "IF(%s*SUMPRODUCT(--%s),LOOKUP(2,1/%s,%s[[#Headers],[%s]:[%s]]),\"\")"
         .formatted(names.own(WorkbookNames.FILLED_IN), lacks, lacks, title, first, last);
   }
@@ -455,8 +461,7 @@ public final class WorkbookLayout {
     }
     String heading = WorkbookNames.checkedHeading(column);
     between.add(
-        SheetColumn.of(
-            SheetColumn.Role.CHECKED, column, heading, checked(table, column, names)));
+        SheetColumn.of(SheetColumn.Role.CHECKED, column, heading, checked(table, column, names)));
     return Optional.of(
         "IF(%s=\"\",%s,%s)"
             .formatted(
@@ -479,14 +484,12 @@ public final class WorkbookLayout {
     String text = inSteps(column, plain, names, between);
     if (between.isEmpty() || text.length() > names.cell(position).length()) {
       position = WorkbookNames.step(column, between.size());
-      between.add(
-          SheetColumn.of(SheetColumn.Role.STEP, column, position.name(), text));
+      between.add(SheetColumn.of(SheetColumn.Role.STEP, column, position.name(), text));
       text = names.cell(position);
     }
     WordList list = names.list(column).orElseThrow();
     TableDefinition table = blueprint.table(column.reference().table());
-    String words =
-        names.words(list).orElseGet(() -> WorkbookNames.limit(table, column, "words"));
+    String words = names.words(list).orElseGet(() -> WorkbookNames.limit(table, column, "words"));
     return "INDEX(%s,%s+1)".formatted(words, text);
   }
 

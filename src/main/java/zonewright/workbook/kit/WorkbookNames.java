@@ -107,7 +107,9 @@ public final class WorkbookNames implements SpreadsheetNames {
     }
     String heading = column.heading(system);
     boolean unit = heading.length() > column.name().length();
-    return column.name() + TypedHeadings.YOURS + (unit ? heading.substring(column.name().length()) : "");
+    return column.name()
+        + TypedHeadings.YOURS
+        + (unit ? heading.substring(column.name().length()) : "");
   }
 
   static String checkedHeading(Column column) {
@@ -133,7 +135,8 @@ public final class WorkbookNames implements SpreadsheetNames {
   /** Returns what stands for a step of a column's formula. */
   static Reference step(Column column, int step) {
     Reference of = column.reference();
-    return new Reference(of.table(), of.column() + STEP + step, stepHeading(column, step), of.kind());
+    return new Reference(
+        of.table(), of.column() + STEP + step, stepHeading(column, step), of.kind());
   }
 
   /** Returns what stands for a word in a formula. */
@@ -226,7 +229,9 @@ public final class WorkbookNames implements SpreadsheetNames {
     return checkedHeading(column);
   }
 
-  /** Returns the heading of the cells that show what is used, or what was typed where that is it. */
+  /**
+   * Returns the heading of the cells that show what is used, or what was typed where that is it.
+   */
   public String shown(Column column) {
     return column(column, column.heading(system));
   }
@@ -282,15 +287,16 @@ public final class WorkbookNames implements SpreadsheetNames {
 
   @Override
   public boolean listed(Reference word) {
-    return list(blueprint.column(word)).filter(list -> !(list instanceof WordList.Fixed)).isPresent();
+    return list(blueprint.column(word))
+        .filter(list -> !(list instanceof WordList.Fixed))
+        .isPresent();
   }
 
   /** The list the words of a column are of: names of rows that are given are fixed. */
   Optional<WordList> list(Column column) {
     TableDefinition table = table(column.reference());
     boolean name = table.key().filter(column::equals).isPresent();
-    Optional<WordList> list =
-        name ? Optional.of(new WordList.RowsOf(table.id())) : column.words();
+    Optional<WordList> list = name ? Optional.of(new WordList.RowsOf(table.id())) : column.words();
     return list.map(
         each ->
             each instanceof WordList.RowsOf of

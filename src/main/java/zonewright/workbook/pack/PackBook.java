@@ -9,8 +9,8 @@ import zonewright.design.Facts;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /**
  * The workbook as a sheet of the pack sees it: the design, the looks, and new pages. In a client's
