@@ -146,7 +146,8 @@ final class CellWriter {
     return switch (column.role()) {
       case TYPED -> typed(column.column().orElseThrow(), row);
       case VALUE -> value(column, row);
-      case IDENTITY -> Content.of(Optional.empty(), book.contents().row(table.id(), row).id() + 1);
+      case IDENTITY ->
+          Content.of(Optional.empty(), (double) (book.contents().row(table.id(), row).id() + 1));
       case FILLED_IN -> Content.of(column.formula(), book.counts(table.id(), row) ? 1 : 0);
       case JOIN -> Content.of(column.formula(), row + 1);
       // What stands in between is found again by whoever opens the file.

@@ -63,7 +63,7 @@ public final class Live {
   }
 
   /** Returns the number that stays with a row, counted from 0 in the order of the design. */
-  static long identity(Book book, Column column, int row) {
+  static double identity(Book book, Column column, int row) {
     return book.contents().row(column.reference().table(), row).id() + 1;
   }
 
