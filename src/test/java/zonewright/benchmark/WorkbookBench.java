@@ -26,7 +26,8 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.DesignFile;
-import zonewright.workbook.kit.ColumnFormulas;
+import zonewright.workbook.kit.SheetColumn;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /**
  * Measures how long a workbook of many zones takes to write and to open, beside the library doing
@@ -90,7 +91,7 @@ public final class WorkbookBench {
 
   /** The cells of all long tables, as they come, with neither looks nor tables. */
   private static void plainWrite(Book book, Path file) throws Exception {
-    ColumnFormulas formulas = new ColumnFormulas(book.blueprint(), book.system());
+    WorkbookLayout layout = WorkbookLayout.of(book);
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(100);
         OutputStream stream = new BufferedOutputStream(Files.newOutputStream(file))) {
       for (TableDefinition table : book.blueprint().tables()) {
@@ -100,8 +101,8 @@ public final class WorkbookBench {
         Sheet sheet = workbook.createSheet(table.title());
         for (int row = 0; row < book.rows(table.id()); row++) {
           Row target = sheet.createRow(row);
-          for (int position = 0; position < table.columns().size(); position++) {
-            plain(book, formulas, table.columns().get(position), row, target.createCell(position));
+          for (SheetColumn column : layout.columns(table)) {
+            plain(book, column, row, target.createCell(target.getPhysicalNumberOfCells()));
           }
         }
       }
@@ -109,15 +110,18 @@ public final class WorkbookBench {
     }
   }
 
-  private static void plain(Book book, ColumnFormulas formulas, Column column, int row, Cell cell) {
-    Entry entry = column.takesEntries() ? book.entry(column.reference(), row) : Entry.BLANK;
-    if (entry instanceof Entry.Figure figure) {
-      cell.setCellValue(figure.value());
-    } else if (entry instanceof Entry.Words words) {
-      cell.setCellValue(words.text());
-    } else if (column.formula().isPresent()) {
-      cell.setCellFormula(formulas.text(column));
-      double number = book.number(column.reference(), row);
+  private static void plain(Book book, SheetColumn column, int row, Cell cell) {
+    column.formula().ifPresent(cell::setCellFormula);
+    Column of = column.column().orElse(null);
+    if (column.role() == SheetColumn.Role.TYPED) {
+      Entry entry = book.entry(of.reference(), row);
+      if (entry instanceof Entry.Figure figure) {
+        cell.setCellValue(figure.value());
+      } else if (entry instanceof Entry.Words words) {
+        cell.setCellValue(words.text());
+      }
+    } else if (column.role() == SheetColumn.Role.VALUE) {
+      double number = book.number(of.reference(), row);
       if (Double.isNaN(number)) {
         cell.setCellValue("no number");
       } else {
