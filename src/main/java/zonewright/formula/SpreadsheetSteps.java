@@ -36,6 +36,11 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
       Formula plain, SpreadsheetNames names, IntFunction<Reference> step) {
     List<Formula> steps = new ArrayList<>();
     Formula last = plain;
+    for (Optional<Formula> rows = rows(last); rows.isPresent(); rows = rows(last)) {
+      Formula cell = new Formula.Cell(step.apply(steps.size()));
+      steps.add(rows.get());
+      last = Moved.replaced(last, rows.get(), cell);
+    }
     while (!readable(SpreadsheetText.of(last, names))) {
       Formula cell = new Formula.Cell(step.apply(steps.size()));
       Optional<Formula> part = largest(last, names);
@@ -45,13 +50,38 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
         steps.add(part.get());
         last = Moved.replaced(last, part.get(), cell);
       } else if (condition.isPresent()) {
-        steps.add(new Formula.Choose(condition.get(), Formula.number(1), Formula.number(0)));
+        steps.add(asNumber(condition.get()));
         last = Moved.replaced(last, condition.get(), cell.atLeast(Formula.number(1)));
       } else {
         break;
       }
     }
     return new SpreadsheetSteps(steps, last);
+  }
+
+  /**
+   * What is gathered from the rows that keep to a limit is long, and names the limit twice: limit
+   * and rows are steps of their own.
+   */
+  private static Optional<Formula> rows(Formula whole) {
+    Formula[] found = {null};
+    Moved.parts(
+        whole,
+        part -> {
+          Optional<Matching.Limit> limit =
+              part instanceof Formula.Where where ? where.matching().limit() : Optional.empty();
+          limit
+              .map(Matching.Limit::than)
+              .filter(than -> !(than instanceof Formula.Cell || than instanceof Formula.Constant))
+              .or(() -> limit.isPresent() && part != whole ? Optional.of(part) : Optional.empty())
+              .ifPresent(each -> found[0] = each);
+          return limit.isEmpty();
+        });
+    return Optional.ofNullable(found[0]);
+  }
+
+  private static Formula asNumber(Condition condition) {
+    return new Formula.Choose(condition, Formula.number(1), Formula.number(0));
   }
 
   private static boolean readable(String text) {
@@ -88,7 +118,7 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
   private static Optional<Condition> largestCondition(Formula whole, SpreadsheetNames names) {
     return Moved.conditions(whole).stream()
         .filter(condition -> !(condition instanceof Condition.Comparison))
-        .filter(condition -> worthwhile(SpreadsheetText.of(condition, names)))
+        .filter(condition -> worthwhile(SpreadsheetText.of(asNumber(condition), names)))
         .max(Comparator.comparingInt(condition -> SpreadsheetText.of(condition, names).length()));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import zonewright.formula.Condition.ConditionReading;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
@@ -169,8 +170,25 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
 
   @Override
   public Text nth(Formula.Nth nth) {
-    String options = nth.options().stream().map(this::words).collect(Collectors.joining(","));
-    return Text.closed("CHOOSE(%s,%s)".formatted(words(nth.position()), options));
+    if (nth.options().stream().allMatch(SpreadsheetText::summed)) {
+      List<Reference> columns =
+          nth.options().stream().map(option -> ((Formula.Gather) option).column()).toList();
+      List<String> counted =
+          columns.stream().map(names::counted).flatMap(Optional::stream).distinct().toList();
+      if (counted.size() == 1) {
+        return Text.closed(
+            "SUMIFS(%s,%s,1)".formatted(chosen(nth, columns.stream().map(names::column)), counted.get(0)));
+      }
+    }
+    return Text.closed(chosen(nth, nth.options().stream().map(this::words)));
+  }
+
+  private static boolean summed(Formula option) {
+    return option instanceof Formula.Gather gather && gather.gathering() == Gathering.SUM;
+  }
+
+  private String chosen(Formula.Nth nth, Stream<String> options) {
+    return "CHOOSE(%s,%s)".formatted(words(nth.position()), options.collect(Collectors.joining(",")));
   }
 
   @Override
