@@ -63,15 +63,6 @@ final class DesignFiles {
   }
 
   /**
-   * Writes a design.
-   *
-   * @throws Complaint when that fails
-   */
-  static void write(Design design, Path path, PrintWriter err) {
-    save(design, path, Optional.empty(), err);
-  }
-
-  /**
    * Writes a design into a copy of the file it came from.
    *
    * @param kept that file; none for a new workbook
@@ -117,6 +108,6 @@ final class DesignFiles {
     } catch (IOException problem) {
       throw new Complaint(ExitCode.FILE, "The folder for " + path + " cannot be made.");
     }
-    write(design, path, err);
+    save(design, path, Optional.empty(), err);
   }
 }

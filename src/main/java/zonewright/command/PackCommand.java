@@ -119,7 +119,7 @@ final class PackCommand extends Task {
       return wanted;
     }
     for (PackSheet sheet : wanted) {
-      if (sheets.isPresent() && sheet.audience() == Audience.OFFICE) {
+      if (sheets.isPresent() && sheet.audience() == Audience.OFFICE && !sheet.standing()) {
         throw new Complaint(
             ExitCode.USAGE,
             "The sheet %s is for your own office; leave it out of --sheets, or leave out --client."

@@ -102,7 +102,7 @@ final class PricesCommand extends Task {
     } catch (PriceBook.Unreadable problem) {
       throw new Complaint(ExitCode.FILE, file + ": " + problem.getMessage());
     }
-    DesignFiles.write(design, into.get(), err());
+    DesignFiles.save(design, into.get(), source.kept(), err());
     out().println("Written: " + into.get());
     return ExitCode.FINE;
   }

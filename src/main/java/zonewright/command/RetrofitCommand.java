@@ -67,7 +67,7 @@ final class RetrofitCommand extends Task {
               .formatted(design.book().blueprint().table(filled).title()));
     }
     design.book().perform(asFound ? copy.proposedToFound() : copy.foundToProposed());
-    DesignFiles.write(design, path, err());
+    DesignFiles.save(design, path, source.kept(), err());
     out().println("Written: " + path);
     return ExitCode.FINE;
   }

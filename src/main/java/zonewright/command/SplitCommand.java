@@ -75,7 +75,7 @@ final class SplitCommand extends Task {
                         book.outcome(Emitters.ZONE_FLOW.reference(), row)));
       }
     }
-    DesignFiles.write(design, path, err());
+    DesignFiles.save(design, path, source.kept(), err());
     out().println("Written: " + path);
     return ExitCode.FINE;
   }

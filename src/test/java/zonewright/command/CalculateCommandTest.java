@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -31,7 +32,7 @@ final class CalculateCommandTest {
     design.book().perform(design.edits().typed(Emitters.ZONE_FLOW.reference(), 0, "9.6 gpm"));
     design.book().perform(design.edits().typed(Soils.SLOPE.reference(), 0, "4 %"));
     Path file = folder.resolve("garden.xlsx");
-    DesignFiles.write(design, file, new PrintWriter(Writer.nullWriter()));
+    DesignFiles.save(design, file, Optional.empty(), new PrintWriter(Writer.nullWriter()));
     return file;
   }
 

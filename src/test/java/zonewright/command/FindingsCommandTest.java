@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -25,7 +26,7 @@ final class FindingsCommandTest {
     design.book().perform(design.edits().inserted(Sheets.ZONES, 0, 1));
     design.book().perform(design.edits().typed(Emitters.AREA.reference(), 0, "large"));
     Path file = folder.resolve("garden.xlsx");
-    DesignFiles.write(design, file, new PrintWriter(Writer.nullWriter()));
+    DesignFiles.save(design, file, Optional.empty(), new PrintWriter(Writer.nullWriter()));
     return file;
   }
 

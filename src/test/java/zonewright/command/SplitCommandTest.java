@@ -2,9 +2,15 @@ package zonewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Demo;
@@ -21,7 +27,7 @@ final class SplitCommandTest {
         .book()
         .perform(garden.edits().typed(Supply.AVAILABLE_FLOW.reference(), 0, availableFlow));
     Path file = folder.resolve("garden.xlsx");
-    DesignFiles.write(garden, file, new PrintWriter(Writer.nullWriter()));
+    DesignFiles.save(garden, file, Optional.empty(), new PrintWriter(Writer.nullWriter()));
     return file.toString();
   }
 
@@ -37,6 +43,29 @@ final class SplitCommandTest {
         .contains("zone 1, 1 of 2: 18.6 gpm", "zone 1, 2 of 2: 18.6 gpm", "zone 4, 2 of 2: 15 gpm")
         .endsWith("Written: " + target + "\n");
     assertThat(CommandRun.of("findings", target).out()).doesNotContain("the supply gives");
+  }
+
+  @Test
+  void whatAPersonAddedToTheFileGoesAlong() throws IOException {
+    Path file = Path.of(gardenWith("20 gpm"));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));
+        OutputStream stream = Files.newOutputStream(file)) {
+      workbook.createSheet("My sums").createRow(0).createCell(0).setCellFormula("1+1");
+      workbook.write(stream);
+    }
+    Path target = folder.resolve("split.xlsx");
+    Path retrofit = folder.resolve("retrofit.xlsx");
+
+    assertThat(CommandRun.of("split", target.toString(), "--from", file.toString()).code())
+        .isZero();
+    CommandRun.of("retrofit", retrofit.toString(), "--as-found", "--from", target.toString());
+
+    for (Path each : List.of(target, retrofit)) {
+      try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(each))) {
+        assertThat(workbook.getSheet("My sums").getRow(0).getCell(0).getCellFormula())
+            .isEqualTo("1+1");
+      }
+    }
   }
 
   @Test

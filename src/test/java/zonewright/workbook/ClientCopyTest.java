@@ -29,6 +29,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -390,7 +391,8 @@ class ClientCopyTest {
                 cell.getCellType() == CellType.FORMULA
                     ? cell.getCachedFormulaResultType()
                     : cell.getCellType();
-            if (type == CellType.ERROR) {
+            // #N/A says that something is not known yet; any other error is a broken formula.
+            if (type == CellType.ERROR && cell.getErrorCellValue() != FormulaError.NA.getCode()) {
               broken.add(sheet.getSheetName() + " " + cell.getAddress());
             }
             found |=

@@ -10,6 +10,7 @@ public final class PackSheets {
   private static final List<PackSheet> ALL =
       List.of(
           new CoverSheet(),
+          new CheckSheet(),
           new TimetableSheet(),
           new ScheduleCardSheet(),
           new ControllerFactsSheet(),

@@ -1,9 +1,7 @@
 package zonewright.workbook.pack;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.util.WorkbookUtil;
 import zonewright.budget.ZoneBudget;
@@ -77,11 +75,11 @@ final class WorkingSheet implements PackSheet {
   public void write(PackBook book) {
     Book sheets = book.design().book();
     int zone = book.zone();
-    Map<Column, Working> known = new LinkedHashMap<>();
-    RESULTS.forEach(column -> follow(sheets, column, zone, known));
     List<Working> start = new ArrayList<>();
     List<Working> steps = new ArrayList<>();
-    known.values().forEach(each -> (each.symbols().isEmpty() ? start : steps).add(each));
+    Derivation.of(sheets, RESULTS, zone).stream()
+        .map(Derivation.Step::working)
+        .forEach(each -> (each.symbols().isEmpty() ? start : steps).add(each));
     Page page = book.page(titleFor(sheets, zone), false, 5, 34, 20, 46);
     page.title(
         "How " + sheets.cellName(Facts.ZONE_NAME.reference(), zone).row() + " comes about",
@@ -100,23 +98,6 @@ final class WorkingSheet implements PackSheet {
     for (int i = 0; i < steps.size(); i++) {
       step(page, i + 1, steps.get(i));
     }
-  }
-
-  /** Collects a column after all it is made from, each once; sums over other rows stand alone. */
-  private static void follow(Book book, Column column, int row, Map<Column, Working> known) {
-    if (known.containsKey(column)) {
-      return;
-    }
-    Working working = book.working(column.reference(), row);
-    for (Working.Input input : working.inputs()) {
-      if (input.used() && input.row() >= 0 && !input.column().equals(column)) {
-        boolean same = input.column().reference().table().equals(column.reference().table());
-        if (!same || input.row() == row) {
-          follow(book, input.column(), input.row(), known);
-        }
-      }
-    }
-    known.putIfAbsent(column, working);
   }
 
   private static void step(Page page, int number, Working step) {
