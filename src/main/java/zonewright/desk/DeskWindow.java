@@ -78,7 +78,7 @@ final class DeskWindow {
     handOver = new HandOver(open, shelf, errands, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, errands, questions, messages);
     lists = new ListDesk(frame, open, errands, questions, messages);
-    work = new UnsavedWork(open, messages, spare);
+    work = new UnsavedWork(frame, open, messages, spare);
     keeper =
         new FileKeeper(
             open,
@@ -297,7 +297,7 @@ final class DeskWindow {
 
   /** Offers what a crash left over. */
   void offerLeftOver() {
-    work.offerLeftOver();
+    work.offerLeftOver(keeper::bringBack);
   }
 
   /** Saves the design. */

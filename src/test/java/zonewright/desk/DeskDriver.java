@@ -149,6 +149,32 @@ final class DeskDriver implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Presses a button in a window that another may lie over. */
+  void pressBehind(String name) {
+    act(() -> ((javax.swing.AbstractButton) find(window.frame(), name)).doClick(0));
+  }
+
+  /** Returns a table in a dialog, once the dialog is there. */
+  JTable dialogTable(String dialog, String table) {
+    waitUntil(dialog, () -> dialog(dialog) != null);
+    return (JTable) ask(() -> find(dialog(dialog), table));
+  }
+
+  /** Clicks something in a dialog that is there. */
+  void clickInDialog(String dialog, String name) {
+    robot.click(ask(() -> find(dialog(dialog), name)));
+    robot.waitForIdle();
+  }
+
+  private static Container dialog(String name) {
+    for (java.awt.Window each : java.awt.Window.getWindows()) {
+      if (name.equals(each.getName()) && each.isShowing()) {
+        return each;
+      }
+    }
+    return null;
+  }
+
   void clickRow(String table, int row) {
     JTable list = (JTable) named(table);
     Rectangle cell = ask(() -> list.getCellRect(row, 2, true));
