@@ -85,13 +85,35 @@ final class Errands {
    */
   <T> void runStoppable(
       String words, Watched<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    watched(words, work, done, failed, false);
+  }
+
+  /**
+   * Runs an errand that a person may give up at any moment, whether or not it looks up from its work
+   * then: {@code failed} is given a {@code BrokenOff} at once, and what comes of it is not used. For
+   * work that changes nothing.
+   */
+  <T> void runAbandonable(
+      String words, Watched<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    watched(words, work, done, failed, true);
+  }
+
+  private <T> void watched(
+      String words,
+      Watched<T> work,
+      Consumer<T> done,
+      Consumer<Exception> failed,
+      boolean abandoned) {
     AtomicBoolean stopped = new AtomicBoolean();
     AtomicInteger tenths = new AtomicInteger();
     AtomicBoolean shown = new AtomicBoolean();
     Runnable stop =
         () -> {
           stopped.set(true);
-          progress.show("Stopping …", Optional.empty());
+          progress.show(abandoned ? "" : "Stopping …", Optional.empty());
+          if (abandoned) {
+            failed.accept(new zonewright.workbook.Progress.BrokenOff());
+          }
         };
     Runnable tell =
         () -> {
@@ -132,8 +154,10 @@ final class Errands {
               () -> {
                 notice.stop();
                 shown.set(false);
-                progress.show("", Optional.empty());
-                then.run();
+                if (!abandoned || !stopped.get()) {
+                  progress.show("", Optional.empty());
+                  then.run();
+                }
               });
         });
   }

@@ -149,7 +149,7 @@ final class FileKeeper {
     String name = file.getFileName().toString();
     curtain.draw();
     String id = work.id();
-    errands.runStoppable(
+    errands.runAbandonable(
         "Opening " + name + " …",
         progress -> read(file, id, progress),
         read -> {
@@ -279,7 +279,7 @@ final class FileKeeper {
     Laid before = laid();
     String id = work.id();
     curtain.draw();
-    errands.runStoppable(
+    errands.runAbandonable(
         "Reading " + name + " …",
         progress -> read(file, id, progress),
         read -> {
