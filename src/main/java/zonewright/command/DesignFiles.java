@@ -30,8 +30,13 @@ final class DesignFiles {
       opened.report().notes().forEach(note -> err.println(note.line()));
       return opened;
     } catch (DesignFileException problem) {
-      throw new Complaint(ExitCode.FILE, problem.getMessage());
+      throw complaint(problem);
     }
+  }
+
+  private static Complaint complaint(DesignFileException problem) {
+    boolean memory = problem.getCause() instanceof OutOfMemoryError;
+    return new Complaint(memory ? ExitCode.FAULT : ExitCode.FILE, problem.getMessage());
   }
 
   /**
@@ -84,7 +89,7 @@ final class DesignFiles {
           .notes()
           .forEach(err::println);
     } catch (DesignFileException problem) {
-      throw new Complaint(ExitCode.FILE, problem.getMessage());
+      throw complaint(problem);
     }
   }
 
@@ -102,7 +107,7 @@ final class DesignFiles {
           .notes()
           .forEach(err::println);
     } catch (DesignFileException problem) {
-      throw new Complaint(ExitCode.FILE, problem.getMessage());
+      throw complaint(problem);
     }
   }
 

@@ -21,6 +21,8 @@ import javax.swing.Timer;
 final class Errands {
   private static final Logger LOG = Logger.getLogger(Errands.class.getName());
   private static final int NOTICEABLE_MILLIS = 350;
+  private static final String NO_MEMORY =
+      "There is not enough memory for this; close other programs and try again.";
 
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
@@ -148,6 +150,8 @@ final class Errands {
             after = () -> done.accept(result);
           } catch (Exception problem) {
             after = () -> failed.accept(problem);
+          } catch (OutOfMemoryError problem) {
+            after = () -> failed.accept(new Shelf.Refused(NO_MEMORY, problem));
           }
           Runnable then = after;
           SwingUtilities.invokeLater(
@@ -188,6 +192,8 @@ final class Errands {
             after = () -> done.accept(result);
           } catch (Exception problem) {
             after = () -> failed.accept(problem);
+          } catch (OutOfMemoryError problem) {
+            after = () -> failed.accept(new Shelf.Refused(NO_MEMORY, problem));
           }
           Runnable then = after;
           SwingUtilities.invokeLater(

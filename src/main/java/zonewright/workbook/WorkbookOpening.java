@@ -169,7 +169,9 @@ final class WorkbookOpening {
       throw new DesignFileException("There is no file %s.".formatted(path));
     }
     if (!Files.isRegularFile(path)) {
-      throw new DesignFileException("%s is a folder, not a file.".formatted(path));
+      throw new DesignFileException(
+          (Files.isDirectory(path) ? "%s is a folder, not a file." : "%s is no ordinary file.")
+              .formatted(path));
     }
     try {
       long size = Files.size(path);
