@@ -146,12 +146,16 @@ final class FileKeeper {
   }
 
   private void read(Path file) {
+    read(file, Optional.empty());
+  }
+
+  private void read(Path file, Optional<String> password) {
     String name = file.getFileName().toString();
     curtain.draw();
     String id = work.id();
     errands.runAbandonable(
         "Opening " + name + " …",
-        progress -> read(file, id, progress),
+        progress -> read(file, password, id, progress),
         read -> {
           curtain.lift();
           memory.used(file);
@@ -161,16 +165,29 @@ final class FileKeeper {
         problem -> {
           curtain.lift();
           if (problem instanceof Progress.BrokenOff) {
-            messages.tell("“" + name + "” was not opened; nothing has changed.", List.of());
+            notOpened(name);
+          } else if (problem instanceof Shelf.Protected) {
+            String words =
+                password.isEmpty()
+                    ? "“" + name + "” is protected by a password."
+                    : "That is not the password of “" + name + "”.";
+            questions
+                .password(words)
+                .ifPresentOrElse(word -> read(file, Optional.of(word)), () -> notOpened(name));
           } else {
             messages.problem(Sentences.of("“" + name + "” was not opened", problem), List.of());
           }
         });
   }
 
-  private Read read(Path file, String id, Progress progress) throws Shelf.Refused {
+  private void notOpened(String name) {
+    messages.tell("“" + name + "” was not opened; nothing has changed.", List.of());
+  }
+
+  private Read read(Path file, Optional<String> password, String id, Progress progress)
+      throws Shelf.Refused {
     Optional<FileStamp> before = FileStamp.of(file);
-    Shelf.Taken taken = shelf.take(file, progress);
+    Shelf.Taken taken = shelf.take(file, password, progress);
     String digest = UnsavedFile.digest(file);
     UnsavedFile.Around around = work.around(file, digest);
     return new Read(
@@ -281,7 +298,7 @@ final class FileKeeper {
     curtain.draw();
     errands.runAbandonable(
         "Reading " + name + " …",
-        progress -> read(file, id, progress),
+        progress -> read(file, before.kept().flatMap(KeptFile::password), id, progress),
         read -> {
           curtain.lift();
           lay(file, name, read);

@@ -20,9 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import zonewright.disk.Claims;
@@ -40,7 +37,6 @@ import zonewright.sheet.BookSnapshot;
  */
 public final class UnsavedFile {
   static final String ENDING = ".unsaved";
-  static final String PART = ".part";
   static final String HEAD = "zonewright unsaved 2";
   static final String OPENING = "group";
 
@@ -50,8 +46,6 @@ public final class UnsavedFile {
   /** The line that says that all before it was about to be saved. */
   static final String SAVING = "saving";
 
-  private static final Logger LOG = Logger.getLogger(UnsavedFile.class.getName());
-  private static final Pattern PARTS = Pattern.compile("\\.[0-9a-f-]{36}\\.part");
 
   /** Whose the records are that this process writes; those are never opened a second time. */
   static final Map<Path, Head> OURS = new ConcurrentHashMap<>();
@@ -125,6 +119,7 @@ public final class UnsavedFile {
    * @param saves what was about to be saved since, each time
    * @param book what was entered; none where not one group of it is whole
    * @param whole whether it could be read to its end
+   * @param empty whether there is nothing in it: its window ended as it was made
    */
   public record Found(
       Path file,
@@ -133,7 +128,8 @@ public final class UnsavedFile {
       Optional<BookSnapshot> base,
       List<BookSnapshot> saves,
       Optional<BookSnapshot> book,
-      boolean whole) {
+      boolean whole,
+      boolean empty) {
     /**
      * Returns the moment of the record at which the file was as it is now; none where something
      * else was saved there since.
@@ -150,7 +146,7 @@ public final class UnsavedFile {
 
     /** Says whether its window ended before anything was typed. */
     public boolean untouched() {
-      return whole && book.isEmpty();
+      return empty || whole && book.isEmpty();
     }
   }
 
@@ -265,7 +261,8 @@ public final class UnsavedFile {
               rebuilt.base(),
               rebuilt.saves(),
               rebuilt.snapshot(),
-              whole && rebuilt.understood()));
+              whole && rebuilt.understood(),
+              Files.size(file) == 0));
     } catch (IOException | UncheckedIOException gone) {
       return Optional.empty();
     }
@@ -364,22 +361,17 @@ public final class UnsavedFile {
     }
   }
 
-  /** Returns the records in a folder; what was begun and never became one is cleared away. */
+  /** Returns the records in a folder. */
   private static List<Path> records(Path folder) {
-    List<Path> records = new ArrayList<>();
     try (Stream<Path> files = Files.list(folder)) {
-      for (Path file : files.sorted().toList()) {
-        String name = file.getFileName().toString();
-        if (name.endsWith(ENDING) && Files.isRegularFile(file) && Files.isReadable(file)) {
-          records.add(file);
-        } else if (PARTS.matcher(name).matches() && !Claims.live(file)) {
-          Files.deleteIfExists(file);
-        }
-      }
+      return files
+          .filter(file -> file.getFileName().toString().endsWith(ENDING))
+          .filter(file -> Files.isRegularFile(file) && Files.isReadable(file))
+          .sorted()
+          .toList();
     } catch (IOException | UncheckedIOException unreadable) {
-      LOG.log(Level.FINEST, "a folder without records", unreadable);
+      return List.of();
     }
-    return records;
   }
 
   /** Returns a file by the one name it has for all. */

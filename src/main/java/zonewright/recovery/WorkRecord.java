@@ -1,16 +1,17 @@
 package zonewright.recovery;
 
 import java.io.IOException;
-import java.nio.channels.ClosedChannelException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
@@ -64,12 +65,14 @@ public final class WorkRecord implements AutoCloseable {
 
   private boolean pending;
 
+  /** Whose names are on the disk already; touched by the forcer only. */
+  private final Set<DiskFile> known = new HashSet<>();
+
   /** Touched by the writer only. */
   private BookSnapshot written;
 
   private Target standing;
   private DiskFile file;
-  private Path place;
   private boolean refused;
   private final List<Path> outlived = new ArrayList<>();
 
@@ -232,10 +235,8 @@ public final class WorkRecord implements AutoCloseable {
   }
 
   private void change(Target wanted, Optional<BookSnapshot> now) {
-    Optional<DiskFile> fileBefore = Optional.ofNullable(file);
-    Optional<Path> before = Optional.ofNullable(place);
+    Optional<DiskFile> before = Optional.ofNullable(file);
     file = null;
-    written = null;
     boolean stands =
         guarded(
             () -> {
@@ -244,20 +245,27 @@ public final class WorkRecord implements AutoCloseable {
               }
               if (now.isPresent()) {
                 put(now.get());
-                disk.force(file);
               }
             });
+    DiskFile fresh = file;
     if (stands || now.isEmpty()) {
-      before.filter(path -> !path.equals(place) || file == null).ifPresent(this::delete);
-      fileBefore.ifPresent(WorkRecord::close);
+      forcer.execute(() -> stands(fresh, before));
     }
+  }
+
+  /** Throws one record away once the next stands. */
+  private void stands(DiskFile fresh, Optional<DiskFile> before) {
+    if (fresh == null || forced(fresh)) {
+      before.map(DiskFile::created).ifPresent(this::delete);
+    }
+    before.ifPresent(WorkRecord::close);
   }
 
   private void write(Target wanted, BookSnapshot now) {
     boolean stands =
         guarded(
             () -> {
-              if (file == null || !Files.exists(place)) {
+              if (file == null || !Files.exists(file.created())) {
                 begin(wanted);
               }
               put(now);
@@ -333,7 +341,6 @@ public final class WorkRecord implements AutoCloseable {
   }
 
   private void begin(Target wanted) throws IOException {
-    DiskFile before = file;
     written = null;
     UnsavedFile.Head head =
         new UnsavedFile.Head(
@@ -345,21 +352,17 @@ public final class WorkRecord implements AutoCloseable {
             wanted.since(),
             over);
     String mark = UUID.randomUUID().toString();
-    try {
-      if (wanted.design().isEmpty()) {
+    Optional<DiskFile> before = Optional.ofNullable(file);
+    if (wanted.design().isEmpty()) {
+      open(aside(mark), head);
+    } else {
+      try {
+        open(UnsavedFile.beside(UnsavedFile.real(wanted.design().get()), mark), head);
+      } catch (IOException notThere) {
         open(aside(mark), head);
-      } else {
-        try {
-          open(UnsavedFile.beside(UnsavedFile.real(wanted.design().get()), mark), head);
-        } catch (IOException notThere) {
-          open(aside(mark), head);
-        }
-      }
-    } finally {
-      if (before != null && file != before) {
-        close(before);
       }
     }
+    before.ifPresent(gone -> forcer.execute(() -> close(gone)));
     standing = wanted;
   }
 
@@ -378,26 +381,19 @@ public final class WorkRecord implements AutoCloseable {
         head.id(), head.name(), head.design(), head.digest(), head.who(), head.since(), over);
   }
 
-  /** Writes the first lines under a passing name, so that a record always says whose it is. */
-  private void open(Path wanted, UnsavedFile.Head head) throws IOException {
-    Path fresh = wanted.resolveSibling("." + UUID.randomUUID() + UnsavedFile.PART);
-    DiskFile opened = disk.create(fresh, head.design().filter(Files::exists));
+  private void open(Path place, UnsavedFile.Head head) throws IOException {
+    DiskFile opened = disk.create(place, head.design().filter(Files::exists));
     try {
+      UnsavedFile.OURS.put(place.toAbsolutePath(), head);
       List<String> lines = new ArrayList<>(List.of(head.line()));
       over.forEach((id, turn) -> lines.add("over\t" + id + "\t" + turn));
       write(opened, UnsavedFile.HEAD + "\n" + UnsavedFile.group(lines));
-      disk.force(opened);
-      UnsavedFile.OURS.put(wanted.toAbsolutePath(), head);
-      disk.move(fresh, wanted);
-      disk.forceFolder(wanted.toAbsolutePath().getParent());
     } catch (IOException problem) {
-      UnsavedFile.OURS.remove(wanted.toAbsolutePath());
+      delete(place);
       close(opened);
-      delete(fresh);
       throw problem;
     }
     file = opened;
-    place = wanted;
   }
 
   /** Adds a group, or nothing at all. */
@@ -417,21 +413,28 @@ public final class WorkRecord implements AutoCloseable {
   }
 
   private void force(DiskFile appended, List<Path> gone) {
+    if (forced(appended)) {
+      gone.forEach(this::delete);
+    }
+  }
+
+  private boolean forced(DiskFile appended) {
     try {
       disk.force(appended);
-      gone.forEach(this::delete);
-    } catch (ClosedChannelException replaced) {
-      LOG.log(Level.FINEST, "another record took the place of this one", replaced);
-    } catch (IOException problem) {
-      if (writer.isShutdown()) {
-        return;
+      if (known.add(appended)) {
+        disk.forceFolder(appended.created().toAbsolutePath().getParent());
       }
-      writer.execute(
-          () ->
-              guarded(
-                  () -> {
-                    throw problem;
-                  }));
+      return true;
+    } catch (IOException problem) {
+      if (!writer.isShutdown()) {
+        writer.execute(
+            () ->
+                guarded(
+                    () -> {
+                      throw problem;
+                    }));
+      }
+      return false;
     }
   }
 
@@ -461,20 +464,18 @@ public final class WorkRecord implements AutoCloseable {
     pending = false;
     writer.execute(
         () -> {
-          if (file != null) {
-            delete(place);
-            close(file);
-            file = null;
-          }
+          Optional<DiskFile> last = Optional.ofNullable(file);
+          file = null;
+          forcer.execute(() -> stands(null, last));
+          forcer.shutdown();
         });
     writer.shutdown();
     try {
-      if (!writer.awaitTermination(2, TimeUnit.SECONDS)) {
+      if (!forcer.awaitTermination(2, TimeUnit.SECONDS)) {
         LOG.fine("the record of unsaved work is still being written");
       }
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
     }
-    forcer.shutdown();
   }
 }

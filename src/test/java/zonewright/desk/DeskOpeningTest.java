@@ -54,13 +54,13 @@ class DeskOpeningTest {
     }
 
     @Override
-    public Taken take(Path path, Progress progress) throws Refused {
+    public Taken take(Path path, Optional<String> password, Progress progress) throws Refused {
       try {
         assertThat(mayRead.await(60, TimeUnit.SECONDS)).isTrue();
       } catch (InterruptedException ended) {
         Thread.currentThread().interrupt();
       }
-      return real.take(path, Progress.UNWATCHED);
+      return real.take(path, password, Progress.UNWATCHED);
     }
   }
 

@@ -98,12 +98,14 @@ final class TypingProcess {
       Optional<BookSnapshot> moment = found.at(digest, read);
       if (moment.isPresent() && found.book().isPresent()) {
         LeftWork left = new LeftWork(design.book(), read, moment, found.book().get());
-        design
-            .book()
-            .perform(
-                left.taken(
-                    IntStream.range(0, left.items().size()).boxed().collect(Collectors.toSet())));
-        break;
+        if (!left.items().isEmpty()) {
+          design
+              .book()
+              .perform(
+                  left.taken(
+                      IntStream.range(0, left.items().size()).boxed().collect(Collectors.toSet())));
+          break;
+        }
       }
     }
     return design;

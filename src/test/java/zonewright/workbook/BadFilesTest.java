@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -89,21 +90,48 @@ class BadFilesTest {
   }
 
   @Test
-  void aWorkbookWithAPasswordIsToBeSavedWithoutOne() throws Exception {
+  void aWorkbookWithAPasswordIsOpenedWithItAloneAndStaysProtectedAndNothingOfItLiesOpen()
+      throws Exception {
     Path file = folder.resolve("secret.xlsx");
+    lock(demo(), file, "water");
+    byte[] before = Files.readAllBytes(file);
+    refused(file, "password", "asked for");
+    assertThatThrownBy(() -> DesignFile.read(file, Optional.of("wine"), Progress.UNWATCHED))
+        .isInstanceOfSatisfying(
+            DesignFileException.class, problem -> assertThat(problem.wantsPassword()).isTrue())
+        .hasMessage("That is not the password of " + file + ".");
+
+    DesignFile.Opened opened =
+        DesignFile.read(file, Optional.of("water"), Progress.UNWATCHED);
+    assertThat(Designs.zones(opened.design())).isEqualTo(12);
+    Designs.type(opened.design(), Facts.ZONE_NOTE, 0, "a secret note");
+    DesignFile.Written written =
+        DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
+    assertThat(Files.readAllBytes(file)).isNotEqualTo(before);
+    refused(file, "password");
+    DesignFile.Opened again = DesignFile.read(file, Optional.of("water"), Progress.UNWATCHED);
+    assertThat(again.design().book().snapshot().sameEntries(opened.design().book().snapshot()))
+        .isTrue();
+    DesignFile.save(again.design(), file, Optional.of(written.kept()));
+    refused(file, "password");
+    refused(DesignFile.backup(file), "password");
+    assertThat(folder.toFile().list())
+        .containsExactlyInAnyOrder("garden.xlsx", "secret.xlsx", "secret.bak.xlsx");
+  }
+
+  private static void lock(Path plain, Path closed, String password) throws Exception {
     EncryptionInfo info = new EncryptionInfo(EncryptionMode.agile);
     Encryptor encryptor = info.getEncryptor();
-    encryptor.confirmPassword("water");
+    encryptor.confirmPassword(password);
     try (POIFSFileSystem files = new POIFSFileSystem()) {
-      try (OPCPackage plain = OPCPackage.open(demo().toFile());
+      try (OPCPackage parts = OPCPackage.open(plain.toFile());
           OutputStream stream = encryptor.getDataStream(files)) {
-        plain.save(stream);
+        parts.save(stream);
       }
-      try (OutputStream stream = Files.newOutputStream(file)) {
+      try (OutputStream stream = Files.newOutputStream(closed)) {
         files.writeFilesystem(stream);
       }
     }
-    refused(file, "password");
   }
 
   @Test
