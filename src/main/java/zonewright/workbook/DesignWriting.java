@@ -73,7 +73,13 @@ final class DesignWriting {
         content = Optional.of(made.toByteArray());
       } else {
         SafeSave.replace(
-            file, Protection.closed(password, stream -> later.write(workbook, stream, progress)));
+            file,
+            Protection.closed(password, stream -> later.write(workbook, stream, progress)),
+            part -> {
+              if (cells(design) > WorkbookOpening.MOST_CELLS * 2 / 3) {
+                WorkbookOpening.again(part, file, password);
+              }
+            });
       }
     }
     boolean told = kept.isPresent() && kept.get().foreign();

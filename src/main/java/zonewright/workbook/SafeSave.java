@@ -48,16 +48,27 @@ final class SafeSave {
         : FileNames.beside(file, "", name.substring(0, dot), ".bak" + name.substring(dot));
   }
 
+  /** Looks at what was written before it takes the place of what is there. */
+  interface Check {
+    void of(Path written) throws DesignFileException;
+  }
+
   /** Replaces the file. */
   static void replace(Path target, Content content) throws DesignFileException {
-    replace(Disk.REAL, target, content);
+    replace(target, content, written -> {});
+  }
+
+  /** Replaces the file, unless a look at what was written says no. */
+  static void replace(Path target, Content content, Check check) throws DesignFileException {
+    replace(Disk.REAL, target, content, check);
   }
 
   /**
    * Replaces the file, on a disk of its own for tests. A loss of power at any moment leaves the old
    * file or the new one, and beside it a whole version before or none.
    */
-  static void replace(Disk disk, Path target, Content content) throws DesignFileException {
+  static void replace(Disk disk, Path target, Content content, Check check)
+      throws DesignFileException {
     Path file = real(target);
     Path folder = file.getParent();
     if (folder == null || !Files.isDirectory(folder)) {
@@ -83,6 +94,7 @@ final class SafeSave {
         throw new AccessDeniedException(file.toString());
       }
       try (DiskFile fresh = written(disk, file, before, content)) {
+        check.of(fresh.created());
         if (before.isPresent()) {
           keepBefore(disk, file);
         }

@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -13,6 +14,8 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.CRC32;
+import java.util.zip.CheckedInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipOutputStream;
@@ -248,26 +251,29 @@ final class WorkbookOpening {
     long bytes = 0;
     for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
       if (!part.getName().startsWith(SHEETS) || part.getName().contains("_rels")) {
+        checked(zip, part, stream -> {});
         continue;
       }
       long rowsBefore = rows;
       long cellsBefore = cells;
       long before = bytes;
       SheetScan scan = new SheetScan(part.getSize() > LONG_SHEET);
-      try (InputStream stream = zip.getInputStream(part)) {
-        scan.through(
-            stream,
-            now -> {
-              if (before + now.bytes() > LARGEST_SHEETS
-                  || rowsBefore + now.rows() > MOST_ROWS
-                  || cellsBefore + now.cells() > MOST_CELLS) {
-                throw new DesignFileException(
-                    "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
-                        .formatted(path, MOST_ROWS, MOST_CELLS));
-              }
-              progress.at(Math.min(all, before + now.bytes()), 2 * all);
-            });
-      }
+      checked(
+          zip,
+          part,
+          stream ->
+              scan.through(
+                  stream,
+                  now -> {
+                    if (before + now.bytes() > LARGEST_SHEETS
+                        || rowsBefore + now.rows() > MOST_ROWS
+                        || cellsBefore + now.cells() > MOST_CELLS) {
+                      throw new DesignFileException(
+                          "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
+                              .formatted(path, MOST_ROWS, MOST_CELLS));
+                    }
+                    progress.at(Math.min(all, before + now.bytes()), 2 * all);
+                  }));
       rows += scan.rows();
       cells += scan.cells();
       bytes += scan.bytes();
@@ -276,6 +282,41 @@ final class WorkbookOpening {
       }
     }
     return longSheets;
+  }
+
+  /** Reads a part. */
+  private interface Reading {
+    void of(InputStream stream) throws IOException, DesignFileException;
+  }
+
+  /** Reads a part of a file and makes sure that it is as it was written. */
+  private static void checked(ZipFile zip, ZipArchiveEntry part, Reading reading)
+      throws IOException, DesignFileException {
+    CRC32 sum = new CRC32();
+    try (InputStream stream = new CheckedInputStream(zip.getInputStream(part), sum)) {
+      reading.of(stream);
+      stream.transferTo(OutputStream.nullOutputStream());
+    }
+    if (part.getCrc() >= 0 && part.getCrc() != sum.getValue()) {
+      throw new ZipException(part.getName() + " is not as it was written");
+    }
+  }
+
+  /**
+   * Makes sure that a file just written is one that is opened again.
+   *
+   * @throws DesignFileException where it is too large for that
+   */
+  static void again(Path written, Path file, Optional<String> password)
+      throws DesignFileException {
+    try {
+      parts(look(written, password), Progress.UNWATCHED);
+    } catch (DesignFileException | IOException problem) {
+      throw new DesignFileException(
+          "%s was not saved: a design of this size would not be opened again (no more than %s rows and %s cells are); divide it into several."
+              .formatted(file, MOST_ROWS, MOST_CELLS),
+          problem);
+    }
   }
 
   /** Returns what a file of the older kind holds that is a protected one of the newer. */

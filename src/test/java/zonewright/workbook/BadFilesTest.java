@@ -78,6 +78,63 @@ class BadFilesTest {
     refused(Files.write(folder.resolve("spoilt.xlsx"), whole), "damaged");
   }
 
+  /** One letter of a part that nobody would miss: only the check sum beside it tells. */
+  @Test
+  void aPartThatIsNotAsItWasWrittenIsCalledDamaged() throws IOException {
+    Path file = folder.resolve("letter.xlsx");
+    byte[] part = "<x>water</x>".getBytes(StandardCharsets.UTF_8);
+    try (java.util.zip.ZipFile whole = new java.util.zip.ZipFile(demo().toFile());
+        ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      for (ZipEntry each : java.util.Collections.list(whole.entries())) {
+        zip.putNextEntry(new ZipEntry(each.getName()));
+        whole.getInputStream(each).transferTo(zip);
+        zip.closeEntry();
+      }
+      ZipEntry own = new ZipEntry("own/part.xml");
+      java.util.zip.CRC32 sum = new java.util.zip.CRC32();
+      sum.update(part);
+      own.setMethod(ZipEntry.STORED);
+      own.setSize(part.length);
+      own.setCrc(sum.getValue());
+      zip.putNextEntry(own);
+      zip.write(part);
+      zip.closeEntry();
+    }
+    byte[] bytes = Files.readAllBytes(file);
+    int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("<x>water</x>");
+    bytes[at + 4] = 'o';
+    refused(Files.write(file, bytes), "damaged");
+  }
+
+  /** What is written is opened again, or not written. */
+  @Test
+  void whatWouldNotBeOpenedAgainIsNotSaved() throws IOException {
+    Path file = Files.writeString(folder.resolve("garden.xlsx"), "as it was");
+    String rows = "<row r=\"1\"><c r=\"A1\" s=\"1\"/></row>".repeat(1000);
+    SafeSave.Content content =
+        stream -> {
+          ZipOutputStream zip = new ZipOutputStream(stream);
+          for (String part : new String[] {"[Content_Types].xml", "xl/workbook.xml"}) {
+            zip.putNextEntry(new ZipEntry(part));
+            zip.closeEntry();
+          }
+          zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
+          for (int i = 0; i < 301; i++) {
+            zip.write(rows.getBytes(StandardCharsets.UTF_8));
+          }
+          zip.finish();
+        };
+    assertThatThrownBy(
+            () ->
+                SafeSave.replace(file, content, written -> WorkbookOpening.again(written, file, Optional.empty())))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessage(
+            file
+                + " was not saved: a design of this size would not be opened again (no more than 300000 rows and 5000000 cells are); divide it into several.");
+    assertThat(file).hasContent("as it was");
+    assertThat(folder.toFile().list()).containsExactly("garden.xlsx");
+  }
+
   @Test
   void anOlderWorkbookIsToBeSavedAnew() throws IOException {
     Path file = folder.resolve("older.xls");

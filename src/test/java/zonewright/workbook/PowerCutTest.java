@@ -43,7 +43,11 @@ class PowerCutTest {
   }
 
   private static void save(Disk disk, Path file, String content) throws DesignFileException {
-    SafeSave.replace(disk, file, stream -> stream.write(content.getBytes(StandardCharsets.UTF_8)));
+    SafeSave.replace(
+        disk,
+        file,
+        stream -> stream.write(content.getBytes(StandardCharsets.UTF_8)),
+        written -> {});
   }
 
   private static String text(Map<Path, byte[]> left, Path file) {
