@@ -45,6 +45,7 @@ final class DesignFiles {
   }
 
   /** Returns the password a person types at a terminal, where one is wanted and there is one. */
+  @SuppressWarnings("SystemConsoleNull") // later versions ask whoever is there: no answer ends it
   private static Optional<String> asked(DesignFileException problem, PrintWriter err) {
     Console console = System.console();
     if (!problem.wantsPassword() || console == null) {

@@ -81,16 +81,7 @@ final class DeskWindow {
     lists = new ListDesk(frame, open, errands, questions, messages);
     curtain = new Curtain(frame.getRootPane(), foot, foot::breakOff);
     work = new UnsavedWork(frame, open, messages, spare);
-    keeper =
-        new FileKeeper(
-            open,
-            shelf,
-            errands,
-            questions,
-            messages,
-            memory,
-            curtain,
-            work);
+    keeper = new FileKeeper(open, shelf, errands, questions, messages, memory, curtain, work);
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new Late<>(() -> new NightsWindow(frame, open, keeper::export));

@@ -91,9 +91,9 @@ final class Errands {
   }
 
   /**
-   * Runs an errand that a person may give up at any moment, whether or not it looks up from its work
-   * then: {@code failed} is given a {@code BrokenOff} at once, and what comes of it is not used. For
-   * work that changes nothing.
+   * Runs an errand that a person may give up at any moment, whether or not it looks up from its
+   * work then: {@code failed} is given a {@code BrokenOff} at once, and what comes of it is not
+   * used. For work that changes nothing.
    */
   <T> void runAbandonable(
       String words, Watched<T> work, Consumer<T> done, Consumer<Exception> failed) {

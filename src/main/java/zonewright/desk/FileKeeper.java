@@ -193,7 +193,8 @@ final class FileKeeper {
     return new Read(
         taken,
         before,
-        new WorkRecord.Base(taken.design().book().snapshot(), digest),
+        new WorkRecord.Base(
+            taken.design().book().snapshot(), digest, taken.kept().password().isPresent()),
         UnsavedWork.found(around, taken.design().book().blueprint()),
         around.holder(id));
   }
@@ -263,7 +264,11 @@ final class FileKeeper {
           String name = found.head().map(Head::name).orElse("New design");
           lay(
               new Laid(
-                  design, Optional.empty(), Optional.empty(), name, Optional.empty(),
+                  design,
+                  Optional.empty(),
+                  Optional.empty(),
+                  name,
+                  Optional.empty(),
                   Optional.empty()));
           neverSaved();
           work.outlive(found.file());
@@ -347,7 +352,8 @@ final class FileKeeper {
 
   private void tellSeen(Seen seen) {
     boolean taken =
-        seen.holder().isPresent() && !seen.holder().map(this::turn).equals(toldHolder.map(this::turn));
+        seen.holder().isPresent()
+            && !seen.holder().map(this::turn).equals(toldHolder.map(this::turn));
     boolean other =
         seen.stamp().isPresent() && !seen.stamp().equals(stamp) && !seen.stamp().equals(toldStamp);
     toldHolder = seen.holder();
@@ -411,10 +417,7 @@ final class FileKeeper {
    * @param overruled a window that may have it in hand all the same
    */
   private void write(
-      Path file,
-      Optional<FileStamp> expected,
-      Optional<Head> overruled,
-      Runnable next) {
+      Path file, Optional<FileStamp> expected, Optional<Head> overruled, Runnable next) {
     BookSnapshot snapshot = open.book().snapshot();
     Optional<NightsPlan> known = open.design().nights().known();
     Optional<Edit> last = open.book().journal().toUndo();
@@ -431,8 +434,7 @@ final class FileKeeper {
             throw new ChangedMeanwhile(now);
           }
           Optional<Head> holder = work.around(file, "").holder(id);
-          if (holder.isPresent()
-              && !holder.map(Head::id).equals(overruled.map(Head::id))) {
+          if (holder.isPresent() && !holder.map(Head::id).equals(overruled.map(Head::id))) {
             throw new InHand(holder.get());
           }
           Design copy = Design.of(snapshot);
@@ -441,7 +443,8 @@ final class FileKeeper {
           return new Stored(
               put,
               FileStamp.of(file),
-              new WorkRecord.Base(snapshot, UnsavedFile.digest(file)));
+              new WorkRecord.Base(
+                  snapshot, UnsavedFile.digest(file), put.kept().password().isPresent()));
         },
         stored -> {
           DesignFile.Written written = stored.written();
@@ -472,7 +475,8 @@ final class FileKeeper {
       messages.offer(
           "“%s” was not saved: another program changed it since it was read here.".formatted(name),
           true,
-          new MessageBar.Offer("Save over it", () -> write(file, changed.now, Optional.empty(), next)),
+          new MessageBar.Offer(
+              "Save over it", () -> write(file, changed.now, Optional.empty(), next)),
           new MessageBar.Offer("Save as …", () -> saveAs(next)));
       return;
     }
@@ -481,7 +485,10 @@ final class FileKeeper {
           "“%s” was not saved: it is being worked on in another window (%s)."
               .formatted(name, inHand.holder.who()),
           true,
-          takeOver("Take over and save", inHand.holder, () -> write(file, stamp, Optional.of(inHand.holder), next)),
+          takeOver(
+              "Take over and save",
+              inHand.holder,
+              () -> write(file, stamp, Optional.of(inHand.holder), next)),
           new MessageBar.Offer("Save as …", () -> saveAs(next)));
       return;
     }

@@ -13,7 +13,8 @@ record FileStamp(FileTime time, long size, Optional<Object> key) {
   static Optional<FileStamp> of(Path file) {
     try {
       BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
-      return Optional.of(new FileStamp(
+      return Optional.of(
+          new FileStamp(
               found.lastModifiedTime(), found.size(), Optional.ofNullable(found.fileKey())));
     } catch (IOException gone) {
       return Optional.empty();

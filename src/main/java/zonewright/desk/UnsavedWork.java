@@ -113,7 +113,9 @@ final class UnsavedWork {
 
   /** Returns what the records hold that windows left which are gone. */
   static List<UnsavedFile.Found> found(UnsavedFile.Around around, Blueprint blueprint) {
-    return around.left().stream().flatMap(file -> UnsavedFile.read(file, blueprint).stream()).toList();
+    return around.left().stream()
+        .flatMap(file -> UnsavedFile.read(file, blueprint).stream())
+        .toList();
   }
 
   /** Takes the file over from another window. */
@@ -139,8 +141,7 @@ final class UnsavedWork {
     }
   }
 
-  private void offerWithoutFile(
-      UnsavedFile.Found found, Consumer<UnsavedFile.Found> bringBack) {
+  private void offerWithoutFile(UnsavedFile.Found found, Consumer<UnsavedFile.Found> bringBack) {
     if (found.book().isEmpty()) {
       offerUnreadable(found, () -> {});
       return;

@@ -62,8 +62,7 @@ public final class Access {
   public static void ownFolder(Path folder) throws IOException {
     Files.createDirectories(folder);
     PosixFileAttributeView view =
-        Files.getFileAttributeView(
-            folder, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+        Files.getFileAttributeView(folder, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
     if (view != null) {
       try {
         view.setPermissions(PosixFilePermissions.fromString("rwx------"));

@@ -166,10 +166,17 @@ public final class LeftWork {
         if (there != null && !then.containsKey(old.id())) {
           item(
               new Item(
-                  table.title(), name(table, there), "", "is there", "taken out",
+                  table.title(),
+                  name(table, there),
+                  "",
+                  "is there",
+                  "taken out",
                   !there.sameEntries(old)),
               taking ->
-                  taking.removed.computeIfAbsent(table.id(), any -> new HashSet<>()).add(there.id()));
+                  taking
+                      .removed
+                      .computeIfAbsent(table.id(), any -> new HashSet<>())
+                      .add(there.id()));
         }
       }
       order(table, rows, here, before, then);
@@ -218,12 +225,14 @@ public final class LeftWork {
       List<String> filled = new ArrayList<>();
       for (int i = 1; i < table.columns().size() && filled.size() < 4; i++) {
         if (!text(table.columns().get(i), row.entry(i)).isEmpty()) {
-          filled.add(table.columns().get(i).name() + " " + text(table.columns().get(i), row.entry(i)));
+          filled.add(
+              table.columns().get(i).name() + " " + text(table.columns().get(i), row.entry(i)));
         }
       }
       String words = filled.isEmpty() ? "added" : "added: " + String.join(", ", filled);
       item(
-          new Item(table.title(), name(table, row), "", goneHere ? "not there" : "", words, goneHere),
+          new Item(
+              table.title(), name(table, row), "", goneHere ? "not there" : "", words, goneHere),
           taking -> taking.added.computeIfAbsent(table.id(), any -> new HashSet<>()).add(row.id()));
     }
   }
@@ -240,7 +249,12 @@ public final class LeftWork {
     if (!theirs.equals(original) && !theirs.equals(ours)) {
       item(
           new Item(
-              table.title(), "", "order of the rows", "as it is", "another", !ours.equals(original)),
+              table.title(),
+              "",
+              "order of the rows",
+              "as it is",
+              "another",
+              !ours.equals(original)),
           taking -> taking.reordered.add(table.id()));
     }
   }
@@ -260,7 +274,9 @@ public final class LeftWork {
   }
 
   private static String name(TableDefinition table, Row row) {
-    return table.single() ? "" : row.entry(0) instanceof Entry.Words words ? words.text() : "(no name)";
+    return table.single()
+        ? ""
+        : row.entry(0) instanceof Entry.Words words ? words.text() : "(no name)";
   }
 
   private static String text(Column column, Entry entry) {
@@ -349,7 +365,9 @@ public final class LeftWork {
     return -1;
   }
 
-  /** Brings the rows that both have into the order of the record; the others stay where they are. */
+  /**
+   * Brings the rows that both have into the order of the record; the others stay where they are.
+   */
   private static void reorder(List<Row> rows, List<Row> theirs, Map<Long, Long> same) {
     Map<Long, Row> here = byId(rows);
     List<Row> ordered = new ArrayList<>();

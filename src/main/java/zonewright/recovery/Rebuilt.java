@@ -134,7 +134,8 @@ final class Rebuilt {
             ? named.names()
             : table.single() ? List.of("") : List.of();
     for (int i = rows.size(); i < names.size(); i++) {
-      List<Entry> entries = new ArrayList<>(Collections.nCopies(table.columns().size(), Entry.BLANK));
+      List<Entry> entries =
+          new ArrayList<>(Collections.nCopies(table.columns().size(), Entry.BLANK));
       entries.set(0, Entry.words(names.get(i)));
       rows.add(Row.of(-1L - i, entries));
     }

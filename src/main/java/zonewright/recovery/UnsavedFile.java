@@ -46,7 +46,6 @@ public final class UnsavedFile {
   /** The line that says that all before it was about to be saved. */
   static final String SAVING = "saving";
 
-
   /** Whose the records are that this process writes; those are never opened a second time. */
   static final Map<Path, Head> OURS = new ConcurrentHashMap<>();
 
@@ -191,8 +190,8 @@ public final class UnsavedFile {
   }
 
   /**
-   * Returns the lines of a group with what opens and closes it. It begins with a line of its own, so
-   * that damage to the end of one group leaves the next whole.
+   * Returns the lines of a group with what opens and closes it. It begins with a line of its own,
+   * so that damage to the end of one group leaves the next whole.
    */
   static String group(List<String> lines) {
     return "\n" + OPENING + "\n" + String.join("\n", lines) + "\n" + closing(lines) + "\n";
@@ -347,8 +346,7 @@ public final class UnsavedFile {
   public static List<Path> leftWithoutFile(Path spare) {
     return records(spare).stream()
         .filter(record -> !Claims.live(record))
-        .filter(
-            record -> head(record).flatMap(Head::design).filter(Files::exists).isEmpty())
+        .filter(record -> head(record).flatMap(Head::design).filter(Files::exists).isEmpty())
         .sorted((one, other) -> time(other).compareTo(time(one)))
         .toList();
   }

@@ -81,8 +81,9 @@ public final class WorkRecord implements AutoCloseable {
    *
    * @param book what it holds
    * @param digest its {@link UnsavedFile#digest}
+   * @param secret whether a password protects it: then its record lies in the person's own folder
    */
-  public record Base(BookSnapshot book, String digest) {}
+  public record Base(BookSnapshot book, String digest, boolean secret) {}
 
   /** For which design to write; the window keeps its identity as long as it has the same file. */
   private record Target(
@@ -199,8 +200,8 @@ public final class WorkRecord implements AutoCloseable {
   }
 
   /**
-   * Notes that the book is about to be saved as it is now, so that a record that outlives its window
-   * is known to belong to what was saved.
+   * Notes that the book is about to be saved as it is now, so that a record that outlives its
+   * window is known to belong to what was saved.
    */
   public void saving(BookSnapshot now) {
     writer.execute(
@@ -353,7 +354,7 @@ public final class WorkRecord implements AutoCloseable {
             over);
     String mark = UUID.randomUUID().toString();
     Optional<DiskFile> before = Optional.ofNullable(file);
-    if (wanted.design().isEmpty()) {
+    if (wanted.design().isEmpty() || wanted.base().filter(Base::secret).isPresent()) {
       open(aside(mark), head);
     } else {
       try {

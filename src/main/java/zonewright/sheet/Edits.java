@@ -346,8 +346,7 @@ public final class Edits {
         Row blank = Row.blank(0, table.columns().size());
         for (Row row : then) {
           if (ids.containsKey(row.id())) {
-            change(
-                changes, table, known.getOrDefault(row.id(), blank), row, ids.get(row.id()));
+            change(changes, table, known.getOrDefault(row.id(), blank), row, ids.get(row.id()));
           }
         }
       } else {
@@ -364,8 +363,7 @@ public final class Edits {
       List<Edit.Change> changes, TableDefinition table, Row from, Row to, long id) {
     for (int column = table.givenNames() ? 1 : 0; column < table.columns().size(); column++) {
       if (!from.entry(column).equals(to.entry(column))) {
-        changes.add(
-            new Edit.Change(table.id(), id, column, from.entry(column), to.entry(column)));
+        changes.add(new Edit.Change(table.id(), id, column, from.entry(column), to.entry(column)));
       }
     }
   }

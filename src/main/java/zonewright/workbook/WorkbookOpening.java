@@ -307,8 +307,7 @@ final class WorkbookOpening {
    *
    * @throws DesignFileException where it is too large for that
    */
-  static void again(Path written, Path file, Optional<String> password)
-      throws DesignFileException {
+  static void again(Path written, Path file, Optional<String> password) throws DesignFileException {
     try {
       parts(look(written, password), Progress.UNWATCHED);
     } catch (DesignFileException | IOException problem) {

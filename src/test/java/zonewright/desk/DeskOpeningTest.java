@@ -88,7 +88,8 @@ class DeskOpeningTest {
         () -> {
           var content = desk.window().frame().getRootPane();
           BufferedImage image =
-              new BufferedImage(content.getWidth(), content.getHeight(), BufferedImage.TYPE_INT_RGB);
+              new BufferedImage(
+                  content.getWidth(), content.getHeight(), BufferedImage.TYPE_INT_RGB);
           Graphics graphics = image.getGraphics();
           content.paint(graphics);
           graphics.dispose();
@@ -120,7 +121,8 @@ class DeskOpeningTest {
     desk.waitUntil("it may be broken off", () -> desk.shows("break off"));
     desk.click("break off");
     desk.waitUntil("it is broken off", () -> desk.shows("message"));
-    assertThat(desk.text("message")).isEqualTo("“garden.xlsx” was not opened; nothing has changed.");
+    assertThat(desk.text("message"))
+        .isEqualTo("“garden.xlsx” was not opened; nothing has changed.");
     mayRead.countDown();
     desk.act(desk.window().steps()::newRow);
     assertThat(desk.book().rows(Sheets.ZONES)).as("the hands are free").isEqualTo(1);

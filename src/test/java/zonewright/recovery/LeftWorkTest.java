@@ -82,20 +82,17 @@ class LeftWorkTest {
     type(crashed, 1, "888");
     crashed.book().perform(crashed.edits().removed(Sheets.ZONES, 5, 1));
     crashed.book().perform(crashed.edits().inserted(Sheets.ZONES, 3, 1));
-    crashed
-        .book()
-        .perform(crashed.edits().typed(Facts.ZONE_NAME.reference(), 3, "The new border"));
+    crashed.book().perform(crashed.edits().typed(Facts.ZONE_NAME.reference(), 3, "The new border"));
     Design later = Design.of(base);
     type(later, 0, "5000");
     type(later, 2, "6000");
 
     LeftWork work =
         new LeftWork(
-            later.book(),
-            later.book().snapshot(),
-            Optional.of(base),
-            crashed.book().snapshot());
-    assertThat(work.items().stream().map(item -> item.clashes() + " " + item.now() + " → " + item.left()))
+            later.book(), later.book().snapshot(), Optional.of(base), crashed.book().snapshot());
+    assertThat(
+            work.items().stream()
+                .map(item -> item.clashes() + " " + item.now() + " → " + item.left()))
         .contains("true 5000 → 777", "false is there → taken out", "false  → added")
         .hasSize(4);
     String gone = later.book().cellName(Emitters.AREA.reference(), 5).inWords();
@@ -120,10 +117,7 @@ class LeftWorkTest {
     later.book().perform(later.edits().removed(Sheets.ZONES, 0, 2));
     LeftWork work =
         new LeftWork(
-            later.book(),
-            later.book().snapshot(),
-            Optional.of(base),
-            crashed.book().snapshot());
+            later.book(), later.book().snapshot(), Optional.of(base), crashed.book().snapshot());
     assertThat(work.items()).hasSize(1);
     assertThat(work.items().get(0).now()).isEqualTo("not there");
     later.book().perform(work.taken(all(work)));

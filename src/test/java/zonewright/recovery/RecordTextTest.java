@@ -76,8 +76,7 @@ class RecordTextTest {
         Difference.lines(blueprint, new BookSnapshot(UnitSystem.SI, Map.of()), first);
     new TypingSteps(design, 7).next();
     List<String> then = Difference.lines(blueprint, first, design.book().snapshot());
-    String whole =
-        head(folder) + UnsavedFile.group(start) + UnsavedFile.group(then);
+    String whole = head(folder) + UnsavedFile.group(start) + UnsavedFile.group(then);
     Path file = folder.resolve(".garden.xlsx.12345678.unsaved");
     int afterStart = whole.length() - UnsavedFile.group(then).length();
     for (int end = afterStart; end < whole.length() - 1; end++) {
@@ -92,8 +91,7 @@ class RecordTextTest {
     assertThat(found.book().orElseThrow().sameEntries(design.book().snapshot())).isTrue();
     assertThat(found.head().orElseThrow().design())
         .contains(folder.resolve("garden.xlsx").toAbsolutePath());
-    assertThat(UnsavedFile.around(folder.resolve("garden.xlsx"), "", folder).left())
-        .contains(file);
+    assertThat(UnsavedFile.around(folder.resolve("garden.xlsx"), "", folder).left()).contains(file);
   }
 
   private static String head(Path folder) {

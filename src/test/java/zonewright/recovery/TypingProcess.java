@@ -45,7 +45,7 @@ final class TypingProcess {
             file.resolveSibling("spare"),
             System.err::println);
     List<Path> left = records(file);
-    WorkRecord.Base base = new WorkRecord.Base(read(file), UnsavedFile.digest(file));
+    WorkRecord.Base base = new WorkRecord.Base(read(file), UnsavedFile.digest(file), false);
     hands.submit(() -> record.follow(Optional.of(file), "garden", Optional.of(base))).get();
     hands.submit(() -> left.forEach(record::outlive)).get();
     design.book().listen(changes -> record.changed());
@@ -93,8 +93,7 @@ final class TypingProcess {
     BookSnapshot read = design.book().snapshot();
     String digest = UnsavedFile.digest(file);
     for (Path record : records(file)) {
-      UnsavedFile.Found found =
-          UnsavedFile.read(record, design.book().blueprint()).orElseThrow();
+      UnsavedFile.Found found = UnsavedFile.read(record, design.book().blueprint()).orElseThrow();
       Optional<BookSnapshot> moment = found.at(digest, read);
       if (moment.isPresent() && found.book().isPresent()) {
         LeftWork left = new LeftWork(design.book(), read, moment, found.book().get());
@@ -130,7 +129,7 @@ final class TypingProcess {
                 record.saved(
                     file,
                     "garden",
-                    new WorkRecord.Base(now, UnsavedFile.digest(file)),
+                    new WorkRecord.Base(now, UnsavedFile.digest(file), false),
                     design.book().journal().unsaved());
               });
         });

@@ -58,13 +58,18 @@ class WorkRecordTest {
     }
     record =
         new WorkRecord(
-            disk, design.book().blueprint(), design.book()::snapshot, Runnable::run, spare, told::add);
+            disk,
+            design.book().blueprint(),
+            design.book()::snapshot,
+            Runnable::run,
+            spare,
+            told::add);
     record.follow(Optional.of(file), "garden", Optional.of(base()));
     return record;
   }
 
   private WorkRecord.Base base() {
-    return new WorkRecord.Base(design.book().snapshot(), UnsavedFile.digest(file));
+    return new WorkRecord.Base(design.book().snapshot(), UnsavedFile.digest(file), false);
   }
 
   private void type(String area) {
@@ -110,8 +115,7 @@ class WorkRecordTest {
   @Test
   void aFullDiskKeepsTheLastGoodRecordSaysSoAndGoesOnWhenThereIsRoom() throws Exception {
     memory.close();
-    memory =
-        Jimfs.newFileSystem(posix().setBlockSize(512).setMaxSize(600_000).build());
+    memory = Jimfs.newFileSystem(posix().setBlockSize(512).setMaxSize(600_000).build());
     begin(Disk.REAL);
     type("777");
     waitUntil("on record", () -> holds(file.getParent(), 777));

@@ -126,7 +126,10 @@ class BadFilesTest {
         };
     assertThatThrownBy(
             () ->
-                SafeSave.replace(file, content, written -> WorkbookOpening.again(written, file, Optional.empty())))
+                SafeSave.replace(
+                    file,
+                    content,
+                    written -> WorkbookOpening.again(written, file, Optional.empty())))
         .isInstanceOf(DesignFileException.class)
         .hasMessage(
             file
@@ -158,12 +161,10 @@ class BadFilesTest {
             DesignFileException.class, problem -> assertThat(problem.wantsPassword()).isTrue())
         .hasMessage("That is not the password of " + file + ".");
 
-    DesignFile.Opened opened =
-        DesignFile.read(file, Optional.of("water"), Progress.UNWATCHED);
+    DesignFile.Opened opened = DesignFile.read(file, Optional.of("water"), Progress.UNWATCHED);
     assertThat(Designs.zones(opened.design())).isEqualTo(12);
     Designs.type(opened.design(), Facts.ZONE_NOTE, 0, "a secret note");
-    DesignFile.Written written =
-        DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
+    DesignFile.Written written = DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
     assertThat(Files.readAllBytes(file)).isNotEqualTo(before);
     refused(file, "password");
     DesignFile.Opened again = DesignFile.read(file, Optional.of("water"), Progress.UNWATCHED);

@@ -32,7 +32,8 @@ class PowerCutTest {
 
   @BeforeEach
   void begin() throws IOException {
-    memory = Jimfs.newFileSystem(Configuration.unix().toBuilder().setAttributeViews("posix").build());
+    memory =
+        Jimfs.newFileSystem(Configuration.unix().toBuilder().setAttributeViews("posix").build());
     folder = Files.createDirectory(memory.getPath("/work/designs"));
     file = folder.resolve("garden.xlsx");
   }
