@@ -176,7 +176,7 @@ final class UnsavedWork {
       List<UnsavedFile.Found> others = left.subList(i + 1, left.size());
       boolean nothing =
           found.untouched()
-              || found.whole() && found.book().isPresent() && work(found).items().isEmpty();
+              || (found.whole() && found.book().isPresent() && work(found).items().isEmpty());
       if (nothing) {
         letGo(found.file());
       } else if (found.book().isEmpty()) {

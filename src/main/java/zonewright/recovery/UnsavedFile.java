@@ -145,7 +145,7 @@ public final class UnsavedFile {
 
     /** Says whether its window ended before anything was typed. */
     public boolean untouched() {
-      return empty || whole && book.isEmpty();
+      return empty || (whole && book.isEmpty());
     }
   }
 
@@ -331,7 +331,7 @@ public final class UnsavedFile {
         .filter(
             path ->
                 real(path).equals(design)
-                    || !digest.isEmpty() && digest.equals(head.digest()) && !Files.exists(path))
+                    || (!digest.isEmpty() && digest.equals(head.digest()) && !Files.exists(path)))
         .isPresent();
   }
 

@@ -121,7 +121,7 @@ public final class CutDisk implements Disk {
         Map<Path, byte[]> files = new TreeMap<>(before);
         Map<Path, Integer> numbered = new HashMap<>();
         for (int i = 0; i < names.size(); i++) {
-          if (i < settled || (which >> (i - settled) & 1) == 1) {
+          if (i < settled || ((which >> (i - settled)) & 1) == 1) {
             apply(names.get(i), files, numbered, names.subList(0, i));
           }
         }
