@@ -160,7 +160,7 @@ final class FileKeeper {
           curtain.lift();
           memory.used(file);
           lay(file, name, read);
-          told(name, file, read);
+          told(name, read);
         },
         problem -> {
           curtain.lift();
@@ -222,7 +222,7 @@ final class FileKeeper {
     return new Laid(open.design(), open.file(), open.kept(), open.name(), stamp, work.base());
   }
 
-  private void told(String name, Path file, Read read) {
+  private void told(String name, Read read) {
     messages.clear();
     List<String> notes = read.taken().notes();
     Runnable told =

@@ -28,6 +28,7 @@ public final class CutDisk implements Disk {
   private final Map<Path, byte[]> before = new TreeMap<>();
 
   /** A step: content of a file by its number, a change of names, or a forcing. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Step(String what, int file, byte[] bytes, Path from, Path to) {}
 
   /** Begins with what stands in a folder already, all of it on the disk. */

@@ -134,7 +134,8 @@ final class KillRounds implements AutoCloseable {
       Files.delete(old);
     }
     for (Path record : TypingProcess.records(file)) {
-      Files.copy(record, folder.resolve(record.getFileName()));
+      Files.copy(
+          record, folder.resolve(record.getFileName()), StandardCopyOption.COPY_ATTRIBUTES);
     }
     return copy;
   }
