@@ -244,8 +244,10 @@ public final class WorkRecord implements AutoCloseable {
               if (wanted.design().isPresent() || now.isPresent()) {
                 begin(wanted);
               }
-              if (now.isPresent()) {
-                put(now.get());
+              // what the file held is written before anybody types, who then need not wait for it
+              Optional<BookSnapshot> first = now.or(() -> wanted.base().map(Base::book));
+              if (first.isPresent()) {
+                put(first.get());
               }
             });
     DiskFile fresh = file;

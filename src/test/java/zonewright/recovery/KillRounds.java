@@ -134,8 +134,7 @@ final class KillRounds implements AutoCloseable {
       Files.delete(old);
     }
     for (Path record : TypingProcess.records(file)) {
-      Files.copy(
-          record, folder.resolve(record.getFileName()), StandardCopyOption.COPY_ATTRIBUTES);
+      Files.copy(record, folder.resolve(record.getFileName()), StandardCopyOption.COPY_ATTRIBUTES);
     }
     return copy;
   }
