@@ -141,7 +141,9 @@ class RecordTextTest {
       int at = first + random.nextInt(whole.length - first);
       int length = 1 + random.nextInt(random.nextBoolean() ? 3 : 400);
       for (int j = at; j < Math.min(whole.length, at + length); j++) {
-        damaged[j] = (byte) (damaged[j] + 1 + random.nextInt(255));
+        byte other = (byte) (damaged[j] + 1 + random.nextInt(255));
+        damaged[j] =
+            other == '\r' || other == '\n' ? (byte) 0 : other; // one end of a line for another
       }
       boolean cut = random.nextInt(4) == 0;
       Files.write(file, cut ? Arrays.copyOf(damaged, at) : damaged);
@@ -155,7 +157,9 @@ class RecordTextTest {
         begin = end;
       }
       UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
-      assertThat(found.whole()).as("damaged at %s", at).isFalse();
+      if (!cut) { // one cut between two groups cannot be told from one that ended there
+        assertThat(found.whole()).as("damaged at %s", at).isFalse();
+      }
       assertThat(found.book().orElseThrow().sameEntries(expected.snapshot().orElseThrow()))
           .as("damage of %s at %s", length, at)
           .isTrue();
