@@ -3,7 +3,8 @@ package zonewright;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
-import java.io.OutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -23,15 +24,17 @@ public final class Zonewright {
     if (arguments.length == 0 && window.opened(Optional.empty())) {
       return; // setting the command line up would take longer than the window does
     }
-    Program program = new Program(text(System.out), text(System.err), window);
+    Program program = new Program(text(FileDescriptor.out), text(FileDescriptor.err), window);
     int code = program.run(arguments);
     if (code != 0) {
       System.exit(code);
     }
   }
 
-  private static PrintWriter text(OutputStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  /** Not the system's own stream, which keeps to itself that a disk is full. */
+  private static PrintWriter text(FileDescriptor to) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8), true);
   }
 
   private static final class DesktopWindow implements Window {

@@ -1,5 +1,6 @@
 package zonewright.command;
 
+import java.io.Console;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -14,6 +15,8 @@ import zonewright.workbook.pack.PackOrder;
 
 /** Design files, with complaints in place of exceptions. */
 final class DesignFiles {
+  private static final int MOST_TRIES = 3;
+
   private DesignFiles() {}
 
   /**
@@ -25,13 +28,38 @@ final class DesignFiles {
     if (!Files.exists(file)) {
       throw new Complaint(ExitCode.FILE, "There is no file " + file + ".");
     }
-    try {
-      DesignFile.Opened opened = DesignFile.read(file, SlowWork.telling("Reading " + file, err));
-      opened.report().notes().forEach(note -> err.println(note.line()));
-      return opened;
-    } catch (DesignFileException problem) {
-      throw new Complaint(ExitCode.FILE, problem.getMessage());
+    Optional<String> password = Optional.empty();
+    for (int tries = 0; ; tries++) {
+      try {
+        DesignFile.Opened opened =
+            DesignFile.read(file, password, SlowWork.telling("Reading " + file, err));
+        opened.report().notes().forEach(note -> err.println(note.line()));
+        return opened;
+      } catch (DesignFileException problem) {
+        password = tries < MOST_TRIES ? asked(problem, err) : Optional.empty();
+        if (password.isEmpty()) {
+          throw complaint(problem);
+        }
+      }
     }
+  }
+
+  /** Returns the password a person types at a terminal, where one is wanted and there is one. */
+  @SuppressWarnings("SystemConsoleNull") // later versions ask whoever is there: no answer ends it
+  private static Optional<String> asked(DesignFileException problem, PrintWriter err) {
+    Console console = System.console();
+    if (!problem.wantsPassword() || console == null) {
+      return Optional.empty();
+    }
+    err.print("Password: ");
+    err.flush();
+    char[] typed = console.readPassword();
+    return typed == null || typed.length == 0 ? Optional.empty() : Optional.of(new String(typed));
+  }
+
+  private static Complaint complaint(DesignFileException problem) {
+    boolean memory = problem.getCause() instanceof OutOfMemoryError;
+    return new Complaint(memory ? ExitCode.FAULT : ExitCode.FILE, problem.getMessage());
   }
 
   /**
@@ -75,7 +103,7 @@ final class DesignFiles {
           .notes()
           .forEach(err::println);
     } catch (DesignFileException problem) {
-      throw new Complaint(ExitCode.FILE, problem.getMessage());
+      throw complaint(problem);
     }
   }
 
@@ -93,7 +121,7 @@ final class DesignFiles {
           .notes()
           .forEach(err::println);
     } catch (DesignFileException problem) {
-      throw new Complaint(ExitCode.FILE, problem.getMessage());
+      throw complaint(problem);
     }
   }
 

@@ -1,6 +1,8 @@
 package zonewright.command;
 
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
@@ -46,6 +48,7 @@ public final class Program {
             .addSubcommand(new RetrofitCommand())
             .addSubcommand(new PricesCommand())
             .addSubcommand(new GuideCommand())
+            .registerConverter(Path.class, Program::path)
             .setOut(out)
             .setErr(err)
             .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
@@ -57,10 +60,31 @@ public final class Program {
 
   /** Runs one command and returns its exit code: 0 where all went well. */
   public int run(String... arguments) {
-    int code = commandLine.execute(arguments);
-    commandLine.getOut().flush();
-    commandLine.getErr().flush();
+    PrintWriter err = commandLine.getErr();
+    int code;
+    try {
+      code = commandLine.execute(arguments);
+    } catch (OutOfMemoryError problem) {
+      err.println("There is not enough memory for this; close other programs and try again.");
+      code = ExitCode.FAULT;
+    }
+    if (commandLine.getOut().checkError()) {
+      err.println(
+          "What was asked for could not be put out to its end: the disk is full, or what takes it has stopped.");
+      code = ExitCode.FILE;
+    }
+    err.flush();
     return code;
+  }
+
+  private static Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException problem) {
+      throw new TypeConversionException(
+          "“%s” cannot be the name of a file here; where it has letters that this language setting does not know, begin with LC_ALL=C.UTF-8."
+              .formatted(name));
+    }
   }
 
   private static int misunderstood(ParameterException problem, String[] arguments) {

@@ -86,7 +86,10 @@ public final class Desk {
   private void show(Optional<Path> file) {
     Look look = new Look(memory.join());
     look.install();
-    OpenDesign design = new OpenDesign(demo::join, "Demo: library garden");
+    OpenDesign design =
+        file.isPresent()
+            ? new OpenDesign(Design.blank(UnitSystem.US), "New design")
+            : new OpenDesign(demo::join, "Demo: library garden");
     DeskWindow window =
         new DeskWindow(
             memory.join(),
@@ -97,8 +100,12 @@ public final class Desk {
             UnsavedWork.usualSpare());
     Thread.setDefaultUncaughtExceptionHandler(
         (thread, fault) -> unexpected(fault, window.messages()));
-    window.show();
-    window.afterwards(() -> file.ifPresentOrElse(window::open, window::offerLeftOver));
+    file.ifPresentOrElse(
+        window::show,
+        () -> {
+          window.show();
+          window.afterwards(window::offerLeftOver);
+        });
     window.afterwards(() -> design.book().settle());
   }
 

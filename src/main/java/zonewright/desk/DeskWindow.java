@@ -34,6 +34,7 @@ final class DeskWindow {
   private final MessageBar messages = new MessageBar();
   private final Panels panels;
   private final Errands errands = new Errands(foot::busy);
+  private final Curtain curtain;
   private final UnsavedWork work;
   private final FileKeeper keeper;
   private final HandOver handOver;
@@ -78,17 +79,9 @@ final class DeskWindow {
     handOver = new HandOver(open, shelf, errands, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, errands, questions, messages);
     lists = new ListDesk(frame, open, errands, questions, messages);
-    work = new UnsavedWork(open, messages, spare);
-    keeper =
-        new FileKeeper(
-            open,
-            shelf,
-            errands,
-            questions,
-            messages,
-            memory,
-            new Curtain(frame.getRootPane()),
-            work);
+    curtain = new Curtain(frame.getRootPane(), foot, foot::breakOff);
+    work = new UnsavedWork(frame, open, messages, spare);
+    keeper = new FileKeeper(open, shelf, errands, questions, messages, memory, curtain, work);
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new Late<>(() -> new NightsWindow(frame, open, keeper::export));
@@ -197,7 +190,8 @@ final class DeskWindow {
   }
 
   private void refreshState() {
-    frame.setTitle((open.unsaved() ? "• " : "") + open.name() + " – Zonewright");
+    String name = curtain.words().orElse((open.unsaved() ? "• " : "") + open.name());
+    frame.setTitle(name + " – Zonewright");
     frame.getRootPane().putClientProperty("Window.documentModified", open.unsaved());
     foot.state(open);
     deck.tools().refresh();
@@ -231,6 +225,14 @@ final class DeskWindow {
 
   private void export(Drawing drawing, PictureView view) {
     keeper.export(drawing, view.exportSize());
+  }
+
+  /** Shows the window for a file: nothing else is seen in it before the file is read. */
+  void show(Path file) {
+    curtain.close("Opening " + file.getFileName() + " …");
+    refreshState();
+    show();
+    afterwards(() -> keeper.open(file));
   }
 
   /** Shows the window as it was left last. */
@@ -297,7 +299,7 @@ final class DeskWindow {
 
   /** Offers what a crash left over. */
   void offerLeftOver() {
-    work.offerLeftOver();
+    work.offerLeftOver(keeper::bringBack);
   }
 
   /** Saves the design. */
@@ -390,11 +392,6 @@ final class DeskWindow {
     guide.ifMade(ColumnGuide::restyle);
     nights.ifMade(NightsWindow::restyle);
     selected();
-  }
-
-  /** Opens a file given at the start. */
-  void open(Path file) {
-    keeper.open(file);
   }
 
   /** Does something once the first picture is on the screen and all around it is filled. */

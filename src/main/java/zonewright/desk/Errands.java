@@ -21,6 +21,8 @@ import javax.swing.Timer;
 final class Errands {
   private static final Logger LOG = Logger.getLogger(Errands.class.getName());
   private static final int NOTICEABLE_MILLIS = 350;
+  private static final String NO_MEMORY =
+      "There is not enough memory for this; close other programs and try again.";
 
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
@@ -85,13 +87,35 @@ final class Errands {
    */
   <T> void runStoppable(
       String words, Watched<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    watched(words, work, done, failed, false);
+  }
+
+  /**
+   * Runs an errand that a person may give up at any moment, whether or not it looks up from its
+   * work then: {@code failed} is given a {@code BrokenOff} at once, and what comes of it is not
+   * used. For work that changes nothing.
+   */
+  <T> void runAbandonable(
+      String words, Watched<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    watched(words, work, done, failed, true);
+  }
+
+  private <T> void watched(
+      String words,
+      Watched<T> work,
+      Consumer<T> done,
+      Consumer<Exception> failed,
+      boolean abandoned) {
     AtomicBoolean stopped = new AtomicBoolean();
     AtomicInteger tenths = new AtomicInteger();
     AtomicBoolean shown = new AtomicBoolean();
     Runnable stop =
         () -> {
           stopped.set(true);
-          progress.show("Stopping …", Optional.empty());
+          progress.show(abandoned ? "" : "Stopping …", Optional.empty());
+          if (abandoned) {
+            failed.accept(new zonewright.workbook.Progress.BrokenOff());
+          }
         };
     Runnable tell =
         () -> {
@@ -126,14 +150,18 @@ final class Errands {
             after = () -> done.accept(result);
           } catch (Exception problem) {
             after = () -> failed.accept(problem);
+          } catch (OutOfMemoryError problem) {
+            after = () -> failed.accept(new Shelf.Refused(NO_MEMORY, problem));
           }
           Runnable then = after;
           SwingUtilities.invokeLater(
               () -> {
                 notice.stop();
                 shown.set(false);
-                progress.show("", Optional.empty());
-                then.run();
+                if (!abandoned || !stopped.get()) {
+                  progress.show("", Optional.empty());
+                  then.run();
+                }
               });
         });
   }
@@ -164,6 +192,8 @@ final class Errands {
             after = () -> done.accept(result);
           } catch (Exception problem) {
             after = () -> failed.accept(problem);
+          } catch (OutOfMemoryError problem) {
+            after = () -> failed.accept(new Shelf.Refused(NO_MEMORY, problem));
           }
           Runnable then = after;
           SwingUtilities.invokeLater(

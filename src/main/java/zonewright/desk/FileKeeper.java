@@ -2,7 +2,6 @@ package zonewright.desk;
 
 import java.awt.Dimension;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +12,8 @@ import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureFile;
 import zonewright.nights.NightsPlan;
 import zonewright.recovery.UnsavedFile;
+import zonewright.recovery.UnsavedFile.Head;
+import zonewright.recovery.WorkRecord;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Entry;
@@ -38,8 +39,13 @@ final class FileKeeper {
   private final Curtain curtain;
   private final UnsavedWork work;
 
-  /** The file as it was when it was read or saved here, or when a person was told it is not. */
+  /** The file as it was when it was read or saved here. */
   private Optional<FileStamp> stamp = Optional.empty();
+
+  /** How the file was when a person was told that it is another, and who has it in hand. */
+  private Optional<FileStamp> toldStamp = Optional.empty();
+
+  private Optional<Head> toldHolder = Optional.empty();
 
   FileKeeper(
       OpenDesign open,
@@ -60,14 +66,43 @@ final class FileKeeper {
     this.work = work;
   }
 
-  /** What was read, and what a crash had left beside it. */
+  /** What was read, what a crash had left of it, and who has it in hand. */
   private record Read(
-      Shelf.Taken taken, Optional<UnsavedFile.Found> left, Optional<FileStamp> stamp) {}
+      Shelf.Taken taken,
+      Optional<FileStamp> stamp,
+      WorkRecord.Base base,
+      List<UnsavedFile.Found> left,
+      Optional<Head> holder) {}
 
-  private record Stored(DesignFile.Written written, Optional<FileStamp> stamp) {}
+  private record Stored(
+      DesignFile.Written written, Optional<FileStamp> stamp, WorkRecord.Base base) {}
+
+  /** A design on the desk with what belongs to it, to put it there again. */
+  private record Laid(
+      Design design,
+      Optional<Path> file,
+      Optional<KeptFile> kept,
+      String name,
+      Optional<FileStamp> stamp,
+      Optional<WorkRecord.Base> base) {}
 
   /** The file is not the one that was read or saved here. */
-  private static final class ChangedMeanwhile extends Exception {}
+  private static final class ChangedMeanwhile extends Exception {
+    private final transient Optional<FileStamp> now;
+
+    ChangedMeanwhile(Optional<FileStamp> now) {
+      this.now = now;
+    }
+  }
+
+  /** Another window comes before this one in working on the file. */
+  private static final class InHand extends Exception {
+    private final transient Head holder;
+
+    InHand(Head holder) {
+      this.holder = holder;
+    }
+  }
 
   /** Runs {@code next} once nothing would be lost by it, or not at all. */
   void whenSafe(Runnable next) {
@@ -92,6 +127,7 @@ final class FileKeeper {
     messages.clear();
     stamp = Optional.empty();
     open.replace(design, name);
+    work.follow(Optional.empty());
   }
 
   /** Puts the demo on the desk. */
@@ -110,46 +146,143 @@ final class FileKeeper {
   }
 
   private void read(Path file) {
+    read(file, Optional.empty());
+  }
+
+  private void read(Path file, Optional<String> password) {
     String name = file.getFileName().toString();
     curtain.draw();
-    errands.runStoppable(
+    String id = work.id();
+    errands.runAbandonable(
         "Opening " + name + " …",
-        progress -> {
-          Optional<FileStamp> before = FileStamp.of(file);
-          Shelf.Taken taken = shelf.take(file, progress);
-          return new Read(taken, work.leftBeside(file, taken.design()), before);
-        },
+        progress -> read(file, password, id, progress),
         read -> {
           curtain.lift();
           memory.used(file);
-          stamp = read.stamp();
-          open.replace(read.taken().design(), file, read.taken().kept(), name);
-          told(name, file, read);
+          lay(file, name, read);
+          told(name, read);
         },
         problem -> {
           curtain.lift();
           if (problem instanceof Progress.BrokenOff) {
-            messages.tell("“" + name + "” was not opened; nothing has changed.", List.of());
+            notOpened(name);
+          } else if (problem instanceof Shelf.Protected) {
+            String words =
+                password.isEmpty()
+                    ? "“" + name + "” is protected by a password."
+                    : "That is not the password of “" + name + "”.";
+            questions
+                .password(words)
+                .ifPresentOrElse(word -> read(file, Optional.of(word)), () -> notOpened(name));
           } else {
             messages.problem(Sentences.of("“" + name + "” was not opened", problem), List.of());
           }
         });
   }
 
-  private void told(String name, Path file, Read read) {
-    List<String> notes = new ArrayList<>(read.taken().notes());
-    if (read.left().isPresent()) {
-      work.offer(read.left().get());
-    } else if (UnsavedWork.openElsewhere(file)) {
-      messages.tell(
-          "“%s” is open in another window too; who saves last replaces the other's work."
-              .formatted(name),
-          notes);
-    } else if (notes.isEmpty()) {
-      messages.clear();
-    } else {
-      messages.tell(opened(name, notes.size()), notes);
-    }
+  private void notOpened(String name) {
+    messages.tell("“" + name + "” was not opened; nothing has changed.", List.of());
+  }
+
+  private Read read(Path file, Optional<String> password, String id, Progress progress)
+      throws Shelf.Refused {
+    Optional<FileStamp> before = FileStamp.of(file);
+    Shelf.Taken taken = shelf.take(file, password, progress);
+    String digest = UnsavedFile.digest(file);
+    UnsavedFile.Around around = work.around(file, digest);
+    return new Read(
+        taken,
+        before,
+        new WorkRecord.Base(
+            taken.design().book().snapshot(), digest, taken.kept().password().isPresent()),
+        UnsavedWork.found(around, taken.design().book().blueprint()),
+        around.holder(id));
+  }
+
+  private void lay(Path file, String name, Read read) {
+    lay(
+        new Laid(
+            read.taken().design(),
+            Optional.of(file),
+            Optional.of(read.taken().kept()),
+            name,
+            read.stamp(),
+            Optional.of(read.base())));
+  }
+
+  private void lay(Laid laid) {
+    stamp = laid.stamp();
+    toldStamp = Optional.empty();
+    toldHolder = Optional.empty();
+    open.replace(laid.design(), laid.file(), laid.kept(), laid.name());
+    work.follow(laid.base());
+  }
+
+  private Laid laid() {
+    return new Laid(open.design(), open.file(), open.kept(), open.name(), stamp, work.base());
+  }
+
+  private void told(String name, Read read) {
+    messages.clear();
+    List<String> notes = read.taken().notes();
+    Runnable told =
+        () -> {
+          if (!notes.isEmpty()) {
+            messages.tell(opened(name, notes.size()), notes);
+          }
+        };
+    Runnable left = () -> work.offer(read.left(), told);
+    toldHolder = read.holder();
+    read.holder()
+        .ifPresentOrElse(
+            other ->
+                messages.offer(
+                    "“%s” is being worked on in another window (%s, since %s). You are looking on; saving over it asks first."
+                        .formatted(name, other.who(), UnsavedWork.words(other.since())),
+                    false,
+                    takeOver("Take over", other, left),
+                    new MessageBar.Offer("Look on", left)),
+            left);
+  }
+
+  private MessageBar.Offer takeOver(String label, Head other, Runnable next) {
+    return new MessageBar.Offer(
+        label,
+        () -> {
+          work.takeOver(other);
+          toldHolder = Optional.empty();
+          next.run();
+        });
+  }
+
+  /** Brings a design back that is in no file and that a crash left over. */
+  void bringBack(UnsavedFile.Found found) {
+    whenSafe(
+        () -> {
+          Laid before = laid();
+          Design design = Design.of(found.book().orElseThrow());
+          String name = found.head().map(Head::name).orElse("New design");
+          lay(
+              new Laid(
+                  design,
+                  Optional.empty(),
+                  Optional.empty(),
+                  name,
+                  Optional.empty(),
+                  Optional.empty()));
+          neverSaved();
+          work.outlive(found.file());
+          messages.offer(
+              "“" + name + "” is as it was. It is not saved yet.",
+              false,
+              new MessageBar.Offer("Take that back", () -> takeBack(before)));
+        });
+  }
+
+  private void neverSaved() {
+    open.book().journal().neverSaved();
+    work.changed();
+    open.saidAnew();
   }
 
   private static String opened(String name, int notes) {
@@ -165,20 +298,19 @@ final class FileKeeper {
     }
     Path file = open.file().get();
     String name = open.name();
-    Design before = open.design();
-    Optional<KeptFile> kept = open.kept();
+    Laid before = laid();
+    String id = work.id();
     curtain.draw();
-    errands.runStoppable(
+    errands.runAbandonable(
         "Reading " + name + " …",
-        progress -> new Read(shelf.take(file, progress), Optional.empty(), FileStamp.of(file)),
+        progress -> read(file, before.kept().flatMap(KeptFile::password), id, progress),
         read -> {
           curtain.lift();
-          stamp = read.stamp();
-          open.replace(read.taken().design(), file, read.taken().kept(), name);
+          lay(file, name, read);
           messages.offer(
               "“" + name + "” is as it was saved last.",
               false,
-              new MessageBar.Offer("Take that back", () -> takeBack(before, file, kept, name)));
+              new MessageBar.Offer("Take that back", () -> takeBack(before)));
         },
         problem -> {
           curtain.lift();
@@ -188,46 +320,78 @@ final class FileKeeper {
         });
   }
 
-  private void takeBack(Design before, Path file, Optional<KeptFile> kept, String name) {
-    open.replace(before, Optional.of(file), kept, name);
-    before.book().journal().neverSaved();
-    work.changed();
-    open.saidAnew();
+  private void takeBack(Laid before) {
+    lay(before);
+    neverSaved();
   }
 
-  /** Tells a person where the file is no longer the one that was read or saved here. */
+  /** How the file is, and who has it in hand before this window. */
+  private record Seen(Optional<FileStamp> stamp, Optional<Head> holder) {}
+
+  /** Tells a person where the file is no longer the one that was read here, or no longer theirs. */
   void lookAtFile() {
     open.file()
         .filter(file -> stamp.isPresent())
         .ifPresent(
-            file ->
-                errands.quietly(
-                    () -> FileStamp.of(file),
-                    found -> {
-                      boolean other = found.isPresent() && !found.equals(stamp);
-                      if (other && open.file().equals(Optional.of(file))) {
-                        stamp = found;
-                        changedOnDisk();
-                      }
-                    }));
+            file -> {
+              String id = work.id();
+              errands.quietly(
+                  () -> new Seen(FileStamp.of(file), work.around(file, "").holder(id)),
+                  seen -> {
+                    if (open.file().equals(Optional.of(file))) {
+                      tellSeen(seen);
+                    }
+                  });
+            });
   }
 
-  private void changedOnDisk() {
-    messages.offer(
-        "“" + open.name() + "” was changed by another program since it was read here.",
-        true,
-        new MessageBar.Offer("Read it again", this::revert),
-        new MessageBar.Offer("Keep what is here", () -> {}));
+  /** Returns who has a file in hand, and how often it has gone back and forth. */
+  private String turn(Head holder) {
+    return holder.id() + holder.over().getOrDefault(work.id(), 0);
+  }
+
+  private void tellSeen(Seen seen) {
+    boolean taken =
+        seen.holder().isPresent()
+            && !seen.holder().map(this::turn).equals(toldHolder.map(this::turn));
+    boolean other =
+        seen.stamp().isPresent() && !seen.stamp().equals(stamp) && !seen.stamp().equals(toldStamp);
+    toldHolder = seen.holder();
+    if (other) {
+      toldStamp = seen.stamp();
+      messages.offer(
+          "“" + open.name() + "” was changed by another program since it was read here.",
+          true,
+          new MessageBar.Offer("Read it again", this::revert),
+          new MessageBar.Offer("Keep what is here", () -> {}));
+    } else if (taken) {
+      Head holder = seen.holder().get();
+      messages.offer(
+          "“%s” was taken over in another window (%s). What you typed is still here; saving over it asks first."
+              .formatted(open.name(), holder.who()),
+          true,
+          takeOver("Take it back", holder, () -> {}),
+          new MessageBar.Offer("Look on", () -> {}));
+    }
   }
 
   /** Saves to the file it belongs to, or asks for one, and then runs {@code next}. */
   void save(Runnable next) {
-    open.file().ifPresentOrElse(file -> write(file, stamp, next), () -> saveAs(next));
+    open.file()
+        .ifPresentOrElse(file -> write(file, stamp, Optional.empty(), next), () -> saveAs(next));
   }
 
   /** Asks where to save, saves, and then runs {@code next}. */
   void saveAs(Runnable next) {
-    questions.fileToSave(suggestion()).ifPresent(file -> write(file, Optional.empty(), next));
+    questions
+        .fileToSave(suggestion())
+        .ifPresent(
+            file ->
+                write(
+                    file,
+                    open.file().equals(Optional.of(file)) ? stamp : Optional.empty(),
+                    Optional.empty(),
+                    next));
   }
 
   /** Returns the file's own name, or one made of what the project is called. */
@@ -247,25 +411,40 @@ final class FileKeeper {
     return plain.isEmpty() ? "design" : plain;
   }
 
-  /** Writes; where {@code expected} is given, only over a file that still has that stamp. */
-  private void write(Path file, Optional<FileStamp> expected, Runnable next) {
+  /**
+   * Writes; where {@code expected} is given, only over a file that still has that stamp.
+   *
+   * @param overruled a window that may have it in hand all the same
+   */
+  private void write(
+      Path file, Optional<FileStamp> expected, Optional<Head> overruled, Runnable next) {
     BookSnapshot snapshot = open.book().snapshot();
     Optional<NightsPlan> known = open.design().nights().known();
     Optional<Edit> last = open.book().journal().toUndo();
     Design saving = open.design();
     Optional<KeptFile> kept = open.kept();
     String name = file.getFileName().toString();
+    String id = work.id();
+    work.saving(snapshot);
     errands.runStoppable(
         "Saving " + name + " …",
         progress -> {
           Optional<FileStamp> now = FileStamp.of(file);
           if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
-            throw new ChangedMeanwhile();
+            throw new ChangedMeanwhile(now);
+          }
+          Optional<Head> holder = work.around(file, "").holder(id);
+          if (holder.isPresent() && !holder.map(Head::id).equals(overruled.map(Head::id))) {
+            throw new InHand(holder.get());
           }
           Design copy = Design.of(snapshot);
           known.ifPresent(copy.nights()::learn);
           DesignFile.Written put = shelf.put(copy, file, kept, progress);
-          return new Stored(put, FileStamp.of(file));
+          return new Stored(
+              put,
+              FileStamp.of(file),
+              new WorkRecord.Base(
+                  snapshot, UnsavedFile.digest(file), put.kept().password().isPresent()));
         },
         stored -> {
           DesignFile.Written written = stored.written();
@@ -277,7 +456,7 @@ final class FileKeeper {
           if (saving == open.design()) {
             stamp = stored.stamp();
             open.saved(file, written.kept(), last);
-            work.saved(file);
+            work.saved(file, stored.base());
           }
           next.run();
         },
@@ -292,11 +471,24 @@ final class FileKeeper {
           List.of());
       return;
     }
-    if (problem instanceof ChangedMeanwhile) {
+    if (problem instanceof ChangedMeanwhile changed) {
       messages.offer(
           "“%s” was not saved: another program changed it since it was read here.".formatted(name),
           true,
-          new MessageBar.Offer("Save over it", () -> write(file, Optional.empty(), next)),
+          new MessageBar.Offer(
+              "Save over it", () -> write(file, changed.now, Optional.empty(), next)),
+          new MessageBar.Offer("Save as …", () -> saveAs(next)));
+      return;
+    }
+    if (problem instanceof InHand inHand) {
+      messages.offer(
+          "“%s” was not saved: it is being worked on in another window (%s)."
+              .formatted(name, inHand.holder.who()),
+          true,
+          takeOver(
+              "Take over and save",
+              inHand.holder,
+              () -> write(file, stamp, Optional.of(inHand.holder), next)),
           new MessageBar.Offer("Save as …", () -> saveAs(next)));
       return;
     }

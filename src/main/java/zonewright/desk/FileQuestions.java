@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
+import javax.swing.JPasswordField;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import zonewright.workbook.pack.PackSheet;
 
@@ -37,6 +38,24 @@ final class FileQuestions implements Questions {
             answers,
             answers[0]);
     return answer == 0 ? Unsaved.SAVE : answer == 1 ? Unsaved.LOSE : Unsaved.CANCEL;
+  }
+
+  @Override
+  public Optional<String> password(String words) {
+    JPasswordField field = new JPasswordField(24);
+    field.setName("password");
+    field.getAccessibleContext().setAccessibleName("Password");
+    field.addHierarchyListener(event -> field.requestFocusInWindow());
+    int answer =
+        JOptionPane.showConfirmDialog(
+            window,
+            new Object[] {words, field},
+            "Password",
+            JOptionPane.OK_CANCEL_OPTION,
+            JOptionPane.PLAIN_MESSAGE);
+    return answer == JOptionPane.OK_OPTION
+        ? Optional.of(new String(field.getPassword()))
+        : Optional.empty();
   }
 
   private JFileChooser chooser(String title) {

@@ -35,7 +35,7 @@ final class FootLine extends JPanel {
     add(units, "gapleft 18");
     add(saved, "gapleft 18");
     cancel.setName("break off");
-    cancel.addActionListener(event -> cancelling.ifPresent(Runnable::run));
+    cancel.addActionListener(event -> breakOff());
     busy("", Optional.empty());
   }
 
@@ -48,6 +48,11 @@ final class FootLine extends JPanel {
     bar.setIndeterminate(!words.isEmpty());
     cancelling = breakOff;
     cancel.setVisible(!words.isEmpty() && breakOff.isPresent());
+  }
+
+  /** Ends early what is going on, where that can be done. */
+  void breakOff() {
+    cancelling.ifPresent(Runnable::run);
   }
 
   /** Shows the state of the design. */

@@ -20,6 +20,13 @@ interface Questions {
   /** Asks which file to open; none where the person thinks better of it. */
   Optional<Path> fileToOpen();
 
+  /**
+   * Asks for the password of a file; none where the person thinks better of it.
+   *
+   * @param words what to say about it
+   */
+  Optional<String> password(String words);
+
   /** Asks which of the sheets to hand over; none where the person thinks better of it. */
   Optional<List<PackSheet>> sheetsToHandOver(List<PackSheet> sheets);
 

@@ -24,8 +24,15 @@ interface Shelf {
   }
 
   /** A file could not be read or written; the message is one whole sentence for a person. */
-  final class Refused extends Exception {
+  class Refused extends Exception {
     Refused(String sentence, Throwable cause) {
+      super(sentence, cause);
+    }
+  }
+
+  /** A file that a password, or another one, would open. */
+  final class Protected extends Refused {
+    Protected(String sentence, Throwable cause) {
       super(sentence, cause);
     }
   }
@@ -47,6 +54,10 @@ interface Shelf {
       Design design, Path file, PackOrder order, Optional<KeptFile> kept, Progress progress)
       throws Refused;
 
-  /** Reads a design. */
-  Taken take(Path file, Progress progress) throws Refused;
+  /**
+   * Reads a design.
+   *
+   * @param password opens the file where it is protected
+   */
+  Taken take(Path file, Optional<String> password, Progress progress) throws Refused;
 }

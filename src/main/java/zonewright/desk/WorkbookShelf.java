@@ -34,15 +34,17 @@ final class WorkbookShelf implements Shelf {
   }
 
   @Override
-  public Taken take(Path file, Progress progress) throws Refused {
+  public Taken take(Path file, Optional<String> password, Progress progress) throws Refused {
     try {
-      DesignFile.Opened opened = DesignFile.read(file, progress);
+      DesignFile.Opened opened = DesignFile.read(file, password, progress);
       return new Taken(
           opened.design(),
           opened.kept(),
           opened.report().notes().stream().map(ReadingReport.Note::line).toList());
     } catch (DesignFileException problem) {
-      throw new Refused(problem.getMessage(), problem);
+      throw problem.wantsPassword()
+          ? new Protected(problem.getMessage(), problem)
+          : new Refused(problem.getMessage(), problem);
     }
   }
 }

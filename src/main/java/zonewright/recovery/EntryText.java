@@ -1,9 +1,13 @@
 package zonewright.recovery;
 
+import java.util.regex.Pattern;
 import zonewright.sheet.Entry;
 
 /** Entries as text on one line, without tabs. */
 final class EntryText {
+  /** As {@link #of} writes numbers; the library would read {@code 12d} and {@code 0x1p3} too. */
+  private static final Pattern FIGURE = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
+
   private EntryText() {}
 
   /** Returns an entry as text. */
@@ -29,11 +33,18 @@ final class EntryText {
     String rest = text.isEmpty() ? "" : text.substring(1);
     return switch (text.isEmpty() ? ' ' : text.charAt(0)) {
       case '-' -> Entry.BLANK;
-      case 'F' -> new Entry.Figure(Double.parseDouble(rest));
+      case 'F' -> figure(rest);
       case 'W' -> new Entry.Words(plain(rest));
       case 'X' -> unreadable(rest);
       default -> throw new IllegalArgumentException("no entry: " + text);
     };
+  }
+
+  private static Entry figure(String rest) {
+    if (!FIGURE.matcher(rest).matches()) {
+      throw new IllegalArgumentException("no number: " + rest);
+    }
+    return new Entry.Figure(Double.parseDouble(rest));
   }
 
   private static Entry unreadable(String rest) {

@@ -1,6 +1,8 @@
 package zonewright.recovery;
 
+import java.nio.file.FileSystem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,20 +20,40 @@ final class Rebuilt {
   private final Blueprint blueprint;
   private final Map<String, Map<Long, Map<String, Entry>>> cells = new HashMap<>();
   private final Map<String, List<Long>> order = new HashMap<>();
+  private final Map<String, Integer> over = new HashMap<>();
   private Optional<UnitSystem> system = Optional.empty();
+  private final List<BookSnapshot> saves = new ArrayList<>();
+  private Optional<BookSnapshot> base = Optional.empty();
+  private Optional<String> head = Optional.empty();
+  private boolean understood = true;
 
   Rebuilt(Blueprint blueprint) {
     this.blueprint = blueprint;
   }
 
+  /** Takes the lines of a group in; a line that is none of ours is left out. */
+  void takeAll(List<String> lines) {
+    for (String line : lines) {
+      try {
+        take(line);
+      } catch (IllegalArgumentException | IndexOutOfBoundsException strange) {
+        understood = false;
+      }
+    }
+  }
+
   /**
    * Takes a line in.
    *
-   * @throws IllegalArgumentException when it is none of ours
+   * @throws IllegalArgumentException or IndexOutOfBoundsException when it is none of ours
    */
   void take(String line) {
     String[] parts = line.split("\t", -1);
     switch (parts[0]) {
+      case "for" -> head = Optional.of(line);
+      case "over" -> UnsavedFile.over(parts, over);
+      case UnsavedFile.BASE -> base = snapshot();
+      case UnsavedFile.SAVING -> snapshot().ifPresent(saves::add);
       case "units" -> system = Optional.of(UnitSystem.valueOf(parts[1]));
       case "rows" -> {
         List<Long> ids = new ArrayList<>();
@@ -55,6 +77,34 @@ final class Rebuilt {
     }
   }
 
+  /** Says whether every line taken in was one of ours. */
+  boolean understood() {
+    return understood;
+  }
+
+  /**
+   * Returns whose the record is; none where that was not taken in.
+   *
+   * @param disk where its design lies
+   */
+  Optional<UnsavedFile.Head> head(FileSystem disk) {
+    try {
+      return head.map(line -> UnsavedFile.Head.read(line, over, disk));
+    } catch (IllegalArgumentException | IndexOutOfBoundsException strange) {
+      return Optional.empty();
+    }
+  }
+
+  /** Returns the book as the design's file held it. */
+  Optional<BookSnapshot> base() {
+    return base;
+  }
+
+  /** Returns the book as it was about to be saved, each time. */
+  List<BookSnapshot> saves() {
+    return List.copyOf(saves);
+  }
+
   /** Returns the book; none where nothing was taken in. */
   Optional<BookSnapshot> snapshot() {
     if (system.isEmpty()) {
@@ -72,8 +122,23 @@ final class Rebuilt {
         }
         rows.add(Row.of(id, entries));
       }
-      tables.put(table.id(), rows);
+      tables.put(table.id(), whole(table, rows));
     }
     return Optional.of(new BookSnapshot(system.get(), tables));
+  }
+
+  /** A table that has the same rows in every design has them here too, whatever was lost. */
+  private static List<Row> whole(TableDefinition table, List<Row> rows) {
+    List<String> names =
+        table.rows() instanceof TableDefinition.Rows.Named named
+            ? named.names()
+            : table.single() ? List.of("") : List.of();
+    for (int i = rows.size(); i < names.size(); i++) {
+      List<Entry> entries =
+          new ArrayList<>(Collections.nCopies(table.columns().size(), Entry.BLANK));
+      entries.set(0, Entry.words(names.get(i)));
+      rows.add(Row.of(-1L - i, entries));
+    }
+    return names.isEmpty() ? rows : rows.subList(0, names.size());
   }
 }

@@ -1,27 +1,31 @@
 package zonewright.recovery;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.ClosedChannelException;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import zonewright.disk.Access;
+import zonewright.disk.Disk;
+import zonewright.disk.DiskFile;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
 
@@ -37,34 +41,53 @@ public final class WorkRecord implements AutoCloseable {
   /** How long changes are gathered before they are written. */
   static final int PAUSE_MILLIS = 80;
 
-  /** How long another record is kept until this one stands for sure. */
-  private static final int SETTLED_MILLIS = 1000;
+  /** How long after a disk refused something it is asked again. */
+  private static final int AGAIN_MILLIS = 2000;
 
   private static final Logger LOG = Logger.getLogger(WorkRecord.class.getName());
-  private static final Map<String, List<zonewright.sheet.Row>> NOTHING = Map.of();
 
+  private final Disk disk;
   private final Blueprint blueprint;
   private final Supplier<BookSnapshot> book;
   private final Executor owner;
   private final Path spare;
+  private final Consumer<String> told;
   private final ScheduledExecutorService writer =
       Executors.newSingleThreadScheduledExecutor(work -> thread(work, "record of unsaved work"));
   private final ExecutorService forcer =
       Executors.newSingleThreadExecutor(work -> thread(work, "forcing of unsaved work"));
 
+  /** The windows whose files were taken over. */
+  private final Map<String, Integer> over = new ConcurrentHashMap<>();
+
   /** Touched by the book's thread only. */
-  private Target target = new Target(Path.of(""), "", Optional.empty());
+  private Target target = target(Optional.empty(), "", Optional.empty());
 
   private boolean pending;
+
+  /** Whose names are on the disk already; touched by the forcer only. */
+  private final Set<DiskFile> known = new HashSet<>();
 
   /** Touched by the writer only. */
   private BookSnapshot written;
 
-  private FileChannel channel;
-  private Path file;
+  private Target standing;
+  private DiskFile file;
+  private boolean refused;
+  private final List<Path> outlived = new ArrayList<>();
 
-  /** Where to write, and for which design. */
-  private record Target(Path file, String name, Optional<Path> design) {}
+  /**
+   * The design's file as it was read or saved.
+   *
+   * @param book what it holds
+   * @param digest its {@link UnsavedFile#digest}
+   * @param secret whether a password protects it: then its record lies in the person's own folder
+   */
+  public record Base(BookSnapshot book, String digest, boolean secret) {}
+
+  /** For which design to write; the window keeps its identity as long as it has the same file. */
+  private record Target(
+      String id, Instant since, String name, Optional<Path> design, Optional<Base> base) {}
 
   /**
    * Makes a record that writes nothing yet.
@@ -72,12 +95,32 @@ public final class WorkRecord implements AutoCloseable {
    * @param book gives the book as it is now; asked by the book's own thread
    * @param owner runs things on the book's own thread
    * @param spare the folder for designs that have no file, or whose folder cannot be written
+   * @param told is told, on the book's own thread, when nothing can be put on record, and when it
+   *     can again
    */
-  public WorkRecord(Blueprint blueprint, Supplier<BookSnapshot> book, Executor owner, Path spare) {
+  public WorkRecord(
+      Blueprint blueprint,
+      Supplier<BookSnapshot> book,
+      Executor owner,
+      Path spare,
+      Consumer<String> told) {
+    this(Disk.REAL, blueprint, book, owner, spare, told);
+  }
+
+  /** Writes on a disk of its own, for tests. */
+  WorkRecord(
+      Disk disk,
+      Blueprint blueprint,
+      Supplier<BookSnapshot> book,
+      Executor owner,
+      Path spare,
+      Consumer<String> told) {
+    this.disk = disk;
     this.blueprint = blueprint;
     this.book = book;
     this.owner = owner;
     this.spare = spare;
+    this.told = told;
   }
 
   private static Thread thread(Runnable work, String name) {
@@ -86,17 +129,31 @@ public final class WorkRecord implements AutoCloseable {
     return thread;
   }
 
-  /** Follows another design from now on: one that is saved, or that nobody has touched yet. */
-  public void follow(Optional<Path> design, String name) {
-    aim(design, name);
-    writer.execute(this::discard);
+  private Target target(Optional<Path> design, String name, Optional<Base> base) {
+    boolean same = target != null && design.isPresent() && design.equals(target.design());
+    if (!same) {
+      over.clear();
+    }
+    String id = same ? target.id() : UUID.randomUUID().toString();
+    return new Target(id, same ? target.since() : Instant.now(), name, design, base);
   }
 
-  private void aim(Optional<Path> design, String name) {
-    Path own =
-        spare.resolve(ProcessHandle.current().pid() + "-" + System.nanoTime() + UnsavedFile.ENDING);
-    target = new Target(design.map(UnsavedFile::beside).orElse(own), name, design);
+  /** Returns the identity of the window at this design. */
+  public String id() {
+    return target.id();
+  }
+
+  /**
+   * Follows another design from now on: one that is saved, or that nobody has touched yet. What was
+   * written of the one before is thrown away: it is saved, or nobody wants it.
+   *
+   * @param base the file as it was read; none for a design in no file
+   */
+  public void follow(Optional<Path> design, String name, Optional<Base> base) {
+    target = target(design, name, base);
     pending = false;
+    Target wanted = target;
+    writer.execute(() -> change(wanted, Optional.empty()));
   }
 
   /** Notes that the book changed. */
@@ -106,9 +163,11 @@ public final class WorkRecord implements AutoCloseable {
     }
     pending = true;
     Target wanted = target;
-    var unused =
-        writer.schedule(
-            () -> owner.execute(() -> gather(wanted)), PAUSE_MILLIS, TimeUnit.MILLISECONDS);
+    later(() -> gather(wanted), PAUSE_MILLIS);
+  }
+
+  private void later(Runnable work, int millis) {
+    var unused = writer.schedule(() -> owner.execute(work), millis, TimeUnit.MILLISECONDS);
   }
 
   @SuppressWarnings("ReferenceEquality") // this very target, not one that looks like it
@@ -125,158 +184,297 @@ public final class WorkRecord implements AutoCloseable {
    * Notes that the design was saved to a file as it was at a moment; what was entered since is
    * written anew before what is saved is thrown away.
    *
+   * @param base the file as it was saved
    * @param changedSince whether something was entered since
    */
-  public void saved(Path design, String name, boolean changedSince) {
+  public void saved(Path design, String name, Base base, boolean changedSince) {
     if (!changedSince) {
-      follow(Optional.of(design), name);
+      follow(Optional.of(design), name, Optional.of(base));
       return;
     }
-    aim(Optional.of(design), name);
+    target = target(Optional.of(design), name, Optional.of(base));
+    pending = false;
     Target wanted = target;
     BookSnapshot now = book.get();
-    writer.execute(() -> restart(wanted, now));
+    writer.execute(() -> change(wanted, Optional.of(now)));
   }
 
-  private void restart(Target wanted, BookSnapshot now) {
-    Optional<Path> before = Optional.ofNullable(file);
-    try {
-      if (channel != null) {
-        channel.close();
-      }
-      begin(wanted, now);
-      written = now;
-      if (before.isPresent() && !before.get().equals(file)) {
-        Files.deleteIfExists(before.get());
-      }
-    } catch (IOException problem) {
-      LOG.log(Level.FINE, "the record of unsaved work was not written", problem);
-      discard();
+  /**
+   * Notes that the book is about to be saved as it is now, so that a record that outlives its
+   * window is known to belong to what was saved.
+   */
+  public void saving(BookSnapshot now) {
+    writer.execute(
+        () -> {
+          if (file != null && written != null) {
+            guarded(
+                () -> {
+                  put(now);
+                  append(List.of(UnsavedFile.SAVING));
+                });
+          }
+        });
+  }
+
+  /** Lets another record go once what is in the book, and so all of that one, stands in this. */
+  public void outlive(Path other) {
+    writer.execute(() -> outlived.add(other));
+    changed();
+  }
+
+  /** Takes over the file from another window. */
+  public void takeOver(UnsavedFile.Head other) {
+    int turn = 1 + other.over().getOrDefault(id(), 0);
+    over.put(other.id(), turn);
+    ours();
+    writer.execute(
+        () -> {
+          if (file != null) {
+            guarded(() -> append(List.of("over\t" + other.id() + "\t" + turn)));
+          }
+        });
+  }
+
+  private void change(Target wanted, Optional<BookSnapshot> now) {
+    Optional<DiskFile> before = Optional.ofNullable(file);
+    file = null;
+    boolean stands =
+        guarded(
+            () -> {
+              if (wanted.design().isPresent() || now.isPresent()) {
+                begin(wanted);
+              }
+              // what the file held is written before anybody types, who then need not wait for it
+              Optional<BookSnapshot> first = now.or(() -> wanted.base().map(Base::book));
+              if (first.isPresent()) {
+                put(first.get());
+              }
+            });
+    DiskFile fresh = file;
+    if (stands || now.isEmpty()) {
+      forcer.execute(() -> stands(fresh, before));
     }
+  }
+
+  /** Throws one record away once the next stands. */
+  private void stands(DiskFile fresh, Optional<DiskFile> before) {
+    if (fresh == null || forced(fresh)) {
+      before.map(DiskFile::created).ifPresent(this::delete);
+    }
+    before.ifPresent(WorkRecord::close);
   }
 
   private void write(Target wanted, BookSnapshot now) {
-    try {
-      if (channel == null) {
-        begin(wanted, now);
-      } else {
-        List<String> lines = Difference.lines(blueprint, written, now);
-        if (!lines.isEmpty()) {
-          append(channel, lines);
-          FileChannel appended = channel;
-          forcer.execute(() -> force(appended));
-        }
+    boolean stands =
+        guarded(
+            () -> {
+              if (file == null || !Files.exists(file.created())) {
+                begin(wanted);
+              }
+              put(now);
+            });
+    DiskFile appended = file;
+    if (stands) {
+      List<Path> gone = List.copyOf(outlived);
+      outlived.clear();
+      forcer.execute(() -> force(appended, gone));
+    } else {
+      later(() -> again(wanted), AGAIN_MILLIS);
+    }
+  }
+
+  @SuppressWarnings("ReferenceEquality") // this very target, not one that looks like it
+  private void again(Target wanted) {
+    if (wanted == target) {
+      changed();
+    }
+  }
+
+  private void put(BookSnapshot now) throws IOException {
+    if (written == null) {
+      BookSnapshot nothing = new BookSnapshot(now.system(), Map.of());
+      Optional<Base> base = standing.base();
+      if (base.isPresent()) {
+        List<String> lines =
+            new ArrayList<>(Difference.lines(blueprint, nothing, base.get().book()));
+        lines.add(UnsavedFile.BASE);
+        append(lines);
       }
-      written = now;
+      written = base.map(Base::book).orElse(nothing);
+    }
+    List<String> lines = Difference.lines(blueprint, written, now);
+    if (!lines.isEmpty()) {
+      append(lines);
+    }
+    written = now;
+  }
+
+  /** Something a disk may refuse. */
+  private interface Deed {
+    void run() throws IOException;
+  }
+
+  /** Does something; what a disk refuses is told, once, and so is that it no longer does. */
+  private boolean guarded(Deed deed) {
+    try {
+      deed.run();
+      if (refused) {
+        refused = false;
+        owner.execute(() -> told.accept("What you type is on record again."));
+      }
+      return true;
     } catch (IOException problem) {
       LOG.log(Level.FINE, "the record of unsaved work was not written", problem);
-      discard();
-    }
-  }
-
-  private void begin(Target wanted, BookSnapshot now) throws IOException {
-    try {
-      open(wanted.file(), wanted, now);
-    } catch (IOException notThere) {
-      Files.createDirectories(spare);
-      open(spare.resolve(wanted.file().getFileName()), wanted, now);
-    }
-  }
-
-  /** Writes all of a book beside the place first, so that a record is whole or not there. */
-  private void open(Path place, Target wanted, BookSnapshot now) throws IOException {
-    if (place.startsWith(spare)) {
-      Files.createDirectories(spare);
-    }
-    Path fresh = place.resolveSibling(place.getFileName() + ".part");
-    FileChannel opened =
-        FileChannel.open(
-            fresh,
-            StandardOpenOption.WRITE,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING);
-    try {
-      put(opened, UnsavedFile.head(wanted.name(), wanted.design()) + "\n");
-      append(opened, Difference.lines(blueprint, new BookSnapshot(now.system(), NOTHING), now));
-      try {
-        Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException noMatter) {
-        Files.move(fresh, place, StandardCopyOption.REPLACE_EXISTING);
+      if (!refused) {
+        refused = true;
+        String sentence =
+            "What you type is not on record now: %s. A crash would lose it, so save it, here or in another folder."
+                .formatted(reason(problem));
+        owner.execute(() -> told.accept(sentence));
       }
+      return false;
+    }
+  }
+
+  private static String reason(IOException problem) {
+    String said = String.valueOf(problem.getMessage()).toLowerCase(Locale.ROOT);
+    return said.contains("space") || said.contains("quota")
+        ? "the disk is full"
+        : "nothing can be written beside the design or in the program's own folder";
+  }
+
+  private void begin(Target wanted) throws IOException {
+    written = null;
+    UnsavedFile.Head head =
+        new UnsavedFile.Head(
+            wanted.id(),
+            wanted.name(),
+            wanted.design(),
+            wanted.base().map(Base::digest).orElse(""),
+            Person.words(),
+            wanted.since(),
+            over);
+    String mark = UUID.randomUUID().toString();
+    Optional<DiskFile> before = Optional.ofNullable(file);
+    if (wanted.design().isEmpty() || wanted.base().filter(Base::secret).isPresent()) {
+      open(aside(mark), head);
+    } else {
+      try {
+        open(UnsavedFile.beside(UnsavedFile.real(wanted.design().get()), mark), head);
+      } catch (IOException notThere) {
+        open(aside(mark), head);
+      }
+    }
+    before.ifPresent(gone -> forcer.execute(() -> close(gone)));
+    standing = wanted;
+  }
+
+  private Path aside(String mark) throws IOException {
+    Access.ownFolder(spare);
+    return spare.resolve(mark + UnsavedFile.ENDING);
+  }
+
+  private void ours() {
+    UnsavedFile.OURS.replaceAll(
+        (path, head) -> head.id().equals(target.id()) ? withOver(head) : head);
+  }
+
+  private UnsavedFile.Head withOver(UnsavedFile.Head head) {
+    return new UnsavedFile.Head(
+        head.id(), head.name(), head.design(), head.digest(), head.who(), head.since(), over);
+  }
+
+  private void open(Path place, UnsavedFile.Head head) throws IOException {
+    DiskFile opened = disk.create(place, head.design().filter(Files::exists));
+    try {
+      UnsavedFile.OURS.put(place.toAbsolutePath(), head);
+      List<String> lines = new ArrayList<>(List.of(head.line()));
+      over.forEach((id, turn) -> lines.add("over\t" + id + "\t" + turn));
+      write(opened, UnsavedFile.HEAD + "\n" + UnsavedFile.group(lines));
     } catch (IOException problem) {
-      opened.close();
-      Files.deleteIfExists(fresh);
+      delete(place);
+      close(opened);
       throw problem;
     }
-    channel = opened;
-    file = place;
-    forcer.execute(() -> force(opened));
+    file = opened;
   }
 
-  private static void append(FileChannel to, List<String> lines) throws IOException {
-    List<String> all = new ArrayList<>(lines);
-    all.add(UnsavedFile.closing(lines));
-    put(to, String.join("\n", all) + "\n");
-  }
-
-  private static void force(FileChannel written) {
+  /** Adds a group, or nothing at all. */
+  private void append(List<String> lines) throws IOException {
+    long good = file.length();
     try {
-      written.force(false);
-    } catch (ClosedChannelException replaced) {
-      LOG.log(Level.FINEST, "another record took the place of this one", replaced);
+      write(file, UnsavedFile.group(lines));
     } catch (IOException problem) {
-      LOG.log(Level.FINE, "the record of unsaved work was not forced to the disk", problem);
+      file.cut(good);
+      throw problem;
     }
   }
 
-  private static void put(FileChannel to, String text) throws IOException {
-    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-    while (bytes.hasRemaining()) {
-      to.write(bytes);
+  private void write(DiskFile to, String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    disk.write(to, bytes, 0, bytes.length);
+  }
+
+  private void force(DiskFile appended, List<Path> gone) {
+    if (forced(appended)) {
+      gone.forEach(this::delete);
     }
   }
 
-  /** Deletes another record once this one has had time to be written. */
-  public void discardLater(Path other) {
-    var unused =
-        writer.schedule(
-            () -> {
-              try {
-                return Files.deleteIfExists(other);
-              } catch (IOException stays) {
-                return false;
-              }
-            },
-            SETTLED_MILLIS,
-            TimeUnit.MILLISECONDS);
-  }
-
-  /** Throws away what was written: it is saved, or nobody wants it. */
-  private void discard() {
+  private boolean forced(DiskFile appended) {
     try {
-      if (channel != null) {
-        channel.close();
+      disk.force(appended);
+      if (known.add(appended)) {
+        disk.forceFolder(appended.created().toAbsolutePath().getParent());
       }
-      if (file != null) {
-        Files.deleteIfExists(file);
+      return true;
+    } catch (IOException problem) {
+      if (!writer.isShutdown()) {
+        writer.execute(
+            () ->
+                guarded(
+                    () -> {
+                      throw problem;
+                    }));
       }
+      return false;
+    }
+  }
+
+  private void delete(Path record) {
+    try {
+      disk.delete(record);
+      UnsavedFile.OURS.remove(record.toAbsolutePath());
     } catch (IOException stays) {
       LOG.log(Level.FINE, "the record of unsaved work was not taken away", stays);
     }
-    channel = null;
-    file = null;
-    written = null;
+  }
+
+  private static void close(DiskFile file) {
+    try {
+      file.close();
+    } catch (IOException gone) {
+      LOG.log(Level.FINE, "the record of unsaved work was not closed", gone);
+    }
   }
 
   /** Ends in peace: nothing is left behind. */
   @Override
   public void close() {
+    if (writer.isShutdown()) {
+      return;
+    }
     pending = false;
-    writer.execute(this::discard);
+    writer.execute(
+        () -> {
+          Optional<DiskFile> last = Optional.ofNullable(file);
+          file = null;
+          forcer.execute(() -> stands(null, last));
+          forcer.shutdown();
+        });
     writer.shutdown();
-    forcer.shutdown();
     try {
-      if (!writer.awaitTermination(2, TimeUnit.SECONDS)) {
+      if (!forcer.awaitTermination(2, TimeUnit.SECONDS)) {
         LOG.fine("the record of unsaved work is still being written");
       }
     } catch (InterruptedException interrupted) {

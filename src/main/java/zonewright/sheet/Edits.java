@@ -310,6 +310,65 @@ public final class Edits {
   }
 
   /**
+   * Returns the edit after which the book holds what another moment held.
+   *
+   * @param name what to call it
+   * @param wanted what it is to hold; a row with an identity that no row here has is a new one
+   */
+  public Edit becoming(String name, BookSnapshot wanted) {
+    List<Edit> parts = new ArrayList<>();
+    List<Edit.Change> changes = new ArrayList<>();
+    Map<String, Map<Long, Long>> fresh = new HashMap<>();
+    parts.add(new Edit.SwitchUnits(book.system(), wanted.system(), List.of()));
+    for (TableDefinition table : book.blueprint().tables()) {
+      List<Row> now = book.contents().rows(table.id());
+      List<Row> then = wanted.rows(table.id());
+      Map<Long, Row> known = new HashMap<>();
+      now.forEach(row -> known.put(row.id(), row));
+      if (table.rows() instanceof TableDefinition.Rows.Free) {
+        Map<Long, Long> ids = fresh.computeIfAbsent(table.id(), any -> new HashMap<>());
+        List<Row> rows = new ArrayList<>();
+        for (Row row : then) {
+          Row own = known.containsKey(row.id()) ? row : book.contents().copyOf(row);
+          ids.put(row.id(), own.id());
+          rows.add(own);
+        }
+        if (now.stream().map(Row::id).toList().equals(rows.stream().map(Row::id).toList())) {
+          for (int i = 0; i < rows.size(); i++) {
+            change(changes, table, now.get(i), rows.get(i), rows.get(i).id());
+          }
+        } else {
+          parts.add(new Edit.RemoveRows(name, table.id(), 0, now));
+          parts.add(new Edit.InsertRows(name, table.id(), 0, rows));
+        }
+      } else if (table.other().isPresent()) {
+        Map<Long, Long> ids = fresh.get(table.other().get());
+        Row blank = Row.blank(0, table.columns().size());
+        for (Row row : then) {
+          if (ids.containsKey(row.id())) {
+            change(changes, table, known.getOrDefault(row.id(), blank), row, ids.get(row.id()));
+          }
+        }
+      } else {
+        for (int i = 0; i < Math.min(now.size(), then.size()); i++) {
+          change(changes, table, now.get(i), then.get(i), now.get(i).id());
+        }
+      }
+    }
+    parts.add(new Edit.SetCells(name, changes));
+    return new Edit.Several(name, parts);
+  }
+
+  private static void change(
+      List<Edit.Change> changes, TableDefinition table, Row from, Row to, long id) {
+    for (int column = table.givenNames() ? 1 : 0; column < table.columns().size(); column++) {
+      if (!from.entry(column).equals(to.entry(column))) {
+        changes.add(new Edit.Change(table.id(), id, column, from.entry(column), to.entry(column)));
+      }
+    }
+  }
+
+  /**
    * Returns the edit of keeping the whole book in another unit system.
    *
    * <p>A number that came out of that system by the last switch, and was not touched since, goes

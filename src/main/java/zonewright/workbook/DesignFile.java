@@ -147,7 +147,21 @@ public final class DesignFile {
    * @throws Progress.BrokenOff where the watcher breaks it off
    */
   public static Opened read(Path file, Progress progress) throws DesignFileException {
-    return WorkbookOpening.with(
-        file, progress, source -> DesignReader.read(source, file.toString()));
+    return read(file, Optional.empty(), progress);
+  }
+
+  /**
+   * The same of a file that a password may protect.
+   *
+   * @throws DesignFileException as above; it says whether it {@linkplain
+   *     DesignFileException#wantsPassword wants a password}
+   * @throws Progress.BrokenOff where the watcher breaks it off
+   */
+  public static Opened read(Path file, Optional<String> password, Progress progress)
+      throws DesignFileException {
+    Opened opened =
+        WorkbookOpening.with(
+            file, password, progress, source -> DesignReader.read(source, file.toString()));
+    return new Opened(opened.design(), opened.report(), opened.kept().closedBy(password));
   }
 }

@@ -47,13 +47,14 @@ final class DesignWriting {
   static DesignFile.Written write(
       Design design, Path file, PackOrder order, Optional<KeptFile> kept, Progress progress)
       throws IOException, DesignFileException {
+    Optional<String> password = kept.flatMap(KeptFile::password);
     boolean bearable = cells(design) <= MOST_CELLS_IN_PLACE;
     if (bearable && !order.client() && kept.isPresent() && kept.get().content().isPresent()) {
       Optional<KeptFile> made = inPlace(design, kept.get(), order);
       if (made.isPresent()) {
         byte[] content = made.get().content().orElseThrow();
-        SafeSave.replace(file, stream -> stream.write(content));
-        return new DesignFile.Written(made.get(), List.of());
+        SafeSave.replace(file, Protection.closed(password, stream -> stream.write(content)));
+        return new DesignFile.Written(made.get().closedBy(password), List.of());
       }
     }
     Map<String, Map<Long, Integer>> rows = new HashMap<>();
@@ -68,15 +69,22 @@ final class DesignWriting {
       if (bearable) {
         ByteArrayOutputStream made = new ByteArrayOutputStream();
         later.write(workbook, made, progress);
-        SafeSave.replace(file, made::writeTo);
+        SafeSave.replace(file, Protection.closed(password, made::writeTo));
         content = Optional.of(made.toByteArray());
       } else {
-        SafeSave.replace(file, stream -> later.write(workbook, stream, progress));
+        SafeSave.replace(
+            file,
+            Protection.closed(password, stream -> later.write(workbook, stream, progress)),
+            part -> {
+              if (cells(design) > WorkbookOpening.MOST_CELLS * 2 / 3) {
+                WorkbookOpening.again(part, file, password);
+              }
+            });
       }
     }
     boolean told = kept.isPresent() && kept.get().foreign();
     return new DesignFile.Written(
-        new KeptFile(content, design.book().system(), rows, titles, false),
+        new KeptFile(content, design.book().system(), rows, titles, false).closedBy(password),
         told ? List.of(bearable ? MADE_ANEW : TOO_LARGE) : List.of());
   }
 

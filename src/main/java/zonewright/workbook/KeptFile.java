@@ -15,6 +15,7 @@ public final class KeptFile {
   private final Map<String, Map<Long, Integer>> rows;
   private final Set<String> made;
   private final boolean foreign;
+  private final Optional<String> password;
 
   /**
    * Keeps a file.
@@ -33,11 +34,32 @@ public final class KeptFile {
       Map<String, Map<Long, Integer>> rows,
       Set<String> made,
       boolean foreign) {
+    this(content, system, Map.copyOf(rows), Set.copyOf(made), foreign, Optional.empty());
+  }
+
+  private KeptFile(
+      Optional<byte[]> content,
+      UnitSystem system,
+      Map<String, Map<Long, Integer>> rows,
+      Set<String> made,
+      boolean foreign,
+      Optional<String> password) {
     this.foreign = foreign;
+    this.password = password;
     this.content = content;
     this.system = system;
-    this.rows = Map.copyOf(rows);
-    this.made = Set.copyOf(made);
+    this.rows = rows;
+    this.made = made;
+  }
+
+  /** Returns the same file, opened with a password and closed with it again. */
+  KeptFile closedBy(Optional<String> word) {
+    return new KeptFile(content, system, rows, made, foreign, word);
+  }
+
+  /** Returns the password the file is protected by, if it is. */
+  public Optional<String> password() {
+    return password;
   }
 
   /** Returns the file; none where it is too large to be kept in memory. */

@@ -5,18 +5,23 @@ import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
-import java.util.Enumeration;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.CRC32;
+import java.util.zip.CheckedInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
-import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
@@ -69,6 +74,34 @@ final class WorkbookOpening {
   /** What was seen of a file before it is opened. */
   private record Seen(boolean macros, long bytes, Map<String, byte[]> longSheets) {}
 
+  /**
+   * A workbook's file.
+   *
+   * @param plain what is in it, where a password protected it; else it is read from the disk
+   */
+  private record Archive(Path path, Optional<byte[]> plain) {
+    ZipFile zip() throws IOException {
+      SeekableByteChannel channel =
+          plain.isPresent()
+              ? new SeekableInMemoryByteChannel(plain.get())
+              : Files.newByteChannel(path);
+      try {
+        return ZipFile.builder().setSeekableByteChannel(channel).get();
+      } catch (IOException | RuntimeException problem) {
+        channel.close();
+        throw problem;
+      }
+    }
+
+    long size() throws IOException {
+      return plain.isPresent() ? plain.get().length : Files.size(path);
+    }
+
+    byte[] content() throws IOException {
+      return plain.isPresent() ? plain.get() : Files.readAllBytes(path);
+    }
+  }
+
   private WorkbookOpening() {}
 
   /**
@@ -77,24 +110,33 @@ final class WorkbookOpening {
    * @throws Progress.BrokenOff where the watcher breaks it off
    */
   static <R> R with(Path path, Progress progress, Use<R> use) throws DesignFileException {
+    return with(path, Optional.empty(), progress, use);
+  }
+
+  /** The same of a file that a password may protect. */
+  static <R> R with(Path path, Optional<String> password, Progress progress, Use<R> use)
+      throws DesignFileException {
     OPCPackage opened = null;
     try {
-      Seen seen = look(path, progress);
+      Archive archive = look(path, password);
+      Seen seen = parts(archive, progress);
       Optional<byte[]> content =
-          Files.size(path) > LARGEST_KEPT
-              ? Optional.empty()
-              : Optional.of(Files.readAllBytes(path));
+          archive.size() > LARGEST_KEPT ? Optional.empty() : Optional.of(archive.content());
       opened =
-          seen.longSheets().isEmpty()
+          seen.longSheets().isEmpty() && archive.plain().isEmpty()
               ? OPCPackage.open(path.toFile(), PackageAccess.READ)
-              : OPCPackage.open(new ByteArrayInputStream(slim(path, seen.longSheets())));
+              : OPCPackage.open(
+                  new ByteArrayInputStream(
+                      seen.longSheets().isEmpty()
+                          ? archive.content()
+                          : slim(archive, seen.longSheets())));
       XSSFWorkbook workbook = new XSSFWorkbook(opened);
       if (seen.longSheets().isEmpty()) {
         progress.at(2 * seen.bytes() - 1, 2 * seen.bytes());
       }
       return use.of(
           new WorkbookSource(
-              workbook, longSheets(path, workbook, seen, progress), seen.macros(), content));
+              workbook, longSheets(archive, workbook, seen, progress), seen.macros(), content));
     } catch (Progress.BrokenOff end) {
       throw end;
     } catch (OutOfMemoryError problem) {
@@ -119,11 +161,11 @@ final class WorkbookOpening {
   }
 
   /** The file without most rows of its long sheets. */
-  private static byte[] slim(Path path, Map<String, byte[]> longSheets) throws IOException {
+  private static byte[] slim(Archive archive, Map<String, byte[]> longSheets) throws IOException {
     ByteArrayOutputStream slim = new ByteArrayOutputStream();
-    try (ZipFile zip = new ZipFile(path.toFile());
+    try (ZipFile zip = archive.zip();
         ZipOutputStream parts = new ZipOutputStream(slim)) {
-      for (ZipEntry part : Collections.list(zip.entries())) {
+      for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
         parts.putNextEntry(new ZipEntry(part.getName()));
         byte[] left = longSheets.get(part.getName());
         if (left != null) {
@@ -140,13 +182,13 @@ final class WorkbookOpening {
   }
 
   private static Map<String, SheetCells> longSheets(
-      Path path, XSSFWorkbook workbook, Seen seen, Progress progress) throws IOException {
+      Archive archive, XSSFWorkbook workbook, Seen seen, Progress progress) throws IOException {
     Map<String, SheetCells> found = new HashMap<>();
     if (seen.longSheets().isEmpty()) {
       return found;
     }
     long[] bytes = {seen.bytes()};
-    try (ZipFile zip = new ZipFile(path.toFile())) {
+    try (ZipFile zip = archive.zip()) {
       for (Sheet each : workbook) {
         XSSFSheet sheet = (XSSFSheet) each;
         String part = sheet.getPackagePart().getPartName().getName().substring(1);
@@ -166,13 +208,15 @@ final class WorkbookOpening {
         .formatted(path, SafeSave.backup(path).getFileName());
   }
 
-  /** Refuses what is no workbook of the newer kind; returns what was seen of it. */
-  private static Seen look(Path path, Progress progress) throws DesignFileException {
+  /** Refuses what is no workbook of the newer kind; opens what a password protects. */
+  private static Archive look(Path path, Optional<String> password) throws DesignFileException {
     if (!Files.exists(path)) {
       throw new DesignFileException("There is no file %s.".formatted(path));
     }
     if (!Files.isRegularFile(path)) {
-      throw new DesignFileException("%s is a folder, not a file.".formatted(path));
+      throw new DesignFileException(
+          (Files.isDirectory(path) ? "%s is a folder, not a file." : "%s is no ordinary file.")
+              .formatted(path));
     }
     try {
       long size = Files.size(path);
@@ -187,12 +231,12 @@ final class WorkbookOpening {
       File file = path.toFile();
       FileMagic magic = FileMagic.valueOf(file);
       if (magic == FileMagic.OLE2) {
-        throw new DesignFileException(older(path));
+        return new Archive(path, Optional.of(older(path, password)));
       }
       if (magic != FileMagic.OOXML) {
         throw new DesignFileException("%s is not an .xlsx workbook.".formatted(path));
       }
-      return parts(path, file, progress);
+      return new Archive(path, Optional.empty());
     } catch (AccessDeniedException problem) {
       throw new DesignFileException(
           "%s may not be read; ask whoever owns it.".formatted(path), problem);
@@ -208,28 +252,31 @@ final class WorkbookOpening {
     long rows = 0;
     long cells = 0;
     long bytes = 0;
-    for (ZipEntry part : Collections.list(zip.entries())) {
+    for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
       if (!part.getName().startsWith(SHEETS) || part.getName().contains("_rels")) {
+        checked(zip, part, stream -> {});
         continue;
       }
       long rowsBefore = rows;
       long cellsBefore = cells;
       long before = bytes;
       SheetScan scan = new SheetScan(part.getSize() > LONG_SHEET);
-      try (InputStream stream = zip.getInputStream(part)) {
-        scan.through(
-            stream,
-            now -> {
-              if (before + now.bytes() > LARGEST_SHEETS
-                  || rowsBefore + now.rows() > MOST_ROWS
-                  || cellsBefore + now.cells() > MOST_CELLS) {
-                throw new DesignFileException(
-                    "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
-                        .formatted(path, MOST_ROWS, MOST_CELLS));
-              }
-              progress.at(Math.min(all, before + now.bytes()), 2 * all);
-            });
-      }
+      checked(
+          zip,
+          part,
+          stream ->
+              scan.through(
+                  stream,
+                  now -> {
+                    if (before + now.bytes() > LARGEST_SHEETS
+                        || rowsBefore + now.rows() > MOST_ROWS
+                        || cellsBefore + now.cells() > MOST_CELLS) {
+                      throw new DesignFileException(
+                          "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
+                              .formatted(path, MOST_ROWS, MOST_CELLS));
+                    }
+                    progress.at(Math.min(all, before + now.bytes()), 2 * all);
+                  }));
       rows += scan.rows();
       cells += scan.cells();
       bytes += scan.bytes();
@@ -240,28 +287,64 @@ final class WorkbookOpening {
     return longSheets;
   }
 
-  private static String older(Path path) throws IOException {
-    try (POIFSFileSystem files = new POIFSFileSystem(path.toFile(), true)) {
-      if (files.getRoot().hasEntryCaseInsensitive("EncryptedPackage")) {
-        return "%s is protected by a password; open it in a spreadsheet program and save it without one."
-            .formatted(path);
-      }
-      return files.getRoot().hasEntryCaseInsensitive("Workbook")
-              || files.getRoot().hasEntryCaseInsensitive("Book")
-          ? "%s is a workbook of the older .xls kind; open it in a spreadsheet program and save it as .xlsx."
-              .formatted(path)
-          : "%s is not an .xlsx workbook.".formatted(path);
+  /** Reads a part. */
+  private interface Reading {
+    void of(InputStream stream) throws IOException, DesignFileException;
+  }
+
+  /** Reads a part of a file and makes sure that it is as it was written. */
+  private static void checked(ZipFile zip, ZipArchiveEntry part, Reading reading)
+      throws IOException, DesignFileException {
+    CRC32 sum = new CRC32();
+    try (InputStream stream = new CheckedInputStream(zip.getInputStream(part), sum)) {
+      reading.of(stream);
+      stream.transferTo(OutputStream.nullOutputStream());
+    }
+    if (part.getCrc() >= 0 && part.getCrc() != sum.getValue()) {
+      throw new ZipException(part.getName() + " is not as it was written");
     }
   }
 
-  private static Seen parts(Path path, File file, Progress progress)
+  /**
+   * Makes sure that a file just written is one that is opened again.
+   *
+   * @throws DesignFileException where it is too large for that
+   */
+  static void again(Path written, Path file, Optional<String> password) throws DesignFileException {
+    try {
+      parts(look(written, password), Progress.UNWATCHED);
+    } catch (DesignFileException | IOException problem) {
+      throw new DesignFileException(
+          "%s was not saved: a design of this size would not be opened again (no more than %s rows and %s cells are); divide it into several."
+              .formatted(file, MOST_ROWS, MOST_CELLS),
+          problem);
+    }
+  }
+
+  /** Returns what a file of the older kind holds that is a protected one of the newer. */
+  private static byte[] older(Path path, Optional<String> password)
       throws IOException, DesignFileException {
-    try (ZipFile zip = new ZipFile(file)) {
+    try (POIFSFileSystem files = new POIFSFileSystem(path.toFile(), true)) {
+      if (files.getRoot().hasEntryCaseInsensitive("EncryptedPackage")) {
+        return Protection.opened(path, files, password);
+      }
+      throw new DesignFileException(
+          files.getRoot().hasEntryCaseInsensitive("Workbook")
+                  || files.getRoot().hasEntryCaseInsensitive("Book")
+              ? "%s is a workbook of the older .xls kind; open it in a spreadsheet program and save it as .xlsx."
+                  .formatted(path)
+              : "%s is not an .xlsx workbook.".formatted(path));
+    }
+  }
+
+  private static Seen parts(Archive archive, Progress progress)
+      throws IOException, DesignFileException {
+    Path path = archive.path();
+    try (ZipFile zip = archive.zip()) {
       long sheets = 1;
       long rest = 0;
       boolean macros = false;
-      for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements(); ) {
-        ZipEntry part = all.nextElement();
+      for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
         if (part.getName().startsWith(SHEETS)) {
           sheets += Math.max(0, part.getSize());
         } else {

@@ -28,6 +28,7 @@ class FloorsTest {
     "zonewright.handover..",
     "zonewright.exchange..",
     "zonewright.workbook..",
+    "zonewright.disk..",
     "zonewright.recovery..",
     "zonewright.desk..",
     "zonewright.command.."
@@ -131,7 +132,18 @@ class FloorsTest {
   }
 
   @Test
-  void recoveryKnowsOnlySheets() {
+  void theDiskKnowsNobody() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.disk..")
+        .should()
+        .dependOnClassesThat(programBut("zonewright.disk.."))
+        .because("how a file comes to stand on a disk does not depend on what is in it")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void recoveryKnowsOnlySheetsAndTheDisk() {
     noClasses()
         .that()
         .resideInAPackage("zonewright.recovery..")
@@ -139,6 +151,7 @@ class FloorsTest {
         .dependOnClassesThat(
             programBut(
                 "zonewright.recovery..",
+                "zonewright.disk..",
                 "zonewright.sheet..",
                 "zonewright.formula..",
                 "zonewright.units.."))

@@ -9,6 +9,7 @@ import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JTable;
@@ -32,6 +33,8 @@ import zonewright.units.UnitSystem;
 final class DeskDriver implements AutoCloseable {
   final ScriptedQuestions questions = new ScriptedQuestions();
   private final Path spare;
+  private final Shelf shelf;
+  private final OpenDesign open;
   private final DeskWindow window;
   private final Robot robot;
 
@@ -45,13 +48,28 @@ final class DeskDriver implements AutoCloseable {
 
   /** Opens the window; the record of designs without a file goes into {@code spare}. */
   DeskDriver(Path spare) {
+    this(
+        spare,
+        new WorkbookShelf(),
+        new OpenDesign(Demo.libraryGarden(UnitSystem.US), "the demo"),
+        DeskWindow::show);
+  }
+
+  /**
+   * Opens the window on a design.
+   *
+   * @param shown shows it
+   */
+  DeskDriver(Path spare, Shelf shelf, OpenDesign open, Consumer<DeskWindow> shown) {
     this.spare = spare;
+    this.shelf = shelf;
+    this.open = open;
     FailOnThreadViolationRepaintManager.install();
     window = GuiActionRunner.execute(this::made);
     robot = robotWithCurrentAwtHierarchyWithoutScreenLock();
     robot.settings().delayBetweenEvents(10);
     robot.settings().eventPostingDelay(10);
-    GuiActionRunner.execute(window::show);
+    GuiActionRunner.execute(() -> shown.accept(window));
     robot.waitForIdle();
   }
 
@@ -60,9 +78,7 @@ final class DeskDriver implements AutoCloseable {
     memory.keep("look", "LIGHT");
     Look look = new Look(memory);
     look.install();
-    OpenDesign open = new OpenDesign(Demo.libraryGarden(UnitSystem.US), "the demo");
-    return new DeskWindow(
-        memory, look, open, new WorkbookShelf(), java.util.Optional.of(questions), spare);
+    return new DeskWindow(memory, look, open, shelf, java.util.Optional.of(questions), spare);
   }
 
   DeskWindow window() {
@@ -147,6 +163,32 @@ final class DeskDriver implements AutoCloseable {
   void click(String name) {
     robot.click(named(name));
     robot.waitForIdle();
+  }
+
+  /** Presses a button in a window that another may lie over. */
+  void pressBehind(String name) {
+    act(() -> ((javax.swing.AbstractButton) find(window.frame(), name)).doClick(0));
+  }
+
+  /** Returns a table in a dialog, once the dialog is there. */
+  JTable dialogTable(String dialog, String table) {
+    waitUntil(dialog, () -> dialog(dialog) != null);
+    return (JTable) ask(() -> find(dialog(dialog), table));
+  }
+
+  /** Clicks something in a dialog that is there. */
+  void clickInDialog(String dialog, String name) {
+    robot.click(ask(() -> find(dialog(dialog), name)));
+    robot.waitForIdle();
+  }
+
+  private static Container dialog(String name) {
+    for (java.awt.Window each : java.awt.Window.getWindows()) {
+      if (name.equals(each.getName()) && each.isShowing()) {
+        return each;
+      }
+    }
+    return null;
   }
 
   void clickRow(String table, int row) {

@@ -1,13 +1,20 @@
 package zonewright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import org.apache.poi.poifs.crypt.EncryptionInfo;
+import org.apache.poi.poifs.crypt.EncryptionMode;
+import org.apache.poi.poifs.crypt.Encryptor;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -18,6 +25,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.DesignFile;
 
 @Tag("window")
 @CacioTest
@@ -123,6 +131,39 @@ class DeskFilesTest {
     assertThat(desk.ask(() -> desk.window().openDesign().design())).isSameAs(before);
     desk.click("close message");
     assertThat(desk.shows("close message")).isFalse();
+  }
+
+  @Test
+  void aProtectedFileAsksForItsPasswordUntilItIsRightAndStaysProtected() throws Exception {
+    Path file = folder.resolve("secret.xlsx");
+    try (POIFSFileSystem parts = new POIFSFileSystem();
+        OutputStream out = Files.newOutputStream(file)) {
+      Path plain = folder.resolve("plain.xlsx");
+      DesignFile.write(Design.blank(UnitSystem.SI), plain);
+      Encryptor lock = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
+      lock.confirmPassword("water");
+      try (OutputStream stream = lock.getDataStream(parts)) {
+        Files.copy(plain, stream);
+      }
+      parts.writeFilesystem(out);
+    }
+    desk.questions.passwords.addAll(List.of("wine", "water"));
+    desk.act(() -> desk.window().keeper().open(file));
+    desk.waitUntil("it is open", () -> desk.window().openDesign().file().isPresent());
+    assertThat(desk.questions.asked)
+        .containsExactly(
+            "“secret.xlsx” is protected by a password.",
+            "That is not the password of “secret.xlsx”.");
+    desk.act(desk.window().steps()::newRow);
+    desk.act(desk.window()::save);
+    desk.waitUntil("it is saved", () -> !desk.window().openDesign().unsaved());
+    assertThatThrownBy(() -> DesignFile.read(file)).hasMessageContaining("password");
+
+    desk.act(() -> desk.window().keeper().fresh(UnitSystem.US));
+    desk.act(() -> desk.window().keeper().open(file));
+    desk.waitUntil("it was asked and not told", () -> desk.shows("message"));
+    assertThat(desk.text("message"))
+        .isEqualTo("“secret.xlsx” was not opened; nothing has changed.");
   }
 
   @Test

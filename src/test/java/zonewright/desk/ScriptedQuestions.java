@@ -9,6 +9,7 @@ import zonewright.workbook.pack.PackSheet;
 /** Answers for a person, and notes what was asked. */
 final class ScriptedQuestions implements Questions {
   final List<String> asked = new ArrayList<>();
+  final List<String> passwords = new ArrayList<>();
   Unsaved answer = Unsaved.CANCEL;
   Path suggested = Path.of("");
   Optional<Path> file = Optional.empty();
@@ -17,6 +18,12 @@ final class ScriptedQuestions implements Questions {
   public Unsaved unsaved(String name) {
     asked.add(name);
     return answer;
+  }
+
+  @Override
+  public Optional<String> password(String words) {
+    asked.add(words);
+    return passwords.isEmpty() ? Optional.empty() : Optional.of(passwords.remove(0));
   }
 
   @Override

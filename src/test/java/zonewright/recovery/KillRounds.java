@@ -125,16 +125,16 @@ final class KillRounds implements AutoCloseable {
     }
   }
 
-  /** Copies a design with the record of unsaved work beside it, if there is one. */
+  /** Copies a design with the records of unsaved work beside it. */
   private static Path copyOf(Path file) throws IOException {
     Path folder = Files.createDirectories(file.resolveSibling("copy"));
     Path copy = folder.resolve(file.getFileName());
     Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
-    Path record = UnsavedFile.beside(file);
-    if (Files.exists(record)) {
-      Files.copy(record, UnsavedFile.beside(copy), StandardCopyOption.REPLACE_EXISTING);
-    } else {
-      Files.deleteIfExists(UnsavedFile.beside(copy));
+    for (Path old : TypingProcess.records(copy)) {
+      Files.delete(old);
+    }
+    for (Path record : TypingProcess.records(file)) {
+      Files.copy(record, folder.resolve(record.getFileName()), StandardCopyOption.COPY_ATTRIBUTES);
     }
     return copy;
   }

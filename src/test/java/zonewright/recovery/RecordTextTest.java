@@ -1,18 +1,23 @@
 package zonewright.recovery;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Demo;
@@ -20,6 +25,7 @@ import zonewright.design.Design;
 import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Entry;
+import zonewright.testing.Counts;
 import zonewright.units.UnitSystem;
 
 class RecordTextTest {
@@ -70,32 +76,102 @@ class RecordTextTest {
         Difference.lines(blueprint, new BookSnapshot(UnitSystem.SI, Map.of()), first);
     new TypingSteps(design, 7).next();
     List<String> then = Difference.lines(blueprint, first, design.book().snapshot());
-    String whole =
-        UnsavedFile.head("garden", Optional.of(folder.resolve("garden.xlsx")))
-            + "\n"
-            + String.join("\n", start)
-            + "\n"
-            + UnsavedFile.closing(start)
-            + "\n"
-            + String.join("\n", then)
-            + "\n"
-            + UnsavedFile.closing(then)
-            + "\n";
-    Path file = folder.resolve(".garden.xlsx.unsaved");
-    int afterStart =
-        whole.indexOf(UnsavedFile.closing(start)) + UnsavedFile.closing(start).length();
-    for (int end = afterStart + 1; end < whole.length() - 1; end++) {
+    String whole = head(folder) + UnsavedFile.group(start) + UnsavedFile.group(then);
+    Path file = folder.resolve(".garden.xlsx.12345678.unsaved");
+    int afterStart = whole.length() - UnsavedFile.group(then).length();
+    for (int end = afterStart; end < whole.length() - 1; end++) {
       Files.writeString(file, whole.substring(0, end), StandardCharsets.UTF_8);
-      assertThat(UnsavedFile.read(file, blueprint).orElseThrow().book().sameEntries(first))
-          .isTrue();
+      UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
+      assertThat(found.book().orElseThrow().sameEntries(first)).isTrue();
+      assertThat(found.whole()).isEqualTo(end <= afterStart + 1);
     }
     Files.writeString(file, whole, StandardCharsets.UTF_8);
     UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
-    assertThat(found.book().sameEntries(design.book().snapshot())).isTrue();
-    assertThat(found.design()).contains(folder.resolve("garden.xlsx").toAbsolutePath());
-    assertThat(UnsavedFile.inUseElsewhere(file)).isFalse();
-    assertThat(UnsavedFile.isOurs(file)).isTrue();
-    assertThat(UnsavedFile.leftOver(folder)).isEmpty();
+    assertThat(found.whole()).isTrue();
+    assertThat(found.book().orElseThrow().sameEntries(design.book().snapshot())).isTrue();
+    assertThat(found.head().orElseThrow().design())
+        .contains(folder.resolve("garden.xlsx").toAbsolutePath());
+    assertThat(UnsavedFile.around(folder.resolve("garden.xlsx"), "", folder).left()).contains(file);
+  }
+
+  private static String head(Path folder) {
+    UnsavedFile.Head head =
+        new UnsavedFile.Head(
+            "12345678-some-window",
+            "garden",
+            Optional.of(folder.resolve("garden.xlsx")),
+            "",
+            "somebody on a computer",
+            Instant.EPOCH,
+            Map.of());
+    return UnsavedFile.HEAD + "\n" + UnsavedFile.group(List.of(head.line()));
+  }
+
+  @Test
+  void aNumberThatNobodyWroteIsNone() {
+    for (String text : List.of("F12d", "F0x1p3", "F1e999", "FNaN", "F", "F 1.0", "F1.0f")) {
+      assertThatThrownBy(() -> EntryText.read(text))
+          .as(text)
+          .isInstanceOf(IllegalArgumentException.class);
+    }
+  }
+
+  /** Every whole group comes back, whatever befell the others; nothing ever throws. */
+  @Test
+  @Tag(Counts.LONG)
+  void ofADamagedRecordAllWholeGroupsAreGivenAndThatItIsDamagedIsKnown(@TempDir Path folder)
+      throws IOException {
+    Design design = Demo.libraryGarden(UnitSystem.US);
+    Blueprint blueprint = design.book().blueprint();
+    BookSnapshot before = new BookSnapshot(UnitSystem.US, Map.of());
+    TypingSteps steps = new TypingSteps(design, 11);
+    List<String> groups = new ArrayList<>(List.of(head(folder)));
+    for (int i = 0; i < 12; i++) {
+      BookSnapshot now = design.book().snapshot();
+      groups.add(UnsavedFile.group(Difference.lines(blueprint, before, now)));
+      before = now;
+      steps.next();
+    }
+    byte[] whole = String.join("", groups).getBytes(StandardCharsets.UTF_8);
+    int first = (groups.get(0) + groups.get(1)).getBytes(StandardCharsets.UTF_8).length;
+    Path file = folder.resolve(".garden.xlsx.12345678.unsaved");
+    Random random = new Random(3);
+    for (int i = 0; i < Counts.of(100, 2000); i++) {
+      byte[] damaged = whole.clone();
+      int at = first + random.nextInt(whole.length - first);
+      int length = 1 + random.nextInt(random.nextBoolean() ? 3 : 400);
+      for (int j = at; j < Math.min(whole.length, at + length); j++) {
+        byte other = (byte) (damaged[j] + 1 + random.nextInt(255));
+        damaged[j] =
+            other == '\r' || other == '\n' ? (byte) 0 : other; // one end of a line for another
+      }
+      boolean cut = random.nextInt(4) == 0;
+      Files.write(file, cut ? Arrays.copyOf(damaged, at) : damaged);
+      Rebuilt expected = new Rebuilt(blueprint);
+      int begin = 0;
+      for (String group : groups) {
+        int end = begin + group.getBytes(StandardCharsets.UTF_8).length;
+        if (end <= at + (cut ? 1 : 0) || (!cut && begin >= at + length)) {
+          expected.takeAll(group.lines().filter(RecordTextTest::inside).toList());
+        }
+        begin = end;
+      }
+      UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
+      if (!cut) { // one cut between two groups cannot be told from one that ended there
+        assertThat(found.whole()).as("damaged at %s", at).isFalse();
+      }
+      assertThat(found.book().orElseThrow().sameEntries(expected.snapshot().orElseThrow()))
+          .as("damage of %s at %s", length, at)
+          .isTrue();
+    }
+  }
+
+  /** Says whether a line is one between the first and the last of a group. */
+  private static boolean inside(String line) {
+    return !line.isEmpty()
+        && !line.equals(UnsavedFile.HEAD)
+        && !line.equals(UnsavedFile.OPENING)
+        && !line.startsWith("end\t");
   }
 
   @Test
@@ -105,7 +181,9 @@ class RecordTextTest {
     assertThat(UnsavedFile.read(file, blueprint)).isEmpty();
     for (String text : List.of("", "Dear gardener", "zonewright unsaved 1\t1\t2\tx\t\nend\t0\n")) {
       Files.writeString(file, text, StandardCharsets.UTF_8);
-      assertThat(UnsavedFile.read(file, blueprint)).isEmpty();
+      UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
+      assertThat(found.book()).isEmpty();
+      assertThat(found.untouched()).isEqualTo(text.isEmpty());
     }
   }
 }

@@ -1,11 +1,19 @@
 package zonewright.recovery;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import zonewright.design.Design;
 import zonewright.sheet.BookSnapshot;
 import zonewright.workbook.DesignFile;
@@ -34,8 +42,12 @@ final class TypingProcess {
             design.book().blueprint(),
             design.book()::snapshot,
             hands,
-            file.resolveSibling("spare"));
-    record.follow(Optional.of(file), "garden");
+            file.resolveSibling("spare"),
+            System.err::println);
+    List<Path> left = records(file);
+    WorkRecord.Base base = new WorkRecord.Base(read(file), UnsavedFile.digest(file), false);
+    hands.submit(() -> record.follow(Optional.of(file), "garden", Optional.of(base))).get();
+    hands.submit(() -> left.forEach(record::outlive)).get();
     design.book().listen(changes -> record.changed());
     hands.submit(record::changed).get();
     TypingSteps steps = new TypingSteps(design, seed);
@@ -53,18 +65,56 @@ final class TypingProcess {
     System.exit(0);
   }
 
+  private static BookSnapshot read(Path file) throws DesignFileException {
+    return DesignFile.read(file).design().book().snapshot();
+  }
+
+  /** Returns the records beside a design, the latest first. */
+  static List<Path> records(Path file) throws IOException {
+    try (Stream<Path> files = Files.list(file.getParent())) {
+      return files
+          .filter(each -> each.getFileName().toString().endsWith(UnsavedFile.ENDING))
+          .sorted(Comparator.comparing(TypingProcess::time).reversed())
+          .toList();
+    }
+  }
+
+  private static FileTime time(Path file) {
+    try {
+      return Files.getLastModifiedTime(file);
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+
   /** Returns the design as the window would after “bring them back”. */
   static Design opened(Path file) throws DesignFileException, IOException {
-    Design read = DesignFile.read(file).design();
-    return UnsavedFile.read(UnsavedFile.beside(file), read.book().blueprint())
-        .map(found -> Design.of(found.book()))
-        .orElse(read);
+    Design design = DesignFile.read(file).design();
+    BookSnapshot read = design.book().snapshot();
+    String digest = UnsavedFile.digest(file);
+    for (Path record : records(file)) {
+      UnsavedFile.Found found = UnsavedFile.read(record, design.book().blueprint()).orElseThrow();
+      Optional<BookSnapshot> moment = found.at(digest, read);
+      if (moment.isPresent() && found.book().isPresent()) {
+        LeftWork left = new LeftWork(design.book(), read, moment, found.book().get());
+        if (!left.items().isEmpty()) {
+          design
+              .book()
+              .perform(
+                  left.taken(
+                      IntStream.range(0, left.items().size()).boxed().collect(Collectors.toSet())));
+          break;
+        }
+      }
+    }
+    return design;
   }
 
   private static void save(
       Design design, Path file, WorkRecord record, ExecutorService hands, ExecutorService files) {
     BookSnapshot now = design.book().snapshot();
     var last = design.book().journal().toUndo();
+    record.saving(now);
     files.execute(
         () -> {
           try {
@@ -76,7 +126,11 @@ final class TypingProcess {
           hands.execute(
               () -> {
                 design.book().journal().saved(last);
-                record.saved(file, "garden", design.book().journal().unsaved());
+                record.saved(
+                    file,
+                    "garden",
+                    new WorkRecord.Base(now, UnsavedFile.digest(file), false),
+                    design.book().journal().unsaved());
               });
         });
   }

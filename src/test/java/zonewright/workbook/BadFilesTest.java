@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -77,6 +78,66 @@ class BadFilesTest {
     refused(Files.write(folder.resolve("spoilt.xlsx"), whole), "damaged");
   }
 
+  /** One letter of a part that nobody would miss: only the check sum beside it tells. */
+  @Test
+  void aPartThatIsNotAsItWasWrittenIsCalledDamaged() throws IOException {
+    Path file = folder.resolve("letter.xlsx");
+    byte[] part = "<x>water</x>".getBytes(StandardCharsets.UTF_8);
+    try (java.util.zip.ZipFile whole = new java.util.zip.ZipFile(demo().toFile());
+        ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      for (ZipEntry each : java.util.Collections.list(whole.entries())) {
+        zip.putNextEntry(new ZipEntry(each.getName()));
+        whole.getInputStream(each).transferTo(zip);
+        zip.closeEntry();
+      }
+      ZipEntry own = new ZipEntry("own/part.xml");
+      java.util.zip.CRC32 sum = new java.util.zip.CRC32();
+      sum.update(part);
+      own.setMethod(ZipEntry.STORED);
+      own.setSize(part.length);
+      own.setCrc(sum.getValue());
+      zip.putNextEntry(own);
+      zip.write(part);
+      zip.closeEntry();
+    }
+    byte[] bytes = Files.readAllBytes(file);
+    int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("<x>water</x>");
+    bytes[at + 4] = 'o';
+    refused(Files.write(file, bytes), "damaged");
+  }
+
+  /** What is written is opened again, or not written. */
+  @Test
+  void whatWouldNotBeOpenedAgainIsNotSaved() throws IOException {
+    Path file = Files.writeString(folder.resolve("garden.xlsx"), "as it was");
+    String rows = "<row r=\"1\"><c r=\"A1\" s=\"1\"/></row>".repeat(1000);
+    SafeSave.Content content =
+        stream -> {
+          ZipOutputStream zip = new ZipOutputStream(stream);
+          for (String part : new String[] {"[Content_Types].xml", "xl/workbook.xml"}) {
+            zip.putNextEntry(new ZipEntry(part));
+            zip.closeEntry();
+          }
+          zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
+          for (int i = 0; i < 301; i++) {
+            zip.write(rows.getBytes(StandardCharsets.UTF_8));
+          }
+          zip.finish();
+        };
+    assertThatThrownBy(
+            () ->
+                SafeSave.replace(
+                    file,
+                    content,
+                    written -> WorkbookOpening.again(written, file, Optional.empty())))
+        .isInstanceOf(DesignFileException.class)
+        .hasMessage(
+            file
+                + " was not saved: a design of this size would not be opened again (no more than 300000 rows and 5000000 cells are); divide it into several.");
+    assertThat(file).hasContent("as it was");
+    assertThat(folder.toFile().list()).containsExactly("garden.xlsx");
+  }
+
   @Test
   void anOlderWorkbookIsToBeSavedAnew() throws IOException {
     Path file = folder.resolve("older.xls");
@@ -89,21 +150,46 @@ class BadFilesTest {
   }
 
   @Test
-  void aWorkbookWithAPasswordIsToBeSavedWithoutOne() throws Exception {
+  void aWorkbookWithAPasswordIsOpenedWithItAloneAndStaysProtectedAndNothingOfItLiesOpen()
+      throws Exception {
     Path file = folder.resolve("secret.xlsx");
+    lock(demo(), file, "water");
+    byte[] before = Files.readAllBytes(file);
+    refused(file, "password", "asked for");
+    assertThatThrownBy(() -> DesignFile.read(file, Optional.of("wine"), Progress.UNWATCHED))
+        .isInstanceOfSatisfying(
+            DesignFileException.class, problem -> assertThat(problem.wantsPassword()).isTrue())
+        .hasMessage("That is not the password of " + file + ".");
+
+    DesignFile.Opened opened = DesignFile.read(file, Optional.of("water"), Progress.UNWATCHED);
+    assertThat(Designs.zones(opened.design())).isEqualTo(12);
+    Designs.type(opened.design(), Facts.ZONE_NOTE, 0, "a secret note");
+    DesignFile.Written written = DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
+    assertThat(Files.readAllBytes(file)).isNotEqualTo(before);
+    refused(file, "password");
+    DesignFile.Opened again = DesignFile.read(file, Optional.of("water"), Progress.UNWATCHED);
+    assertThat(again.design().book().snapshot().sameEntries(opened.design().book().snapshot()))
+        .isTrue();
+    DesignFile.save(again.design(), file, Optional.of(written.kept()));
+    refused(file, "password");
+    refused(DesignFile.backup(file), "password");
+    assertThat(folder.toFile().list())
+        .containsExactlyInAnyOrder("garden.xlsx", "secret.xlsx", "secret.bak.xlsx");
+  }
+
+  private static void lock(Path plain, Path closed, String password) throws Exception {
     EncryptionInfo info = new EncryptionInfo(EncryptionMode.agile);
     Encryptor encryptor = info.getEncryptor();
-    encryptor.confirmPassword("water");
+    encryptor.confirmPassword(password);
     try (POIFSFileSystem files = new POIFSFileSystem()) {
-      try (OPCPackage plain = OPCPackage.open(demo().toFile());
+      try (OPCPackage parts = OPCPackage.open(plain.toFile());
           OutputStream stream = encryptor.getDataStream(files)) {
-        plain.save(stream);
+        parts.save(stream);
       }
-      try (OutputStream stream = Files.newOutputStream(file)) {
+      try (OutputStream stream = Files.newOutputStream(closed)) {
         files.writeFilesystem(stream);
       }
     }
-    refused(file, "password");
   }
 
   @Test

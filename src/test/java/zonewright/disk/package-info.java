@@ -1,0 +1,2 @@
+/** A disk whose power is cut, at every step in turn. */
+package zonewright.disk;
