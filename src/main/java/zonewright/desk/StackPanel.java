@@ -1,24 +1,28 @@
 package zonewright.desk;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
-import java.awt.LayoutManager;
+import java.awt.LayoutManager2;
 import java.awt.Rectangle;
-import javax.swing.JPanel;
-import javax.swing.Scrollable;
-import javax.swing.SwingConstants;
+import java.util.HashMap;
+import java.util.Map;
+import org.jdesktop.swingx.JXPanel;
+import org.jdesktop.swingx.ScrollableSizeHint;
 
 /**
  * Components below each other over the full width, each as high as it wants to be at that width.
  *
  * <p>Made for prose that wraps: its height is asked for only once its width is known.
  */
-final class StackPanel extends JPanel implements Scrollable {
+final class StackPanel extends JXPanel {
   StackPanel() {
     super(new Stacked());
     setOpaque(false);
+    setScrollableWidthHint(ScrollableSizeHint.FIT);
+    setScrollableHeightHint(ScrollableSizeHint.PREFERRED_STRETCH);
   }
 
   /** Adds a component with a gap above it, in unscaled pixels. */
@@ -27,32 +31,12 @@ final class StackPanel extends JPanel implements Scrollable {
   }
 
   @Override
-  public Dimension getPreferredScrollableViewportSize() {
-    return getPreferredSize();
-  }
-
-  @Override
   public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
     return getFontMetrics(getFont()).getHeight();
   }
 
-  @Override
-  public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-    return orientation == SwingConstants.VERTICAL ? visible.height : visible.width;
-  }
-
-  @Override
-  public boolean getScrollableTracksViewportWidth() {
-    return true;
-  }
-
-  @Override
-  public boolean getScrollableTracksViewportHeight() {
-    return getParent() != null && getParent().getHeight() > getPreferredSize().height;
-  }
-
-  private static final class Stacked implements LayoutManager, java.awt.LayoutManager2 {
-    private final java.util.Map<Component, Integer> gaps = new java.util.HashMap<>();
+  private static final class Stacked implements LayoutManager2 {
+    private final Map<Component, Integer> gaps = new HashMap<>();
 
     @Override
     public void addLayoutComponent(Component component, Object gap) {
@@ -98,7 +82,7 @@ final class StackPanel extends JPanel implements Scrollable {
         if (!component.isVisible()) {
           continue;
         }
-        y += com.formdev.flatlaf.util.UIScale.scale(gaps.getOrDefault(component, 0));
+        y += UIScale.scale(gaps.getOrDefault(component, 0));
         if (component.getWidth() != inner) {
           component.setSize(inner, Math.max(1, component.getHeight()));
         }
