@@ -6,6 +6,8 @@ import java.awt.event.InputEvent;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.Icon;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 
 /** Something a person can do from a menu, a button or the keyboard. */
@@ -40,6 +42,19 @@ final class Deed extends AbstractAction {
   Deed tip(String words) {
     putValue(Action.SHORT_DESCRIPTION, words);
     return this;
+  }
+
+  /** Returns it as it stands in a menu. */
+  JMenuItem item() {
+    JMenuItem item = new JMenuItem(this);
+    item.setIcon(null);
+    item.setToolTipText(null);
+    return item;
+  }
+
+  /** Does what a view offers as if a person had asked for it there. */
+  static void run(Action action, JComponent source) {
+    action.actionPerformed(new ActionEvent(source, ActionEvent.ACTION_PERFORMED, ""));
   }
 
   void rename(String name) {

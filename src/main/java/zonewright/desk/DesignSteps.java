@@ -1,7 +1,11 @@
 package zonewright.desk;
 
 import java.util.List;
+import java.util.Optional;
+import javax.swing.Action;
 import zonewright.formula.Reference;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Journal;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
@@ -11,6 +15,10 @@ final class DesignSteps {
   private final OpenDesign open;
   private final SheetDeck deck;
   private final Runnable moved;
+  private final Deed undo = new Deed("Undo", this::takeBack).keys("ctrl Z").drawn(Pictogram.UNDO);
+  private final Deed redo = new Deed("Redo", this::doAgain).keys("ctrl Y").drawn(Pictogram.REDO);
+  private final Deed units = new Deed("Switch units", this::switchUnits).drawn(Pictogram.UNITS);
+  private final Deed newRow = new Deed("New row", this::addRow).drawn(Pictogram.ADD_ROW);
 
   /**
    * Makes the steps.
@@ -23,25 +31,64 @@ final class DesignSteps {
     this.moved = moved;
   }
 
-  /** Takes the last edit back. */
-  void undo() {
+  /** Returns what takes the last edit back. */
+  Deed undo() {
+    return undo;
+  }
+
+  /** Returns what does again what was taken back. */
+  Deed redo() {
+    return redo;
+  }
+
+  /** Returns what keeps the whole design in the other unit system. */
+  Deed units() {
+    return units;
+  }
+
+  /** Returns what puts a new row below the one the person is at and goes there. */
+  Deed newRow() {
+    return newRow;
+  }
+
+  /** Brings names and what can be done up to date. */
+  void refresh() {
+    Journal journal = open.book().journal();
+    named(undo, "Undo", "Ctrl+Z", journal.toUndo());
+    named(redo, "Redo", "Ctrl+Y", journal.toRedo());
+    units.rename("Switch to " + otherUnits().words());
+    units.tip("Keep the whole design in " + otherUnits().words() + "; can be undone");
+    String word = frontRowWord();
+    newRow.rename("New " + word);
+    newRow.tip("Put a new " + word + " below the one selected");
+    newRow.setEnabled(mayAddRows());
+  }
+
+  private static void named(Deed deed, String verb, String keys, Optional<Edit> edit) {
+    deed.setEnabled(edit.isPresent());
+    deed.rename(edit.map(found -> verb + " " + found.name()).orElse(verb));
+    deed.tip(deed.getValue(Action.NAME) + " (" + keys + ")");
+  }
+
+  private UnitSystem otherUnits() {
+    return open.book().system() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
+  }
+
+  private void takeBack() {
     deck.front().finishTyping();
     open.book().undo();
   }
 
-  /** Does again what was taken back. */
-  void redo() {
+  private void doAgain() {
     open.book().redo();
   }
 
-  /** Says whether rows can be added to the sheet at the front. */
-  boolean mayAddRows() {
+  private boolean mayAddRows() {
     return open.book().blueprint().table(deck.frontTable()).rows()
         instanceof TableDefinition.Rows.Free;
   }
 
-  /** Puts a new row below the one the person is at and goes there. */
-  void newRow() {
+  private void addRow() {
     String table = deck.frontTable();
     if (!mayAddRows()) {
       return;
@@ -55,15 +102,12 @@ final class DesignSteps {
     moved.run();
   }
 
-  /** Keeps the whole design in the other unit system. */
-  void switchUnits() {
+  private void switchUnits() {
     deck.front().finishTyping();
-    UnitSystem other = open.book().system() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
-    open.book().perform(open.design().edits().switched(other));
+    open.book().perform(open.design().edits().switched(otherUnits()));
   }
 
-  /** Returns what a person calls a row of the sheet at the front. */
-  String frontRowWord() {
+  private String frontRowWord() {
     return mayAddRows() ? open.book().blueprint().table(deck.frontTable()).rowWord() : "row";
   }
 

@@ -5,26 +5,25 @@ import zonewright.sheet.TableDefinition;
 
 /** The menu that leads from sheet to sheet. */
 final class GoMenu {
-  private final DeskWindow window;
+  private final OpenDesign open;
+  private final SheetDeck deck;
   private final Deed back;
 
   /** Makes what fills it; {@code back} leads to where a person came from. */
-  GoMenu(DeskWindow window, Deed back) {
-    this.window = window;
+  GoMenu(OpenDesign open, SheetDeck deck, Deed back) {
+    this.open = open;
+    this.deck = deck;
     this.back = back;
   }
 
   /** Fills it. */
   void fill(JMenu menu) {
-    menu.add(Menus.item(back));
-    menu.add(
-        Menus.item(new Deed("Next sheet", () -> window.deck().step(1)).keys("ctrl PAGE_DOWN")));
-    menu.add(
-        Menus.item(new Deed("Sheet before", () -> window.deck().step(-1)).keys("ctrl PAGE_UP")));
+    menu.add(back.item());
+    menu.add(new Deed("Next sheet", () -> deck.step(1)).keys("ctrl PAGE_DOWN").item());
+    menu.add(new Deed("Sheet before", () -> deck.step(-1)).keys("ctrl PAGE_UP").item());
     menu.addSeparator();
     for (SheetGroup group : SheetGroup.values()) {
-      menu.add(
-          Menus.item(new Deed(group.words(), () -> front(group)).keys("ctrl " + group.digit())));
+      menu.add(new Deed(group.words(), () -> front(group)).keys("ctrl " + group.digit()).item());
     }
     menu.addSeparator();
     for (SheetGroup group : SheetGroup.values()) {
@@ -33,15 +32,15 @@ final class GoMenu {
   }
 
   private void front(SheetGroup group) {
-    window.deck().show(group);
-    window.deck().focusTarget().requestFocusInWindow();
+    deck.show(group);
+    deck.focusTarget().requestFocusInWindow();
   }
 
   private JMenu sheets(SheetGroup group) {
     JMenu sheets = new JMenu("Sheets of " + group.words());
     for (String id : group.tables()) {
-      TableDefinition table = window.openDesign().book().blueprint().table(id);
-      sheets.add(Menus.item(new Deed(SheetGroup.caption(table), () -> window.goToSheet(id))));
+      TableDefinition table = open.book().blueprint().table(id);
+      sheets.add(new Deed(SheetGroup.caption(table), () -> deck.enter(id)).item());
     }
     return sheets;
   }

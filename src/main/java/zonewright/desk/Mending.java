@@ -12,6 +12,12 @@ final class Mending {
   private final Supplier<FindingsPane> findings;
   private final Wayfinder ways;
   private final MessageBar messages;
+  private final Deed next =
+      new Deed("Next finding", this::nextFinding)
+          .keys("F8")
+          .drawn(Pictogram.NEXT_FINDING)
+          .tip("Go to the next finding (F8)");
+  private final Deed mend = new Deed("Put the finding right", this::mendFinding).keys("F9");
 
   Mending(
       OpenDesign open,
@@ -26,14 +32,22 @@ final class Mending {
     this.messages = messages;
   }
 
-  /** Goes to the next finding. */
-  void nextFinding() {
+  /** Returns what goes to the next finding. */
+  Deed next() {
+    return next;
+  }
+
+  /** Returns what carries out the remedy of the finding selected, or of the cell at hand. */
+  Deed mend() {
+    return mend;
+  }
+
+  private void nextFinding() {
     deck.front().finishTyping();
     findings.get().next();
   }
 
-  /** Carries out the remedy of the finding selected, or of the cell the person is at. */
-  void mendFinding() {
+  private void mendFinding() {
     deck.front().finishTyping();
     findings
         .get()

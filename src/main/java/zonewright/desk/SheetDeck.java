@@ -129,7 +129,7 @@ final class SheetDeck extends JPanel {
   /** Brings a sheet to the front. */
   void show(String table) {
     SheetGroup group = SheetGroup.of(table);
-    boolean hadKeyboard = views.containsKey(front) && Wayfinder.has(view(front).component());
+    boolean hadKeyboard = views.containsKey(front) && Keyboard.has(view(front).component());
     building = true;
     front = table;
     lastOf.put(group, table);
@@ -187,6 +187,20 @@ final class SheetDeck extends JPanel {
   void flag(Function<Place, Optional<Severity>> who) {
     flags = who;
     views.values().forEach(view -> view.flag(who));
+  }
+
+  /** Returns what is done once what is being typed has been taken over. */
+  Runnable typed(Runnable then) {
+    return () -> {
+      front().finishTyping();
+      then.run();
+    };
+  }
+
+  /** Brings a sheet to the front, with the keyboard in it. */
+  void enter(String table) {
+    show(table);
+    focusTarget().requestFocusInWindow();
   }
 
   /** Returns the cell the person is at, where it is still there. */

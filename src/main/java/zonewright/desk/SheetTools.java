@@ -52,7 +52,7 @@ final class SheetTools extends JPanel {
   }
 
   private void does(GridAction which) {
-    grid.ifPresent(found -> Menus.run(found.action(which), found));
+    grid.ifPresent(found -> Deed.run(found.action(which), found));
   }
 
   /** Serves another sheet. */

@@ -118,11 +118,11 @@ final class StartForm {
         .getRootPane()
         .registerKeyboardAction(
             event ->
-                Wayfinder.next(
+                Keyboard.next(
                     List.of(
-                        Wayfinder.part(site, site::table),
-                        Wayfinder.part(zones, zones::table),
-                        Wayfinder.part(begin, () -> begin))),
+                        Keyboard.part(site, site::table),
+                        Keyboard.part(zones, zones::table),
+                        Keyboard.part(begin, () -> begin))),
             KeyStroke.getKeyStroke("F6"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
     DialogSize.set(dialog, 1020, 680);

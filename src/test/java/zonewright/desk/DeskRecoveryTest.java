@@ -85,7 +85,7 @@ class DeskRecoveryTest {
     typeAnArea("777");
     Path record = UnsavedFile.beside(file);
     desk.waitUntil("the record is there", () -> Files.exists(record));
-    desk.act(desk.window()::save);
+    desk.choose("Save");
     desk.waitUntil("it is saved", () -> !desk.window().openDesign().unsaved());
     desk.waitUntil("the record is gone", () -> !Files.exists(record));
     assertThat(records(folder)).isEmpty();
@@ -138,7 +138,7 @@ class DeskRecoveryTest {
     typeAnArea("777");
     Files.setLastModifiedTime(file, FileTime.fromMillis(1_700_000_000_000L));
     byte[] theirs = Files.readAllBytes(file);
-    desk.act(desk.window()::save);
+    desk.choose("Save");
     desk.waitUntil("it is asked", () -> desk.shows("offer Save over it"));
     assertThat(Files.readAllBytes(file)).isEqualTo(theirs);
     desk.click("offer Save over it");
@@ -158,7 +158,7 @@ class DeskRecoveryTest {
   void goingBackToWhatWasSavedCanBeTakenBack() {
     openFile();
     typeAnArea("777");
-    desk.act(desk.window()::revert);
+    desk.choose("Back to what was saved");
     desk.waitUntil("it is as saved", () -> desk.shows("offer Take that back"));
     assertThat(area()).isEqualTo(new Entry.Figure(2250));
     desk.click("offer Take that back");
@@ -169,7 +169,7 @@ class DeskRecoveryTest {
   @Test
   void aNewDesignIsSavedUnderTheNameOfItsProject() {
     desk.questions.file = Optional.empty();
-    desk.act(desk.window()::saveAs);
+    desk.choose("Save as …");
     assertThat(desk.questions.suggested).isEqualTo(Path.of("library-garden-invented-example.xlsx"));
   }
 }

@@ -81,7 +81,7 @@ final class Screenshots {
       write(window, folder.resolve("window-" + look + ".png"));
     }
     for (String sheet : sheets) {
-      EventQueue.invokeAndWait(() -> window.goToSheet(sheet));
+      EventQueue.invokeAndWait(() -> window.deck().enter(sheet));
       settle();
       write(window, folder.resolve("sheet-" + sheet + "-" + look + ".png"));
     }
