@@ -12,6 +12,8 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import org.junit.jupiter.api.Test;
 
 /** The floors of the house: dependencies point from the screen down to the science. */
@@ -166,6 +168,30 @@ class FloorsTest {
         .should()
         .beFreeOfCycles()
         .because("a package in a circle cannot be read, tested or replaced alone")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void classesOfTheDeskAreFreeOfCircles() {
+    SliceAssignment classes =
+        new SliceAssignment() {
+          @Override
+          public SliceIdentifier getIdentifierOf(JavaClass any) {
+            return any.getPackageName().startsWith("zonewright.desk")
+                ? SliceIdentifier.of(any.getName().replaceAll("\\$.*", ""))
+                : SliceIdentifier.ignore();
+          }
+
+          @Override
+          public String getDescription() {
+            return "classes of the desk";
+          }
+        };
+    slices()
+        .assignedFrom(classes)
+        .should()
+        .beFreeOfCycles()
+        .because("who reads one class of the window should not have to read them all")
         .check(PROGRAM);
   }
 
