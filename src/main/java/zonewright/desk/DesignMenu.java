@@ -2,6 +2,10 @@ package zonewright.desk;
 
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
+import zonewright.desk.findings.Mending;
+import zonewright.desk.part.Deed;
+import zonewright.desk.sheets.DesignSteps;
+import zonewright.desk.sheets.SheetDeck;
 
 /** The menu of what is done to the design as a whole. */
 record DesignMenu(

@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
+import zonewright.desk.part.Deed;
+import zonewright.desk.part.Pictogram;
+import zonewright.desk.sheets.SheetDeck;
 
 /** The menu of files: what begins, opens, saves and hands over. */
 final class FileMenu {

@@ -11,6 +11,7 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.Deed;
 
 /** The menus, and the few buttons above the sheets: actions of others, in their places. */
 final class Menus {

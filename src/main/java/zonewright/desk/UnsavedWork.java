@@ -10,6 +10,8 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 import zonewright.design.Design;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
 import zonewright.recovery.UnsavedFile;
 import zonewright.recovery.WorkRecord;
 

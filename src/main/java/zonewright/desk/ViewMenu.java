@@ -6,6 +6,8 @@ import javax.swing.ButtonGroup;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
 import javax.swing.JRadioButtonMenuItem;
+import zonewright.desk.part.Deed;
+import zonewright.desk.part.Look;
 
 /** The menu of what the window looks like and which of its parts are shown. */
 final class ViewMenu {

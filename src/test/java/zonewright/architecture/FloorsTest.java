@@ -172,6 +172,18 @@ class FloorsTest {
   }
 
   @Test
+  void thePartsOfTheDeskKnowNothingOfTheWindow() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.desk.(*)..")
+        .should()
+        .dependOnClassesThat(resideInAPackage("zonewright.desk"))
+        .because("the window puts its parts together, not they it")
+        .check(PROGRAM);
+    slices().matching("zonewright.desk.(*)..").should().beFreeOfCycles().check(PROGRAM);
+  }
+
+  @Test
   void classesOfTheDeskAreFreeOfCircles() {
     SliceAssignment classes =
         new SliceAssignment() {

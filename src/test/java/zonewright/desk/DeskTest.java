@@ -9,6 +9,7 @@ import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import zonewright.desk.part.Keyboard;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Book;
