@@ -36,7 +36,7 @@ public final class Calculation implements Workspace {
   private final List<ColumnState> order = new ArrayList<>();
   private final Map<String, BlockColumn> counted = new HashMap<>();
   private final Map<Reference, Formula> plain = new HashMap<>();
-  private final Map<Formula, Part> parts = new IdentityHashMap<>();
+  private final IdentityHashMap<Formula, Part> parts = new IdentityHashMap<>();
   private UnitSystem compiledFor;
 
   /** Whether all is calculated, and is so again after each change. */
