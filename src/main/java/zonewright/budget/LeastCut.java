@@ -7,6 +7,7 @@ import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
+import zonewright.formula.Term;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
 
@@ -27,10 +28,9 @@ final class LeastCut {
    * @param excess how much the site stands above the allowance
    * @param wanted whether the allowance is exceeded and counts
    */
-  static Column column(String id, String name, Column above, Formula excess, Condition wanted) {
+  static Column column(String id, String name, Column above, Term excess, Condition wanted) {
     Formula nothing = Formula.zero(QuantityKind.VOLUME);
-    Formula higher =
-        Matching.rowsWith(above.reference(), Comparator.ABOVE, above.cell()).sum(above.reference());
+    Formula higher = Matching.rowsWith(above, Comparator.ABOVE, above).sum(above);
     Formula still = Formula.larger(nothing, excess.minus(higher));
     return Column.calculated(
             ZONES,
@@ -38,7 +38,7 @@ final class LeastCut {
             name,
             QuantityKind.VOLUME,
             Formula.when(wanted)
-                .then(Formula.larger(nothing, Formula.smaller(above.cell(), still)))
+                .then(Formula.larger(nothing, Formula.smaller(above, still)))
                 .otherwise(
                     Formula.doesNotApply(
                         "none", "The site keeps to this allowance, or need not keep to it.")))
@@ -46,6 +46,7 @@ final class LeastCut {
         .means(
             "What the zone would have to use less, where as few zones as possible are changed: those that stand highest above"
                 + " their shares, none of them brought below its share.")
-        .source("Derived: the largest first, until the excess is gone.");
+        .source("Derived: the largest first, until the excess is gone.")
+        .build();
   }
 }

@@ -22,16 +22,16 @@ public final class MonthlyVolume {
                       VolumeNames.month(month).name(),
                       QuantityKind.VOLUME,
                       ZoneBudget.VOLUME_PER_WEEK
-                          .cell()
                           .over(Formula.amount(7, Units.DAY))
-                          .times(new Formula.Pick(Climate.DAYS.reference(), Formula.number(month)))
-                          .times(MonthlySchedule.PERCENTS.get(month - 1).cell()))
+                          .times(Climate.DAYS.inRow(month))
+                          .times(MonthlySchedule.PERCENTS.get(month - 1)))
                   .band("Volume")
                   .means(
                       MonthlySchedule.said(
                           "Water the zone takes%s when its baseline is scaled by its percent of the month.",
                           month))
-                  .source("By definition."));
+                  .source("By definition.")
+                  .build());
 
   /** Water of the year; the zones show it too. */
   public static final Column YEAR =
@@ -46,7 +46,8 @@ public final class MonthlyVolume {
                   .orElseThrow())
           .band("Volume")
           .means("Water of the twelve months.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private MonthlyVolume() {}
 }

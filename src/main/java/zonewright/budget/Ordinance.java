@@ -12,8 +12,7 @@ import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
-import zonewright.formula.Gathering;
-import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -49,9 +48,10 @@ public final class Ordinance {
           .band(ALLOWANCES)
           .means(
               "Whether the site must keep to the Californian model ordinance. The figures are shown either way; findings come only where"
-                  + " it applies.");
+                  + " it applies.")
+          .build();
 
-  private static final Condition IN_FORCE = new Condition.WordIs(APPLIES.reference(), List.of(YES));
+  private static final Condition IN_FORCE = APPLIES.is(YES);
 
   public static final Column LAND_USE =
       Column.choice(
@@ -62,7 +62,8 @@ public final class Ordinance {
               RESIDENTIAL)
           .band(ALLOWANCES)
           .means(
-              "What the site is used for; sets the usual adjustment factor of the yearly allowance.");
+              "What the site is used for; sets the usual adjustment factor of the yearly allowance.")
+          .build();
 
   public static final Column ADJUSTMENT_FACTOR =
       Column.defaulted(
@@ -70,14 +71,13 @@ public final class Ordinance {
               "adjustment-factor",
               "ET adjustment factor",
               QuantityKind.FACTOR,
-              Formula.when(new Condition.WordIs(LAND_USE.reference(), List.of(RESIDENTIAL)))
-                  .then(number(0.55))
-                  .otherwise(number(0.45)))
+              Formula.when(LAND_USE.is(RESIDENTIAL)).then(0.55).otherwise(0.45))
           .band(ALLOWANCES)
           .within(Bounds.above(0, 1, Units.ONE))
           .means(
               "Share of the reference ET the yearly allowance grants. Local rules differ: type theirs.")
-          .source(RULE + " San Diego uses 0.42 for both land uses (verified).");
+          .source(RULE + " San Diego uses 0.42 for both land uses (verified).")
+          .build();
 
   public static final Column RAIN_CREDITED =
       Column.defaulted(SITE, "rain-credited", "Yearly rain credited", QuantityKind.SHARE, number(0))
@@ -85,16 +85,17 @@ public final class Ordinance {
           .within(Bounds.from(0, 1, Units.ONE))
           .means(
               "Part of the year's rain that is taken off the reference ET of the yearly allowance.")
-          .source("None unless typed; Vacaville takes off 25 % of the yearly rain (verified).");
+          .source("None unless typed; Vacaville takes off 25 % of the yearly rain (verified).")
+          .build();
 
   public static final Column SPECIAL =
       Column.choice(ZONES, "special-area", "Special area", new WordList.Fixed(List.of(NO, YES)), NO)
           .band(ALLOWANCES)
           .means(
-              "Whether the zone counts as a special landscape area: edible plants, recycled water or public play, for instance.");
+              "Whether the zone counts as a special landscape area: edible plants, recycled water or public play, for instance.")
+          .build();
 
-  private static final Condition IS_SPECIAL =
-      new Condition.WordIs(SPECIAL.reference(), List.of(YES));
+  private static final Condition IS_SPECIAL = SPECIAL.is(YES);
 
   public static final Column SPECIAL_AREA =
       Column.calculated(
@@ -103,11 +104,12 @@ public final class Ordinance {
               "Special part of the area",
               QuantityKind.AREA,
               Formula.when(IS_SPECIAL)
-                  .then(Emitters.AREA.cell())
+                  .then(Emitters.AREA)
                   .otherwise(Formula.zero(QuantityKind.AREA)))
           .band(ALLOWANCES)
           .means("The zone's area where it is special, else 0.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column ZONE_FACTOR =
       Column.calculated(
@@ -116,14 +118,14 @@ public final class Ordinance {
               "Zone adjustment factor",
               QuantityKind.FACTOR,
               Formula.when(IS_SPECIAL)
-                  .then(number(1))
-                  .otherwise(
-                      Plants.PLANT_FACTOR.cell().over(Emitters.IRRIGATION_EFFICIENCY.cell())))
+                  .then(1)
+                  .otherwise(Plants.PLANT_FACTOR.over(Emitters.IRRIGATION_EFFICIENCY)))
           .band(ALLOWANCES)
           .means("Plant factor over irrigation efficiency; 1 for special areas.")
-          .source(RULE);
+          .source(RULE)
+          .build();
 
-  private static final Formula WEIGHTED = ZONE_FACTOR.cell().times(Emitters.AREA.cell());
+  private static final Formula WEIGHTED = ZONE_FACTOR.times(Emitters.AREA);
 
   public static final Column REGULAR_WEIGHTED =
       Column.calculated(
@@ -135,7 +137,8 @@ public final class Ordinance {
           .band(ALLOWANCES)
           .means(
               "Zone adjustment factor times area, of regular zones; from it follows the site's mean factor.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final String SUM_OF_MONTHS = "the sum of the months";
   public static final String AS_PRINTED = "printed for the place";
@@ -148,10 +151,10 @@ public final class Ordinance {
           .band(ALLOWANCES)
           .means(
               "Which reference ET of the year the yearly allowance takes: the sum of the twelve months, or the value printed beside them"
-                  + " for the climate place, as a form may ask. Where no place is used it is the sum.");
+                  + " for the climate place, as a form may ask. Where no place is used it is the sum.")
+          .build();
 
-  private static final Condition TAKES_PRINTED =
-      Climate.PRINTED.and(new Condition.WordIs(ANNUAL_CHOICE.reference(), List.of(AS_PRINTED)));
+  private static final Condition TAKES_PRINTED = Climate.PRINTED.and(ANNUAL_CHOICE.is(AS_PRINTED));
 
   public static final Column ANNUAL_USED =
       Column.calculatedWord(
@@ -159,10 +162,11 @@ public final class Ordinance {
               "annual-used",
               "Annual value used",
               ANNUAL_VALUES,
-              Formula.when(TAKES_PRINTED).then(number(1)).otherwise(number(0)))
+              Formula.when(TAKES_PRINTED).then(1).otherwise(0))
           .band(ALLOWANCES)
           .means("Which reference ET of the year the yearly allowance rests on.")
-          .source("As chosen, where there is a printed value.");
+          .source("As chosen, where there is a printed value.")
+          .build();
 
   public static final Column ANNUAL_ET =
       Column.calculated(
@@ -171,12 +175,13 @@ public final class Ordinance {
               "Annual reference ET",
               QuantityKind.DEPTH,
               Formula.when(TAKES_PRINTED)
-                  .then(Climate.PRINTED_YEAR.cell())
-                  .otherwise(Climate.YEAR_REFERENCE_ET.cell()))
+                  .then(Climate.PRINTED_YEAR)
+                  .otherwise(Climate.YEAR_REFERENCE_ET))
           .band(ALLOWANCES)
           .originIn(ANNUAL_USED)
           .means("Reference ET of the year that the yearly allowance takes.")
-          .source("Printed, or the sum of the months: see Annual value used.");
+          .source("Printed, or the sum of the months: see Annual value used.")
+          .build();
 
   public static final Column ESTIMATED_USE =
       Column.calculated(
@@ -184,10 +189,11 @@ public final class Ordinance {
               "estimated-use",
               "Estimated use a year",
               QuantityKind.VOLUME,
-              prescribed(ANNUAL_ET.cell(), WEIGHTED))
+              prescribed(ANNUAL_ET, WEIGHTED))
           .band(ALLOWANCES)
           .means("Water the ordinance expects the zone to use in a year.")
-          .source(RULE);
+          .source(RULE)
+          .build();
 
   public static final Column SITE_SPECIAL =
       Column.calculated(
@@ -195,18 +201,16 @@ public final class Ordinance {
               "special-square",
               "Special landscape area",
               QuantityKind.AREA,
-              total(SPECIAL_AREA.reference()))
+              SPECIAL_AREA.sum())
           .band(ALLOWANCES)
           .means("Sum of the special areas; part of the irrigated area.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private static final Formula YEAR_ET_COUNTED =
-      Formula.when(RAIN_CREDITED.cell().atMost(number(0)))
-          .then(ANNUAL_ET.cell())
-          .otherwise(
-              ANNUAL_ET
-                  .cell()
-                  .minus(RAIN_CREDITED.cell().times(total(Rain.MONTH_RAIN.reference()))));
+      Formula.when(RAIN_CREDITED.atMost(0))
+          .then(ANNUAL_ET)
+          .otherwise(ANNUAL_ET.minus(RAIN_CREDITED.times(Rain.MONTH_RAIN.sum())));
 
   public static final Column YEAR_ET =
       Column.calculated(
@@ -217,7 +221,8 @@ public final class Ordinance {
               YEAR_ET_COUNTED)
           .band(ALLOWANCES)
           .means("Reference ET of the year less the rain credited.")
-          .source(RULE);
+          .source(RULE)
+          .build();
 
   public static final Column MAXIMUM =
       Column.calculated(
@@ -226,14 +231,14 @@ public final class Ordinance {
               "Maximum applied water allowance",
               QuantityKind.VOLUME,
               prescribed(
-                  YEAR_ET.cell(),
+                  YEAR_ET,
                   ADJUSTMENT_FACTOR
-                      .cell()
-                      .times(total(Emitters.AREA.reference()))
-                      .plus(number(1).minus(ADJUSTMENT_FACTOR.cell()).times(SITE_SPECIAL.cell()))))
+                      .times(Emitters.AREA.sum())
+                      .plus(number(1).minus(ADJUSTMENT_FACTOR).times(SITE_SPECIAL))))
           .band(ALLOWANCES)
           .means("Water the ordinance allows the site in a year.")
-          .source(RULE);
+          .source(RULE)
+          .build();
 
   public static final Column SITE_ESTIMATED_USE =
       Column.calculated(
@@ -241,10 +246,11 @@ public final class Ordinance {
               "estimated-use",
               "Estimated total water use",
               QuantityKind.VOLUME,
-              total(ESTIMATED_USE.reference()))
+              ESTIMATED_USE.sum())
           .band(ALLOWANCES)
           .means("Water the ordinance expects the site to use in a year.")
-          .source(RULE);
+          .source(RULE)
+          .build();
 
   public static final Column MEAN_FACTOR =
       Column.calculated(
@@ -252,18 +258,17 @@ public final class Ordinance {
               "mean-adjustment",
               "Mean adjustment factor",
               QuantityKind.FACTOR,
-              Formula.when(total(Emitters.AREA.reference()).atMost(SITE_SPECIAL.cell()))
+              Formula.when(Emitters.AREA.sum().atMost(SITE_SPECIAL))
                   .then(
                       Formula.doesNotApply(
                           "all special", "Every zone is a special landscape area."))
-                  .otherwise(
-                      total(REGULAR_WEIGHTED.reference())
-                          .over(total(Emitters.AREA.reference()).minus(SITE_SPECIAL.cell()))))
+                  .otherwise(REGULAR_WEIGHTED.sum().over(Emitters.AREA.sum().minus(SITE_SPECIAL))))
           .band(ALLOWANCES)
           .decimals(3, 3)
           .means(
               "Mean of the zone adjustment factors over the regular areas; must not be above the adjustment factor.")
-          .source(RULE);
+          .source(RULE)
+          .build();
 
   public static final Column LEFT_OVER =
       Column.calculated(
@@ -271,10 +276,11 @@ public final class Ordinance {
               "yearly-left",
               "Left of the yearly allowance",
               QuantityKind.VOLUME,
-              MAXIMUM.cell().minus(SITE_ESTIMATED_USE.cell()))
+              MAXIMUM.minus(SITE_ESTIMATED_USE))
           .band(ALLOWANCES)
           .means("Allowance less estimated use: 0 or more passes, below 0 fails by that much.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column ABOVE_SHARE =
       Column.calculated(
@@ -285,27 +291,23 @@ public final class Ordinance {
               Formula.when(IS_SPECIAL)
                   .then(Formula.zero(QuantityKind.VOLUME))
                   .otherwise(
-                      ESTIMATED_USE
-                          .cell()
-                          .minus(
-                              prescribed(
-                                  YEAR_ET.cell(),
-                                  ADJUSTMENT_FACTOR.cell().times(Emitters.AREA.cell())))))
+                      ESTIMATED_USE.minus(
+                          prescribed(YEAR_ET, ADJUSTMENT_FACTOR.times(Emitters.AREA)))))
           .band(ALLOWANCES)
           .means(
               "What the zone is expected to use above (or, below 0, under) its share of the yearly allowance. Where the site fails,"
                   + " start with the zones that stand highest.")
-          .source("Derived from the ordinance's two equations.");
+          .source("Derived from the ordinance's two equations.")
+          .build();
 
-  private static final Condition TOO_MUCH =
-      IN_FORCE.and(SITE_ESTIMATED_USE.cell().above(MAXIMUM.cell()));
+  private static final Condition TOO_MUCH = IN_FORCE.and(SITE_ESTIMATED_USE.above(MAXIMUM));
 
   public static final Column LEAST_CUT =
       LeastCut.column(
           "yearly-cut",
           "Cut for the yearly allowance",
           ABOVE_SHARE,
-          SITE_ESTIMATED_USE.cell().minus(MAXIMUM.cell()),
+          SITE_ESTIMATED_USE.minus(MAXIMUM),
           TOO_MUCH);
 
   public static final Column FACTOR_WANTED =
@@ -314,13 +316,12 @@ public final class Ordinance {
               "factor-wanted",
               "Zone factor that meets it",
               QuantityKind.FACTOR,
-              ZONE_FACTOR
-                  .cell()
-                  .times(number(1).minus(LEAST_CUT.cell().over(ESTIMATED_USE.cell()))))
+              ZONE_FACTOR.times(number(1).minus(LEAST_CUT.over(ESTIMATED_USE))))
           .band(ALLOWANCES)
           .means(
               "Plant factor over irrigation efficiency that the zone may have after its cut for the yearly allowance.")
-          .source("Derived: use is in proportion to the factor.");
+          .source("Derived: use is in proportion to the factor.")
+          .build();
 
   /** Zones whose change is enough for the site to keep to the allowance. */
   public static final Rule CHANGE =
@@ -328,11 +329,11 @@ public final class Ordinance {
           "yearly-allowance-change",
           Severity.CHECK,
           ZONES,
-          LEAST_CUT.cell().above(Formula.zero(QuantityKind.VOLUME)),
-          LEAST_CUT.reference(),
+          LEAST_CUT.above(Formula.zero(QuantityKind.VOLUME)),
+          LEAST_CUT,
           "is one of the fewest zones whose change meets the yearly allowance: {0} less",
           "bring plant factor ÷ irrigation efficiency from {1} to {2}",
-          List.of(LEAST_CUT.reference(), ZONE_FACTOR.reference(), FACTOR_WANTED.reference()));
+          List.of(LEAST_CUT, ZONE_FACTOR, FACTOR_WANTED));
 
   /** The printed annual value is not the sum of the months. */
   public static final Rule ANNUAL_VALUES_DIFFER =
@@ -342,17 +343,13 @@ public final class Ordinance {
           SITE,
           IN_FORCE.and(
               Climate.PRINTED_YEAR
-                  .cell()
-                  .minus(Climate.YEAR_REFERENCE_ET.cell())
+                  .minus(Climate.YEAR_REFERENCE_ET)
                   .apply(FunctionKind.ABSOLUTE)
                   .above(Formula.amount(0.05, Units.INCH))),
-          ANNUAL_CHOICE.reference(),
+          ANNUAL_CHOICE,
           "has a yearly allowance by {0}: the months come to {1}, {2} is printed for the year",
           "ask the local authority which of the two its form takes",
-          List.of(
-              ANNUAL_USED.reference(),
-              Climate.YEAR_REFERENCE_ET.reference(),
-              Climate.PRINTED_YEAR.reference()));
+          List.of(ANNUAL_USED, Climate.YEAR_REFERENCE_ET, Climate.PRINTED_YEAR));
 
   /** The expected use is above the allowance. */
   public static final Rule EXCEEDED =
@@ -361,10 +358,10 @@ public final class Ordinance {
           Severity.CHECK,
           SITE,
           TOO_MUCH,
-          LEFT_OVER.reference(),
+          LEFT_OVER,
           "is expected to use {0} a year; the model ordinance allows {1}",
           "the findings of the zones name the fewest that need to change, and to what",
-          List.of(SITE_ESTIMATED_USE.reference(), MAXIMUM.reference()));
+          List.of(SITE_ESTIMATED_USE, MAXIMUM));
 
   /** The mean factor of the regular areas is above the limit. */
   public static final Rule MEAN_TOO_HIGH =
@@ -372,23 +369,19 @@ public final class Ordinance {
           "mean-adjustment-too-high",
           Severity.CHECK,
           SITE,
-          IN_FORCE.and(MEAN_FACTOR.cell().above(ADJUSTMENT_FACTOR.cell())),
-          MEAN_FACTOR.reference(),
+          IN_FORCE.and(MEAN_FACTOR.above(ADJUSTMENT_FACTOR)),
+          MEAN_FACTOR,
           "has a mean adjustment factor of {0} on its regular areas; at most {1} passes",
           "choose plants with a lower factor, or emitters with a higher efficiency, on the largest zones first",
-          List.of(MEAN_FACTOR.reference(), ADJUSTMENT_FACTOR.reference()));
+          List.of(MEAN_FACTOR, ADJUSTMENT_FACTOR));
 
   /** The volume of a depth over an area by the prescribed 0.62 gal/(ft² in). */
-  private static Formula prescribed(Formula depth, Formula area) {
+  private static Formula prescribed(Term depth, Term area) {
     return depth
         .measuredIn(Units.INCH)
-        .times(number(0.62))
+        .times(0.62)
         .times(area.measuredIn(Units.SQUARE_FOOT))
         .times(Formula.amount(1, Units.GALLON));
-  }
-
-  private static Formula total(Reference column) {
-    return new Formula.Gather(Gathering.SUM, column);
   }
 
   private Ordinance() {}

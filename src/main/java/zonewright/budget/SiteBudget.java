@@ -16,7 +16,6 @@ import zonewright.climate.Peak;
 import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
@@ -35,13 +34,15 @@ public final class SiteBudget {
   public static final Column PROGRAM =
       Column.words(PROGRAMS, "program", "Program")
           .band(ZONE)
-          .means("Letter or name of a program of the controller.");
+          .means("Letter or name of a program of the controller.")
+          .build();
 
   public static final Column ZONE_PROGRAM =
       Column.choice(ZONES, "program", "Program", new WordList.RowsOf(PROGRAMS))
           .band(ZONE)
           .optional()
-          .means("The controller program that runs the zone.");
+          .means("The controller program that runs the zone.")
+          .build();
 
   public static final Column PROGRAM_MINUTES =
       Column.calculated(
@@ -52,7 +53,8 @@ public final class SiteBudget {
               sumOver(ZoneBudget.MINUTES_GIVEN.reference()))
           .band(WATER)
           .means("Minutes of all its zones, were all watered on the same day, one after another.")
-          .source("By definition; soaks and gaps are not in it.");
+          .source("By definition; soaks and gaps are not in it.")
+          .build();
 
   public static final Column PROGRAM_WEEK =
       program("volume-per-week", "Volume a week", ZoneBudget.VOLUME_PER_WEEK);
@@ -85,24 +87,22 @@ public final class SiteBudget {
               "mean-coefficient",
               "Mean landscape coefficient",
               QuantityKind.FACTOR,
-              Formula.when(TOTAL_AREA.cell().atMost(Formula.zero(QuantityKind.AREA)))
+              Formula.when(TOTAL_AREA.atMost(Formula.zero(QuantityKind.AREA)))
                   .then(Formula.doesNotApply("no area", "No zone has an area yet."))
-                  .otherwise(
-                      new Formula.Gather(Gathering.SUM, ZoneBudget.WEIGHTED_AREA.reference())
-                          .over(TOTAL_AREA.cell())))
+                  .otherwise(ZoneBudget.WEIGHTED_AREA.sum().over(TOTAL_AREA)))
           .band(WATER)
           .means("Landscape coefficient of the site: the mean over its zones, by area.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
-  private static final Formula PLAIN_PERCENT =
-      Climate.DAILY_REFERENCE_ET.cell().over(Peak.REFERENCE_ET.cell());
+  private static final Formula PLAIN_PERCENT = Climate.DAILY_REFERENCE_ET.over(Peak.REFERENCE_ET);
 
   private static final Formula PERCENT_WITH_RAIN =
-      Formula.when(SiteNeed.PEAK.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+      Formula.when(SiteNeed.PEAK.atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
           .then(
               Formula.doesNotApply(
                   "no need", "Rain covers what the plants need in the peak month."))
-          .otherwise(SiteNeed.NEED.cell().over(SiteNeed.PEAK.cell()));
+          .otherwise(SiteNeed.NEED.over(SiteNeed.PEAK));
 
   public static final Column PERCENT =
       Column.calculated(
@@ -117,7 +117,8 @@ public final class SiteBudget {
                   + " it. A weather-based controller should come near it once it is left to itself.")
           .source(
               "Reference ET of the month over that of the peak month: Washington State University Extension (Grant County), Monthly"
-                  + " Sprinkler Runtime Adjustment (verified). Where rain counts: need of the month over that of the peak month (derived).");
+                  + " Sprinkler Runtime Adjustment (verified). Where rain counts: need of the month over that of the peak month (derived).")
+          .build();
 
   public static final Column PEAK_DAYS_WORTH =
       Column.calculated(
@@ -125,11 +126,12 @@ public final class SiteBudget {
               "peak-days-worth",
               "Peak days' worth",
               QuantityKind.DAYS,
-              Climate.DAYS.cell().times(PERCENT.cell()))
+              Climate.DAYS.times(PERCENT))
           .band(WATER)
           .decimals(1, 1)
           .means("How many days at 100 percent the month's water comes to.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column MONTH_VOLUME =
       Column.calculated(
@@ -137,11 +139,12 @@ public final class SiteBudget {
               "volume",
               "Site volume",
               QuantityKind.VOLUME,
-              VolumeNames.ofAllZones(Climate.NUMBER.cell(), UnaryOperator.identity()))
+              VolumeNames.ofAllZones(Climate.NUMBER, UnaryOperator.identity()))
           .band(WATER)
           .means(
               "Water of the whole site in the month when the baseline of each zone is scaled by its own percent.")
-          .source("Sum over the zones of the sheet Monthly.");
+          .source("Sum over the zones of the sheet Monthly.")
+          .build();
 
   public static final Column PERCENT_BY_VOLUME =
       Column.calculated(
@@ -149,22 +152,18 @@ public final class SiteBudget {
               "percent-by-volume",
               "Percent by volume",
               QuantityKind.SHARE,
-              Formula.when(SITE_WEEK.cell().atMost(Formula.zero(QuantityKind.VOLUME)))
+              Formula.when(SITE_WEEK.atMost(Formula.zero(QuantityKind.VOLUME)))
                   .then(Formula.doesNotApply("no water", "No zone takes water yet."))
                   .otherwise(
-                      MONTH_VOLUME
-                          .cell()
-                          .over(
-                              SITE_WEEK
-                                  .cell()
-                                  .over(Formula.amount(7, Units.DAY))
-                                  .times(Climate.DAYS.cell()))))
+                      MONTH_VOLUME.over(
+                          SITE_WEEK.over(Formula.amount(7, Units.DAY)).times(Climate.DAYS))))
           .band(WATER)
           .means(
               "What the month asks of the baseline of the whole site: the percents of the zones, weighted by the water each takes."
                   + " Where rain counts or a zone has coefficients by month this, not the percent from the climate alone, is what one"
                   + " setting for all should come near.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   /** Months that ask for more than the peak month does. */
   public static final Rule ABOVE_PEAK =
@@ -172,11 +171,11 @@ public final class SiteBudget {
               "month-above-peak",
               Severity.CHECK,
               MONTHS,
-              PERCENT.cell().above(Formula.number(1)),
-              PERCENT.reference(),
+              PERCENT.above(1),
+              PERCENT,
               "asks {0} of the baseline, which is made for {1}",
               "choose the peak month by need of the plants",
-              List.of(PERCENT.reference(), Peak.MONTH.reference()))
+              List.of(PERCENT, Peak.MONTH))
           .curedBy("Choose the peak month by need", SiteBudget::byNeed);
 
   /** Months that take more water than the peak month, though they need no more. */
@@ -185,32 +184,30 @@ public final class SiteBudget {
           "month-above-peak-by-volume",
           Severity.CHECK,
           MONTHS,
-          PERCENT_BY_VOLUME
-              .cell()
-              .above(Formula.number(1.005))
-              .and(PERCENT.cell().atMost(Formula.number(1))),
-          PERCENT_BY_VOLUME.reference(),
+          PERCENT_BY_VOLUME.above(1.005).and(PERCENT.atMost(1)),
+          PERCENT_BY_VOLUME,
           "takes {0} of the water of the baseline, which is made for {1}",
           "where coefficients are typed by month, give the zones those of the peak month",
-          List.of(PERCENT_BY_VOLUME.reference(), Peak.MONTH.reference()));
+          List.of(PERCENT_BY_VOLUME, Peak.MONTH));
 
   private static Formula sumOver(Reference column) {
-    return Matching.rows(ZONE_PROGRAM.reference(), PROGRAM.reference()).sum(column);
+    return Matching.rows(ZONE_PROGRAM, PROGRAM).sum(column);
   }
 
   private static Column program(String id, String name, Column zone) {
     return Column.calculated(PROGRAMS, id, name, QuantityKind.VOLUME, sumOver(zone.reference()))
         .band(WATER)
         .means("Sum over the zones of the program: " + name.toLowerCase(Locale.ROOT) + ".")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   private static Column site(String id, String name, QuantityKind kind, Column zone) {
-    return Column.calculated(
-            SITE, id, name, kind, new Formula.Gather(Gathering.SUM, zone.reference()))
+    return Column.calculated(SITE, id, name, kind, zone.sum())
         .band(WATER)
         .means("Sum over all zones: " + zone.name().toLowerCase(Locale.ROOT) + ".")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   private static Optional<Edit> byNeed(Book book, Reference cell, int row) {

@@ -14,6 +14,7 @@ import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
+import zonewright.formula.Term;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -28,9 +29,7 @@ import zonewright.units.QuantityKind;
 public final class SiteNeed {
   private static final Formula NO_DEPTH = Formula.zero(QuantityKind.DAILY_DEPTH);
 
-  private static final Condition PLANTED =
-      new Condition.Given(Plants.PLANT.reference())
-          .or(new Condition.Given(Plants.PLANT_FACTOR.reference()));
+  private static final Condition PLANTED = Plants.PLANT.given().or(Plants.PLANT_FACTOR.given());
 
   public static final Column COUNTED_COEFFICIENT =
       Column.calculated(
@@ -38,13 +37,14 @@ public final class SiteNeed {
               "counted-coefficient",
               "Coefficient counted for the peak",
               QuantityKind.FACTOR,
-              Formula.when(new Condition.Given(Emitters.AREA.reference()).and(PLANTED))
-                  .then(Plants.LANDSCAPE_COEFFICIENT.cell())
-                  .otherwise(Formula.number(0)))
+              Formula.when(Emitters.AREA.given().and(PLANTED))
+                  .then(Plants.LANDSCAPE_COEFFICIENT)
+                  .otherwise(0))
           .band(WATER)
           .means(
               "The landscape coefficient by which the zone has a say in the peak month; 0 while its area or its plants are not given.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column COUNTED_AREA =
       Column.calculated(
@@ -52,10 +52,11 @@ public final class SiteNeed {
               "counted-area",
               "Area counted for the peak",
               QuantityKind.AREA,
-              above(Formula.number(0)).sum(Emitters.AREA.reference()))
+              above(Formula.number(0)).sum(Emitters.AREA))
           .band(CLIMATE)
           .means("Area of the zones that have a say in the peak month.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column COVERED =
       Column.calculated(
@@ -63,12 +64,13 @@ public final class SiteNeed {
               "covered-coefficient",
               "Coefficient rain covers",
               QuantityKind.FACTOR,
-              Formula.when(Climate.DAILY_REFERENCE_ET.cell().atMost(NO_DEPTH))
+              Formula.when(Climate.DAILY_REFERENCE_ET.atMost(NO_DEPTH))
                   .then(Formula.doesNotApply("no need", "Nothing evaporates in the month."))
-                  .otherwise(Rain.DAILY_EFFECTIVE.cell().over(Climate.DAILY_REFERENCE_ET.cell())))
+                  .otherwise(Rain.DAILY_EFFECTIVE.over(Climate.DAILY_REFERENCE_ET)))
           .band(WATER)
           .means("Zones with a landscape coefficient no greater than this need no irrigation.")
-          .source("Effective rain ÷ reference ET: from the definition of the need.");
+          .source("Effective rain ÷ reference ET: from the definition of the need.")
+          .build();
 
   public static final Column THIRSTY_AREA =
       thirsty("thirsty-area", "Area that needs more than rain", Emitters.AREA, "Area");
@@ -86,23 +88,22 @@ public final class SiteNeed {
               "daily-need",
               "Need a day",
               QuantityKind.DAILY_DEPTH,
-              Formula.when(COUNTED_AREA.cell().atMost(Formula.zero(QuantityKind.AREA)))
+              Formula.when(COUNTED_AREA.atMost(Formula.zero(QuantityKind.AREA)))
                   .then(
                       Formula.larger(
-                          NO_DEPTH,
-                          Climate.DAILY_REFERENCE_ET.cell().minus(Rain.DAILY_EFFECTIVE.cell())))
+                          NO_DEPTH, Climate.DAILY_REFERENCE_ET.minus(Rain.DAILY_EFFECTIVE)))
                   .otherwise(
                       Climate.DAILY_REFERENCE_ET
-                          .cell()
-                          .times(THIRSTY_WEIGHTED.cell())
-                          .minus(Rain.DAILY_EFFECTIVE.cell().times(THIRSTY_AREA.cell()))
-                          .over(COUNTED_AREA.cell())))
+                          .times(THIRSTY_WEIGHTED)
+                          .minus(Rain.DAILY_EFFECTIVE.times(THIRSTY_AREA))
+                          .over(COUNTED_AREA)))
           .band(WATER)
           .means(
               "What all plants of the site need on a mean day of the month beside the rain that counts, as a depth over their area; that of"
                   + " a field of reference grass while no zone has plants and an area.")
           .source(
-              "Sum over the zones of (reference ET × coefficient − effective rain) × area, where above 0, ÷ area: by definition.");
+              "Sum over the zones of (reference ET × coefficient − effective rain) × area, where above 0, ÷ area: by definition.")
+          .build();
 
   public static final Column PEAK =
       Column.calculated(
@@ -110,15 +111,16 @@ public final class SiteNeed {
               "peak-daily-need",
               "Peak need a day",
               QuantityKind.DAILY_DEPTH,
-              new Formula.Pick(NEED.reference(), Peak.POSITION))
+              NEED.inRow(Peak.POSITION))
           .band(CLIMATE)
           .means("What all plants of the site need on a mean day of the peak month.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private SiteNeed() {}
 
-  private static Matching above(Formula coefficient) {
-    return Matching.rowsWith(COUNTED_COEFFICIENT.reference(), Comparator.ABOVE, coefficient);
+  private static Matching above(Term coefficient) {
+    return Matching.rowsWith(COUNTED_COEFFICIENT, Comparator.ABOVE, coefficient);
   }
 
   private static Column thirsty(String id, String name, Column column, String what) {
@@ -127,11 +129,12 @@ public final class SiteNeed {
             id,
             name,
             QuantityKind.AREA,
-            Formula.when(Climate.DAILY_REFERENCE_ET.cell().atMost(NO_DEPTH))
+            Formula.when(Climate.DAILY_REFERENCE_ET.atMost(NO_DEPTH))
                 .then(Formula.zero(QuantityKind.AREA))
-                .otherwise(above(COVERED.cell()).sum(column.reference())))
+                .otherwise(above(COVERED).sum(column)))
         .band(WATER)
         .means(what + " of the zones whose need the month's rain does not cover.")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 }

@@ -7,8 +7,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import zonewright.climate.Climate;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.units.QuantityKind;
 import zonewright.water.MonthlySchedule;
 
@@ -47,11 +47,7 @@ public final class VolumeNames {
    * @param month the number of the month
    * @param there the column of the table that stands for one of these
    */
-  public static Formula ofAllZones(Formula month, UnaryOperator<Reference> there) {
-    return new Formula.Nth(
-        month,
-        months().stream()
-            .<Formula>map(volume -> new Formula.Gather(Gathering.SUM, there.apply(volume)))
-            .toList());
+  public static Formula ofAllZones(Term month, UnaryOperator<Reference> there) {
+    return Formula.nth(month, months().stream().map(there).map(Reference::sum).toList());
   }
 }

@@ -13,7 +13,6 @@ import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
-import zonewright.formula.Reference;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
@@ -43,7 +42,8 @@ public final class WaterSense {
           .band(ALLOWANCES)
           .means(
               "Whether the site must keep to the peak-month allowance of the WaterSense approach. The figures are shown either way;"
-                  + " findings come only where it applies.");
+                  + " findings come only where it applies.")
+          .build();
 
   public static final Column MONTH_RANKING =
       Column.calculated(
@@ -52,19 +52,15 @@ public final class WaterSense {
               "Reference ET less rain",
               QuantityKind.COUNT,
               number(1000)
-                  .times(
-                      Climate.REFERENCE_ET
-                          .cell()
-                          .minus(Rain.MONTH_RAIN.cell())
-                          .measuredIn(Units.MILLIMETRE))
+                  .times(Climate.REFERENCE_ET.minus(Rain.MONTH_RAIN).measuredIn(Units.MILLIMETRE))
                   .roundedDownTo(Units.ONE))
           .band(ALLOWANCES)
           .means(
               "What the months are ranked by to find the peak watering month of the allowance, in thousandths of a millimetre. Type 0 where a month has no rain.")
-          .source(FROM_MEMORY);
+          .source(FROM_MEMORY)
+          .build();
 
-  private static final Formula POSITION =
-      new Formula.Gather(Gathering.POSITION_OF_LARGEST, MONTH_RANKING.reference());
+  private static final Formula POSITION = MONTH_RANKING.gathered(Gathering.POSITION_OF_LARGEST);
 
   public static final Column MONTH_ET =
       Column.calculated(
@@ -72,10 +68,11 @@ public final class WaterSense {
               "allowance-et",
               "Reference ET of the allowance month",
               QuantityKind.DEPTH,
-              new Formula.Pick(Climate.REFERENCE_ET.reference(), POSITION))
+              Climate.REFERENCE_ET.inRow(POSITION))
           .band(ALLOWANCES)
           .means("Reference ET of the month with the greatest reference ET less rain.")
-          .source(FROM_MEMORY);
+          .source(FROM_MEMORY)
+          .build();
 
   public static final Column MONTH_RAIN =
       Column.calculated(
@@ -83,10 +80,11 @@ public final class WaterSense {
               "allowance-rain",
               "Rain counted in the allowance month",
               QuantityKind.DEPTH,
-              number(0.25).times(new Formula.Pick(Rain.MONTH_RAIN.reference(), POSITION)))
+              number(0.25).times(Rain.MONTH_RAIN.inRow(POSITION)))
           .band(ALLOWANCES)
           .means("A quarter of the rain of that month.")
-          .source(FROM_MEMORY);
+          .source(FROM_MEMORY)
+          .build();
 
   public static final Column REQUIRED =
       Column.calculated(
@@ -96,15 +94,13 @@ public final class WaterSense {
               QuantityKind.VOLUME,
               Formula.larger(
                       Formula.zero(QuantityKind.DEPTH),
-                      MONTH_ET
-                          .cell()
-                          .times(Plants.LANDSCAPE_COEFFICIENT.cell())
-                          .minus(MONTH_RAIN.cell()))
-                  .times(Emitters.AREA.cell())
-                  .over(Emitters.DISTRIBUTION_UNIFORMITY.cell()))
+                      MONTH_ET.times(Plants.LANDSCAPE_COEFFICIENT).minus(MONTH_RAIN))
+                  .times(Emitters.AREA)
+                  .over(Emitters.DISTRIBUTION_UNIFORMITY))
           .band(ALLOWANCES)
           .means("Water the zone requires in the peak watering month, as the allowance counts it.")
-          .source(FROM_MEMORY);
+          .source(FROM_MEMORY)
+          .build();
 
   public static final Column ALLOWANCE =
       Column.calculated(
@@ -112,10 +108,11 @@ public final class WaterSense {
               "allowance",
               "Peak-month allowance",
               QuantityKind.VOLUME,
-              number(0.7).times(MONTH_ET.cell().times(total(Emitters.AREA.reference()))))
+              number(0.7).times(MONTH_ET.times(Emitters.AREA.sum())))
           .band(ALLOWANCES)
           .means("70 % of the reference ET of the peak watering month over the irrigated area.")
-          .source(FROM_MEMORY);
+          .source(FROM_MEMORY)
+          .build();
 
   public static final Column SITE_REQUIRED =
       Column.calculated(
@@ -123,10 +120,11 @@ public final class WaterSense {
               "allowance-required",
               "Required in the allowance month",
               QuantityKind.VOLUME,
-              total(REQUIRED.reference()))
+              REQUIRED.sum())
           .band(ALLOWANCES)
           .means("Sum over the zones of what the allowance counts as required.")
-          .source(FROM_MEMORY);
+          .source(FROM_MEMORY)
+          .build();
 
   public static final Column LEFT_OVER =
       Column.calculated(
@@ -134,10 +132,11 @@ public final class WaterSense {
               "allowance-left",
               "Left of the peak-month allowance",
               QuantityKind.VOLUME,
-              ALLOWANCE.cell().minus(SITE_REQUIRED.cell()))
+              ALLOWANCE.minus(SITE_REQUIRED))
           .band(ALLOWANCES)
           .means("Allowance less requirement: 0 or more passes, below 0 fails by that much.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column ABOVE_SHARE =
       Column.calculated(
@@ -145,22 +144,22 @@ public final class WaterSense {
               "allowance-above-share",
               "Above its share of the peak month",
               QuantityKind.VOLUME,
-              REQUIRED.cell().minus(number(0.7).times(MONTH_ET.cell().times(Emitters.AREA.cell()))))
+              REQUIRED.minus(number(0.7).times(MONTH_ET.times(Emitters.AREA))))
           .band(ALLOWANCES)
           .means(
               "What the zone requires above (or, below 0, under) its share by area of the peak-month allowance.")
-          .source("Derived from the two equations of the allowance.");
+          .source("Derived from the two equations of the allowance.")
+          .build();
 
   private static final Condition TOO_MUCH =
-      new Condition.WordIs(APPLIES.reference(), List.of(Ordinance.YES))
-          .and(SITE_REQUIRED.cell().above(ALLOWANCE.cell()));
+      APPLIES.is(Ordinance.YES).and(SITE_REQUIRED.above(ALLOWANCE));
 
   public static final Column LEAST_CUT =
       LeastCut.column(
           "allowance-cut",
           "Cut for the peak-month allowance",
           ABOVE_SHARE,
-          SITE_REQUIRED.cell().minus(ALLOWANCE.cell()),
+          SITE_REQUIRED.minus(ALLOWANCE),
           TOO_MUCH);
 
   /** Zones whose change is enough for the site to keep to the allowance. */
@@ -169,11 +168,11 @@ public final class WaterSense {
           "allowance-change",
           Severity.CHECK,
           ZONES,
-          LEAST_CUT.cell().above(Formula.zero(QuantityKind.VOLUME)),
-          LEAST_CUT.reference(),
+          LEAST_CUT.above(Formula.zero(QuantityKind.VOLUME)),
+          LEAST_CUT,
           "is one of the fewest zones whose change meets the peak-month allowance: {0} less of {1}",
           "give it plants that need less, or emitters that water more evenly",
-          List.of(LEAST_CUT.reference(), REQUIRED.reference()));
+          List.of(LEAST_CUT, REQUIRED));
 
   /** The requirement is above the allowance. */
   public static final Rule EXCEEDED =
@@ -182,14 +181,10 @@ public final class WaterSense {
           Severity.CHECK,
           SITE,
           TOO_MUCH,
-          LEFT_OVER.reference(),
+          LEFT_OVER,
           "requires {0} in the peak watering month; the WaterSense allowance is {1}",
           "the findings of the zones name the fewest that need to change, and by how much",
-          List.of(SITE_REQUIRED.reference(), ALLOWANCE.reference()));
-
-  private static Formula total(Reference column) {
-    return new Formula.Gather(Gathering.SUM, column);
-  }
+          List.of(SITE_REQUIRED, ALLOWANCE));
 
   private WaterSense() {}
 }

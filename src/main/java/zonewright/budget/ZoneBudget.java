@@ -6,7 +6,6 @@ import static zonewright.trade.Sheets.ZONES;
 import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -24,10 +23,11 @@ public final class ZoneBudget {
               "weighted-area",
               "Coefficient × area",
               QuantityKind.AREA,
-              Plants.LANDSCAPE_COEFFICIENT.cell().times(Emitters.AREA.cell()))
+              Plants.LANDSCAPE_COEFFICIENT.times(Emitters.AREA))
           .band(WATER)
           .means("The area of reference grass that would use as much water as the zone needs.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column MINUTES_GIVEN =
       Column.calculated(
@@ -35,10 +35,11 @@ public final class ZoneBudget {
               "minutes-given",
               "Minutes given",
               QuantityKind.MINUTES,
-              CycleAndSoak.CYCLES.cell().times(CycleAndSoak.CYCLE_MINUTES.cell()))
+              CycleAndSoak.CYCLES.times(CycleAndSoak.CYCLE_MINUTES))
           .band(WATER)
           .means("Minutes the valve really runs on a watering day: cycles times minutes a cycle.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column VOLUME_PER_WATERING_DAY =
       Column.calculated(
@@ -46,10 +47,11 @@ public final class ZoneBudget {
               "volume-per-watering-day",
               "Volume a watering day",
               QuantityKind.VOLUME,
-              Emitters.ZONE_FLOW.cell().times(MINUTES_GIVEN.cell()))
+              Emitters.ZONE_FLOW.times(MINUTES_GIVEN))
           .band(WATER)
           .means("Water of one watering day at 100 percent.")
-          .source("Flow × time.");
+          .source("Flow × time.")
+          .build();
 
   public static final Column VOLUME_PER_WEEK =
       Column.calculated(
@@ -57,10 +59,11 @@ public final class ZoneBudget {
               "volume-per-week",
               "Volume a week",
               QuantityKind.VOLUME,
-              VOLUME_PER_WATERING_DAY.cell().times(Demand.WATERINGS_A_WEEK.cell()))
+              VOLUME_PER_WATERING_DAY.times(Demand.WATERINGS_A_WEEK))
           .band(WATER)
           .means("Water of a week of the peak month at 100 percent.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column VOLUME_PEAK_MONTH =
       Column.calculated(
@@ -69,27 +72,24 @@ public final class ZoneBudget {
               "Volume in the peak month",
               QuantityKind.VOLUME,
               VOLUME_PER_WEEK
-                  .cell()
-                  .times(Peak.DAYS.cell())
+                  .times(Peak.DAYS)
                   .over(WEEK)
-                  .times(Demand.PEAK_NEED.cell())
-                  .over(Demand.NET_DEMAND.cell()))
+                  .times(Demand.PEAK_NEED)
+                  .over(Demand.NET_DEMAND))
           .band(WATER)
           .means("Water of the site's whole peak month: the zone's share of the baseline budget.")
           .source(
-              "A week's volume for each 7 days of the month, at the part of the baseline that the zone needs then.");
+              "A week's volume for each 7 days of the month, at the part of the baseline that the zone needs then.")
+          .build();
 
   public static final Column VOLUME_PER_YEAR =
       Column.calculated(
-              ZONES,
-              "volume-per-year",
-              "Volume a year",
-              QuantityKind.VOLUME,
-              new Formula.Cell(VolumeNames.year()))
+              ZONES, "volume-per-year", "Volume a year", QuantityKind.VOLUME, VolumeNames.year())
           .band(WATER)
           .means(
               "Water of a year when the zone's baseline is scaled each month by its percent of that month.")
-          .source("Sum of the twelve months of the sheet Monthly.");
+          .source("Sum of the twelve months of the sheet Monthly.")
+          .build();
 
   public static final Column SHARE =
       Column.calculated(
@@ -97,13 +97,12 @@ public final class ZoneBudget {
               "share",
               "Share of the site",
               QuantityKind.SHARE,
-              VOLUME_PER_WEEK
-                  .cell()
-                  .over(new Formula.Gather(Gathering.SUM, VOLUME_PER_WEEK.reference())))
+              VOLUME_PER_WEEK.over(VOLUME_PER_WEEK.sum()))
           .band(WATER)
           .decimals(1, 1)
           .means("The zone's part of the site's water.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private ZoneBudget() {}
 }

@@ -30,7 +30,8 @@ public final class CalculatedEt {
           .means(
               "Heat that goes into the ground, from the mean temperatures of the next and the last month. Type 0 where only one"
                   + " month is known.")
-          .source(PAPER + "equation 43 (verified).");
+          .source(PAPER + "equation 43 (verified).")
+          .build();
 
   public static final Column PENMAN_MONTEITH =
       Column.calculated(
@@ -42,7 +43,8 @@ public final class CalculatedEt {
           .band(EVAPOTRANSPIRATION)
           .means(
               "Reference evapotranspiration of a mean day from temperature, humidity, wind and sun.")
-          .source(PAPER + "equation 6 (verified).");
+          .source(PAPER + "equation 6 (verified).")
+          .build();
 
   public static final Column HARGREAVES =
       Column.calculated(
@@ -51,59 +53,48 @@ public final class CalculatedEt {
               "Hargreaves ET",
               QuantityKind.DAILY_DEPTH,
               number(0.0023)
+                  .times(Formula.larger(number(0), Weather.MEAN_TEMPERATURE.plus(17.8)))
                   .times(
-                      Formula.larger(number(0), Weather.MEAN_TEMPERATURE.cell().plus(number(17.8))))
-                  .times(
-                      Vapour.celsius(Weather.HIGHEST.cell())
-                          .minus(Vapour.celsius(Weather.LOWEST.cell()))
+                      Vapour.celsius(Weather.HIGHEST)
+                          .minus(Vapour.celsius(Weather.LOWEST))
                           .apply(FunctionKind.SQUARE_ROOT))
-                  .times(number(0.408))
+                  .times(0.408)
                   .times(
-                      Radiation.EXTRATERRESTRIAL_RADIATION
-                          .cell()
-                          .measuredIn(Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY))
+                      Radiation.EXTRATERRESTRIAL_RADIATION.measuredIn(
+                          Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY))
                   .times(MILLIMETRE_A_DAY))
           .band(EVAPOTRANSPIRATION)
           .means(
               "Reference evapotranspiration of a mean day from temperatures and latitude alone; none where the mean temperature is"
                   + " -17.8 °C or less. Runs low in wind above 3 m/s and high in humid air.")
-          .source(PAPER + "equation 52, radiation as depth of water by equation 20 (verified).");
+          .source(PAPER + "equation 52, radiation as depth of water by equation 20 (verified).")
+          .build();
 
   private static Formula penmanMonteith() {
-    Formula slope = Weather.SLOPE_OF_SATURATION.cell();
-    Formula gamma = WeatherSite.PSYCHROMETRIC_CONSTANT.cell();
-    Formula wind = Weather.WIND_AT_TWO_METRES.cell().measuredIn(Units.METRE_PER_SECOND);
+    Column slope = Weather.SLOPE_OF_SATURATION;
+    Column gamma = WeatherSite.PSYCHROMETRIC_CONSTANT;
+    Formula wind = Weather.WIND_AT_TWO_METRES.measuredIn(Units.METRE_PER_SECOND);
     Formula energy =
         Radiation.NET_RADIATION
-            .cell()
-            .minus(SOIL_HEAT_FLUX.cell())
+            .minus(SOIL_HEAT_FLUX)
             .measuredIn(Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY);
     Formula deficit =
-        Vapour.inKilopascals(
-            Weather.SATURATION_PRESSURE.cell().minus(Weather.VAPOUR_PRESSURE.cell()));
+        Vapour.inKilopascals(Weather.SATURATION_PRESSURE.minus(Weather.VAPOUR_PRESSURE));
     Formula radiationTerm = number(0.408).times(slope).times(energy);
     Formula windTerm =
-        gamma
-            .times(number(900))
-            .over(Weather.MEAN_TEMPERATURE.cell().plus(number(273)))
-            .times(wind)
-            .times(deficit);
+        gamma.times(900).over(Weather.MEAN_TEMPERATURE.plus(273)).times(wind).times(deficit);
     Formula below = slope.plus(gamma.times(number(1).plus(number(0.34).times(wind))));
     return Formula.larger(number(0), radiationTerm.plus(windTerm).over(below));
   }
 
   /** The mean temperature of the month after or before; the year goes round. */
   private static Formula neighbour(int step) {
-    Formula position = Weather.NUMBER.cell();
+    Column position = Weather.NUMBER;
     Formula moved =
         step > 0
-            ? Formula.when(position.atLeast(number(12)))
-                .then(number(1))
-                .otherwise(position.plus(number(1)))
-            : Formula.when(position.atMost(number(1)))
-                .then(number(12))
-                .otherwise(position.minus(number(1)));
-    return new Formula.Pick(Weather.MEAN_TEMPERATURE.reference(), moved);
+            ? Formula.when(position.atLeast(12)).then(1).otherwise(position.plus(1))
+            : Formula.when(position.atMost(1)).then(12).otherwise(position.minus(1));
+    return Weather.MEAN_TEMPERATURE.inRow(moved);
   }
 
   private CalculatedEt() {}

@@ -7,7 +7,6 @@ import static zonewright.trade.Sheets.SITE;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -48,26 +47,29 @@ public final class Climate {
           .optional()
           .means(
               "The place whose published reference evapotranspiration fills the months. Leave it blank and type the months where"
-                  + " you have values of your own.");
+                  + " you have values of your own.")
+          .build();
 
   public static final Column MONTH =
-      Column.words(MONTHS, "month", "Month").band(CLIMATE).means("The month.");
+      Column.words(MONTHS, "month", "Month").band(CLIMATE).means("The month.").build();
 
   public static final Column NUMBER =
       Column.input(MONTHS, "number", "Number", QuantityKind.COUNT)
           .band(CLIMATE)
           .within(Bounds.from(1, 12, Units.ONE).wholeNumbers())
-          .means("The month's place in the year.");
+          .means("The month's place in the year.")
+          .build();
 
   public static final Column DAYS =
       Column.input(MONTHS, "days", "Days", QuantityKind.DAYS)
           .band(CLIMATE)
           .within(Bounds.from(28, 31, Units.DAY).wholeNumbers())
-          .means("Days in the month; February has 28.");
+          .means("Days in the month; February has 28.")
+          .build();
 
   /** Says that a climate place gives the published values. */
   public static final Condition PRINTED =
-      WeatherSite.comesBy(WeatherSite.PUBLISHED).and(new Condition.Given(PLACE.reference()));
+      WeatherSite.comesBy(WeatherSite.PUBLISHED).and(PLACE.given());
 
   private static final List<String> ORIGINS =
       List.of(
@@ -84,26 +86,23 @@ public final class Climate {
               "Origin of reference ET",
               new WordList.Fixed(ORIGINS),
               Formula.when(WeatherSite.comesBy(WeatherSite.PENMAN_MONTEITH))
-                  .then(Formula.number(2))
+                  .then(2)
                   .otherwise(
                       Formula.when(WeatherSite.comesBy(WeatherSite.HARGREAVES))
-                          .then(Formula.number(3))
+                          .then(3)
                           .otherwise(
                               Formula.when(WeatherSite.comesBy(WeatherSite.DESCRIPTION))
-                                  .then(Formula.number(4))
-                                  .otherwise(
-                                      Formula.when(new Condition.Given(PLACE.reference()))
-                                          .then(Formula.number(1))
-                                          .otherwise(Formula.number(0))))))
+                                  .then(4)
+                                  .otherwise(Formula.when(PLACE.given()).then(1).otherwise(0)))))
           .band(CLIMATE)
           .means(
               "Where the reference ET of this design comes from and what that is worth; all water, times and budgets rest on it."
                   + " Months typed over those of a place are your own.")
           .source(
-              "From the choices above; the table Places says row by row what its figures are worth.");
+              "From the choices above; the table Places says row by row what its figures are worth.")
+          .build();
 
-  private static final Formula PUBLISHED_ET =
-      new Formula.LookupAcross(PLACE.reference(), PLACE_MONTHS, NUMBER.cell());
+  private static final Formula PUBLISHED_ET = Formula.lookup(PLACE, PLACE_MONTHS, NUMBER);
 
   public static final Column REFERENCE_ET =
       Column.defaulted(
@@ -125,7 +124,8 @@ public final class Climate {
                   + " Published for the climate place or calculated from the weather sheet, as the site says, unless typed.")
           .source(
               "Published monthly values, row by row in the table Places; or the weather sheet. The reference surface is that of FAO"
-                  + " Irrigation and Drainage Paper 56 (1998).");
+                  + " Irrigation and Drainage Paper 56 (1998).")
+          .build();
 
   public static final Column DAILY_REFERENCE_ET =
       Column.calculated(
@@ -133,10 +133,11 @@ public final class Climate {
               "daily-reference-et",
               "Mean daily reference ET",
               QuantityKind.DAILY_DEPTH,
-              REFERENCE_ET.cell().over(DAYS.cell()))
+              REFERENCE_ET.over(DAYS))
           .band(CLIMATE)
           .means("Reference evapotranspiration of a mean day of the month.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column YEAR_REFERENCE_ET =
       Column.calculated(
@@ -144,10 +145,11 @@ public final class Climate {
               "year-reference-et",
               "Reference ET of the year",
               QuantityKind.DEPTH,
-              new Formula.Gather(Gathering.SUM, REFERENCE_ET.reference()))
+              REFERENCE_ET.sum())
           .band(CLIMATE)
           .means("Reference evapotranspiration of all twelve months.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column PRINTED_YEAR =
       Column.calculated(
@@ -156,9 +158,7 @@ public final class Climate {
               "Reference ET of the year as printed",
               QuantityKind.DEPTH,
               Formula.when(PRINTED)
-                  .then(
-                      new Formula.Lookup(
-                          PLACE.reference(), PLACES.numbers("Annual (in)", QuantityKind.DEPTH)))
+                  .then(PLACES.numbers("Annual (in)", QuantityKind.DEPTH).of(PLACE))
                   .otherwise(
                       Formula.doesNotApply(
                           "not printed", "No published values of a climate place are used.")))
@@ -166,10 +166,11 @@ public final class Climate {
           .originIn(ORIGIN)
           .means(
               "The annual value printed beside the months of the climate place. It can differ a little from their sum: both were rounded.")
-          .source("Table Places, row by row.");
+          .source("Table Places, row by row.")
+          .build();
 
   private static Formula calculated(Column daily) {
-    return new Formula.Pick(daily.reference(), NUMBER.cell()).times(DAYS.cell());
+    return daily.inRow(NUMBER).times(DAYS);
   }
 
   private Climate() {}

@@ -10,6 +10,7 @@ import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
@@ -43,7 +44,8 @@ public final class Peak {
           .means(
               "Whether the peak month is the one in which what is planted needs most beside the rain that counts; or the one of highest"
                   + " reference ET; or of the greatest deficit, reference ET less effective rain, as a field of reference grass has it."
-                  + " Where no rain counts all three are the same.");
+                  + " Where no rain counts all three are the same.")
+          .build();
 
   public static final Column BASELINE =
       Column.choice(
@@ -55,7 +57,8 @@ public final class Peak {
           .band(CLIMATE)
           .means(
               "Whether 100 % of a zone is its need in the site's peak month, so that one setting fits all zones, or in its own peak"
-                  + " month. A zone whose need the rain covers in the site's peak month always goes by its own.");
+                  + " month. A zone whose need the rain covers in the site's peak month always goes by its own.")
+          .build();
 
   public static final Column RANKING =
       Column.calculated(
@@ -65,37 +68,37 @@ public final class Peak {
               QuantityKind.COUNT,
               ranked(
                   Formula.when(chosen(BY_NEED).and(Rain.COUNTS))
-                      .then(new Formula.Cell(NEED))
-                      .otherwise(Climate.DAILY_REFERENCE_ET.cell().minus(rainTakenOff()))))
+                      .then(NEED)
+                      .otherwise(Climate.DAILY_REFERENCE_ET.minus(rainTakenOff()))))
           .band(CLIMATE)
           .means(
               "What the months are ranked by to find the peak, in ten-thousandths of a millimetre a day. By reference ET, a thousandth"
                   + " of the effective rain is taken off, so that of two equal months the drier counts.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   /**
    * Whole steps of a ten-thousandth of a millimetre a day, so that months equal but for the last
    * bits rank equal everywhere.
    */
-  private static Formula ranked(Formula daily) {
+  private static Formula ranked(Term daily) {
     return number(10_000)
         .times(daily.measuredIn(Units.MILLIMETRE_PER_DAY))
         .roundedDownTo(Units.ONE);
   }
 
   private static Condition chosen(String choice) {
-    return new Condition.WordIs(CHOICE.reference(), List.of(choice));
+    return CHOICE.is(choice);
   }
 
   private static Formula rainTakenOff() {
     return Formula.when(chosen(BY_DEFICIT))
-        .then(Rain.DAILY_EFFECTIVE.cell())
-        .otherwise(number(0.001).times(Rain.DAILY_EFFECTIVE.cell()));
+        .then(Rain.DAILY_EFFECTIVE)
+        .otherwise(number(0.001).times(Rain.DAILY_EFFECTIVE));
   }
 
   /** The place of the peak month in the year. */
-  public static final Formula POSITION =
-      new Formula.Gather(Gathering.POSITION_OF_LARGEST, RANKING.reference());
+  public static final Formula POSITION = RANKING.gathered(Gathering.POSITION_OF_LARGEST);
 
   public static final Column MONTH =
       Column.calculatedWord(
@@ -107,12 +110,13 @@ public final class Peak {
                   .then(
                       Formula.doesNotApply(
                           "not known", "A general description of the climate names no months."))
-                  .otherwise(new Formula.Pick(Climate.MONTH.reference(), POSITION)))
+                  .otherwise(Climate.MONTH.inRow(POSITION)))
           .band(CLIMATE)
           .means(
               "The month that asks most of the site. The zones are weighed by their own coefficients and areas; one whose plant or area"
                   + " is not given yet has no say.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column REFERENCE_ET =
       Column.calculated(
@@ -122,17 +126,17 @@ public final class Peak {
               QuantityKind.DAILY_DEPTH,
               Formula.when(DESCRIBED)
                   .then(
-                      new Formula.Lookup(
-                          WeatherSite.DESCRIBED_CLIMATE.reference(),
-                          WeatherSite.DESCRIPTIONS.numbers(
-                              "Greatest (mm/day)", QuantityKind.DAILY_DEPTH)))
-                  .otherwise(new Formula.Pick(Climate.DAILY_REFERENCE_ET.reference(), POSITION)))
+                      WeatherSite.DESCRIPTIONS
+                          .numbers("Greatest (mm/day)", QuantityKind.DAILY_DEPTH)
+                          .of(WeatherSite.DESCRIBED_CLIMATE))
+                  .otherwise(Climate.DAILY_REFERENCE_ET.inRow(POSITION)))
           .band(CLIMATE)
           .means(
               "Mean daily reference evapotranspiration of the peak month. The baseline at 100 % is made for it.")
           .source(
               "The baseline is built for the peak month and scaled for the others: Washington State University Extension (Grant"
-                  + " County), Monthly Sprinkler Runtime Adjustment (verified).");
+                  + " County), Monthly Sprinkler Runtime Adjustment (verified).")
+          .build();
 
   public static final Column EFFECTIVE_RAIN =
       Column.calculated(
@@ -142,10 +146,11 @@ public final class Peak {
               QuantityKind.DAILY_DEPTH,
               Formula.when(DESCRIBED.or(Rain.COUNTS.negated()))
                   .then(Formula.zero(QuantityKind.DAILY_DEPTH))
-                  .otherwise(new Formula.Pick(Rain.DAILY_EFFECTIVE.reference(), POSITION)))
+                  .otherwise(Rain.DAILY_EFFECTIVE.inRow(POSITION)))
           .band(CLIMATE)
           .means("Effective rain of a mean day of the peak month.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column DAYS =
       Column.calculated(
@@ -155,14 +160,14 @@ public final class Peak {
               QuantityKind.DAYS,
               Formula.when(DESCRIBED)
                   .then(Formula.amount(30, Units.DAY))
-                  .otherwise(new Formula.Pick(Climate.DAYS.reference(), POSITION)))
+                  .otherwise(Climate.DAYS.inRow(POSITION)))
           .band(CLIMATE)
           .means("Days in the peak month; 30 where the month is not known.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   /** Says that each zone's baseline is made for its own peak month; the months must be known. */
-  public static final Condition ZONE_BY_ZONE =
-      new Condition.WordIs(BASELINE.reference(), List.of(OF_EACH_ZONE)).and(DESCRIBED.negated());
+  public static final Condition ZONE_BY_ZONE = BASELINE.is(OF_EACH_ZONE).and(DESCRIBED.negated());
 
   /** The climate is only a guess. */
   public static final Rule ONLY_DESCRIBED =
@@ -171,10 +176,10 @@ public final class Peak {
           Severity.CHECK,
           SITE,
           DESCRIBED,
-          WeatherSite.ET_METHOD.reference(),
+          WeatherSite.ET_METHOD,
           "the peak reference ET of {0} comes from a general description of the climate; it can be off by half",
           "find published monthly values for a place nearby, or fill in the weather sheet",
-          List.of(REFERENCE_ET.reference()));
+          List.of(REFERENCE_ET));
 
   private Peak() {}
 }

@@ -4,9 +4,9 @@ import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.SUN;
 import static zonewright.trade.Sheets.WEATHER;
 
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -15,7 +15,7 @@ import zonewright.units.Units;
 /** Columns of the weather sheet about sun and radiation. */
 public final class Radiation {
   private static final String PAPER = "FAO Irrigation and Drainage Paper 56 (1998), ";
-  private static final Formula LATITUDE = WeatherSite.LATITUDE.cell().measuredIn(Units.ONE);
+  private static final Formula LATITUDE = WeatherSite.LATITUDE.measuredIn(Units.ONE);
 
   public static final Column DAY_OF_YEAR =
       Column.defaulted(
@@ -23,14 +23,14 @@ public final class Radiation {
               "day-of-year",
               "Day of the year",
               QuantityKind.COUNT,
-              number(30.4).times(Weather.NUMBER.cell()).minus(number(15)).roundedDownTo(Units.ONE))
+              number(30.4).times(Weather.NUMBER).minus(15).roundedDownTo(Units.ONE))
           .band(SUN)
           .within(Bounds.from(1, 366, Units.ONE).wholeNumbers())
           .means("A day in the middle of the month, by which the sun's height is reckoned.")
-          .source(PAPER + "page 217: J = INTEGER(30.4 M - 15) (verified).");
+          .source(PAPER + "page 217: J = INTEGER(30.4 M - 15) (verified).")
+          .build();
 
-  private static final Formula ANGLE_OF_DAY =
-      number(2).times(number(Math.PI)).times(DAY_OF_YEAR.cell()).over(number(365));
+  private static final Formula ANGLE_OF_DAY = number(2).times(Math.PI).times(DAY_OF_YEAR).over(365);
 
   public static final Column DECLINATION =
       Column.calculated(
@@ -38,11 +38,12 @@ public final class Radiation {
               "declination",
               "Solar declination",
               QuantityKind.FACTOR,
-              number(0.409).times(ANGLE_OF_DAY.minus(number(1.39)).apply(FunctionKind.SINE)))
+              number(0.409).times(ANGLE_OF_DAY.minus(1.39).apply(FunctionKind.SINE)))
           .band(SUN)
           .decimals(3, 3)
           .means("How far the noon sun stands north of the equator, in radians.")
-          .source(PAPER + "equation 24 (verified).");
+          .source(PAPER + "equation 24 (verified).")
+          .build();
 
   public static final Column SUNSET_ANGLE =
       Column.calculated(
@@ -52,12 +53,13 @@ public final class Radiation {
               QuantityKind.FACTOR,
               number(-1)
                   .times(LATITUDE.apply(FunctionKind.TANGENT))
-                  .times(DECLINATION.cell().apply(FunctionKind.TANGENT))
+                  .times(DECLINATION.apply(FunctionKind.TANGENT))
                   .apply(FunctionKind.ARC_COSINE))
           .band(SUN)
           .decimals(3, 3)
           .means("Angle the earth turns between noon and sunset, in radians.")
-          .source(PAPER + "equation 25 (verified).");
+          .source(PAPER + "equation 25 (verified).")
+          .build();
 
   public static final Column EXTRATERRESTRIAL_RADIATION =
       Column.calculated(
@@ -67,24 +69,24 @@ public final class Radiation {
               QuantityKind.RADIATION,
               megajoules(
                   number(24 * 60)
-                      .over(number(Math.PI))
-                      .times(number(0.0820))
+                      .over(Math.PI)
+                      .times(0.0820)
                       .times(
                           number(1)
                               .plus(number(0.033).times(ANGLE_OF_DAY.apply(FunctionKind.COSINE))))
                       .times(
                           SUNSET_ANGLE
-                              .cell()
                               .times(LATITUDE.apply(FunctionKind.SINE))
-                              .times(DECLINATION.cell().apply(FunctionKind.SINE))
+                              .times(DECLINATION.apply(FunctionKind.SINE))
                               .plus(
                                   LATITUDE
                                       .apply(FunctionKind.COSINE)
-                                      .times(DECLINATION.cell().apply(FunctionKind.COSINE))
-                                      .times(SUNSET_ANGLE.cell().apply(FunctionKind.SINE))))))
+                                      .times(DECLINATION.apply(FunctionKind.COSINE))
+                                      .times(SUNSET_ANGLE.apply(FunctionKind.SINE))))))
           .band(SUN)
           .means("Radiation that would reach the ground without an atmosphere.")
-          .source(PAPER + "equations 21 and 23 (verified).");
+          .source(PAPER + "equations 21 and 23 (verified).")
+          .build();
 
   public static final Column DAYLIGHT =
       Column.calculated(
@@ -92,10 +94,11 @@ public final class Radiation {
               "daylight",
               "Daylight hours",
               QuantityKind.HOURS,
-              Formula.amount(24, Units.HOUR).times(SUNSET_ANGLE.cell()).over(number(Math.PI)))
+              Formula.amount(24, Units.HOUR).times(SUNSET_ANGLE).over(Math.PI))
           .band(SUN)
           .means("Hours from sunrise to sunset.")
-          .source(PAPER + "equation 34 (verified).");
+          .source(PAPER + "equation 34 (verified).")
+          .build();
 
   public static final Column CLEAR_SKY_RADIATION =
       Column.calculated(
@@ -104,11 +107,12 @@ public final class Radiation {
               "Clear-sky radiation",
               QuantityKind.RADIATION,
               number(0.75)
-                  .plus(number(0.00002).times(WeatherSite.ELEVATION.cell().measuredIn(Units.METRE)))
-                  .times(EXTRATERRESTRIAL_RADIATION.cell()))
+                  .plus(number(0.00002).times(WeatherSite.ELEVATION.measuredIn(Units.METRE)))
+                  .times(EXTRATERRESTRIAL_RADIATION))
           .band(SUN)
           .means("Solar radiation under a cloudless sky.")
-          .source(PAPER + "equation 37 (verified).");
+          .source(PAPER + "equation 37 (verified).")
+          .build();
 
   public static final Column SOLAR_RADIATION =
       Column.calculated(
@@ -116,16 +120,17 @@ public final class Radiation {
               "solar-radiation",
               "Solar radiation",
               QuantityKind.RADIATION,
-              Formula.when(new Condition.Given(Weather.SOLAR_RADIATION_MEASURED.reference()))
-                  .then(Weather.SOLAR_RADIATION_MEASURED.cell())
+              Formula.when(Weather.SOLAR_RADIATION_MEASURED.given())
+                  .then(Weather.SOLAR_RADIATION_MEASURED)
                   .otherwise(
-                      Formula.when(new Condition.Given(Weather.SUNSHINE.reference()))
+                      Formula.when(Weather.SUNSHINE.given())
                           .then(fromSunshine())
                           .otherwise(fromTemperature())))
           .band(SUN)
           .means(
               "Solar radiation on flat ground: measured, else from sunshine hours, else from the spread of temperature.")
-          .source(PAPER + "equations 35 and 50 (verified).");
+          .source(PAPER + "equations 35 and 50 (verified).")
+          .build();
 
   public static final Column NET_LONG_WAVE =
       Column.calculated(
@@ -138,24 +143,24 @@ public final class Radiation {
                       .times(
                           kelvinToTheFourth(Weather.HIGHEST)
                               .plus(kelvinToTheFourth(Weather.LOWEST))
-                              .over(number(2)))
+                              .over(2))
                       .times(
                           number(0.34)
                               .minus(
                                   number(0.14)
                                       .times(
-                                          Vapour.inKilopascals(Weather.VAPOUR_PRESSURE.cell())
+                                          Vapour.inKilopascals(Weather.VAPOUR_PRESSURE)
                                               .apply(FunctionKind.SQUARE_ROOT))))
                       .times(
                           number(1.35)
                               .times(
                                   Formula.smaller(
-                                      SOLAR_RADIATION.cell().over(CLEAR_SKY_RADIATION.cell()),
-                                      number(1)))
-                              .minus(number(0.35)))))
+                                      SOLAR_RADIATION.over(CLEAR_SKY_RADIATION), number(1)))
+                              .minus(0.35))))
           .band(SUN)
           .means("Heat the ground loses to the sky.")
-          .source(PAPER + "equation 39 (verified).");
+          .source(PAPER + "equation 39 (verified).")
+          .build();
 
   public static final Column NET_RADIATION =
       Column.calculated(
@@ -163,33 +168,32 @@ public final class Radiation {
               "net-radiation",
               "Net radiation",
               QuantityKind.RADIATION,
-              number(0.77).times(SOLAR_RADIATION.cell()).minus(NET_LONG_WAVE.cell()))
+              number(0.77).times(SOLAR_RADIATION).minus(NET_LONG_WAVE))
           .band(SUN)
           .means("Radiation the grass keeps: what comes less what is reflected and given back.")
-          .source(PAPER + "equations 38 and 40 (verified).");
+          .source(PAPER + "equations 38 and 40 (verified).")
+          .build();
 
   private static Formula fromSunshine() {
     return number(0.25)
-        .plus(number(0.5).times(Weather.SUNSHINE.cell().over(DAYLIGHT.cell())))
-        .times(EXTRATERRESTRIAL_RADIATION.cell());
+        .plus(number(0.5).times(Weather.SUNSHINE.over(DAYLIGHT)))
+        .times(EXTRATERRESTRIAL_RADIATION);
   }
 
   private static Formula fromTemperature() {
-    Formula spread =
-        Vapour.celsius(Weather.HIGHEST.cell()).minus(Vapour.celsius(Weather.LOWEST.cell()));
+    Formula spread = Vapour.celsius(Weather.HIGHEST).minus(Vapour.celsius(Weather.LOWEST));
     return Formula.smaller(
         WeatherSite.RADIATION_COEFFICIENT
-            .cell()
             .times(spread.apply(FunctionKind.SQUARE_ROOT))
-            .times(EXTRATERRESTRIAL_RADIATION.cell()),
-        CLEAR_SKY_RADIATION.cell());
+            .times(EXTRATERRESTRIAL_RADIATION),
+        CLEAR_SKY_RADIATION);
   }
 
   private static Formula kelvinToTheFourth(Column temperature) {
-    return Vapour.celsius(temperature.cell()).plus(number(273.16)).power(number(4));
+    return Vapour.celsius(temperature).plus(273.16).power(4);
   }
 
-  private static Formula megajoules(Formula number) {
+  private static Formula megajoules(Term number) {
     return number.times(Formula.amount(1, Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY));
   }
 

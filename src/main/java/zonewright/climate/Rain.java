@@ -34,7 +34,8 @@ public final class Rain {
           .band(RAIN)
           .means(
               "How much of the monthly rain counts. None is the safe choice for a baseline: a weather-based controller takes rain off"
-                  + " day by day. All methods are for whole months.");
+                  + " day by day. All methods are for whole months.")
+          .build();
 
   /** Says that some of the rain counts. */
   public static final Condition COUNTS = by(NONE).negated();
@@ -46,7 +47,8 @@ public final class Rain {
           .within(Bounds.from(0, 1, Units.ONE))
           .means("Part of the month's rain that counts, where a fixed share is chosen.")
           .source(
-              "A quarter, as in the WaterSense water budget (from memory); local rules may say otherwise.");
+              "A quarter, as in the WaterSense water budget (from memory); local rules may say otherwise.")
+          .build();
 
   public static final Column USABLE_STORAGE =
       Column.defaulted(
@@ -60,7 +62,8 @@ public final class Rain {
           .means(
               "Depth of rain the root zone can take up between waterings; counts only in the USDA-SCS method with storage. Shallow"
                   + " turf has well under 3 in.")
-          .source("One inch for shallow landscape roots: common practice, no source.");
+          .source("One inch for shallow landscape roots: common practice, no source.")
+          .build();
 
   /** Mean landscape coefficient of the site, by area; declared with the zones it is made from. */
   public static final Column MEAN_COEFFICIENT =
@@ -71,14 +74,16 @@ public final class Rain {
           .means(
               "Landscape coefficient by which the USDA-SCS method with storage finds the site's water use; 1 counts the site as a field"
                   + " of reference grass.")
-          .source("One unless typed: the reference surface itself.");
+          .source("One unless typed: the reference surface itself.")
+          .build();
 
   public static final Column MONTH_RAIN =
       Column.input(MONTHS, "rain", "Rain", QuantityKind.DEPTH)
           .band(RAIN)
           .within(Bounds.from(0, 200, Units.INCH))
           .optional()
-          .means("Mean rain of the month.");
+          .means("Mean rain of the month.")
+          .build();
 
   public static final Column EFFECTIVE =
       Column.calculated(
@@ -90,7 +95,7 @@ public final class Rain {
                   .then(NOTHING)
                   .otherwise(
                       Formula.when(by(SHARE))
-                          .then(MONTH_RAIN.cell().times(COUNTED_SHARE.cell()))
+                          .then(MONTH_RAIN.times(COUNTED_SHARE))
                           .otherwise(
                               Formula.when(by(SCS))
                                   .then(withStorage())
@@ -102,7 +107,8 @@ public final class Rain {
           .means("The part of the month's rain that plants can use.")
           .source(
               "USDA-SCS with storage: NEH part 623 chapter 2, equations 2-84 and 2-85; simplified USDA-SCS and FAO dependable rain:"
-                  + " all verified (secondary) in an open effective-precipitation library.");
+                  + " all verified (secondary) in an open effective-precipitation library.")
+          .build();
 
   public static final Column DAILY_EFFECTIVE =
       Column.calculated(
@@ -110,13 +116,14 @@ public final class Rain {
               "daily-effective-rain",
               "Effective rain a day",
               QuantityKind.DAILY_DEPTH,
-              EFFECTIVE.cell().over(Climate.DAYS.cell()))
+              EFFECTIVE.over(Climate.DAYS))
           .band(RAIN)
           .means("Effective rain of a mean day of the month.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private static Condition by(String method) {
-    return new Condition.WordIs(METHOD.reference(), List.of(method));
+    return METHOD.is(method);
   }
 
   /**
@@ -124,41 +131,38 @@ public final class Rain {
    * power.
    */
   private static Formula withStorage() {
-    Formula storage = USABLE_STORAGE.cell().measuredIn(Units.INCH);
+    Formula storage = USABLE_STORAGE.measuredIn(Units.INCH);
     Formula factor =
         number(0.531747)
             .plus(number(0.295164).times(storage))
-            .minus(number(0.057697).times(storage.power(number(2))))
-            .plus(number(0.003804).times(storage.power(number(3))));
-    Formula use = Climate.REFERENCE_ET.cell().times(MEAN_COEFFICIENT.cell());
-    Formula rain = MONTH_RAIN.cell().measuredIn(Units.INCH);
+            .minus(number(0.057697).times(storage.power(2)))
+            .plus(number(0.003804).times(storage.power(3)));
+    Formula use = Climate.REFERENCE_ET.times(MEAN_COEFFICIENT);
+    Formula rain = MONTH_RAIN.measuredIn(Units.INCH);
     Formula inches =
         factor
-            .times(number(0.70917).times(rain.power(number(0.82416))).minus(number(0.11556)))
+            .times(number(0.70917).times(rain.power(0.82416)).minus(0.11556))
             .times(number(10).power(number(0.02426).times(use.measuredIn(Units.INCH))));
     return Formula.larger(
         NOTHING,
         Formula.smaller(
-            inches.times(Formula.amount(1, Units.INCH)), Formula.smaller(MONTH_RAIN.cell(), use)));
+            inches.times(Formula.amount(1, Units.INCH)), Formula.smaller(MONTH_RAIN, use)));
   }
 
   private static Formula simplified() {
-    Formula rain = MONTH_RAIN.cell().measuredIn(Units.MILLIMETRE);
+    Formula rain = MONTH_RAIN.measuredIn(Units.MILLIMETRE);
     Formula millimetre = Formula.amount(1, Units.MILLIMETRE);
-    return Formula.when(rain.atMost(number(250)))
-        .then(
-            rain.times(number(125).minus(number(0.2).times(rain)))
-                .over(number(125))
-                .times(millimetre))
+    return Formula.when(rain.atMost(250))
+        .then(rain.times(number(125).minus(number(0.2).times(rain))).over(125).times(millimetre))
         .otherwise(number(125).plus(number(0.1).times(rain)).times(millimetre));
   }
 
   private static Formula dependable() {
-    Formula rain = MONTH_RAIN.cell().measuredIn(Units.MILLIMETRE);
+    Formula rain = MONTH_RAIN.measuredIn(Units.MILLIMETRE);
     Formula millimetre = Formula.amount(1, Units.MILLIMETRE);
-    return Formula.when(rain.atMost(number(70)))
-        .then(Formula.larger(NOTHING, number(0.6).times(rain).minus(number(10)).times(millimetre)))
-        .otherwise(number(0.8).times(rain).minus(number(24)).times(millimetre));
+    return Formula.when(rain.atMost(70))
+        .then(Formula.larger(NOTHING, number(0.6).times(rain).minus(10).times(millimetre)))
+        .otherwise(number(0.8).times(rain).minus(24).times(millimetre));
   }
 
   private Rain() {}

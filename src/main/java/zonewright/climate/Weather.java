@@ -5,7 +5,6 @@ import static zonewright.trade.Sheets.AIR;
 import static zonewright.trade.Sheets.MEASURED;
 import static zonewright.trade.Sheets.WEATHER;
 
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
 import zonewright.sheet.Bounds;
@@ -20,13 +19,14 @@ public final class Weather {
   private static final String PAPER = "FAO Irrigation and Drainage Paper 56 (1998), ";
 
   public static final Column MONTH =
-      Column.words(WEATHER, "month", "Month").band(MEASURED).means("The month.");
+      Column.words(WEATHER, "month", "Month").band(MEASURED).means("The month.").build();
 
   public static final Column NUMBER =
       Column.input(WEATHER, "number", "Number", QuantityKind.COUNT)
           .band(MEASURED)
           .within(Bounds.from(1, 12, Units.ONE).wholeNumbers())
-          .means("The month's place in the year.");
+          .means("The month's place in the year.")
+          .build();
 
   public static final Column HIGHEST =
       temperature(
@@ -61,14 +61,16 @@ public final class Weather {
           .within(Bounds.from(0, 40, Units.METRE_PER_SECOND))
           .optional()
           .means(
-              "Mean wind speed at the height named on the site sheet. Where it is blank, 2 m/s is taken.");
+              "Mean wind speed at the height named on the site sheet. Where it is blank, 2 m/s is taken.")
+          .build();
 
   public static final Column SUNSHINE =
       Column.input(WEATHER, "sunshine", "Sunshine a day", QuantityKind.HOURS)
           .band(MEASURED)
           .within(Bounds.from(0, 24, Units.HOUR))
           .optional()
-          .means("Mean hours of bright sunshine a day.");
+          .means("Mean hours of bright sunshine a day.")
+          .build();
 
   public static final Column SOLAR_RADIATION_MEASURED =
       Column.input(WEATHER, "measured-radiation", "Measured radiation", QuantityKind.RADIATION)
@@ -76,7 +78,8 @@ public final class Weather {
           .within(Bounds.from(0, 50, Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY))
           .optional()
           .means(
-              "Mean solar radiation measured on flat ground. Goes before sunshine where both are given.");
+              "Mean solar radiation measured on flat ground. Goes before sunshine where both are given.")
+          .build();
 
   public static final Column MEAN_TEMPERATURE =
       Column.calculated(
@@ -84,18 +87,16 @@ public final class Weather {
               "mean-temperature",
               "Mean temperature",
               QuantityKind.FACTOR,
-              Formula.when(Vapour.celsius(LOWEST.cell()).above(Vapour.celsius(HIGHEST.cell())))
+              Formula.when(Vapour.celsius(LOWEST).above(Vapour.celsius(HIGHEST)))
                   .then(
                       Formula.refused(
                           "low above high",
                           "the lowest temperature is above the highest; one of the two is wrong"))
-                  .otherwise(
-                      Vapour.celsius(HIGHEST.cell())
-                          .plus(Vapour.celsius(LOWEST.cell()))
-                          .over(number(2))))
+                  .otherwise(Vapour.celsius(HIGHEST).plus(Vapour.celsius(LOWEST)).over(2)))
           .band(AIR)
           .means("Mean of highest and lowest temperature, in degrees Celsius.")
-          .source(PAPER + "equation 9 (from memory).");
+          .source(PAPER + "equation 9 (from memory).")
+          .build();
 
   public static final Column SATURATION_PRESSURE =
       Column.calculated(
@@ -103,11 +104,12 @@ public final class Weather {
               "saturation-pressure",
               "Saturation vapour pressure",
               QuantityKind.VAPOUR_PRESSURE,
-              Vapour.kilopascals(saturation(HIGHEST).plus(saturation(LOWEST)).over(number(2))))
+              Vapour.kilopascals(saturation(HIGHEST).plus(saturation(LOWEST)).over(2)))
           .band(AIR)
           .means(
               "Mean of the saturation vapour pressures at the highest and the lowest temperature.")
-          .source(PAPER + "equations 11 and 12 (verified).");
+          .source(PAPER + "equations 11 and 12 (verified).")
+          .build();
 
   public static final Column VAPOUR_PRESSURE =
       Column.defaulted(
@@ -115,7 +117,7 @@ public final class Weather {
               "vapour-pressure",
               "Vapour pressure",
               QuantityKind.VAPOUR_PRESSURE,
-              Formula.when(new Condition.Given(DEW_POINT.reference()))
+              Formula.when(DEW_POINT.given())
                   .then(Vapour.kilopascals(saturation(DEW_POINT)))
                   .otherwise(fromHumidity()))
           .band(AIR)
@@ -123,7 +125,8 @@ public final class Weather {
           .means(
               "Actual vapour pressure: from the dew point, else from highest and lowest humidity, else from the highest alone, else"
                   + " from the mean, else as if the dew point were the lowest temperature; or typed.")
-          .source(PAPER + "equations 14, 17, 18, 19 and 48 (verified).");
+          .source(PAPER + "equations 14, 17, 18, 19 and 48 (verified).")
+          .build();
 
   public static final Column SLOPE_OF_SATURATION =
       Column.calculated(
@@ -132,13 +135,14 @@ public final class Weather {
               "Slope of saturation",
               QuantityKind.FACTOR,
               number(4098)
-                  .times(Vapour.saturation(MEAN_TEMPERATURE.cell()))
-                  .over(MEAN_TEMPERATURE.cell().plus(number(237.3)).power(number(2))))
+                  .times(Vapour.saturation(MEAN_TEMPERATURE))
+                  .over(MEAN_TEMPERATURE.plus(237.3).power(2)))
           .band(AIR)
           .decimals(3, 3)
           .means(
               "Slope of the saturation vapour pressure at the mean temperature, in kPa per degree Celsius.")
-          .source(PAPER + "equation 13 (verified).");
+          .source(PAPER + "equation 13 (verified).")
+          .build();
 
   public static final Column WIND_AT_TWO_METRES =
       Column.calculated(
@@ -146,16 +150,15 @@ public final class Weather {
               "wind-at-two-metres",
               "Wind at 2 m",
               QuantityKind.WIND,
-              Formula.when(new Condition.Given(WIND.reference()))
+              Formula.when(WIND.given())
                   .then(
                       Formula.larger(
                           Formula.amount(0.5, Units.METRE_PER_SECOND),
-                          WIND.cell()
-                              .times(number(4.87))
+                          WIND.times(4.87)
                               .over(
                                   number(67.8)
-                                      .times(WeatherSite.WIND_HEIGHT.cell().measuredIn(Units.METRE))
-                                      .minus(number(5.42))
+                                      .times(WeatherSite.WIND_HEIGHT.measuredIn(Units.METRE))
+                                      .minus(5.42)
                                       .apply(FunctionKind.NATURAL_LOGARITHM))))
                   .otherwise(Formula.amount(2, Units.METRE_PER_SECOND)))
           .band(AIR)
@@ -163,29 +166,28 @@ public final class Weather {
               "Wind speed brought to 2 m above ground; never below 0.5 m/s, and 2 m/s where none was measured.")
           .source(
               PAPER
-                  + "equation 47; 2 m/s for missing wind and the floor of 0.5 m/s as there (verified).");
+                  + "equation 47; 2 m/s for missing wind and the floor of 0.5 m/s as there (verified).")
+          .build();
 
   private static Formula fromHumidity() {
     Formula both =
         saturation(LOWEST)
-            .times(HIGHEST_HUMIDITY.cell())
-            .plus(saturation(HIGHEST).times(LOWEST_HUMIDITY.cell()))
-            .over(number(2));
-    return Formula.when(
-            new Condition.Given(HIGHEST_HUMIDITY.reference())
-                .and(new Condition.Given(LOWEST_HUMIDITY.reference())))
+            .times(HIGHEST_HUMIDITY)
+            .plus(saturation(HIGHEST).times(LOWEST_HUMIDITY))
+            .over(2);
+    return Formula.when(HIGHEST_HUMIDITY.given().and(LOWEST_HUMIDITY.given()))
         .then(Vapour.kilopascals(both))
         .otherwise(
-            Formula.when(new Condition.Given(HIGHEST_HUMIDITY.reference()))
-                .then(Vapour.kilopascals(saturation(LOWEST).times(HIGHEST_HUMIDITY.cell())))
+            Formula.when(HIGHEST_HUMIDITY.given())
+                .then(Vapour.kilopascals(saturation(LOWEST).times(HIGHEST_HUMIDITY)))
                 .otherwise(
-                    Formula.when(new Condition.Given(MEAN_HUMIDITY.reference()))
-                        .then(SATURATION_PRESSURE.cell().times(MEAN_HUMIDITY.cell()))
+                    Formula.when(MEAN_HUMIDITY.given())
+                        .then(SATURATION_PRESSURE.times(MEAN_HUMIDITY))
                         .otherwise(Vapour.kilopascals(saturation(LOWEST)))));
   }
 
   private static Formula saturation(Column temperature) {
-    return Vapour.saturation(Vapour.celsius(temperature.cell()));
+    return Vapour.saturation(Vapour.celsius(temperature));
   }
 
   private static Column temperature(String id, String name, String meaning) {
@@ -193,7 +195,8 @@ public final class Weather {
         .band(MEASURED)
         .within(Bounds.from(-60, 60, Units.CELSIUS))
         .optional()
-        .means(meaning);
+        .means(meaning)
+        .build();
   }
 
   private static Column humidity(String id, String name, String meaning) {
@@ -201,7 +204,8 @@ public final class Weather {
         .band(MEASURED)
         .within(Bounds.from(0, 1, Units.ONE))
         .optional()
-        .means(meaning);
+        .means(meaning)
+        .build();
   }
 
   private Weather() {}

@@ -36,7 +36,8 @@ public final class WeatherSite {
           .means(
               "Where the monthly reference evapotranspiration comes from, in order of trust: published monthly values (or your own,"
                   + " typed into Months); calculated from the weather sheet by Penman-Monteith; from temperatures alone by Hargreaves; or"
-                  + " only a general description of the climate, good for a first guess.");
+                  + " only a general description of the climate, good for a first guess.")
+          .build();
 
   public static final Column DESCRIBED_CLIMATE =
       Column.choice(
@@ -51,7 +52,8 @@ public final class WeatherSite {
                   + " top of the range is taken.")
           .source(
               "FAO Irrigation and Drainage Paper 56 (1998), Table 2 (verified). FAO calls the values an orientation, not for"
-                  + " direct use.");
+                  + " direct use.")
+          .build();
 
   public static final Column LATITUDE =
       Column.input(SITE, "latitude", "Latitude", QuantityKind.ANGLE)
@@ -60,7 +62,8 @@ public final class WeatherSite {
           .optional()
           .means(
               "How far north of the equator; south is negative. Needed to calculate reference ET from weather. Between the polar"
-                  + " circles only: beyond, the sun does not rise and set every day.");
+                  + " circles only: beyond, the sun does not rise and set every day.")
+          .build();
 
   public static final Column ELEVATION =
       Column.input(SITE, "elevation", "Elevation", QuantityKind.LENGTH)
@@ -68,7 +71,8 @@ public final class WeatherSite {
           .within(Bounds.from(-430, 6000, Units.METRE))
           .decimals(0, 0)
           .optional()
-          .means("Height above the sea. Needed to calculate reference ET from weather.");
+          .means("Height above the sea. Needed to calculate reference ET from weather.")
+          .build();
 
   public static final Column WIND_HEIGHT =
       Column.defaulted(
@@ -81,7 +85,8 @@ public final class WeatherSite {
           .within(Bounds.from(0.5, 50, Units.METRE))
           .means(
               "Height above the ground at which the wind was measured; weather stations use 2 or 10 m.")
-          .source("FAO Irrigation and Drainage Paper 56 (1998): the equation wants wind at 2 m.");
+          .source("FAO Irrigation and Drainage Paper 56 (1998): the equation wants wind at 2 m.")
+          .build();
 
   public static final Column RADIATION_COEFFICIENT =
       Column.defaulted(
@@ -95,7 +100,8 @@ public final class WeatherSite {
           .means(
               "How radiation follows from the spread of temperature where neither sunshine nor radiation is known: 0.16 inland,"
                   + " 0.19 on a coast.")
-          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 50 (verified).");
+          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 50 (verified).")
+          .build();
 
   public static final Column AIR_PRESSURE =
       Column.calculated(
@@ -107,13 +113,14 @@ public final class WeatherSite {
                   number(101.3)
                       .times(
                           number(293)
-                              .minus(number(0.0065).times(ELEVATION.cell().measuredIn(Units.METRE)))
-                              .over(number(293))
-                              .power(number(5.26)))))
+                              .minus(number(0.0065).times(ELEVATION.measuredIn(Units.METRE)))
+                              .over(293)
+                              .power(5.26))))
           .band(CLIMATE)
           .decimals(1, 1)
           .means("Mean pressure of the air at the site's elevation.")
-          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 7 (verified).");
+          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 7 (verified).")
+          .build();
 
   public static final Column PSYCHROMETRIC_CONSTANT =
       Column.calculated(
@@ -121,16 +128,17 @@ public final class WeatherSite {
               "psychrometric-constant",
               "Psychrometric constant",
               QuantityKind.FACTOR,
-              number(0.000665).times(Vapour.inKilopascals(AIR_PRESSURE.cell())))
+              number(0.000665).times(Vapour.inKilopascals(AIR_PRESSURE)))
           .band(CLIMATE)
           .decimals(4, 4)
           .means("Psychrometric constant, in kPa per degree Celsius.")
-          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 8 (verified).");
+          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 8 (verified).")
+          .build();
 
   private WeatherSite() {}
 
   /** Says: reference evapotranspiration comes by {@code method}. */
   static Condition comesBy(String method) {
-    return new Condition.WordIs(ET_METHOD.reference(), List.of(method));
+    return ET_METHOD.is(method);
   }
 }

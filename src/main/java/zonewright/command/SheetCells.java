@@ -25,7 +25,7 @@ final class SheetCells {
     if (outcome instanceof Outcome.Amount amount) {
       return column.shown(amount.value(), book.system());
     }
-    return lacks(outcome) ? "?" : words(outcome);
+    return outcome.lacks() ? "?" : words(outcome);
   }
 
   /** Returns a cell for other programs: numbers in full, nothing where a number is lacking. */
@@ -44,18 +44,11 @@ final class SheetCells {
               : amount.value();
       return QuantityText.exact(value);
     }
-    return lacks(outcome) ? "" : CsvText.harmless(words(outcome));
+    return outcome.lacks() ? "" : CsvText.harmless(words(outcome));
   }
 
   private static String words(Outcome outcome) {
-    if (outcome instanceof Outcome.Words words) {
-      return words.text();
-    }
-    return outcome instanceof Outcome.NotApplicable not ? not.shown() : "";
-  }
-
-  private static boolean lacks(Outcome outcome) {
-    return outcome instanceof Outcome.Missing || outcome instanceof Outcome.Refused;
+    return outcome instanceof Outcome.NotApplicable not ? not.shown() : outcome.text();
   }
 
   /** Returns how many cells of some columns lack a number they should have. */
@@ -63,7 +56,7 @@ final class SheetCells {
     long count = 0;
     for (Column column : columns) {
       for (int row = 0; row < book.rows(table); row++) {
-        count += lacks(book.outcome(column.reference(), row)) ? 1 : 0;
+        count += book.outcome(column.reference(), row).lacks() ? 1 : 0;
       }
     }
     return count;

@@ -3,6 +3,7 @@ package zonewright.desk;
 import java.awt.Window;
 import java.util.stream.Collectors;
 import zonewright.design.Caution;
+import zonewright.desk.part.TextPage;
 
 /** What a designer must not forget where water, pressure, trenches and mains wiring are near. */
 final class Cautions {

@@ -25,6 +25,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import zonewright.desk.part.DialogSize;
 import zonewright.formula.Reference;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Blueprint;

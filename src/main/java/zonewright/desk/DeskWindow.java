@@ -12,10 +12,31 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.JFrame;
+import javax.swing.JMenu;
 import javax.swing.JPanel;
+import zonewright.design.Finding;
+import zonewright.desk.findings.FindingsPane;
+import zonewright.desk.findings.FindingsWatch;
+import zonewright.desk.findings.Mending;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.nights.NightsWatch;
+import zonewright.desk.nights.NightsWindow;
+import zonewright.desk.part.Deed;
+import zonewright.desk.part.DesignCopy;
+import zonewright.desk.part.Keyboard;
+import zonewright.desk.part.Look;
+import zonewright.desk.part.Memory;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.Pictogram;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
+import zonewright.desk.sheets.ColumnViews;
+import zonewright.desk.sheets.DesignSteps;
+import zonewright.desk.sheets.GoMenu;
+import zonewright.desk.sheets.GridDeeds;
+import zonewright.desk.sheets.SheetDeck;
+import zonewright.desk.sheets.Wayfinder;
 import zonewright.sheet.Place;
 import zonewright.units.UnitSystem;
 
@@ -45,6 +66,10 @@ final class DeskWindow {
   private final ListDesk lists;
   private final DesignSteps steps;
   private final Mending mending;
+  private final GridDeeds gridDeeds;
+  private final ZoneSplit split;
+  private final Deed back;
+  private final FileMenu files;
   private final Menus menus;
   private final Late<ColumnGuide> guide;
   private final Late<FindingsWatch> watch;
@@ -72,7 +97,7 @@ final class DeskWindow {
     ways = new Wayfinder(open, deck, this::selected);
     steps = new DesignSteps(open, deck, this::selected);
     working = new Late<>(() -> new WorkingPane(this::follow, steps::backToDefault, this::back));
-    findings = new Late<>(() -> new FindingsPane(ways::goTo, finding -> mending().mend(finding)));
+    findings = new Late<>(() -> new FindingsPane(ways::goTo, this::mend));
     mending = new Mending(open, deck, findings::get, ways, messages);
     panels = new Panels(deck, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
@@ -87,7 +112,12 @@ final class DeskWindow {
     nights = new Late<>(() -> new NightsWindow(frame, open, keeper::export));
     guide = new Late<>(() -> new ColumnGuide(frame, open.book().blueprint()));
     watch = new Late<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
-    menus = new Menus(this);
+    gridDeeds = new GridDeeds(deck, this::perform);
+    split = new ZoneSplit(open, deck, messages);
+    back = new Deed("Back", this::back).keys("alt LEFT").drawn(Pictogram.BACK);
+    back.setEnabled(false);
+    files = new FileMenu(deck, keeper, lists, handOver, windowed());
+    menus = new Menus(menus());
     assemble();
     connect();
     begin();
@@ -118,9 +148,75 @@ final class DeskWindow {
         .then(this::takeFiles);
   }
 
+  private FileMenu.Windowed windowed() {
+    return new FileMenu.Windowed(
+        new Deed("New …", deck.typed(this::beginNew)).keys("ctrl N"),
+        new Deed("Print the sheet …", this::print).keys("ctrl P"),
+        new Deed("Export picture …", deck.typed(() -> pictures.get().export())).keys("ctrl E"),
+        new Deed("Quit", this::close).keys("ctrl Q"));
+  }
+
+  private List<Menus.Part> menus() {
+    Deed nights = new Deed("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
+    DesignMenu design = new DesignMenu(deck, steps, mending, split, pricing, nights);
+    return List.of(
+        new Menus.Part("File", 'F', files::fill),
+        new Menus.Part("Edit", 'E', this::fillEdit),
+        new Menus.Part("View", 'V', this::fillView),
+        new Menus.Part("Sheet", 'S', this::fillSheet),
+        new Menus.Part("Go", 'G', menu -> new GoMenu(open, deck, back).fill(menu)),
+        new Menus.Part("Design", 'D', design::fill),
+        new Menus.Part("Field", 'I', menu -> new FieldWork(open, deck, messages).fill(menu)),
+        new Menus.Part("Help", 'H', this::fillHelp));
+  }
+
+  private void fillEdit(JMenu menu) {
+    menu.add(steps.undo().item());
+    menu.add(steps.redo().item());
+    gridDeeds.edits(menu);
+  }
+
+  /** What is shown of a sheet: its columns in a view, its rows sorted and filtered. */
+  private void fillSheet(JMenu menu) {
+    menu.add(new Deed("Next view", deck.tools()::nextView).keys("ctrl shift V").item());
+    menu.add(new Deed("Keep this view as my own …", deck.tools()::keepView).item());
+    gridDeeds.rowsAndColumns(menu);
+  }
+
+  private void fillView(JMenu menu) {
+    new ViewMenu(look, this::restyle, panels)
+        .fill(
+            menu,
+            new Deed("Next picture", pictures.get()::next).keys("ctrl shift P"),
+            new Deed("Next part of the window", this::nextPart).keys("F6"));
+  }
+
+  private void fillHelp(JMenu menu) {
+    menu.add(new Deed("What this column means", this::explainColumn).keys("F1").item());
+    menu.add(new Deed("Cautions", () -> Cautions.open(frame)).item());
+    menu.addSeparator();
+    menu.add(new Deed("About Zonewright", () -> Cautions.openAbout(frame)).item());
+  }
+
+  private List<Menus.Button> buttons() {
+    Deed explain =
+        new Deed("What is this?", this::explainColumn)
+            .drawn(Pictogram.HELP)
+            .tip("What the column means, its equation and its source (F1)");
+    return List.of(
+        new Menus.Button(files.open(), "Open", ""),
+        new Menus.Button(files.save(), "Save", "gapright 14"),
+        new Menus.Button(steps.undo(), "Undo", ""),
+        new Menus.Button(steps.redo(), "Redo", "gapright 14"),
+        new Menus.Button(steps.newRow(), "", "gapright 14"),
+        new Menus.Button(mending.next(), "Next finding", ""),
+        new Menus.Button(explain, "What is this?", "pushx"),
+        new Menus.Button(steps.units(), "", "wmin 40"));
+  }
+
   private void assemble() {
     JPanel head = new JPanel(new BorderLayout());
-    head.add(menus.buttons(), BorderLayout.PAGE_START);
+    head.add(Menus.buttons(buttons()), BorderLayout.PAGE_START);
     head.add(messages, BorderLayout.PAGE_END);
     frame.setJMenuBar(menus.bar());
     frame.add(head, BorderLayout.PAGE_START);
@@ -163,12 +259,8 @@ final class DeskWindow {
 
   /** Lets files be dropped anywhere. */
   private void takeFiles() {
-    FileDrop.accept(frame.getRootPane(), file -> lists().dropped(file, keeper::open));
-  }
-
-  ListDesk lists() {
-    deck.front().finishTyping();
-    return lists;
+    FileDrop.accept(
+        frame.getRootPane(), file -> deck.typed(() -> lists.dropped(file, keeper::open)).run());
   }
 
   /** The timetable is there: what it found, and its pictures. */
@@ -178,14 +270,8 @@ final class DeskWindow {
     nights.ifMade(NightsWindow::refreshShown);
   }
 
-  /** Shows the nights in a window of their own. */
-  void showNights() {
-    deck.front().finishTyping();
-    nights.get().open();
-  }
-
   private void named() {
-    menus.refreshRecent(memory.recent());
+    files.refreshRecent(memory.recent());
     refreshState();
   }
 
@@ -195,7 +281,10 @@ final class DeskWindow {
     frame.getRootPane().putClientProperty("Window.documentModified", open.unsaved());
     foot.state(open);
     deck.tools().refresh();
-    menus.refresh();
+    steps.refresh();
+    split.refresh();
+    gridDeeds.refresh();
+    back.setEnabled(ways.mayGoBack());
   }
 
   /** Shows what follows from an edit once the cells themselves are painted. */
@@ -249,75 +338,37 @@ final class DeskWindow {
   }
 
   /** Goes back to the cell that the last link led away from. */
-  void back() {
-    boolean inWorking = Wayfinder.has(working.get());
+  private void back() {
+    boolean inWorking = Keyboard.has(working.get());
     ways.back();
     (inWorking ? working.get().focusTarget() : deck.focusTarget()).requestFocusInWindow();
   }
 
-  boolean mayGoBack() {
-    return ways.mayGoBack();
+  private void mend(Finding finding) {
+    mending.mend(finding);
   }
 
   /** Does something to the selected cells or rows. */
-  void perform(GridAction which) {
+  private void perform(GridAction which) {
     boolean typedElsewhere =
         EventQueue.getCurrentEvent() instanceof KeyEvent
-            && (Wayfinder.has(working.get()) || Wayfinder.has(findings.get()));
+            && (Keyboard.has(working.get()) || Keyboard.has(findings.get()));
     Action action = deck.front().action(which);
     if (!typedElsewhere && action.isEnabled()) {
-      Menus.run(action, deck.front().component());
+      Deed.run(action, deck.front().component());
     }
   }
 
-  /**
-   * Returns what there is to do about prices and retrofits, with what was being typed taken over.
-   */
-  PricingDesk pricing() {
-    deck.front().finishTyping();
-    return pricing;
-  }
-
   /** Begins a new design with a form. */
-  void begin(UnitSystem system) {
-    deck.front().finishTyping();
+  private void beginNew() {
+    UnitSystem system = open.book().system();
     keeper.whenSafe(
         () -> StartForm.open(frame, system, design -> keeper.lay(design, "New design")));
-  }
-
-  /** Asks for a file and opens it. */
-  void open() {
-    deck.front().finishTyping();
-    keeper.openAsked();
-  }
-
-  /** Gives up what was not saved. */
-  void revert() {
-    deck.front().finishTyping();
-    keeper.revert();
   }
 
   /** Offers what a crash left over. */
   void offerLeftOver() {
     work.offerLeftOver(keeper::bringBack);
-  }
-
-  /** Saves the design. */
-  void save() {
-    deck.front().finishTyping();
-    keeper.save(() -> {});
-  }
-
-  /** Asks where to save the design. */
-  void saveAs() {
-    deck.front().finishTyping();
-    keeper.saveAs(() -> {});
-  }
-
-  /** Returns what writes copies to hand over, with what is being typed finished. */
-  HandOver handOver() {
-    deck.front().finishTyping();
-    return handOver;
   }
 
   /** Closes the window, unless something would be lost and the person thinks better of it. */
@@ -340,52 +391,23 @@ final class DeskWindow {
   }
 
   /** Shows the sheet at the front on pages, to print. */
-  void print() {
+  private void print() {
     new Printing(frame, open, errands, messages).begin(deck.front().paper());
   }
 
-  /** Shows the next of the pictures that fit the sheet. */
-  void nextPicture() {
-    pictures.get().next();
-  }
-
-  /** Exports the picture shown. */
-  void exportPicture() {
-    deck.front().finishTyping();
-    pictures.get().export();
-  }
-
-  /** Brings a sheet to the front. */
-  void goToSheet(String table) {
-    deck.show(table);
-    deck.focusTarget().requestFocusInWindow();
-  }
-
   /** Gives the keyboard to the next part of the window. */
-  void nextPart() {
-    Wayfinder.next(
+  private void nextPart() {
+    Keyboard.next(
         List.of(
-            Wayfinder.part(deck, deck::focusTarget),
-            Wayfinder.part(working.get(), working.get()::focusTarget),
-            Wayfinder.part(findings.get(), findings.get()::focusTarget),
-            Wayfinder.part(pictures.get(), pictures.get()::focusTarget)));
+            Keyboard.part(deck, deck::focusTarget),
+            Keyboard.part(working.get(), working.get()::focusTarget),
+            Keyboard.part(findings.get(), findings.get()::focusTarget),
+            Keyboard.part(pictures.get(), pictures.get()::focusTarget)));
   }
 
   /** Shows what the column of the selected cell means. */
-  void explainColumn() {
+  private void explainColumn() {
     guide.get().open(deck.current().map(Place::column));
-  }
-
-  /** Puts on another look. */
-  void dress(Look.Choice choice) {
-    look.choose(choice);
-    restyle();
-  }
-
-  /** Makes the text larger or smaller. */
-  void resizeText(int step) {
-    look.resize(step);
-    restyle();
   }
 
   private void restyle() {
@@ -403,34 +425,12 @@ final class DeskWindow {
     return keeper;
   }
 
-  Look look() {
-    return look;
-  }
-
-  /** Returns what a person changes in the design as a whole. */
-  DesignSteps steps() {
-    return steps;
-  }
-
-  /** Returns what there is to do about findings. */
-  Mending mending() {
-    return mending;
-  }
-
   MessageBar messages() {
     return messages;
   }
 
-  Panels panels() {
-    return panels;
-  }
-
   OpenDesign openDesign() {
     return open;
-  }
-
-  SheetView front() {
-    return deck.front();
   }
 
   JFrame frame() {

@@ -4,7 +4,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
 import zonewright.desk.grid.GridClipboard;
+import zonewright.desk.part.Deed;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
+import zonewright.desk.sheets.SheetDeck;
 import zonewright.fieldwork.CanGrid;
 import zonewright.fieldwork.Cans;
 import zonewright.fieldwork.TestUse;
@@ -17,19 +23,36 @@ import zonewright.trade.Sheets;
 
 /** What the menu of the field does to the design, each in one step that can be taken back. */
 final class FieldWork {
-  private final DeskWindow window;
+  private final OpenDesign open;
+  private final SheetDeck deck;
+  private final MessageBar messages;
 
-  FieldWork(DeskWindow window) {
-    this.window = window;
+  FieldWork(OpenDesign open, SheetDeck deck, MessageBar messages) {
+    this.open = open;
+    this.deck = deck;
+    this.messages = messages;
+  }
+
+  /** Fills the menu. */
+  void fill(JMenu menu) {
+    menu.add(deed("Paste cans from a grid", this::pasteCans));
+    menu.add(deed("Let the zone go by this test", this::useTest));
+    menu.add(deed("No longer go by this test", this::dropTest));
+    menu.addSeparator();
+    menu.add(deed("Take the advice of the tuning log", this::takeAdvice));
+  }
+
+  private JMenuItem deed(String name, Runnable work) {
+    return new Deed(name, deck.typed(work)).item();
   }
 
   private Book book() {
-    return window.openDesign().book();
+    return open.book();
   }
 
   /** The test the person is at: its row, or that of the selected can's test; -1 for none. */
   private int test() {
-    Optional<Place> place = window.front().current();
+    Optional<Place> place = deck.front().current();
     if (place.isEmpty()) {
       return -1;
     }
@@ -46,7 +69,7 @@ final class FieldWork {
   }
 
   private void problem(String sentence) {
-    window.messages().problem(sentence, List.of());
+    messages.problem(sentence, List.of());
   }
 
   private void perform(Optional<Edit> edit, String otherwise) {
@@ -54,8 +77,7 @@ final class FieldWork {
   }
 
   /** Makes the test the person is at the source of its zone's rate and uniformity. */
-  void useTest() {
-    window.front().finishTyping();
+  private void useTest() {
     int test = test();
     if (test < 0) {
       problem("Select the test to go by in the sheet Tests first.");
@@ -67,8 +89,7 @@ final class FieldWork {
   }
 
   /** Lets the zone of the test the person is at go by its usual rate and uniformity again. */
-  void dropTest() {
-    window.front().finishTyping();
+  private void dropTest() {
     int test = test();
     if (test < 0) {
       problem("Select the test in the sheet Tests first.");
@@ -78,8 +99,7 @@ final class FieldWork {
   }
 
   /** Makes cans of the test the person is at out of a grid of volumes on the clipboard. */
-  void pasteCans() {
-    window.front().finishTyping();
+  private void pasteCans() {
     int test = test();
     if (test < 0) {
       problem("Select the test whose cans these are in the sheet Tests first.");
@@ -92,14 +112,13 @@ final class FieldWork {
   }
 
   /** Sets what the tuning log advises. */
-  void takeAdvice() {
-    window.front().finishTyping();
+  private void takeAdvice() {
     TuningAdvice advice = TuningAdvice.on(Tuning.state(book()));
     Optional<Edit> edit = Tuning.applied(book(), advice, LocalDate.now(ZoneId.systemDefault()));
     edit.ifPresent(book()::perform);
     String sentence = advice.sentence() + " " + String.join(" ", advice.reasons());
     if (edit.isPresent()) {
-      window.messages().tell("Done: " + advice.sentence(), advice.reasons());
+      messages.tell("Done: " + advice.sentence(), advice.reasons());
     } else {
       problem(sentence);
     }

@@ -8,6 +8,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.OpenDesign;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.CellSummary;

@@ -12,6 +12,8 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import zonewright.design.Design;
 import zonewright.design.NightsCalendar;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
 import zonewright.handover.HandoverPages;
 import zonewright.nights.NightsPlan;
 import zonewright.sheet.BookSnapshot;

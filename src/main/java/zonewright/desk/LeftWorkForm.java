@@ -14,6 +14,8 @@ import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.table.AbstractTableModel;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.Prose;
 import zonewright.recovery.LeftWork;
 
 /** Shows what a crash left, cell by cell, to take or leave. */

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
 import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;

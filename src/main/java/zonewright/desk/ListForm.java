@@ -23,6 +23,8 @@ import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.Prose;
 import zonewright.exchange.ListMatch;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
+import zonewright.desk.part.Memory;
 
 /** Where the parts of the window stand, and how much room each has. */
 final class Panels extends JPanel {

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import zonewright.design.Design;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
 import zonewright.estimate.PriceBook;
 import zonewright.retrofit.ZoneCopy;
 import zonewright.sheet.Book;

@@ -15,6 +15,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.grid.Palette;
 import zonewright.desk.grid.SheetPages;
+import zonewright.desk.part.DialogSize;
 
 /** Shows the pages of a sheet before they are printed. */
 final class PrintPreview {

@@ -8,6 +8,8 @@ import java.util.List;
 import zonewright.design.Facts;
 import zonewright.desk.grid.PaperTable;
 import zonewright.desk.grid.SheetPages;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
 import zonewright.sheet.Entry;
 import zonewright.units.UnitSystem;
 

@@ -1,17 +1,8 @@
 package zonewright.desk;
 
-import java.util.Locale;
-
 /** Turns what went wrong into a sentence for a person. */
 final class Sentences {
   private Sentences() {}
-
-  /** Returns {@code text} with a capital in front. */
-  static String capital(String text) {
-    return text.isEmpty()
-        ? text
-        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-  }
 
   /** Returns a sentence, with a full stop; {@code what} names what was not done. */
   static String of(String what, Exception problem) {

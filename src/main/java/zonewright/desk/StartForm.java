@@ -23,6 +23,10 @@ import zonewright.design.Facts;
 import zonewright.desk.grid.Arrangement;
 import zonewright.desk.grid.RecordGrid;
 import zonewright.desk.grid.SheetGrid;
+import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.Keyboard;
+import zonewright.desk.part.Prose;
+import zonewright.desk.sheets.GridView;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
@@ -118,11 +122,11 @@ final class StartForm {
         .getRootPane()
         .registerKeyboardAction(
             event ->
-                Wayfinder.next(
+                Keyboard.next(
                     List.of(
-                        Wayfinder.part(site, site::table),
-                        Wayfinder.part(zones, zones::table),
-                        Wayfinder.part(begin, () -> begin))),
+                        Keyboard.part(site, site::table),
+                        Keyboard.part(zones, zones::table),
+                        Keyboard.part(begin, () -> begin))),
             KeyStroke.getKeyStroke("F6"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
     DialogSize.set(dialog, 1020, 680);

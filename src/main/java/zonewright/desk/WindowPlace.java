@@ -2,6 +2,7 @@ package zonewright.desk;
 
 import java.awt.Rectangle;
 import javax.swing.JFrame;
+import zonewright.desk.part.Memory;
 
 /** Where the window was left last, and how large. */
 final class WindowPlace {

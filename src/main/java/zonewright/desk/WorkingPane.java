@@ -15,6 +15,12 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.InputLink;
+import zonewright.desk.part.Look;
+import zonewright.desk.part.Pictogram;
+import zonewright.desk.part.Prose;
+import zonewright.desk.part.SeverityMark;
+import zonewright.desk.part.StackPanel;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -127,7 +133,7 @@ final class WorkingPane extends JPanel {
   private void heading(Working found, Place place) {
     Column column = found.column();
     if (!found.cell().row().isEmpty()) {
-      page.stack(new Prose(Sentences.capital(found.cell().row())).coloured("Zonewright.muted"), 4);
+      page.stack(new Prose(Prose.capital(found.cell().row())).coloured("Zonewright.muted"), 4);
     }
     page.stack(new Prose(column.name()).styled("h3"), 0);
     boolean number =
@@ -135,7 +141,7 @@ final class WorkingPane extends JPanel {
     page.stack(result(found.shown(), number ? "h0" : "large", found.outcome()), 4);
     JPanel origin = new JPanel(new MigLayout("insets 0, gap 8", "[grow][]"));
     origin.setOpaque(false);
-    JLabel how = new JLabel(Sentences.capital(found.origin()));
+    JLabel how = new JLabel(Prose.capital(found.origin()));
     how.setName("origin");
     origin.add(how, "height pref!");
     boolean overridden = found.origin().equals("typed over the default");
@@ -178,7 +184,7 @@ final class WorkingPane extends JPanel {
     for (Working.Input rest : rests) {
       Place place = new Place(rest.column().reference(), rest.row());
       page.stack(new InputLink(rest.column().name(), "", () -> follow.accept(place)), 2);
-      page.stack(new Prose(Sentences.capital(rest.shown())).coloured("Zonewright.muted"), 0);
+      page.stack(new Prose(Prose.capital(rest.shown())).coloured("Zonewright.muted"), 0);
     }
   }
 

@@ -3,49 +3,65 @@ package zonewright.desk;
 import java.util.List;
 import java.util.Optional;
 import zonewright.design.EvenSplit;
+import zonewright.desk.part.Deed;
+import zonewright.desk.part.MessageBar;
+import zonewright.desk.part.OpenDesign;
+import zonewright.desk.sheets.SheetDeck;
 import zonewright.sheet.Book;
 import zonewright.sheet.Place;
 import zonewright.trade.Sheets;
 
-/** Splits the zone a person is at into as many as its flow needs. */
+/** Splits the zone a person is at into as many as its flow needs, or all such zones. */
 final class ZoneSplit {
-  static final String NAME = "Split the zone evenly";
+  private final OpenDesign open;
+  private final SheetDeck deck;
+  private final MessageBar messages;
+  private final Deed one;
+  private final Deed all;
 
-  static final String ALL = "Split all zones that need it";
+  ZoneSplit(OpenDesign open, SheetDeck deck, MessageBar messages) {
+    this.open = open;
+    this.deck = deck;
+    this.messages = messages;
+    one =
+        new Deed("Split the zone evenly", deck.typed(this::splitOne))
+            .tip("Part a zone that draws too much over as many valves as it needs");
+    all = new Deed("Split all zones that need it", deck.typed(this::splitAll));
+  }
 
-  private ZoneSplit() {}
+  /** Returns what splits the zone the person is at; can be undone. */
+  Deed one() {
+    return one;
+  }
+
+  /** Returns what splits every zone that needs more than one valve, in one step. */
+  Deed all() {
+    return all;
+  }
+
+  /** Finds out anew whether there is something to split. */
+  void refresh() {
+    one.setEnabled(row().isPresent());
+  }
 
   /** Returns the row of the zone the person is at, where it needs more than one valve. */
-  private static Optional<Integer> row(DeskWindow window) {
-    Book book = window.openDesign().book();
-    return window
-        .deck()
-        .current()
+  private Optional<Integer> row() {
+    Book book = open.book();
+    return deck.current()
         .filter(place -> book.blueprint().sameRows(place.column().table(), Sheets.ZONES))
         .map(Place::row)
         .filter(row -> row < book.rows(Sheets.ZONES))
         .filter(row -> EvenSplit.helps(book, row));
   }
 
-  /** Says whether there is something to split. */
-  static boolean possible(DeskWindow window) {
-    return row(window).isPresent();
+  private void splitOne() {
+    row().flatMap(row -> EvenSplit.edit(open.book(), row)).ifPresent(open.book()::perform);
   }
 
-  /** Splits it; can be undone. */
-  static void perform(DeskWindow window) {
-    window.front().finishTyping();
-    Book book = window.openDesign().book();
-    row(window).flatMap(row -> EvenSplit.edit(book, row)).ifPresent(book::perform);
-  }
-
-  /** Splits every zone that needs more than one valve, in one step; tells where none does. */
-  static void performAll(DeskWindow window, MessageBar messages) {
-    window.front().finishTyping();
-    Book book = window.openDesign().book();
-    EvenSplit.ofAll(book)
+  private void splitAll() {
+    EvenSplit.ofAll(open.book())
         .ifPresentOrElse(
-            book::perform,
+            open.book()::perform,
             () ->
                 messages.problem(
                     "No zone is known to need more than one valve; type the available flow on Supply first.",

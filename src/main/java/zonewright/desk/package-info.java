@@ -1,6 +1,6 @@
 /**
- * The main window: the sheets, how each number comes about, and what there is to say about the
- * design.
+ * The main window: its frame, menus and files, and how sheets, findings, nights and pictures are
+ * put together.
  *
  * <p>Shows and asks; calculates nothing. All that changes a design goes through its edits.
  */

@@ -34,19 +34,21 @@ public final class Emitters {
           .band(ZONE)
           .within(Bounds.above(0, 1000, Units.ACRE))
           .means(
-              "Ground the valve waters, measured flat. Paving and beds of other valves do not count.");
+              "Ground the valve waters, measured flat. Paving and beds of other valves do not count.")
+          .build();
 
   public static final Column EMITTER =
       Column.choice(ZONES, "emitter", "Emitter", new WordList.Published(KINDS))
           .band(APPLICATION)
-          .means(
-              "Kind of emitter on the valve. Do not mix kinds on one valve: their rates differ.");
+          .means("Kind of emitter on the valve. Do not mix kinds on one valve: their rates differ.")
+          .build();
 
   public static final Column EMITTER_COUNT =
       Column.input(ZONES, "emitter-count", "Emitters", QuantityKind.COUNT)
           .band(APPLICATION)
           .within(Bounds.from(1, 1_000_000, Units.ONE).wholeNumbers())
-          .means("How many emitters the valve feeds; of drip line, its emission points.");
+          .means("How many emitters the valve feeds; of drip line, its emission points.")
+          .build();
 
   public static final Column EMITTER_FLOW =
       Column.input(ZONES, "emitter-flow", "Flow each", QuantityKind.FLOW)
@@ -54,28 +56,27 @@ public final class Emitters {
           .within(Bounds.above(0, 500, Units.GALLON_PER_MINUTE))
           .decimals(3, 3)
           .means(
-              "Flow of one emitter at its working pressure. Where they differ, type the mean; 0.6 gph or 2 L/h is fine too.");
+              "Flow of one emitter at its working pressure. Where they differ, type the mean; 0.6 gph or 2 L/h is fine too.")
+          .build();
 
   public static final Column ZONE_FLOW =
       Column.defaulted(
-              ZONES,
-              "zone-flow",
-              "Zone flow",
-              QuantityKind.FLOW,
-              EMITTER_COUNT.cell().times(EMITTER_FLOW.cell()))
+              ZONES, "zone-flow", "Zone flow", QuantityKind.FLOW, EMITTER_COUNT.times(EMITTER_FLOW))
           .band(APPLICATION)
           .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
           .decimals(2, 1)
           .means(
               "Flow of the whole valve. Follows from the emitters; type over it what a flow meter or the water meter shows.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column HEAD_SPACING =
       Column.input(ZONES, "head-spacing", "Head spacing", QuantityKind.LENGTH)
           .band(APPLICATION)
           .within(Bounds.above(0, 300, Units.FOOT))
           .optional()
-          .means("Distance between emitters in a row. Needed only for a rate by spacing.");
+          .means("Distance between emitters in a row. Needed only for a rate by spacing.")
+          .build();
 
   public static final Column ROW_SPACING =
       Column.input(ZONES, "row-spacing", "Row spacing", QuantityKind.LENGTH)
@@ -84,7 +85,8 @@ public final class Emitters {
           .optional()
           .means(
               "True distance between rows. In an equilateral triangle that is 0.866 of the head spacing; measure it, do not"
-                  + " multiply a true row spacing again.");
+                  + " multiply a true row spacing again.")
+          .build();
 
   public static final Column RATE_METHOD =
       Column.choice(
@@ -97,19 +99,17 @@ public final class Emitters {
           .means(
               "How the precipitation rate is found: the valve's flow over its area, or one full-circle emitter's flow over the"
                   + " rectangle it waters, or, for emitters on single plants, the valve's flow over the ground under their canopies;"
-                  + " or the catch-can test in use.");
+                  + " or the catch-can test in use.")
+          .build();
 
   public static final Column RATE_BY_AREA =
       Column.calculated(
-              ZONES,
-              "rate-by-area",
-              "Rate by area",
-              QuantityKind.RATE,
-              ZONE_FLOW.cell().over(AREA.cell()))
+              ZONES, "rate-by-area", "Rate by area", QuantityKind.RATE, ZONE_FLOW.over(AREA))
           .band(APPLICATION)
           .means("Precipitation rate as the valve's flow spread over its area.")
           .source(
-              "Precipitation rate = 96.25 × gpm ÷ ft²: Ohio State University Extension, Bulletin 912, step 11 (verified).");
+              "Precipitation rate = 96.25 × gpm ÷ ft²: Ohio State University Extension, Bulletin 912, step 11 (verified).")
+          .build();
 
   public static final Column RATE_BY_SPACING =
       Column.calculated(
@@ -117,10 +117,8 @@ public final class Emitters {
               "rate-by-spacing",
               "Rate by spacing",
               QuantityKind.RATE,
-              Formula.when(
-                      new Condition.Given(HEAD_SPACING.reference())
-                          .and(new Condition.Given(ROW_SPACING.reference())))
-                  .then(EMITTER_FLOW.cell().over(HEAD_SPACING.cell().times(ROW_SPACING.cell())))
+              Formula.when(HEAD_SPACING.given().and(ROW_SPACING.given()))
+                  .then(EMITTER_FLOW.over(HEAD_SPACING.times(ROW_SPACING)))
                   .otherwise(
                       Formula.doesNotApply(
                           "no spacing", "Head spacing and row spacing are not both given.")))
@@ -128,21 +126,24 @@ public final class Emitters {
           .means("Precipitation rate as one full-circle emitter's flow over its rectangle.")
           .source(
               "Precipitation rate = 96.25 × gpm of a full circle ÷ (head spacing × row spacing): university course slides, verified"
-                  + " (secondary).");
+                  + " (secondary).")
+          .build();
 
   public static final Column PLANT_COUNT =
       Column.input(ZONES, "plant-count", "Plants", QuantityKind.COUNT)
           .band(APPLICATION)
           .within(Bounds.from(1, 1_000_000, Units.ONE).wholeNumbers())
           .optional()
-          .means("How many single plants the emitters serve. Needed only for a rate by canopy.");
+          .means("How many single plants the emitters serve. Needed only for a rate by canopy.")
+          .build();
 
   public static final Column CANOPY =
       Column.input(ZONES, "canopy", "Canopy across", QuantityKind.LENGTH)
           .band(APPLICATION)
           .within(Bounds.above(0, 100, Units.FOOT))
           .optional()
-          .means("Mean diameter of a plant's canopy. Needed only for a rate by canopy.");
+          .means("Mean diameter of a plant's canopy. Needed only for a rate by canopy.")
+          .build();
 
   public static final Column RATE_BY_CANOPY =
       Column.calculated(
@@ -150,18 +151,8 @@ public final class Emitters {
               "rate-by-canopy",
               "Rate by canopy",
               QuantityKind.RATE,
-              Formula.when(
-                      new Condition.Given(PLANT_COUNT.reference())
-                          .and(new Condition.Given(CANOPY.reference())))
-                  .then(
-                      ZONE_FLOW
-                          .cell()
-                          .over(
-                              PLANT_COUNT
-                                  .cell()
-                                  .times(Formula.number(Math.PI / 4))
-                                  .times(CANOPY.cell())
-                                  .times(CANOPY.cell())))
+              Formula.when(PLANT_COUNT.given().and(CANOPY.given()))
+                  .then(ZONE_FLOW.over(PLANT_COUNT.times(Math.PI / 4).times(CANOPY).times(CANOPY)))
                   .otherwise(
                       Formula.doesNotApply(
                           "no canopy", "Number of plants and canopy are not both given.")))
@@ -171,7 +162,8 @@ public final class Emitters {
                   + " volume.")
           .source(
               "Gallons a day = canopy ft² × in a day × 0.623: UC ANR micro-irrigation maintenance pages (verified); solved for the"
-                  + " rate.");
+                  + " rate.")
+          .build();
 
   public static final Column PRECIPITATION_RATE =
       Column.calculated(
@@ -179,25 +171,22 @@ public final class Emitters {
               "precipitation-rate",
               "Precipitation rate",
               QuantityKind.RATE,
-              Formula.when(new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_SPACING)))
-                  .then(RATE_BY_SPACING.cell())
+              Formula.when(RATE_METHOD.is(BY_SPACING))
+                  .then(RATE_BY_SPACING)
                   .otherwise(
-                      Formula.when(
-                              new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_CANOPY)))
-                          .then(RATE_BY_CANOPY.cell())
+                      Formula.when(RATE_METHOD.is(BY_CANOPY))
+                          .then(RATE_BY_CANOPY)
                           .otherwise(
-                              Formula.when(
-                                      new Condition.WordIs(
-                                          RATE_METHOD.reference(), List.of(BY_TEST)))
-                                  .then(FieldTested.RATE_BY_TEST.cell())
-                                  .otherwise(RATE_BY_AREA.cell()))))
+                              Formula.when(RATE_METHOD.is(BY_TEST))
+                                  .then(FieldTested.RATE_BY_TEST)
+                                  .otherwise(RATE_BY_AREA))))
           .band(APPLICATION)
           .means("Depth of water the valve would lay down in an hour, evenly spread.")
-          .source("The method chosen for the zone; see there.");
+          .source("The method chosen for the zone; see there.")
+          .build();
 
   /** Says that the rate is what reached the ground: no losses are to be taken off it. */
-  public static final Condition RATE_IS_NET =
-      new Condition.WordIs(RATE_METHOD.reference(), List.of(BY_TEST));
+  public static final Condition RATE_IS_NET = RATE_METHOD.is(BY_TEST);
 
   public static final Column WETTED_WIDTH =
       Column.defaulted(
@@ -212,7 +201,8 @@ public final class Emitters {
               "Of drip: how wide the ground is wet around an emitter, or along a line, at the end of a run. Dig and look: on sand it is"
                   + " narrower, on clay wider. Counts only for drip.")
           .source(
-              "Common practice, no source: about 12 in on sand, 18 in on loam and 24 in on clay, as lines are laid apart.");
+              "Common practice, no source: about 12 in on sand, 18 in on loam and 24 in on clay, as lines are laid apart.")
+          .build();
 
   public static final Column DRIP_RATE =
       Column.calculated(
@@ -220,21 +210,17 @@ public final class Emitters {
               "drip-rate",
               "Rate where drip wets",
               QuantityKind.RATE,
-              Formula.when(new Condition.Given(ROW_SPACING.reference()))
-                  .then(
-                      PRECIPITATION_RATE.cell().times(ROW_SPACING.cell()).over(WETTED_WIDTH.cell()))
+              Formula.when(ROW_SPACING.given())
+                  .then(PRECIPITATION_RATE.times(ROW_SPACING).over(WETTED_WIDTH))
                   .otherwise(
-                      EMITTER_FLOW
-                          .cell()
-                          .over(
-                              Formula.number(Math.PI / 4)
-                                  .times(WETTED_WIDTH.cell())
-                                  .times(WETTED_WIDTH.cell()))))
+                      EMITTER_FLOW.over(
+                          Formula.number(Math.PI / 4).times(WETTED_WIDTH).times(WETTED_WIDTH))))
           .band(APPLICATION)
           .means(
               "Depth an hour where drip falls: the water of a row on the strip it wets, where the row spacing is given, and else the flow of"
                   + " an emitter on the round it wets.")
-          .source("Rate × row spacing ÷ strip; flow ÷ (π ÷ 4 × wetted across²): by definition.");
+          .source("Rate × row spacing ÷ strip; flow ÷ (π ÷ 4 × wetted across²): by definition.")
+          .build();
 
   /** Drip lines and drip emitters: they may wet a part of the ground only. */
   private static final List<String> DRIP =
@@ -246,18 +232,19 @@ public final class Emitters {
               "wetted-rate",
               "Rate on wetted ground",
               QuantityKind.RATE,
-              Formula.when(new Condition.Given(EMITTER.reference()))
+              Formula.when(EMITTER.given())
                   .then(
-                      Formula.when(new Condition.WordIs(EMITTER.reference(), DRIP))
-                          .then(Formula.larger(PRECIPITATION_RATE.cell(), DRIP_RATE.cell()))
-                          .otherwise(PRECIPITATION_RATE.cell()))
-                  .otherwise(PRECIPITATION_RATE.cell()))
+                      Formula.when(EMITTER.is(DRIP))
+                          .then(Formula.larger(PRECIPITATION_RATE, DRIP_RATE))
+                          .otherwise(PRECIPITATION_RATE))
+                  .otherwise(PRECIPITATION_RATE))
           .band(APPLICATION)
           .means(
               "Depth of water an hour where it falls, by which runoff, cycles and soaks are judged: of drip the rate on the wetted strip or"
                   + " round, and the mean over the bed where these meet; of all others the precipitation rate. How long the zone must run"
                   + " goes by the precipitation rate, for roots drink from the whole bed.")
-          .source("The larger of the two: by definition.");
+          .source("The larger of the two: by definition.")
+          .build();
 
   public static final Column DISTRIBUTION_UNIFORMITY =
       Column.defaulted(
@@ -265,18 +252,17 @@ public final class Emitters {
               "distribution-uniformity",
               "Distribution uniformity",
               QuantityKind.SHARE,
-              Formula.when(FieldTested.TESTS_IN_USE.cell().atLeast(Formula.number(1)))
-                  .then(FieldTested.TESTED_UNIFORMITY.cell())
+              Formula.when(FieldTested.TESTS_IN_USE.atLeast(1))
+                  .then(FieldTested.TESTED_UNIFORMITY)
                   .otherwise(
-                      new Formula.Lookup(
-                          EMITTER.reference(),
-                          KINDS.numbers("Distribution uniformity", QuantityKind.SHARE))))
+                      KINDS.numbers("Distribution uniformity", QuantityKind.SHARE).of(EMITTER)))
           .band(APPLICATION)
           .within(Bounds.above(0, 1, Units.ONE))
           .means(
               "Lower-quarter distribution uniformity: what the driest quarter of the area gets, as a part of the mean. Follows from"
                   + " the catch-can test in use, or else from the kind of emitter.")
-          .source("Field test in use; without one, table Emitters, by row.");
+          .source("Field test in use; without one, table Emitters, by row.")
+          .build();
 
   public static final Column IRRIGATION_EFFICIENCY =
       Column.defaulted(
@@ -284,14 +270,14 @@ public final class Emitters {
               "irrigation-efficiency",
               "Irrigation efficiency",
               QuantityKind.SHARE,
-              new Formula.Lookup(
-                  EMITTER.reference(), KINDS.numbers("Irrigation efficiency", QuantityKind.SHARE)))
+              KINDS.numbers("Irrigation efficiency", QuantityKind.SHARE).of(EMITTER))
           .band(APPLICATION)
           .within(Bounds.above(0, 1, Units.ONE))
           .means(
               "Part of the water applied that the plants can use. Counts only where the site finds gross depth by efficiency, and not where"
                   + " the rate comes from a catch-can test.")
-          .source("Table Emitters, by row.");
+          .source("Table Emitters, by row.")
+          .build();
 
   /** Two rates that should agree and do not. */
   public static final Rule RATES_DIFFER =
@@ -300,13 +286,12 @@ public final class Emitters {
           Severity.CHECK,
           ZONES,
           RATE_BY_AREA
-              .cell()
-              .above(Formula.number(1.1).times(RATE_BY_SPACING.cell()))
-              .or(RATE_BY_SPACING.cell().above(Formula.number(1.1).times(RATE_BY_AREA.cell()))),
-          RATE_METHOD.reference(),
+              .above(Formula.number(1.1).times(RATE_BY_SPACING))
+              .or(RATE_BY_SPACING.above(Formula.number(1.1).times(RATE_BY_AREA))),
+          RATE_METHOD,
           "the rate by area ({0}) and by spacing ({1}) differ by more than 10 %",
           "measure area and spacing again; part circles and odd corners make the spacing rate the less sure of the two",
-          List.of(RATE_BY_AREA.reference(), RATE_BY_SPACING.reference()));
+          List.of(RATE_BY_AREA, RATE_BY_SPACING));
 
   private Emitters() {}
 }

@@ -4,10 +4,10 @@ import static zonewright.trade.Sheets.APPLICATION;
 import static zonewright.trade.Sheets.TESTS;
 import static zonewright.trade.Sheets.ZONES;
 
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
 
@@ -29,12 +29,13 @@ public final class FieldTested {
               "tests-in-use",
               "Field tests in use",
               QuantityKind.COUNT,
-              Formula.when(new Condition.Given(ZONE_NAME))
+              Formula.when(ZONE_NAME.given())
                   .then(OF_THE_ZONE.sum(declared("counted", "Counted", QuantityKind.COUNT)))
-                  .otherwise(Formula.number(0)))
+                  .otherwise(0))
           .band(APPLICATION)
           .means("How many catch-can tests are the zone's source of rate and uniformity.")
-          .source("By counting the tests of the zone that are in use.");
+          .source("By counting the tests of the zone that are in use.")
+          .build();
 
   public static final Column RATE_BY_TEST =
       Column.calculated(
@@ -45,12 +46,13 @@ public final class FieldTested {
               inUse(
                   OF_THE_ZONE
                       .sum(declared("counted-rate", "Rate counted", QuantityKind.RATE))
-                      .over(TESTS_IN_USE.cell())))
+                      .over(TESTS_IN_USE)))
           .band(APPLICATION)
           .means(
               "Net precipitation rate that the catch-can test in use found; the mean of several. What cans catch is what the ground"
                   + " gets: wind and evaporation are off it already.")
-          .source("Mean depth caught ÷ minutes run: see the sheet Tests.");
+          .source("Mean depth caught ÷ minutes run: see the sheet Tests.")
+          .build();
 
   public static final Column TESTED_UNIFORMITY =
       Column.calculated(
@@ -61,11 +63,12 @@ public final class FieldTested {
               inUse(
                   OF_THE_ZONE
                       .sum(declared("counted-uniformity", "Uniformity counted", QuantityKind.SHARE))
-                      .over(TESTS_IN_USE.cell())))
+                      .over(TESTS_IN_USE)))
           .band(APPLICATION)
           .means(
               "Lower-quarter distribution uniformity that the catch-can test in use found; the mean of several.")
-          .source("Mean of the lowest quarter of cans ÷ mean of all: see the sheet Tests.");
+          .source("Mean of the lowest quarter of cans ÷ mean of all: see the sheet Tests.")
+          .build();
 
   private FieldTested() {}
 
@@ -74,8 +77,8 @@ public final class FieldTested {
   }
 
   /** Returns a formula where a test is in use, and no number where none is. */
-  private static Formula inUse(Formula formula) {
-    return Formula.when(TESTS_IN_USE.cell().atLeast(Formula.number(1)))
+  private static Formula inUse(Term formula) {
+    return Formula.when(TESTS_IN_USE.atLeast(1))
         .then(formula)
         .otherwise(Formula.doesNotApply("no test", "No catch-can test of the zone is in use."));
   }

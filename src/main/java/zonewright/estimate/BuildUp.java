@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
@@ -20,69 +21,59 @@ import zonewright.units.Units;
  */
 public final class BuildUp {
   public static final Column MATERIAL =
-      sum("material", "Material", Extras.sum(Parts.MATERIAL), "Sum over all items.");
+      sum("material", "Material", Parts.MATERIAL.sum(), "Sum over all items.");
 
   public static final Column HOURS =
-      Column.calculated(
-              ESTIMATE, "hours", "Labour hours", QuantityKind.HOURS, Extras.sum(Parts.HOURS))
+      Column.calculated(ESTIMATE, "hours", "Labour hours", QuantityKind.HOURS, Parts.HOURS.sum())
           .band(COST)
           .means("Hours of all items.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column LABOUR =
-      sum("labour", "Labour", Extras.sum(Parts.LABOUR), "Sum over all items.");
+      sum("labour", "Labour", Parts.LABOUR.sum(), "Sum over all items.");
 
   public static final Column EQUIPMENT =
-      sum("equipment", "Equipment", Extras.sum(Extras.AS_EQUIPMENT), "From the sheet Extras.");
+      sum("equipment", "Equipment", Extras.AS_EQUIPMENT.sum(), "From the sheet Extras.");
 
   public static final Column SUBCONTRACT =
-      sum(
-          "subcontract",
-          "Subcontract",
-          Extras.sum(Extras.AS_SUBCONTRACT),
-          "From the sheet Extras.");
+      sum("subcontract", "Subcontract", Extras.AS_SUBCONTRACT.sum(), "From the sheet Extras.");
 
   public static final Column ALLOWANCES =
-      sum("allowances", "Allowances", Extras.sum(Extras.AS_ALLOWANCE), "From the sheet Extras.");
+      sum("allowances", "Allowances", Extras.AS_ALLOWANCE.sum(), "From the sheet Extras.");
 
   public static final Column ALTERNATES =
       sum(
           "alternates",
           "Alternates taken",
-          Extras.sum(Extras.AS_ALTERNATE),
+          Extras.AS_ALTERNATE.sum(),
           "Alternates of the sheet Extras that the owner has taken.");
 
   public static final Column DIRECT =
       sum(
           "direct",
           "Direct cost",
-          MATERIAL
-              .cell()
-              .plus(LABOUR.cell())
-              .plus(EQUIPMENT.cell())
-              .plus(SUBCONTRACT.cell())
-              .plus(ALLOWANCES.cell())
-              .plus(ALTERNATES.cell()),
+          MATERIAL.plus(LABOUR).plus(EQUIPMENT).plus(SUBCONTRACT).plus(ALLOWANCES).plus(ALTERNATES),
           "All that the job itself costs.");
 
   public static final Column OVERHEAD =
-      part("overhead", "Overhead amount", JobFacts.OVERHEAD_SHARE, DIRECT.cell());
+      part("overhead", "Overhead amount", JobFacts.OVERHEAD_SHARE, DIRECT);
 
   public static final Column PROFIT =
-      part("profit", "Profit amount", JobFacts.PROFIT_SHARE, DIRECT.cell().plus(OVERHEAD.cell()));
+      part("profit", "Profit amount", JobFacts.PROFIT_SHARE, DIRECT.plus(OVERHEAD));
 
   public static final Column CONTINGENCY =
       part(
           "contingency",
           "Contingency amount",
           JobFacts.CONTINGENCY_SHARE,
-          DIRECT.cell().plus(OVERHEAD.cell()).plus(PROFIT.cell()));
+          DIRECT.plus(OVERHEAD).plus(PROFIT));
 
   public static final Column NET_PRICE =
       sum(
           "net-price",
           "Price before tax",
-          DIRECT.cell().plus(OVERHEAD.cell()).plus(PROFIT.cell()).plus(CONTINGENCY.cell()),
+          DIRECT.plus(OVERHEAD).plus(PROFIT).plus(CONTINGENCY),
           "Direct cost, overhead, profit and contingency.");
 
   public static final Column TAX =
@@ -90,10 +81,10 @@ public final class BuildUp {
           "tax",
           "Tax amount",
           JobFacts.TAX_SHARE,
-          Formula.when(onMaterial()).then(MATERIAL.cell()).otherwise(NET_PRICE.cell()));
+          Formula.when(onMaterial()).then(MATERIAL).otherwise(NET_PRICE));
 
   public static final Column TOTAL =
-      sum("total", "Price", NET_PRICE.cell().plus(TAX.cell()), "What the owner pays.");
+      sum("total", "Price", NET_PRICE.plus(TAX), "What the owner pays.");
 
   public static final Column ALLOWANCES_PRICE =
       Column.calculated(
@@ -105,7 +96,8 @@ public final class BuildUp {
           .band(PRICE)
           .means(
               "What the allowances come to in the price, with overhead, profit, contingency and tax: what to tell the owner of them.")
-          .source("By definition; half a cent goes up. Tax on material alone is not in it.");
+          .source("By definition; half a cent goes up. Tax on material alone is not in it.")
+          .build();
 
   public static final Column ALTERNATE_PRICE =
       Column.calculated(
@@ -117,26 +109,26 @@ public final class BuildUp {
           .band(PRICE)
           .means(
               "What it adds to the price, with overhead, profit, contingency and tax: what to tell the owner of an alternate.")
-          .source("By definition; half a cent goes up. Tax on material alone is not in it.");
+          .source("By definition; half a cent goes up. Tax on material alone is not in it.")
+          .build();
 
   private BuildUp() {}
 
   private static Condition onMaterial() {
-    return Counted.is(JobFacts.TAX_ON.reference(), JobFacts.ON_MATERIAL);
+    return JobFacts.TAX_ON.is(JobFacts.ON_MATERIAL);
   }
 
   /** Returns what an owner is charged for a cost. */
   private static Formula charged(Column cost) {
-    return cost.cell()
-        .times(one(JobFacts.OVERHEAD_SHARE))
+    return cost.times(one(JobFacts.OVERHEAD_SHARE))
         .times(one(JobFacts.PROFIT_SHARE))
         .times(one(JobFacts.CONTINGENCY_SHARE))
-        .times(Formula.when(onMaterial()).then(number(1)).otherwise(one(JobFacts.TAX_SHARE)))
+        .times(Formula.when(onMaterial()).then(1).otherwise(one(JobFacts.TAX_SHARE)))
         .roundedTo(Units.CENT);
   }
 
   private static Formula one(Column share) {
-    return number(1).plus(share.cell());
+    return number(1).plus(share);
   }
 
   /** Columns of the sheet Estimate, in their order. */
@@ -187,18 +179,20 @@ public final class BuildUp {
         ALTERNATE_PRICE);
   }
 
-  private static Column sum(String id, String name, Formula formula, String means) {
+  private static Column sum(String id, String name, Term formula, String means) {
     return Column.calculated(ESTIMATE, id, name, QuantityKind.MONEY, formula.roundedTo(Units.CENT))
         .band(COST)
         .means(means)
-        .source("By definition; the sum of whole cents.");
+        .source("By definition; the sum of whole cents.")
+        .build();
   }
 
-  private static Column part(String id, String name, Column share, Formula of) {
+  private static Column part(String id, String name, Column share, Term of) {
     return Column.calculated(
-            ESTIMATE, id, name, QuantityKind.MONEY, of.times(share.cell()).roundedTo(Units.CENT))
+            ESTIMATE, id, name, QuantityKind.MONEY, of.times(share).roundedTo(Units.CENT))
         .band(COST)
         .means(share.meaning())
-        .source("By definition, to the cent; half a cent goes up.");
+        .source("By definition, to the cent; half a cent goes up.")
+        .build();
   }
 }

@@ -3,9 +3,11 @@ package zonewright.estimate;
 import java.util.Locale;
 import java.util.Optional;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Cells;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
 import zonewright.retrofit.Takeoff;
@@ -24,7 +26,7 @@ import zonewright.units.QuantityKind;
  * @param size how pipe or wire of one size is counted, if the table asks for it
  */
 public record CountOf(
-    Reference what, Reference which, Reference unit, Reference emitter, Optional<SizeCount> size) {
+    Reference what, Reference which, Reference unit, Cells emitter, Optional<SizeCount> size) {
   private enum Part {
     NEEDED,
     KEPT,
@@ -70,23 +72,23 @@ public record CountOf(
   }
 
   /** Returns which of the four counts. */
-  public Formula chosen(Formula needed, Formula kept, Formula fresh, Formula removed) {
-    return Formula.when(Counted.is(which, Counted.NEEDED))
+  public Formula chosen(Term needed, Term kept, Term fresh, Term removed) {
+    return Formula.when(which.is(Counted.NEEDED))
         .then(needed)
         .otherwise(
-            Formula.when(Counted.is(which, Counted.KEPT))
+            Formula.when(which.is(Counted.KEPT))
                 .then(kept)
-                .otherwise(
-                    Formula.when(Counted.is(which, Counted.NEW)).then(fresh).otherwise(removed)));
+                .otherwise(Formula.when(which.is(Counted.NEW)).then(fresh).otherwise(removed)));
   }
 
   /** Declares a column of one of the four beside the words it is counted by. */
-  public Column column(String id, String name, Formula formula) {
+  public Column column(String id, String name, Term formula) {
     return Column.calculated(what.table(), id, name, QuantityKind.FACTOR, formula)
         .band(Sheets.QUANTITY)
         .decimals(1, 1)
         .means("Of what it is counted by: " + name.toLowerCase(Locale.ROOT) + ".")
-        .source("The sheets Takeoff and Counts.");
+        .source("The sheets Takeoff and Counts.")
+        .build();
   }
 
   private Formula counted(Part part, Column heads, Column drip, Column numbers, Column lengths) {
@@ -101,18 +103,18 @@ public record CountOf(
   }
 
   private Formula byWord(
-      Part part, Formula heads, Formula drip, Column numbers, Column lengths, Column areas) {
+      Part part, Term heads, Term drip, Column numbers, Column lengths, Column areas) {
     Formula others =
-        Formula.when(Counted.is(what, Counted.LENGTHS))
+        Formula.when(what.is(Counted.LENGTHS))
             .then(Counted.length(inCounts(lengths), unit))
             .otherwise(
-                Formula.when(Counted.is(what, Counted.AREA, Counted.TURF))
+                Formula.when(what.is(Counted.AREA, Counted.TURF))
                     .then(Counted.area(inCounts(areas), unit))
                     .otherwise(Counted.each(inCounts(numbers), unit)));
-    return Formula.when(Counted.is(what, Counted.EMITTERS))
+    return Formula.when(what.is(Counted.EMITTERS))
         .then(Counted.each(heads, unit))
         .otherwise(
-            Formula.when(Counted.is(what, Counted.DRIP_LINE))
+            Formula.when(what.is(Counted.DRIP_LINE))
                 .then(Counted.length(drip, unit))
                 .otherwise(
                     size.isEmpty() || part == Part.REMOVED
@@ -133,11 +135,11 @@ public record CountOf(
   }
 
   private Formula inCounts(Column column) {
-    return new Formula.Find(column.reference(), what);
+    return column.inRowOf(what);
   }
 
   private Formula ofKind(Column column) {
-    return Matching.rows(Takeoff.KIND.reference(), emitter).sum(column.reference());
+    return Matching.rows(Takeoff.KIND, emitter).sum(column);
   }
 
   private Formula found(Column column) {

@@ -1,9 +1,9 @@
 package zonewright.estimate;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.sheet.WordList;
 import zonewright.units.Unit;
 import zonewright.units.Units;
@@ -103,21 +103,13 @@ public final class Counted {
     return WORDS.indexOf(word) + 1;
   }
 
-  static Condition is(Reference word, String... words) {
-    return is(word, List.of(words));
-  }
-
-  static Condition is(Reference word, List<String> words) {
-    return new Condition.WordIs(word, words);
-  }
-
   /** Returns a length as a pure number of the unit a cell names. */
-  static Formula length(Formula length, Reference unit) {
+  static Formula length(Term length, Reference unit) {
     return measured(length, unit, FOOT, Units.FOOT, METRE, Units.METRE, "a length: choose ft or m");
   }
 
   /** Returns an area as a pure number of the unit a cell names. */
-  static Formula area(Formula area, Reference unit) {
+  static Formula area(Term area, Reference unit) {
     return measured(
         area,
         unit,
@@ -129,18 +121,18 @@ public final class Counted {
   }
 
   /** Returns a number counted one by one. */
-  static Formula each(Formula number, Reference unit) {
-    return Formula.when(is(unit, EACH))
+  static Formula each(Term number, Reference unit) {
+    return Formula.when(unit.is(EACH))
         .then(number)
         .otherwise(Formula.refused("wrong unit", "this is counted one by one: choose each"));
   }
 
   private static Formula measured(
-      Formula amount, Reference unit, String us, Unit usUnit, String si, Unit siUnit, String what) {
-    return Formula.when(is(unit, us))
+      Term amount, Reference unit, String us, Unit usUnit, String si, Unit siUnit, String what) {
+    return Formula.when(unit.is(us))
         .then(amount.measuredIn(usUnit))
         .otherwise(
-            Formula.when(is(unit, si))
+            Formula.when(unit.is(si))
                 .then(amount.measuredIn(siUnit))
                 .otherwise(Formula.refused("wrong unit", "this is " + what)));
   }

@@ -12,9 +12,9 @@ import zonewright.emitters.Emitters;
 import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.retrofit.AsFound;
 import zonewright.retrofit.Difference;
 import zonewright.retrofit.PipeTakeoff;
@@ -27,7 +27,8 @@ public final class Counts {
   public static final Column WHAT =
       Column.choice(COUNTS, "what", "What", Counted.WORD_LIST)
           .band(COUNTED)
-          .means("What is counted.");
+          .means("What is counted.")
+          .build();
 
   public static final Column NUMBER_NEEDED =
       numbers("number-needed", "Number needed", "In the finished job.", needed());
@@ -41,17 +42,16 @@ public final class Counts {
               "number-new",
               "Number new",
               QuantityKind.COUNT,
-              Formula.when(Counted.is(WHAT.reference(), Counted.LATERAL_FITTINGS))
-                  .then(sum(PipeTakeoff.FITTINGS_NEW.reference()))
+              Formula.when(WHAT.is(Counted.LATERAL_FITTINGS))
+                  .then(PipeTakeoff.FITTINGS_NEW.sum())
                   .otherwise(
-                      Formula.when(Counted.is(WHAT.reference(), Counted.MAIN_FITTINGS))
-                          .then(sum(PipeTakeoff.MAIN_FITTINGS_NEW.reference()))
-                          .otherwise(
-                              Formula.larger(
-                                  number(0), NUMBER_NEEDED.cell().minus(NUMBER_KEPT.cell())))))
+                      Formula.when(WHAT.is(Counted.MAIN_FITTINGS))
+                          .then(PipeTakeoff.MAIN_FITTINGS_NEW.sum())
+                          .otherwise(Formula.larger(number(0), NUMBER_NEEDED.minus(NUMBER_KEPT)))))
           .band(COUNTED)
           .means("To be bought and fitted.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column NUMBER_FOUND =
       numbers("number-found", "Number as found", "Before the job.", found());
@@ -77,8 +77,7 @@ public final class Counts {
           "Taken out of use. Buried pipe and wire out of use are taken to stay where they are.",
           Map.of(
               Counted.DRIP_LINE,
-              AsFound.sum(AsFound.of(Takeoff.DRIP_LENGTH))
-                  .minus(sum(Difference.DRIP_KEPT.reference()))));
+              AsFound.of(Takeoff.DRIP_LENGTH).sum().minus(Difference.DRIP_KEPT.sum())));
 
   public static final Column AREA_NEEDED =
       of(
@@ -86,7 +85,7 @@ public final class Counts {
           "Area needed",
           QuantityKind.AREA,
           "Irrigated in the finished job.",
-          areas(sum(Emitters.AREA.reference()), sum(Takeoff.TURF.reference())));
+          areas(Emitters.AREA.sum(), Takeoff.TURF.sum()));
 
   public static final Column AREA_FOUND =
       of(
@@ -94,7 +93,7 @@ public final class Counts {
           "Area as found",
           QuantityKind.AREA,
           "Irrigated before the job.",
-          areas(AsFound.sum(AsFound.of(Emitters.AREA)), AsFound.sum(AsFound.of(Takeoff.TURF))));
+          areas(AsFound.of(Emitters.AREA).sum(), AsFound.of(Takeoff.TURF).sum()));
 
   public static final Column AREA_NEW =
       difference("area-new", "Area new", AREA_NEEDED, AREA_FOUND, "More than before the job.");
@@ -116,13 +115,11 @@ public final class Counts {
               "any-new",
               "Something new",
               QuantityKind.COUNT,
-              Formula.when(
-                      lengths().and(Counted.is(WHAT.reference(), Counted.COMMON_WIRE).negated()))
-                  .then(oneWhere(LENGTH_NEW.cell().above(Formula.zero(QuantityKind.LENGTH))))
+              Formula.when(lengths().and(WHAT.is(Counted.COMMON_WIRE).negated()))
+                  .then(oneWhere(LENGTH_NEW.above(Formula.zero(QuantityKind.LENGTH))))
                   .otherwise(
                       Formula.when(
-                              Counted.is(
-                                  WHAT.reference(),
+                              WHAT.is(
                                   Counted.AREA,
                                   Counted.TURF,
                                   Counted.STATIONS,
@@ -130,13 +127,14 @@ public final class Counts {
                                   Counted.LATERAL_FITTINGS,
                                   Counted.MAIN_FITTINGS,
                                   Counted.COMMON_WIRE))
-                          .then(number(0))
-                          .otherwise(oneWhere(NUMBER_NEW.cell().above(number(0))))))
+                          .then(0)
+                          .otherwise(oneWhere(NUMBER_NEW.above(0)))))
           .band(COUNTED)
           .means(
               "1 where something new is needed of it that some item should buy, else 0; fittings and common wire may be counted by pipe and"
                   + " wire instead.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column ITEMS =
       Column.calculated(
@@ -145,12 +143,12 @@ public final class Counts {
               "Items counted by it",
               QuantityKind.COUNT,
               Matching.rows(
-                      new Reference(PARTS, "counted-by", "Counted by", QuantityKind.CHOICE),
-                      WHAT.reference())
+                      new Reference(PARTS, "counted-by", "Counted by", QuantityKind.CHOICE), WHAT)
                   .count())
           .band(COUNTED)
           .means("How many items of the price book are counted by it.")
-          .source("By counting.");
+          .source("By counting.")
+          .build();
 
   public static final Column ITEMS_OF_ALL_SIZES =
       Column.calculated(
@@ -159,8 +157,7 @@ public final class Counts {
               "Items of all sizes",
               QuantityKind.COUNT,
               Matching.rows(
-                      new Reference(PARTS, "counted-by", "Counted by", QuantityKind.CHOICE),
-                      WHAT.reference())
+                      new Reference(PARTS, "counted-by", "Counted by", QuantityKind.CHOICE), WHAT)
                   .with(
                       new Reference(PARTS, "of-a-size", "Of a size", QuantityKind.COUNT),
                       Comparator.AT_MOST,
@@ -168,7 +165,8 @@ public final class Counts {
                   .count())
           .band(COUNTED)
           .means("How many items are counted by it whatever the size of pipe.")
-          .source("By counting.");
+          .source("By counting.")
+          .build();
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
@@ -196,103 +194,92 @@ public final class Counts {
   private Counts() {}
 
   private static Condition lengths() {
-    return Counted.is(WHAT.reference(), Counted.LENGTHS);
+    return WHAT.is(Counted.LENGTHS);
   }
 
   private static Formula oneWhere(Condition condition) {
-    return Formula.when(condition).then(number(1)).otherwise(number(0));
-  }
-
-  private static Formula sum(Reference column) {
-    return new Formula.Gather(Gathering.SUM, column);
-  }
-
-  private static Formula largest(Reference column) {
-    return new Formula.Gather(Gathering.LARGEST, column);
+    return Formula.when(condition).then(1).otherwise(0);
   }
 
   private static Formula kept(Column needed, Column fresh) {
-    return sum(needed.reference()).minus(sum(fresh.reference()));
+    return needed.sum().minus(fresh.sum());
   }
 
-  private static Map<String, Formula> areas(Formula irrigated, Formula turf) {
-    Map<String, Formula> rows = new LinkedHashMap<>();
+  private static Map<String, Term> areas(Term irrigated, Term turf) {
+    Map<String, Term> rows = new LinkedHashMap<>();
     rows.put(Counted.AREA, irrigated);
     rows.put(Counted.TURF, turf);
     return rows;
   }
 
-  private static Map<String, Formula> needed() {
-    Map<String, Formula> rows = new LinkedHashMap<>();
-    rows.put(Counted.EMITTERS, sum(Takeoff.HEADS.reference()));
-    rows.put(Counted.VALVES, sum(Takeoff.VALVES.reference()));
-    rows.put(Counted.BOXES, sum(Takeoff.BOXES.reference()));
-    rows.put(Counted.DRIP_ZONES, sum(Takeoff.LOW_FLOW_ZONE.reference()));
+  private static Map<String, Term> needed() {
+    Map<String, Term> rows = new LinkedHashMap<>();
+    rows.put(Counted.EMITTERS, Takeoff.HEADS.sum());
+    rows.put(Counted.VALVES, Takeoff.VALVES.sum());
+    rows.put(Counted.BOXES, Takeoff.BOXES.sum());
+    rows.put(Counted.DRIP_ZONES, Takeoff.LOW_FLOW_ZONE.sum());
     rows.put(Counted.ZONES, allRows(Difference.ZONES_FOUND.reference(), 0));
-    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS.cell());
-    rows.put(Counted.STATIONS, sum(Takeoff.VALVES.reference()));
-    rows.put(Counted.SENSORS, JobFacts.SENSORS.cell());
-    rows.put(Counted.LATERAL_FITTINGS, sum(PipeTakeoff.FITTINGS.reference()));
-    rows.put(Counted.MAIN_FITTINGS, sum(PipeTakeoff.MAIN_FITTINGS.reference()));
+    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS);
+    rows.put(Counted.STATIONS, Takeoff.VALVES.sum());
+    rows.put(Counted.SENSORS, JobFacts.SENSORS);
+    rows.put(Counted.LATERAL_FITTINGS, PipeTakeoff.FITTINGS.sum());
+    rows.put(Counted.MAIN_FITTINGS, PipeTakeoff.MAIN_FITTINGS.sum());
     rows.put(Counted.JOB, number(1));
     return rows;
   }
 
-  private static Map<String, Formula> kept() {
-    Map<String, Formula> rows = new LinkedHashMap<>();
-    rows.put(Counted.EMITTERS, sum(Difference.HEADS_KEPT.reference()));
-    rows.put(Counted.VALVES, sum(Difference.VALVES_KEPT.reference()));
-    rows.put(Counted.BOXES, sum(Difference.BOXES_KEPT.reference()));
-    rows.put(Counted.DRIP_ZONES, sum(Difference.LOW_FLOW_KEPT.reference()));
+  private static Map<String, Term> kept() {
+    Map<String, Term> rows = new LinkedHashMap<>();
+    rows.put(Counted.EMITTERS, Difference.HEADS_KEPT.sum());
+    rows.put(Counted.VALVES, Difference.VALVES_KEPT.sum());
+    rows.put(Counted.BOXES, Difference.BOXES_KEPT.sum());
+    rows.put(Counted.DRIP_ZONES, Difference.LOW_FLOW_KEPT.sum());
     rows.put(Counted.ZONES, allRows(Difference.ZONES_FOUND.reference(), 1));
-    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS_KEPT.cell());
+    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS_KEPT);
     rows.put(
         Counted.STATIONS,
-        Formula.when(JobFacts.CONTROLLERS.cell().atMost(JobFacts.CONTROLLERS_KEPT.cell()))
-            .then(sum(Difference.VALVES_KEPT.reference()))
-            .otherwise(number(0)));
-    rows.put(Counted.SENSORS, JobFacts.SENSORS_KEPT.cell());
+        Formula.when(JobFacts.CONTROLLERS.atMost(JobFacts.CONTROLLERS_KEPT))
+            .then(Difference.VALVES_KEPT.sum())
+            .otherwise(0));
+    rows.put(Counted.SENSORS, JobFacts.SENSORS_KEPT);
     rows.put(Counted.LATERAL_FITTINGS, kept(PipeTakeoff.FITTINGS, PipeTakeoff.FITTINGS_NEW));
     rows.put(Counted.MAIN_FITTINGS, kept(PipeTakeoff.MAIN_FITTINGS, PipeTakeoff.MAIN_FITTINGS_NEW));
     rows.put(
-        Counted.JOB,
-        Formula.when(AsFound.sum(AsFound.of(Takeoff.VALVES)).above(number(0)))
-            .then(number(1))
-            .otherwise(number(0)));
+        Counted.JOB, Formula.when(AsFound.of(Takeoff.VALVES).sum().above(0)).then(1).otherwise(0));
     return rows;
   }
 
-  private static Map<String, Formula> found() {
-    Map<String, Formula> rows = new LinkedHashMap<>();
-    rows.put(Counted.EMITTERS, AsFound.sum(AsFound.of(Takeoff.HEADS)));
-    rows.put(Counted.VALVES, AsFound.sum(AsFound.of(Takeoff.VALVES)));
-    rows.put(Counted.BOXES, AsFound.sum(AsFound.of(Takeoff.VALVES)));
-    rows.put(Counted.DRIP_ZONES, AsFound.sum(AsFound.of(Takeoff.LOW_FLOW_ZONE)));
+  private static Map<String, Term> found() {
+    Map<String, Term> rows = new LinkedHashMap<>();
+    rows.put(Counted.EMITTERS, AsFound.of(Takeoff.HEADS).sum());
+    rows.put(Counted.VALVES, AsFound.of(Takeoff.VALVES).sum());
+    rows.put(Counted.BOXES, AsFound.of(Takeoff.VALVES).sum());
+    rows.put(Counted.DRIP_ZONES, AsFound.of(Takeoff.LOW_FLOW_ZONE).sum());
     rows.put(Counted.ZONES, allRows(AsFound.of(Takeoff.VALVES), 0));
-    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS_KEPT.cell());
-    rows.put(Counted.STATIONS, AsFound.sum(AsFound.of(Takeoff.VALVES)));
-    rows.put(Counted.SENSORS, JobFacts.SENSORS_KEPT.cell());
+    rows.put(Counted.CONTROLLERS, JobFacts.CONTROLLERS_KEPT);
+    rows.put(Counted.STATIONS, AsFound.of(Takeoff.VALVES).sum());
+    rows.put(Counted.SENSORS, JobFacts.SENSORS_KEPT);
     rows.put(Counted.JOB, number(0));
     return rows;
   }
 
-  private static Map<String, Formula> lengthNeeded() {
-    Map<String, Formula> rows = new LinkedHashMap<>();
-    rows.put(Counted.DRIP_LINE, sum(Takeoff.DRIP_LENGTH.reference()));
-    rows.put(Counted.LATERAL, sum(PipeTakeoff.LENGTH.reference()));
-    rows.put(Counted.MAIN, sum(PipeTakeoff.MAIN.reference()));
-    rows.put(Counted.WIRE, sum(PipeTakeoff.STATION_WIRE.reference()));
-    rows.put(Counted.COMMON_WIRE, largest(PipeTakeoff.STATION_WIRE.reference()));
+  private static Map<String, Term> lengthNeeded() {
+    Map<String, Term> rows = new LinkedHashMap<>();
+    rows.put(Counted.DRIP_LINE, Takeoff.DRIP_LENGTH.sum());
+    rows.put(Counted.LATERAL, PipeTakeoff.LENGTH.sum());
+    rows.put(Counted.MAIN, PipeTakeoff.MAIN.sum());
+    rows.put(Counted.WIRE, PipeTakeoff.STATION_WIRE.sum());
+    rows.put(Counted.COMMON_WIRE, PipeTakeoff.STATION_WIRE.largest());
     return rows;
   }
 
-  private static Map<String, Formula> lengthNew() {
-    Map<String, Formula> rows = new LinkedHashMap<>();
-    rows.put(Counted.DRIP_LINE, sum(Difference.DRIP_NEW.reference()));
-    rows.put(Counted.LATERAL, sum(PipeTakeoff.LENGTH_NEW.reference()));
-    rows.put(Counted.MAIN, sum(PipeTakeoff.MAIN_NEW.reference()));
-    rows.put(Counted.WIRE, sum(PipeTakeoff.WIRE_NEW.reference()));
-    rows.put(Counted.COMMON_WIRE, largest(PipeTakeoff.WIRE_NEW.reference()));
+  private static Map<String, Term> lengthNew() {
+    Map<String, Term> rows = new LinkedHashMap<>();
+    rows.put(Counted.DRIP_LINE, Difference.DRIP_NEW.sum());
+    rows.put(Counted.LATERAL, PipeTakeoff.LENGTH_NEW.sum());
+    rows.put(Counted.MAIN, PipeTakeoff.MAIN_NEW.sum());
+    rows.put(Counted.WIRE, PipeTakeoff.WIRE_NEW.sum());
+    rows.put(Counted.COMMON_WIRE, PipeTakeoff.WIRE_NEW.largest());
     return rows;
   }
 
@@ -301,28 +288,26 @@ public final class Counts {
     return Matching.rowsWith(column, Comparator.AT_LEAST, number(least)).count();
   }
 
-  private static Column numbers(String id, String name, String means, Map<String, Formula> rows) {
+  private static Column numbers(String id, String name, String means, Map<String, Term> rows) {
     return of(id, name, QuantityKind.COUNT, means, rows);
   }
 
-  private static Column lengths(String id, String name, String means, Map<String, Formula> rows) {
+  private static Column lengths(String id, String name, String means, Map<String, Term> rows) {
     return of(id, name, QuantityKind.LENGTH, means, rows);
   }
 
   private static Column of(
-      String id, String name, QuantityKind kind, String means, Map<String, Formula> rows) {
+      String id, String name, QuantityKind kind, String means, Map<String, Term> rows) {
     Formula formula = notSo();
-    for (Map.Entry<String, Formula> row : rows.entrySet()) {
-      formula =
-          Formula.when(Counted.is(WHAT.reference(), row.getKey()))
-              .then(row.getValue())
-              .otherwise(formula);
+    for (Map.Entry<String, Term> row : rows.entrySet()) {
+      formula = Formula.when(WHAT.is(row.getKey())).then(row.getValue()).otherwise(formula);
     }
     return Column.calculated(COUNTS, id, name, kind, formula)
         .band(COUNTED)
         .means(means)
         .source(
-            "Added up over the sheets Takeoff and Found, and the numbers on the sheet Estimate.");
+            "Added up over the sheets Takeoff and Found, and the numbers on the sheet Estimate.")
+        .build();
   }
 
   private static Formula notSo() {
@@ -336,9 +321,10 @@ public final class Counts {
             id,
             name,
             whole.kind(),
-            Formula.larger(Formula.zero(whole.kind()), whole.cell().minus(part.cell())))
+            Formula.larger(Formula.zero(whole.kind()), whole.minus(part)))
         .band(COUNTED)
         .means(means)
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 }

@@ -1,6 +1,5 @@
 package zonewright.estimate;
 
-import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.COUNTS;
 import static zonewright.trade.Sheets.ESTIMATE;
 import static zonewright.trade.Sheets.PARTS;
@@ -9,7 +8,6 @@ import static zonewright.trade.Sheets.TAKEOFF;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.pipes.Laterals;
@@ -33,14 +31,11 @@ public final class EstimateRules {
           "item-without-price",
           Severity.MISSING,
           PARTS,
-          Parts.BOUGHT
-              .cell()
-              .above(number(0))
-              .and(new Condition.Given(Parts.PRICE.reference()).negated()),
-          Parts.PRICE.reference(),
+          Parts.BOUGHT.above(0).and(Parts.PRICE.given().negated()),
+          Parts.PRICE,
           "has no price, and {0} of it are needed: the estimate cannot be added up",
           "ask a supplier, or type 0 where it costs nothing",
-          List.of(Parts.BOUGHT.reference()));
+          List.of(Parts.BOUGHT));
 
   /** Labour without what an hour costs. */
   public static final Rule WITHOUT_RATE =
@@ -49,13 +44,12 @@ public final class EstimateRules {
           Severity.MISSING,
           ESTIMATE,
           BuildUp.HOURS
-              .cell()
               .above(Formula.zero(QuantityKind.HOURS))
-              .and(new Condition.Given(JobFacts.LABOUR_RATE.reference()).negated()),
-          JobFacts.LABOUR_RATE.reference(),
+              .and(JobFacts.LABOUR_RATE.given().negated()),
+          JobFacts.LABOUR_RATE,
           "{0} of labour are in the items, and an hour has no price",
           "type the labour rate",
-          List.of(BuildUp.HOURS.reference()));
+          List.of(BuildUp.HOURS));
 
   /**
    * An item kept in the book that this job does not use: only worth a note where it is expected.
@@ -65,13 +59,14 @@ public final class EstimateRules {
           "item-without-kind",
           Severity.CHECK,
           PARTS,
-          Counted.is(Parts.COUNTED_BY.reference(), Counted.EMITTERS, Counted.DRIP_LINE)
-              .and(new Condition.Given(Parts.EMITTER.reference()).negated())
-              .and(new Condition.Given(Parts.COUNT.reference()).negated()),
-          Parts.EMITTER.reference(),
+          Parts.COUNTED_BY
+              .is(Counted.EMITTERS, Counted.DRIP_LINE)
+              .and(Parts.EMITTER.given().negated())
+              .and(Parts.COUNT.given().negated()),
+          Parts.EMITTER,
           "is counted by {0}, but not of which kind",
           "choose the kind of emitter, or type the count",
-          List.of(Parts.COUNTED_BY.reference()));
+          List.of(Parts.COUNTED_BY));
 
   /** Something is needed that no item buys. */
   public static final Rule WITHOUT_ITEM =
@@ -79,12 +74,8 @@ public final class EstimateRules {
           "quantity-without-item",
           Severity.CHECK,
           COUNTS,
-          BuildUp.DIRECT
-              .cell()
-              .above(NOTHING)
-              .and(Counts.ANY_NEW.cell().above(number(0)))
-              .and(Counts.ITEMS.cell().atMost(number(0))),
-          Counts.ITEMS.reference(),
+          BuildUp.DIRECT.above(NOTHING).and(Counts.ANY_NEW.above(0)).and(Counts.ITEMS.atMost(0)),
+          Counts.ITEMS,
           "is needed new, and no item of the price book is counted by it",
           "add an item to the sheet Parts, or leave it where others supply it",
           List.of());
@@ -96,21 +87,16 @@ public final class EstimateRules {
           Severity.CHECK,
           TAKEOFF,
           BuildUp.DIRECT
-              .cell()
               .above(NOTHING)
               .and(
                   Difference.HEADS_NEW
-                      .cell()
-                      .above(number(0))
-                      .or(Difference.DRIP_NEW.cell().above(Formula.zero(QuantityKind.LENGTH))))
-              .and(
-                  Matching.rows(Parts.EMITTER.reference(), Takeoff.KIND.reference())
-                      .count()
-                      .atMost(number(0))),
-          Takeoff.KIND.reference(),
+                      .above(0)
+                      .or(Difference.DRIP_NEW.above(Formula.zero(QuantityKind.LENGTH))))
+              .and(Matching.rows(Parts.EMITTER, Takeoff.KIND).count().atMost(0)),
+          Takeoff.KIND,
           "is to get new emitters ({0}), and no item of the price book is of that kind",
           "add an item of that kind to the sheet Parts",
-          List.of(Takeoff.KIND.reference()));
+          List.of(Takeoff.KIND));
 
   /** Pipe or wire is priced, and nobody knows how much of it. */
   public static final Rule LATERAL_UNKNOWN =
@@ -163,23 +149,17 @@ public final class EstimateRules {
           Severity.NOTE,
           ESTIMATE,
           BuildUp.DIRECT
-              .cell()
               .above(NOTHING)
-              .and(
-                  BuildUp.OVERHEAD
-                      .cell()
-                      .plus(BuildUp.PROFIT.cell())
-                      .plus(BuildUp.CONTINGENCY.cell())
-                      .atMost(NOTHING)),
-          JobFacts.OVERHEAD_SHARE.reference(),
+              .and(BuildUp.OVERHEAD.plus(BuildUp.PROFIT).plus(BuildUp.CONTINGENCY).atMost(NOTHING)),
+          JobFacts.OVERHEAD_SHARE,
           "nothing is added to the direct cost of {0}: no overhead, profit or contingency",
           "type what your office adds, if the price goes to an owner",
-          List.of(BuildUp.DIRECT.reference()));
+          List.of(BuildUp.DIRECT));
 
   private EstimateRules() {}
 
   private static Formula inCounts(Column column, String word) {
-    return new Formula.Pick(column.reference(), number(Counted.row(word)));
+    return column.inRow(Counted.row(word));
   }
 
   private static Rule unknown(String id, String word, Column drawn, Column needed) {
@@ -189,13 +169,13 @@ public final class EstimateRules {
         Severity.MISSING,
         TAKEOFF,
         inCounts(Counts.ITEMS, word)
-            .above(number(0))
-            .and(Difference.ZONES_FOUND.cell().atMost(number(0)))
-            .and(Difference.VALVES_NEW.cell().above(number(0)))
-            .and(new Condition.Given(drawn.reference()).negated())
-            .and(new Condition.Given(needed.reference()).negated())
-            .and(new Condition.Given(PipeTakeoff.newOf(needed).reference()).negated()),
-        needed.reference(),
+            .above(0)
+            .and(Difference.ZONES_FOUND.atMost(0))
+            .and(Difference.VALVES_NEW.above(0))
+            .and(drawn.given().negated())
+            .and(needed.given().negated())
+            .and(PipeTakeoff.newOf(needed).given().negated()),
+        needed,
         "its " + name + " is not known, and items of the price book are counted by it",
         "type the "
             + drawn.name().toLowerCase(Locale.ROOT)
@@ -210,14 +190,14 @@ public final class EstimateRules {
         Severity.CHECK,
         TAKEOFF,
         inCounts(Counts.ITEMS, word)
-            .above(number(0))
-            .and(inCounts(Counts.ITEMS_OF_ALL_SIZES, word).atMost(number(0)))
-            .and(fresh.cell().above(Formula.zero(QuantityKind.LENGTH)))
-            .and(Matching.rows(items.reference(), pipe.reference()).count().atMost(number(0))),
-        pipe.reference(),
+            .above(0)
+            .and(inCounts(Counts.ITEMS_OF_ALL_SIZES, word).atMost(0))
+            .and(fresh.above(Formula.zero(QuantityKind.LENGTH)))
+            .and(Matching.rows(items, pipe).count().atMost(0)),
+        pipe,
         "is to get {0} of {1}, and no item of the price book counts that size",
         "add an item for it to the sheet Parts",
-        List.of(fresh.reference(), pipe.reference()));
+        List.of(fresh, pipe));
   }
 
   /** Returns the rules in the order in which they should be read. */

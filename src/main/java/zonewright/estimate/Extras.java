@@ -7,7 +7,6 @@ import static zonewright.trade.Sheets.ITEM;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -26,7 +25,7 @@ public final class Extras {
   public static final String OUT = "out";
 
   public static final Column LABEL =
-      Column.words(EXTRAS, "label", "Extra").band(ITEM).means("What it is.");
+      Column.words(EXTRAS, "label", "Extra").band(ITEM).means("What it is.").build();
 
   public static final Column KIND =
       Column.choice(
@@ -37,25 +36,29 @@ public final class Extras {
           .band(ITEM)
           .means(
               "Equipment: machines, hired or your own. Subcontract: others' work. Allowance: a sum set aside for what is not"
-                  + " settled. Alternate: something the owner may choose instead or as well.");
+                  + " settled. Alternate: something the owner may choose instead or as well.")
+          .build();
 
   public static final Column AMOUNT =
       Column.input(EXTRAS, "amount", "Amount", QuantityKind.MONEY)
           .band(COST)
           .within(Bounds.from(-100_000_000, 100_000_000, Units.MONEY))
-          .means("Its cost, before overhead and profit. An alternate that saves money is below 0.");
+          .means("Its cost, before overhead and profit. An alternate that saves money is below 0.")
+          .build();
 
   public static final Column INCLUDED =
       Column.choice(
               EXTRAS, "included", "Included", new WordList.Fixed(List.of(USUAL, IN, OUT)), USUAL)
           .band(COST)
-          .means("As usual, alternates are out of the price and all else is in it.");
+          .means("As usual, alternates are out of the price and all else is in it.")
+          .build();
 
   public static final Column NOTE =
       Column.words(EXTRAS, "note", "Note")
           .band(ITEM)
           .optional()
-          .means("Anything worth remembering.");
+          .means("Anything worth remembering.")
+          .build();
 
   public static final Column COUNTS =
       Column.calculated(
@@ -65,10 +68,11 @@ public final class Extras {
               QuantityKind.MONEY,
               Formula.when(left())
                   .then(Formula.zero(QuantityKind.MONEY))
-                  .otherwise(AMOUNT.cell().roundedTo(Units.CENT)))
+                  .otherwise(AMOUNT.roundedTo(Units.CENT)))
           .band(COST)
           .means("What of it counts, to the cent.")
-          .source("By definition; half a cent goes up.");
+          .source("By definition; half a cent goes up.")
+          .build();
 
   public static final Column AS_EQUIPMENT = of("as-equipment", "Of it equipment", EQUIPMENT);
 
@@ -82,9 +86,9 @@ public final class Extras {
   private Extras() {}
 
   private static Condition left() {
-    Condition out = Counted.is(INCLUDED.reference(), OUT);
-    Condition usual = Counted.is(INCLUDED.reference(), USUAL);
-    return out.or(usual.and(Counted.is(KIND.reference(), ALTERNATE)));
+    Condition out = INCLUDED.is(OUT);
+    Condition usual = INCLUDED.is(USUAL);
+    return out.or(usual.and(KIND.is(ALTERNATE)));
   }
 
   private static Column of(String id, String name, String kind) {
@@ -93,16 +97,10 @@ public final class Extras {
             id,
             name,
             QuantityKind.MONEY,
-            Formula.when(Counted.is(KIND.reference(), kind))
-                .then(COUNTS.cell())
-                .otherwise(Formula.zero(QuantityKind.MONEY)))
+            Formula.when(KIND.is(kind)).then(COUNTS).otherwise(Formula.zero(QuantityKind.MONEY)))
         .band(COST)
         .means("What counts, if it is of this kind; else nothing.")
-        .source("By definition.");
-  }
-
-  /** Returns the sum over all rows. */
-  static Formula sum(Column column) {
-    return new Formula.Gather(Gathering.SUM, column.reference());
+        .source("By definition.")
+        .build();
   }
 }

@@ -25,14 +25,16 @@ public final class JobFacts {
       Column.words(ESTIMATE, "currency", "Currency")
           .band(PRICE)
           .optional()
-          .means("What all money on these sheets is in, such as USD or EUR; it is only printed.");
+          .means("What all money on these sheets is in, such as USD or EUR; it is only printed.")
+          .build();
 
   public static final Column LABOUR_RATE =
       Column.input(ESTIMATE, "labour-rate", "Labour rate", QuantityKind.PRICE_PER_HOUR)
           .band(PRICE)
           .within(Bounds.from(0, 10_000, Units.MONEY_PER_HOUR))
           .optional()
-          .means("Cost of one hour of one worker, with all that is paid on top of wages.");
+          .means("Cost of one hour of one worker, with all that is paid on top of wages.")
+          .build();
 
   public static final Column OVERHEAD_SHARE =
       share(
@@ -61,16 +63,18 @@ public final class JobFacts {
               ON_PRICE)
           .band(PRICE)
           .means(
-              "Whether tax is on the whole price or only on material at cost. Local tax law decides.");
+              "Whether tax is on the whole price or only on material at cost. Local tax law decides.")
+          .build();
 
-  private static final Formula ZONES_FOUND = AsFound.sum(AsFound.of(Takeoff.VALVES));
+  private static final Formula ZONES_FOUND = AsFound.of(Takeoff.VALVES).sum();
 
   public static final Column CONTROLLERS =
       Column.defaulted(ESTIMATE, "controllers", "Controllers", QuantityKind.COUNT, number(1))
           .band(COUNTED)
           .within(Bounds.from(0, 100, Units.ONE).wholeNumbers())
           .means("Controllers of the finished job.")
-          .source("Common practice, no source: one.");
+          .source("Common practice, no source: one.")
+          .build();
 
   public static final Column CONTROLLERS_KEPT =
       keptOnSite("controllers-kept", "Controllers kept", CONTROLLERS);
@@ -80,7 +84,8 @@ public final class JobFacts {
           .band(COUNTED)
           .within(Bounds.from(0, 1000, Units.ONE).wholeNumbers())
           .means("Rain, freeze, soil moisture or flow sensors of the finished job.")
-          .source("Common practice, no source: one.");
+          .source("Common practice, no source: one.")
+          .build();
 
   public static final Column SENSORS_KEPT = keptOnSite("sensors-kept", "Sensors kept", SENSORS);
 
@@ -92,21 +97,19 @@ public final class JobFacts {
         .within(Bounds.from(0, 5, Units.ONE))
         .decimals(2, 2)
         .means(means)
-        .source("None unless typed.");
+        .source("None unless typed.")
+        .build();
   }
 
   private static Column keptOnSite(String id, String name, Column all) {
-    Condition retrofit = ZONES_FOUND.above(number(0));
+    Condition retrofit = ZONES_FOUND.above(0);
     return Column.defaulted(
-            ESTIMATE,
-            id,
-            name,
-            QuantityKind.COUNT,
-            Formula.when(retrofit).then(all.cell()).otherwise(number(0)))
+            ESTIMATE, id, name, QuantityKind.COUNT, Formula.when(retrofit).then(all).otherwise(0))
         .band(COUNTED)
         .within(Bounds.from(0, 1000, Units.ONE).wholeNumbers())
         .means(
             "How many of them are there already and stay: all in a retrofit, unless you type otherwise.")
-        .source("Common practice, no source.");
+        .source("Common practice, no source.")
+        .build();
   }
 }

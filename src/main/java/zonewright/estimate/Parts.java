@@ -25,25 +25,28 @@ import zonewright.units.Units;
  */
 public final class Parts {
   public static final Column ITEM_NAME =
-      Column.words(PARTS, "item", "Item").band(ITEM).means("What is bought or done.");
+      Column.words(PARTS, "item", "Item").band(ITEM).means("What is bought or done.").build();
 
   public static final Column SECTION =
       Column.choice(PARTS, "section", "Section", Counted.SECTION_LIST, Counted.OTHER)
           .band(ITEM)
-          .means("The part of the estimate the item belongs to.");
+          .means("The part of the estimate the item belongs to.")
+          .build();
 
   public static final Column UNIT =
       Column.words(PARTS, "unit", "Sold by")
           .band(ITEM)
           .optional()
-          .means("What the price is for, such as each, ft, roll; it is only printed.");
+          .means("What the price is for, such as each, ft, roll; it is only printed.")
+          .build();
 
   public static final Column PRICE =
       Column.input(PARTS, "price", "Price", QuantityKind.MONEY)
           .band(ITEM)
           .within(Bounds.from(0, 10_000_000, Units.MONEY))
           .optional()
-          .means("What one of it costs, without tax. Leave it blank until you know it.");
+          .means("What one of it costs, without tax. Leave it blank until you know it.")
+          .build();
 
   public static final Column HOURS_EACH =
       Column.defaulted(PARTS, "hours-each", "Labour hours each", QuantityKind.HOURS, noHours())
@@ -51,39 +54,45 @@ public final class Parts {
           .within(Bounds.from(0, 10_000, Units.HOUR))
           .decimals(3, 3)
           .means("Hours of one worker to fit one of it.")
-          .source("None unless typed.");
+          .source("None unless typed.")
+          .build();
 
   public static final Column NOTE =
       Column.words(PARTS, "note", "Supplier note")
           .band(ITEM)
           .optional()
-          .means("Where it comes from, how long it takes, from when the price is.");
+          .means("Where it comes from, how long it takes, from when the price is.")
+          .build();
 
   public static final Column COUNTED_BY =
       Column.choice(PARTS, "counted-by", "Counted by", Counted.WORD_LIST)
           .band(QUANTITY)
           .optional()
           .means(
-              "What the number needed follows from. Leave it blank where you type the quantity yourself.");
+              "What the number needed follows from. Leave it blank where you type the quantity yourself.")
+          .build();
 
   public static final Column WHICH =
       Column.choice(PARTS, "which", "Which", Counted.WHICH_LIST, Counted.NEW)
           .band(QUANTITY)
           .means(
-              "Which of it counts: what is new, all that is needed, what is kept, or what is taken out of use.");
+              "Which of it counts: what is new, all that is needed, what is kept, or what is taken out of use.")
+          .build();
 
   public static final Column COUNTED_IN =
       Column.choice(PARTS, "counted-in", "Counted in", Counted.UNIT_LIST, Counted.EACH)
           .band(QUANTITY)
           .means(
-              "The unit of the count: each for things, ft or m for lengths, ft² or m² for areas.");
+              "The unit of the count: each for things, ft or m for lengths, ft² or m² for areas.")
+          .build();
 
   public static final Column EMITTER =
       Column.choice(PARTS, "emitter", "Emitter", new WordList.Published(Emitters.KINDS))
           .band(QUANTITY)
           .optional()
           .means(
-              "Count only this kind of emitter; needed where the item is counted by emitters or drip line.");
+              "Count only this kind of emitter; needed where the item is counted by emitters or drip line.")
+          .build();
 
   public static final Column PIPE =
       Column.choice(PARTS, "pipe", "Pipe", new WordList.Published(PipeTables.EVERY_PIPE))
@@ -91,14 +100,16 @@ public final class Parts {
           .optional()
           .means(
               "Count only pipe, or fittings, of this kind and size; left blank, of all sizes. For items counted by lateral, main or"
-                  + " their fittings.");
+                  + " their fittings.")
+          .build();
 
   public static final Column OWN_PIPE =
       Column.choice(PARTS, "own-pipe", "Pipe of your own", new WordList.RowsOf(MATERIALS))
           .band(QUANTITY)
           .optional()
           .means(
-              "Count only this pipe of the sheet Materials, or its fittings, in place of a tabulated kind and size.");
+              "Count only this pipe of the sheet Materials, or its fittings, in place of a tabulated kind and size.")
+          .build();
 
   public static final Column WIRE =
       Column.choice(PARTS, "wire-size", "Wire size", new WordList.Published(PipeTables.WIRES))
@@ -106,7 +117,8 @@ public final class Parts {
           .optional()
           .means(
               "Count only station wire of this size; left blank, of all sizes. Common wire is one size for all valves, the thickest of"
-                  + " them or thicker.");
+                  + " them or thicker.")
+          .build();
 
   static final SizeCount.Words WORDS =
       new SizeCount.Words(
@@ -126,7 +138,8 @@ public final class Parts {
           .within(Bounds.from(0, 1_000_000, Units.ONE))
           .decimals(3, 3)
           .means("How much of the item goes with one of what is counted: 2 connectors a valve.")
-          .source("One unless typed.");
+          .source("One unless typed.")
+          .build();
 
   public static final Column WASTE =
       Column.defaulted(PARTS, "waste", "Waste", QuantityKind.SHARE, number(0))
@@ -134,7 +147,8 @@ public final class Parts {
           .within(Bounds.from(0, 2, Units.ONE))
           .decimals(1, 1)
           .means("What is bought beyond what is fitted, as a part of it.")
-          .source("None unless typed.");
+          .source("None unless typed.")
+          .build();
 
   public static final Column PACK =
       Column.defaulted(PARTS, "pack", "Pack", QuantityKind.FACTOR, number(1))
@@ -142,7 +156,8 @@ public final class Parts {
           .within(Bounds.from(0.01, 1_000_000, Units.ONE))
           .means(
               "How many come in a pack, a roll or a length: quantities are rounded up to whole packs.")
-          .source("One unless typed.");
+          .source("One unless typed.")
+          .build();
 
   private static final CountOf COUNT_OF =
       new CountOf(
@@ -166,20 +181,21 @@ public final class Parts {
               "count",
               "Count",
               QuantityKind.FACTOR,
-              COUNT_OF.chosen(NEEDED.cell(), KEPT.cell(), NEW.cell(), REMOVED.cell()))
+              COUNT_OF.chosen(NEEDED, KEPT, NEW, REMOVED))
           .band(QUANTITY)
           .within(Bounds.from(0, 100_000_000, Units.ONE))
           .decimals(1, 1)
           .means("How many there are of what the item is counted by, unless you type it.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column INSTALLED =
-      Column.calculated(
-              PARTS, "installed", "Fitted", QuantityKind.FACTOR, COUNT.cell().times(AMOUNT.cell()))
+      Column.calculated(PARTS, "installed", "Fitted", QuantityKind.FACTOR, COUNT.times(AMOUNT))
           .band(QUANTITY)
           .decimals(1, 1)
           .means("How much of the item is fitted, without waste.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column BOUGHT =
       Column.calculated(
@@ -187,16 +203,12 @@ public final class Parts {
               "bought",
               "Quantity",
               QuantityKind.FACTOR,
-              INSTALLED
-                  .cell()
-                  .times(number(1).plus(WASTE.cell()))
-                  .over(PACK.cell())
-                  .roundedUpTo(Units.ONE)
-                  .times(PACK.cell()))
+              INSTALLED.times(number(1).plus(WASTE)).over(PACK).roundedUpTo(Units.ONE).times(PACK))
           .band(QUANTITY)
           .decimals(1, 1)
           .means("How much is bought: with waste, in whole packs.")
-          .source("Fitted × (1 + waste), rounded up to whole packs.");
+          .source("Fitted × (1 + waste), rounded up to whole packs.")
+          .build();
 
   public static final Column MATERIAL =
       Column.calculated(
@@ -204,22 +216,19 @@ public final class Parts {
               "material",
               "Material",
               QuantityKind.MONEY,
-              BOUGHT.cell().times(PRICE.cell()).roundedTo(Units.CENT))
+              BOUGHT.times(PRICE).roundedTo(Units.CENT))
           .band(COST)
           .means("Quantity times price, to the cent.")
-          .source("By definition; half a cent goes up.");
+          .source("By definition; half a cent goes up.")
+          .build();
 
   public static final Column HOURS =
-      Column.calculated(
-              PARTS,
-              "hours",
-              "Hours",
-              QuantityKind.HOURS,
-              INSTALLED.cell().times(HOURS_EACH.cell()))
+      Column.calculated(PARTS, "hours", "Hours", QuantityKind.HOURS, INSTALLED.times(HOURS_EACH))
           .band(COST)
           .decimals(2, 2)
           .means("Labour of what is fitted; waste is not fitted.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column LABOUR =
       Column.calculated(
@@ -227,19 +236,20 @@ public final class Parts {
               "labour",
               "Labour",
               QuantityKind.MONEY,
-              Formula.when(HOURS.cell().atMost(noHours()))
+              Formula.when(HOURS.atMost(noHours()))
                   .then(Formula.zero(QuantityKind.MONEY))
-                  .otherwise(HOURS.cell().times(JobFacts.LABOUR_RATE.cell()).roundedTo(Units.CENT)))
+                  .otherwise(HOURS.times(JobFacts.LABOUR_RATE).roundedTo(Units.CENT)))
           .band(COST)
           .means("Hours times the labour rate, to the cent.")
-          .source("By definition; half a cent goes up.");
+          .source("By definition; half a cent goes up.")
+          .build();
 
   public static final Column LINE =
-      Column.calculated(
-              PARTS, "line", "Cost", QuantityKind.MONEY, MATERIAL.cell().plus(LABOUR.cell()))
+      Column.calculated(PARTS, "line", "Cost", QuantityKind.MONEY, MATERIAL.plus(LABOUR))
           .band(COST)
           .means("Material and labour of the item, before overhead.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {

@@ -13,7 +13,8 @@ public final class Sections {
   public static final Column SECTION =
       Column.choice(SECTIONS, "section", "Section", Counted.SECTION_LIST)
           .band(COST)
-          .means("A part of the estimate.");
+          .means("A part of the estimate.")
+          .build();
 
   public static final Column MATERIAL =
       sum("material", "Material", QuantityKind.MONEY, Parts.MATERIAL);
@@ -33,13 +34,10 @@ public final class Sections {
 
   private static Column sum(String id, String name, QuantityKind kind, Column part) {
     return Column.calculated(
-            SECTIONS,
-            id,
-            name,
-            kind,
-            Matching.rows(Parts.SECTION.reference(), SECTION.reference()).sum(part.reference()))
+            SECTIONS, id, name, kind, Matching.rows(Parts.SECTION, SECTION).sum(part))
         .band(COST)
         .means("Sum over the items of the section, before overhead.")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 }

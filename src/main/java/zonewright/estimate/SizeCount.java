@@ -1,13 +1,13 @@
 package zonewright.estimate;
 
-import static zonewright.formula.Formula.number;
-
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.formula.Cells;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.retrofit.PipeTakeoff;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -36,7 +36,7 @@ record SizeCount(Column way, List<Column> needed, List<Column> fresh) {
    * @param own the pipe of the designer's own
    * @param wire the size of wire
    */
-  record Words(Reference what, Reference unit, Reference pipe, Reference own, Reference wire) {}
+  record Words(Reference what, Reference unit, Cells pipe, Reference own, Reference wire) {}
 
   /** How much there is of each thing that comes in sizes. */
   private record Amounts(Column lateral, Column main, Column laterals, Column mains, Column wire) {}
@@ -65,14 +65,13 @@ record SizeCount(Column way, List<Column> needed, List<Column> fresh) {
                 "of-a-size",
                 "Of a size",
                 QuantityKind.COUNT,
-                Formula.when(new Condition.Given(words.what()))
-                    .then(wayOf(words))
-                    .otherwise(number(0)))
+                Formula.when(words.what().given()).then(wayOf(words)).otherwise(0))
             .band(Sheets.QUANTITY)
             .means(
                 "1 where only one tabulated kind and size of pipe counts, 2 where one pipe of your own, 3 where one size of wire; 0 where"
                     + " all sizes count.")
-            .source("By definition.");
+            .source("By definition.")
+            .build();
     return new SizeCount(
         way,
         columns(words, way, "needed", "Needed", NEEDED),
@@ -80,34 +79,26 @@ record SizeCount(Column way, List<Column> needed, List<Column> fresh) {
   }
 
   private static Formula wayOf(Words words) {
-    return Formula.when(Counted.is(words.what(), Counted.SIZED))
-        .then(
-            Formula.when(new Condition.Given(words.own()))
-                .then(number(2))
-                .otherwise(given(words.pipe(), 1)))
+    return Formula.when(words.what().is(Counted.SIZED))
+        .then(Formula.when(words.own().given()).then(2).otherwise(given(words.pipe(), 1)))
         .otherwise(
-            Formula.when(Counted.is(words.what(), Counted.WIRE))
-                .then(given(words.wire(), 3))
-                .otherwise(number(0)));
+            Formula.when(words.what().is(Counted.WIRE)).then(given(words.wire(), 3)).otherwise(0));
   }
 
-  private static Formula given(Reference word, int way) {
-    return Formula.when(new Condition.Given(word)).then(number(way)).otherwise(number(0));
+  private static Formula given(Cells word, int way) {
+    return Formula.when(word.given()).then(way).otherwise(0);
   }
 
   /** Says that a row counts something that comes in sizes, and only one of them. */
   Condition counts() {
-    return way.cell().above(number(0));
+    return way.above(0);
   }
 
   /** Returns one of the columns by the way the row counts, which must be one of the three. */
   Formula of(List<Column> columns) {
-    return Formula.when(way.cell().atLeast(number(3)))
-        .then(columns.get(2).cell())
-        .otherwise(
-            Formula.when(way.cell().atLeast(number(2)))
-                .then(columns.get(1).cell())
-                .otherwise(columns.get(0).cell()));
+    return Formula.when(way.atLeast(3))
+        .then(columns.get(2))
+        .otherwise(Formula.when(way.atLeast(2)).then(columns.get(1)).otherwise(columns.get(0)));
   }
 
   /** Returns all columns in their order. */
@@ -141,40 +132,39 @@ record SizeCount(Column way, List<Column> needed, List<Column> fresh) {
             Counted.length(sum(PipeTakeoff.WIRE_SIZE, words.wire(), of.wire()), words.unit())));
   }
 
-  private static Column column(Column way, int which, String id, String name, Formula formula) {
+  private static Column column(Column way, int which, String id, String name, Term formula) {
     Formula other = Formula.doesNotApply("–", "It does not count so.");
     return Column.calculated(
             way.reference().table(),
             id,
             name,
             QuantityKind.FACTOR,
-            Formula.when(way.cell().below(number(which)))
+            Formula.when(way.below(which))
                 .then(other)
-                .otherwise(
-                    Formula.when(way.cell().above(number(which))).then(other).otherwise(formula)))
+                .otherwise(Formula.when(way.above(which)).then(other).otherwise(formula)))
         .band(Sheets.QUANTITY)
         .decimals(1, 1)
         .means("Pipe, fittings or wire of the kind and size chosen.")
-        .source("The sheet Takeoff.");
+        .source("The sheet Takeoff.")
+        .build();
   }
 
-  private static Formula piped(
-      Words words, Column lateral, Column main, Reference key, Amounts of) {
+  private static Formula piped(Words words, Column lateral, Column main, Cells key, Amounts of) {
     Reference what = words.what();
     Formula lengths =
-        Formula.when(Counted.is(what, Counted.LATERAL))
+        Formula.when(what.is(Counted.LATERAL))
             .then(sum(lateral, key, of.lateral()))
             .otherwise(sum(main, key, of.main()));
     Formula numbers =
-        Formula.when(Counted.is(what, Counted.LATERAL_FITTINGS))
+        Formula.when(what.is(Counted.LATERAL_FITTINGS))
             .then(sum(lateral, key, of.laterals()))
             .otherwise(sum(main, key, of.mains()));
-    return Formula.when(Counted.is(what, List.of(Counted.LATERAL, Counted.MAIN)))
+    return Formula.when(what.is(Counted.LATERAL, Counted.MAIN))
         .then(Counted.length(lengths, words.unit()))
         .otherwise(Counted.each(numbers, words.unit()));
   }
 
-  private static Formula sum(Column size, Reference key, Column part) {
-    return Matching.rows(size.reference(), key).sum(part.reference());
+  private static Formula sum(Column size, Cells key, Column part) {
+    return Matching.rows(size, key).sum(part);
   }
 }

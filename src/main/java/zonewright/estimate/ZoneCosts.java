@@ -12,6 +12,7 @@ import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
+import zonewright.formula.Term;
 import zonewright.pipes.Laterals;
 import zonewright.pipes.Mains;
 import zonewright.retrofit.Difference;
@@ -28,16 +29,16 @@ import zonewright.units.Units;
 public final class ZoneCosts {
   private static final Formula NOTHING = Formula.zero(QuantityKind.MONEY);
 
-  private static final Condition SIZED = Parts.OF_A_SIZE.cell().above(number(0));
+  private static final Condition SIZED = Parts.OF_A_SIZE.above(0);
 
-  private static final Condition NEW = Counted.is(Parts.WHICH.reference(), Counted.NEW);
+  private static final Condition NEW = Parts.WHICH.is(Counted.NEW);
 
   public static final Column OF_NEW =
       item(
           "of-new",
           "Cost of new",
           NEW.and(SIZED.negated()),
-          Parts.LINE.cell(),
+          Parts.LINE,
           "The cost, if the item counts new things and not pipe or wire of a size; else nothing.");
 
   public static final Column OF_LATERAL =
@@ -96,7 +97,7 @@ public final class ZoneCosts {
       zone(
           "cost-emitters",
           "Emitters and drip line",
-          EMITTERS_NEW.cell().plus(EMITTERS_NEEDED.cell()).plus(EMITTERS_KEPT.cell()),
+          EMITTERS_NEW.plus(EMITTERS_NEEDED).plus(EMITTERS_KEPT),
           "Items counted by emitters or drip line of the zone's kind, by the zone's part of them.");
 
   public static final Column VALVES =
@@ -146,11 +147,10 @@ public final class ZoneCosts {
           "cost-pipe",
           "Pipe and wire",
           LATERAL_PART
-              .cell()
-              .plus(MAIN_PART.cell())
+              .plus(MAIN_PART)
               .plus(length(Counted.WIRE, PipeTakeoff.WIRE_NEW))
               .plus(
-                  Formula.when(Extras.sum(OF_WIRE).atMost(NOTHING))
+                  Formula.when(OF_WIRE.sum().atMost(NOTHING))
                       .then(NOTHING)
                       .otherwise(
                           ofSize(
@@ -170,15 +170,11 @@ public final class ZoneCosts {
               "cost",
               "Cost",
               QuantityKind.MONEY,
-              EMITTERS
-                  .cell()
-                  .plus(VALVES.cell())
-                  .plus(PIPE.cell())
-                  .plus(EACH_ZONE.cell())
-                  .roundedTo(Units.CENT))
+              EMITTERS.plus(VALVES).plus(PIPE).plus(EACH_ZONE).roundedTo(Units.CENT))
           .band(COST)
           .means("What the zone itself costs, before overhead, to the cent.")
-          .source("By definition; half a cent goes up.");
+          .source("By definition; half a cent goes up.")
+          .build();
 
   public static final Column PRICE_OF_ZONE =
       Column.calculated(
@@ -186,17 +182,17 @@ public final class ZoneCosts {
               "zone-price",
               "Price before tax",
               QuantityKind.MONEY,
-              Formula.when(BuildUp.DIRECT.cell().atMost(NOTHING))
+              Formula.when(BuildUp.DIRECT.atMost(NOTHING))
                   .then(NOTHING)
                   .otherwise(
                       COST_OF_ZONE
-                          .cell()
-                          .times(BuildUp.NET_PRICE.cell())
-                          .over(BuildUp.DIRECT.cell())
+                          .times(BuildUp.NET_PRICE)
+                          .over(BuildUp.DIRECT)
                           .roundedTo(Units.CENT)))
           .band(COST)
           .means("Its cost with its part of overhead, profit and contingency, to the cent.")
-          .source("By definition; half a cent goes up.");
+          .source("By definition; half a cent goes up.")
+          .build();
 
   public static final Column NOT_ALLOTTED =
       Column.calculated(
@@ -204,12 +200,13 @@ public final class ZoneCosts {
               "not-allotted",
               "Not allotted to zones",
               QuantityKind.MONEY,
-              BuildUp.DIRECT.cell().minus(Extras.sum(COST_OF_ZONE)).roundedTo(Units.CENT))
+              BuildUp.DIRECT.minus(COST_OF_ZONE.sum()).roundedTo(Units.CENT))
           .band(COST)
           .means(
               "Direct cost that belongs to no single zone: controllers, main line, removal, extras, items counted by hand, and the"
                   + " cents that rounding leaves. Zones and this add up to the direct cost.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private ZoneCosts() {}
 
@@ -246,8 +243,8 @@ public final class ZoneCosts {
     return item(
         id,
         name,
-        Counted.is(Parts.WHICH.reference(), which),
-        Parts.LINE.cell(),
+        Parts.WHICH.is(which),
+        Parts.LINE,
         "The cost, if the item counts " + which + " things; else nothing.");
   }
 
@@ -257,18 +254,17 @@ public final class ZoneCosts {
         id,
         name,
         NEW.and(SIZED),
-        Formula.when(Counted.is(Parts.COUNTED_BY.reference(), words))
-            .then(Parts.LINE.cell())
-            .otherwise(NOTHING),
+        Formula.when(Parts.COUNTED_BY.is(words)).then(Parts.LINE).otherwise(NOTHING),
         means);
   }
 
-  private static Column item(String id, String name, Condition counts, Formula cost, String means) {
+  private static Column item(String id, String name, Condition counts, Term cost, String means) {
     return Column.calculated(
             PARTS, id, name, QuantityKind.MONEY, Formula.when(counts).then(cost).otherwise(NOTHING))
         .band(COST)
         .means(means)
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   private static Column byThing(String id, String name, Column part) {
@@ -277,33 +273,32 @@ public final class ZoneCosts {
             id,
             name,
             QuantityKind.MONEY,
-            Matching.rows(Parts.COUNTED_BY.reference(), Counts.WHAT.reference())
-                .sum(part.reference()))
+            Matching.rows(Parts.COUNTED_BY, Counts.WHAT).sum(part))
         .band(COST)
         .means("Cost of all items counted by it so.")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
-  private static Column zone(String id, String name, Formula formula, String means) {
+  private static Column zone(String id, String name, Term formula, String means) {
     return Column.calculated(TAKEOFF, id, name, QuantityKind.MONEY, formula)
         .band(COST)
         .means(means)
-        .source("By definition; rounded only in the zone's cost.");
+        .source("By definition; rounded only in the zone's cost.")
+        .build();
   }
 
   /** The zone's part of the items of its own kind of emitter, by number or by length. */
   private static Formula kind(Column cost, Column heads, Column drip) {
-    Formula items =
-        Matching.rows(Parts.EMITTER.reference(), Emitters.EMITTER.reference())
-            .sum(cost.reference());
-    Matching same = Matching.rows(Takeoff.KIND.reference(), Takeoff.KIND.reference());
-    Formula byLength = part(items, drip.cell(), same.sum(drip.reference()), QuantityKind.LENGTH);
-    return Formula.when(drip.cell().above(Formula.zero(QuantityKind.LENGTH)))
+    Formula items = Matching.rows(Parts.EMITTER, Emitters.EMITTER).sum(cost);
+    Matching same = Matching.rows(Takeoff.KIND, Takeoff.KIND);
+    Formula byLength = part(items, drip, same.sum(drip), QuantityKind.LENGTH);
+    return Formula.when(drip.above(Formula.zero(QuantityKind.LENGTH)))
         .then(byLength)
-        .otherwise(part(items, heads.cell(), same.sum(heads.reference()), QuantityKind.COUNT));
+        .otherwise(part(items, heads, same.sum(heads), QuantityKind.COUNT));
   }
 
-  private static Formula part(Formula cost, Formula own, Formula all, QuantityKind kind) {
+  private static Formula part(Term cost, Term own, Term all, QuantityKind kind) {
     return Formula.when(own.atMost(Formula.zero(kind)))
         .then(NOTHING)
         .otherwise(cost.times(own).over(all));
@@ -313,11 +308,7 @@ public final class ZoneCosts {
     return number(1);
   }
 
-  private static Formula needed(String word, Column own) {
-    return needed(word, own.cell());
-  }
-
-  private static Formula needed(String word, Formula own) {
+  private static Formula needed(String word, Term own) {
     return part(row(COST_NEEDED, word), own, row(Counts.NUMBER_NEEDED, word), QuantityKind.COUNT);
   }
 
@@ -325,12 +316,12 @@ public final class ZoneCosts {
     return Formula.when(row(COST_NEW, word).atMost(NOTHING))
         .then(NOTHING)
         .otherwise(
-            Formula.when(row(Counts.NUMBER_NEW, word).atMost(number(0)))
+            Formula.when(row(Counts.NUMBER_NEW, word).atMost(0))
                 .then(NOTHING)
                 .otherwise(
                     part(
                         row(COST_NEW, word),
-                        own.cell(),
+                        own,
                         row(Counts.NUMBER_NEW, word),
                         QuantityKind.COUNT)));
   }
@@ -340,31 +331,27 @@ public final class ZoneCosts {
     return Formula.when(row(COST_NEW, word).atMost(NOTHING))
         .then(NOTHING)
         .otherwise(
-            part(
-                row(COST_NEW, word),
-                own.cell(),
-                row(Counts.LENGTH_NEW, word),
-                QuantityKind.LENGTH));
+            part(row(COST_NEW, word), own, row(Counts.LENGTH_NEW, word), QuantityKind.LENGTH));
   }
 
   /** The zone's part of the items of its own size of pipe, or of its pipe of one's own. */
   private static Formula pipeOfSize(
       Column chosen, Column pipe, Column own, Column cost, Column length) {
-    return Formula.when(Extras.sum(cost).atMost(NOTHING))
+    return Formula.when(cost.sum().atMost(NOTHING))
         .then(NOTHING)
         .otherwise(
-            Formula.when(new Condition.Given(chosen.reference()))
+            Formula.when(chosen.given())
                 .then(ofSize(Parts.OWN_PIPE, own, cost, length))
                 .otherwise(ofSize(Parts.PIPE, pipe, cost, length)));
   }
 
   private static Formula ofSize(Column items, Column size, Column cost, Column length) {
-    Formula all = Matching.rows(items.reference(), size.reference()).sum(cost.reference());
-    Matching same = Matching.rows(size.reference(), size.reference());
-    return part(all, length.cell(), same.sum(length.reference()), QuantityKind.LENGTH);
+    Formula all = Matching.rows(items, size).sum(cost);
+    Matching same = Matching.rows(size, size);
+    return part(all, length, same.sum(length), QuantityKind.LENGTH);
   }
 
   private static Formula row(Column column, String word) {
-    return new Formula.Pick(column.reference(), number(Counted.row(word)));
+    return column.inRow(Counted.row(word));
   }
 }

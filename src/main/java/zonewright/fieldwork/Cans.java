@@ -27,12 +27,14 @@ public final class Cans {
   public static final Column CAN =
       Column.words(CANS, "can", "Can")
           .band(FIELD_TEST)
-          .means("Number or name of the can, once in the sheet.");
+          .means("Number or name of the can, once in the sheet.")
+          .build();
 
   public static final Column TEST =
       Column.choice(CANS, "test", "Test", new WordList.RowsOf(TESTS))
           .band(FIELD_TEST)
-          .means("The test it belongs to.");
+          .means("The test it belongs to.")
+          .build();
 
   public static final Column ACROSS =
       Column.input(CANS, "across", "Across", QuantityKind.LENGTH)
@@ -40,7 +42,8 @@ public final class Cans {
           .within(Bounds.from(0, 5000, Units.FOOT))
           .optional()
           .means(
-              "How far the can stood from the left edge of the plan. Needed for the picture only.");
+              "How far the can stood from the left edge of the plan. Needed for the picture only.")
+          .build();
 
   public static final Column UP =
       Column.input(CANS, "up", "Up", QuantityKind.LENGTH)
@@ -48,7 +51,8 @@ public final class Cans {
           .within(Bounds.from(0, 5000, Units.FOOT))
           .optional()
           .means(
-              "How far the can stood from the lower edge of the plan. Needed for the picture only.");
+              "How far the can stood from the lower edge of the plan. Needed for the picture only.")
+          .build();
 
   public static final Column VOLUME =
       Column.input(CANS, "volume", "Volume", QuantityKind.CATCH)
@@ -57,7 +61,8 @@ public final class Cans {
           .optional()
           .means(
               "What the can caught. A can that stood on the area and caught nothing is 0, not blank; one outside does not belong"
-                  + " here.");
+                  + " here.")
+          .build();
 
   public static final Column DEPTH =
       Column.defaulted(
@@ -65,17 +70,16 @@ public final class Cans {
               "depth",
               "Depth",
               QuantityKind.DEPTH,
-              VOLUME
-                  .cell()
-                  .over(new Formula.Find(CatchTests.OPENING.reference(), TEST.reference())))
+              VOLUME.over(CatchTests.OPENING.inRowOf(TEST)))
           .band(FIELD_TEST)
           .within(Bounds.from(0, 100, Units.INCH))
           .decimals(3, 2)
           .means(
               "Depth of water caught. Follows from volume and opening; type it where the depth itself was read.")
-          .source("Volume ÷ opening.");
+          .source("Volume ÷ opening.")
+          .build();
 
-  private static final Matching OF_ITS_TEST = Matching.rows(TEST.reference(), TEST.reference());
+  private static final Matching OF_ITS_TEST = Matching.rows(TEST, TEST);
 
   public static final Column PLACE =
       Column.calculated(
@@ -83,14 +87,12 @@ public final class Cans {
               "place",
               "Place",
               QuantityKind.COUNT,
-              OF_ITS_TEST
-                  .with(DEPTH.reference(), Comparator.BELOW, DEPTH.cell())
-                  .count()
-                  .plus(number(1)))
+              OF_ITS_TEST.with(DEPTH.reference(), Comparator.BELOW, DEPTH).count().plus(1))
           .band(UNIFORMITY)
           .means(
               "Its place in the test, counted from the driest; equal cans share the first place.")
-          .source("By counting.");
+          .source("By counting.")
+          .build();
 
   public static final Column LAST_PLACE =
       Column.calculated(
@@ -98,10 +100,11 @@ public final class Cans {
               "last-place",
               "Last place",
               QuantityKind.COUNT,
-              OF_ITS_TEST.with(DEPTH.reference(), Comparator.AT_MOST, DEPTH.cell()).count())
+              OF_ITS_TEST.with(DEPTH.reference(), Comparator.AT_MOST, DEPTH).count())
           .band(UNIFORMITY)
           .means("The last place of those it shares with equal cans.")
-          .source("By counting.");
+          .source("By counting.")
+          .build();
 
   public static final Column QUARTER_PART =
       Column.calculated(
@@ -113,7 +116,8 @@ public final class Cans {
           .band(UNIFORMITY)
           .means(
               "1 where the can is in the lowest quarter, 0 where not; equal cans at its edge share what room is left.")
-          .source("By definition; the sharing makes no difference to the mean of the quarter.");
+          .source("By definition; the sharing makes no difference to the mean of the quarter.")
+          .build();
 
   public static final Column HALF_PART =
       Column.calculated(
@@ -124,7 +128,8 @@ public final class Cans {
               partOf(CatchTests.HALF_COUNT))
           .band(UNIFORMITY)
           .means("1 where the can is in the lower half, 0 where not; equal cans share the edge.")
-          .source("As for the lowest quarter.");
+          .source("As for the lowest quarter.")
+          .build();
 
   public static final Column QUARTER_DEPTH =
       Column.calculated(
@@ -132,23 +137,21 @@ public final class Cans {
               "quarter-depth",
               "Low-quarter depth",
               QuantityKind.DEPTH,
-              DEPTH.cell().times(QUARTER_PART.cell()))
+              DEPTH.times(QUARTER_PART))
           .band(UNIFORMITY)
           .decimals(3, 2)
           .means("What the can adds to the lowest quarter.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column HALF_DEPTH =
       Column.calculated(
-              CANS,
-              "half-depth",
-              "Low-half depth",
-              QuantityKind.DEPTH,
-              DEPTH.cell().times(HALF_PART.cell()))
+              CANS, "half-depth", "Low-half depth", QuantityKind.DEPTH, DEPTH.times(HALF_PART))
           .band(UNIFORMITY)
           .decimals(3, 2)
           .means("What the can adds to the lower half.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column DRIEST_PART =
       Column.calculated(
@@ -159,19 +162,17 @@ public final class Cans {
               partOf(LowQuarter.DRIEST_COUNT))
           .band(UNIFORMITY)
           .means("1 where the can is in the driest 5 %, 0 where not; equal cans share the edge.")
-          .source("As for the lowest quarter.");
+          .source("As for the lowest quarter.")
+          .build();
 
   public static final Column DRIEST_DEPTH =
       Column.calculated(
-              CANS,
-              "driest-depth",
-              "Driest depth",
-              QuantityKind.DEPTH,
-              DEPTH.cell().times(DRIEST_PART.cell()))
+              CANS, "driest-depth", "Driest depth", QuantityKind.DEPTH, DEPTH.times(DRIEST_PART))
           .band(UNIFORMITY)
           .decimals(3, 2)
           .means("What the can adds to the driest twentieth.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column DEVIATION =
       Column.calculated(
@@ -179,11 +180,12 @@ public final class Cans {
               "deviation",
               "Off the mean",
               QuantityKind.DEPTH,
-              DEPTH.cell().minus(ofTest(CatchTests.MEAN)).apply(FunctionKind.ABSOLUTE))
+              DEPTH.minus(ofTest(CatchTests.MEAN)).apply(FunctionKind.ABSOLUTE))
           .band(SPREAD)
           .decimals(3, 2)
           .means("How far its depth is from the mean of the test, either way.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column STANDING =
       Column.calculatedWord(
@@ -191,17 +193,18 @@ public final class Cans {
               "standing",
               "Beside the rest",
               new WordList.Fixed(List.of(AS_THE_REST, FAR_BELOW, FAR_ABOVE)),
-              Formula.when(DEPTH.cell().below(ofTest(CatchTests.FENCE_BELOW)))
-                  .then(number(1))
+              Formula.when(DEPTH.below(ofTest(CatchTests.FENCE_BELOW)))
+                  .then(1)
                   .otherwise(
-                      Formula.when(DEPTH.cell().above(ofTest(CatchTests.FENCE_ABOVE)))
-                          .then(number(2))
-                          .otherwise(number(0))))
+                      Formula.when(DEPTH.above(ofTest(CatchTests.FENCE_ABOVE)))
+                          .then(2)
+                          .otherwise(0)))
           .band(SPREAD)
           .means(
               "Whether the can lies far from the rest of its test: look there for a tilted head, a knocked can, a leak. It counts"
                   + " all the same.")
-          .source("See the fences in the sheet Tests.");
+          .source("See the fences in the sheet Tests.")
+          .build();
 
   /** All columns in their usual order. */
   public static final List<Column> ALL =
@@ -226,13 +229,13 @@ public final class Cans {
   private Cans() {}
 
   private static Formula ofTest(Column column) {
-    return new Formula.Find(column.reference(), TEST.reference());
+    return column.inRowOf(TEST);
   }
 
   /** The room that is left for the cans of this depth among the lowest, shared by them. */
   private static Formula partOf(Column howMany) {
-    Formula before = PLACE.cell().minus(number(1));
-    Formula alike = LAST_PLACE.cell().minus(before);
+    Formula before = PLACE.minus(1);
+    Formula alike = LAST_PLACE.minus(before);
     Formula room = ofTest(howMany).minus(before).over(alike);
     return Formula.larger(number(0), Formula.smaller(number(1), room));
   }

@@ -57,10 +57,7 @@ public record CatchSurface(List<Can> cans, double mean, int unplaced, Unit lengt
             book.outcome(Cans.STANDING.reference(), row) instanceof Outcome.Words words
                 ? words.text()
                 : Cans.AS_THE_REST;
-        String name =
-            book.outcome(Cans.CAN.reference(), row) instanceof Outcome.Words words
-                ? words.text()
-                : "";
+        String name = book.outcome(Cans.CAN.reference(), row).text();
         cans.add(new Can(name, x, y, depth, standing));
       }
     }

@@ -31,11 +31,11 @@ public final class LowQuarter {
               "driest-count",
               "Cans in the driest twentieth",
               QuantityKind.COUNT,
-              Formula.larger(
-                  number(1), number(0.05).times(CatchTests.COUNT.cell()).roundedTo(Units.ONE)))
+              Formula.larger(number(1), number(0.05).times(CatchTests.COUNT).roundedTo(Units.ONE)))
           .band(LOW_QUARTER)
           .means("The nearest whole number of cans to 5 % of them, at least one.")
-          .source("As for the lowest quarter.");
+          .source("As for the lowest quarter.")
+          .build();
 
   public static final Column DRIEST_DEPTH =
       Column.calculated(
@@ -45,11 +45,12 @@ public final class LowQuarter {
               QuantityKind.DEPTH,
               CatchTests.ITS_CANS
                   .sum(new Reference(CANS, "driest-depth", "Driest depth", QuantityKind.DEPTH))
-                  .over(DRIEST_COUNT.cell()))
+                  .over(DRIEST_COUNT))
           .band(LOW_QUARTER)
           .decimals(3, 2)
           .means("Mean depth in the driest cans.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column SCHEDULING_COEFFICIENT =
       Column.calculated(
@@ -57,8 +58,8 @@ public final class LowQuarter {
               "scheduling-coefficient",
               "Scheduling coefficient",
               QuantityKind.FACTOR,
-              Formula.when(DRIEST_DEPTH.cell().above(Formula.zero(QuantityKind.DEPTH)))
-                  .then(CatchTests.MEAN.cell().over(DRIEST_DEPTH.cell()))
+              Formula.when(DRIEST_DEPTH.above(Formula.zero(QuantityKind.DEPTH)))
+                  .then(CatchTests.MEAN.over(DRIEST_DEPTH))
                   .otherwise(
                       Formula.doesNotApply(
                           "dry spot", "The driest cans caught nothing: no run time waters them.")))
@@ -69,7 +70,8 @@ public final class LowQuarter {
                   + " high rather than too low. Nothing here runs by it.")
           .source(
               "Mean ÷ mean of the driest area: California State University, Fresno, irrigation pages (verified); 5 % and touching,"
-                  + " from memory.");
+                  + " from memory.")
+          .build();
 
   public static final Column APPLIED_RATE =
       Column.defaulted(
@@ -77,13 +79,14 @@ public final class LowQuarter {
               "applied-rate",
               "Rate applied",
               QuantityKind.RATE,
-              new Formula.Find(Emitters.RATE_BY_AREA.reference(), CatchTests.ZONE.reference()))
+              Emitters.RATE_BY_AREA.inRowOf(CatchTests.ZONE))
           .band(LOW_QUARTER)
           .within(Bounds.above(0, 50, Units.INCH_PER_HOUR))
           .means(
               "What left the heads, spread over the area: more than the cans caught, by what wind and sun took. Follows from flow and"
                   + " area of the zone; type over it what the meter showed during the test.")
-          .source("Rate by area of the zone, unless typed over.");
+          .source("Rate by area of the zone, unless typed over.")
+          .build();
 
   public static final Column LOW_QUARTER_RATE =
       Column.calculated(
@@ -91,10 +94,11 @@ public final class LowQuarter {
               "low-quarter-rate",
               "Low-quarter rate",
               QuantityKind.RATE,
-              CatchTests.LOW_QUARTER.cell().times(CatchTests.RATE.cell()))
+              CatchTests.LOW_QUARTER.times(CatchTests.RATE))
           .band(LOW_QUARTER)
           .means("Depth an hour that the driest quarter got.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column POTENTIAL =
       Column.calculated(
@@ -102,13 +106,14 @@ public final class LowQuarter {
               "potential-efficiency",
               "Potential efficiency of low quarter",
               QuantityKind.SHARE,
-              LOW_QUARTER_RATE.cell().over(APPLIED_RATE.cell()))
+              LOW_QUARTER_RATE.over(APPLIED_RATE))
           .band(LOW_QUARTER)
           .decimals(1, 1)
           .means(
               "Potential application efficiency of the low quarter (PELQ): the best this zone can do, reached when the run just fills"
                   + " the driest quarter. Uniformity and what wind and sun take are both in it.")
-          .source("Mean low-quarter rate ÷ rate applied: " + MERRIAM_AND_KELLER);
+          .source("Mean low-quarter rate ÷ rate applied: " + MERRIAM_AND_KELLER)
+          .build();
 
   public static final Column RUN_TIME =
       Column.defaulted(
@@ -116,11 +121,12 @@ public final class LowQuarter {
               "irrigation-minutes",
               "Minutes of an irrigation",
               QuantityKind.MINUTES,
-              new Formula.Find(Demand.RUN_TIME.reference(), CatchTests.ZONE.reference()))
+              Demand.RUN_TIME.inRowOf(CatchTests.ZONE))
           .band(LOW_QUARTER)
           .within(Bounds.above(0, 10_080, Units.MINUTE))
           .means("How long the zone runs on a watering day, for the efficiency of it.")
-          .source("Run time of the zone, unless typed over.");
+          .source("Run time of the zone, unless typed over.")
+          .build();
 
   public static final Column DEFICIT =
       Column.defaulted(
@@ -128,13 +134,14 @@ public final class LowQuarter {
               "soil-deficit",
               "Soil deficit",
               QuantityKind.DEPTH,
-              new Formula.Find(DryingOut.DEPTH.reference(), CatchTests.ZONE.reference()))
+              DryingOut.DEPTH.inRowOf(CatchTests.ZONE))
           .band(LOW_QUARTER)
           .within(Bounds.above(0, 120, Units.INCH))
           .means(
               "Depth of water the root zone lacks when the irrigation begins: what the zone uses up over its longest gap, or what a"
                   + " probe found.")
-          .source("Depletion after the days without watering of the zone, unless typed over.");
+          .source("Depletion after the days without watering of the zone, unless typed over.")
+          .build();
 
   public static final Column STORED =
       Column.calculated(
@@ -142,11 +149,12 @@ public final class LowQuarter {
               "low-quarter-stored",
               "Stored in the low quarter",
               QuantityKind.DEPTH,
-              Formula.smaller(DEFICIT.cell(), LOW_QUARTER_RATE.cell().times(RUN_TIME.cell())))
+              Formula.smaller(DEFICIT, LOW_QUARTER_RATE.times(RUN_TIME)))
           .band(LOW_QUARTER)
           .decimals(3, 1)
           .means("What the driest quarter gets and can hold; the rest drains below the roots.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column ACTUAL =
       Column.calculated(
@@ -154,14 +162,15 @@ public final class LowQuarter {
               "low-quarter-efficiency",
               "Efficiency of low quarter",
               QuantityKind.SHARE,
-              STORED.cell().over(APPLIED_RATE.cell().times(RUN_TIME.cell())))
+              STORED.over(APPLIED_RATE.times(RUN_TIME)))
           .band(LOW_QUARTER)
           .decimals(1, 1)
           .means(
               "Application efficiency of the low quarter (AELQ) of an irrigation: what the driest quarter stores, as a part of what is"
                   + " applied. As high as the potential while the run does not overfill it, lower the longer it runs.")
           .source(
-              "Mean depth stored in the low quarter ÷ mean depth applied: " + MERRIAM_AND_KELLER);
+              "Mean depth stored in the low quarter ÷ mean depth applied: " + MERRIAM_AND_KELLER)
+          .build();
 
   /** All columns in their usual order. */
   public static final List<Column> ALL =

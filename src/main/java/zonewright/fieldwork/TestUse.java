@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
@@ -20,8 +19,7 @@ public final class TestUse {
 
   /** Says whether a test is in use. */
   public static boolean inUse(Book book, int test) {
-    return book.outcome(CatchTests.IN_USE.reference(), test) instanceof Outcome.Words words
-        && words.text().equals(CatchTests.YES);
+    return book.outcome(CatchTests.IN_USE.reference(), test).text().equals(CatchTests.YES);
   }
 
   /**
@@ -68,8 +66,7 @@ public final class TestUse {
     }
     boolean byTest =
         zone >= 0
-            && book.outcome(Emitters.RATE_METHOD.reference(), zone) instanceof Outcome.Words words
-            && words.text().equals(Emitters.BY_TEST);
+            && book.outcome(Emitters.RATE_METHOD.reference(), zone).text().equals(Emitters.BY_TEST);
     if (byTest && !others) {
       parts.add(cleared(edits, Emitters.RATE_METHOD.reference(), zone));
     }

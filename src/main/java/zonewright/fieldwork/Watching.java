@@ -28,32 +28,39 @@ public final class Watching {
   private static final double ENOUGH_READINGS = 3;
 
   public static final Column READING =
-      Column.words(CONTROLLER, "reading", "Reading").band(READINGS).means("Number of the entry.");
+      Column.words(CONTROLLER, "reading", "Reading")
+          .band(READINGS)
+          .means("Number of the entry.")
+          .build();
 
   public static final Column DATE =
       Column.input(CONTROLLER, "date", "Date", QuantityKind.DATE)
           .band(READINGS)
           .within(FieldDates.ANY)
-          .means("The day it was read; of a week's percent, a day in its middle.");
+          .means("The day it was read; of a week's percent, a day in its middle.")
+          .build();
 
   public static final Column SHOWN =
       Column.input(CONTROLLER, "shown", "Percent shown", QuantityKind.SHARE)
           .band(READINGS)
           .within(Bounds.from(0, 3, Units.ONE))
           .means(
-              "The percent of the baseline that the controller waters by. Take no reading from the first days after it was set up.");
+              "The percent of the baseline that the controller waters by. Take no reading from the first days after it was set up.")
+          .build();
 
   public static final Column ZONE =
       Column.choice(CONTROLLER, "zone", "Zone", new WordList.RowsOf(ZONES))
           .band(READINGS)
           .optional()
-          .means("The zone the percent is for; blank where it holds for the whole site.");
+          .means("The zone the percent is for; blank where it holds for the whole site.")
+          .build();
 
   public static final Column NOTE =
       Column.words(CONTROLLER, "note", "Note")
           .band(READINGS)
           .optional()
-          .means("Weather, a shut-off that was on, anything that explains it.");
+          .means("Weather, a shut-off that was on, anything that explains it.")
+          .build();
 
   public static final Column MONTH =
       Column.calculatedWord(
@@ -61,27 +68,26 @@ public final class Watching {
               "month",
               "Month",
               new WordList.RowsOf(MONTHS),
-              new Formula.Pick(Climate.MONTH.reference(), monthOf(DATE)))
+              Climate.MONTH.inRow(monthOf(DATE)))
           .band(READINGS)
           .means("The month of the date.")
-          .source("By the calendar.");
+          .source("By the calendar.")
+          .build();
 
   public static final Column ASKED =
       Column.calculated(CONTROLLER, "asked", "The month asks", QuantityKind.SHARE, percentOf(DATE))
           .band(READINGS)
           .means("What the month of the date asks of the baseline in a mean year.")
-          .source("Percent of the baseline, sheet Months.");
+          .source("Percent of the baseline, sheet Months.")
+          .build();
 
   public static final Column OVER =
       Column.calculated(
-              CONTROLLER,
-              "over",
-              "Shown less asked",
-              QuantityKind.SHARE,
-              SHOWN.cell().minus(ASKED.cell()))
+              CONTROLLER, "over", "Shown less asked", QuantityKind.SHARE, SHOWN.minus(ASKED))
           .band(READINGS)
           .means("Points the controller shows above the month; below it where negative.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column TOLERANCE =
       Column.defaulted(
@@ -90,7 +96,8 @@ public final class Watching {
           .within(Bounds.from(0.05, 1, Units.ONE))
           .means(
               "How many points the controller may stray from the months before something other than the weather is suspected.")
-          .source("Common practice, no source: 20 points.");
+          .source("Common practice, no source: 20 points.")
+          .build();
 
   public static final Column COUNT =
       Column.calculated(
@@ -102,7 +109,8 @@ public final class Watching {
           .band(READINGS)
           .means(
               "How many percents of the controller were written down for the month, in any year.")
-          .source("By counting the sheet Controller.");
+          .source("By counting the sheet Controller.")
+          .build();
 
   public static final Column MEAN =
       Column.calculated(
@@ -110,13 +118,14 @@ public final class Watching {
               "controller-percent",
               "Controller percent",
               QuantityKind.SHARE,
-              Formula.when(COUNT.cell().atLeast(number(1)))
-                  .then(ofTheMonth().sum(SHOWN.reference()).over(COUNT.cell()))
+              Formula.when(COUNT.atLeast(1))
+                  .then(ofTheMonth().sum(SHOWN).over(COUNT))
                   .otherwise(
                       Formula.doesNotApply("none", "No percent was written down for the month.")))
           .band(READINGS)
           .means("Mean of the percents that the controller showed in the month.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column STRAYS =
       Column.calculated(
@@ -124,10 +133,11 @@ public final class Watching {
               "controller-strays",
               "Controller strays by",
               QuantityKind.SHARE,
-              MEAN.cell().minus(SiteBudget.PERCENT.cell()))
+              MEAN.minus(SiteBudget.PERCENT))
           .band(READINGS)
           .means("Points the controller's mean is above what the month asks; below where negative.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   /** All columns of the log in their usual order. */
   public static final List<Column> ALL =
@@ -139,12 +149,12 @@ public final class Watching {
           "controller-too-high",
           Severity.CHECK,
           MONTHS,
-          COUNT.cell().atLeast(number(ENOUGH_READINGS)).and(STRAYS.cell().above(TOLERANCE.cell())),
-          MEAN.reference(),
+          COUNT.atLeast(ENOUGH_READINGS).and(STRAYS.above(TOLERANCE)),
+          MEAN,
           "asks {0} of the baseline, the controller showed {1} on average",
           "look whether its sensor stands near a wall or paving that heats it, whether its peak climate value is lower than this"
               + " design's, and whether a percent of its own is added; a hot year alone can do it",
-          List.of(SiteBudget.PERCENT.reference(), MEAN.reference()));
+          List.of(SiteBudget.PERCENT, MEAN));
 
   /** The controller waters far less than the month asks. */
   public static final Rule TOO_LITTLE =
@@ -152,15 +162,12 @@ public final class Watching {
           "controller-too-low",
           Severity.CHECK,
           MONTHS,
-          COUNT
-              .cell()
-              .atLeast(number(ENOUGH_READINGS))
-              .and(STRAYS.cell().below(number(0).minus(TOLERANCE.cell()))),
-          MEAN.reference(),
+          COUNT.atLeast(ENOUGH_READINGS).and(STRAYS.below(number(0).minus(TOLERANCE))),
+          MEAN,
           "asks {0} of the baseline, the controller showed {1} on average",
           "look whether its sensor stands in shade or in the spray, whether its peak climate value is higher than this design's, and"
               + " whether a rain or freeze shut-off stays on; a cool, wet year alone can do it",
-          List.of(SiteBudget.PERCENT.reference(), MEAN.reference()));
+          List.of(SiteBudget.PERCENT, MEAN));
 
   /** The controller waters nothing where the month asks for water. */
   public static final Rule SHUT_OFF =
@@ -168,24 +175,24 @@ public final class Watching {
           "controller-shut-off",
           Severity.NOTE,
           CONTROLLER,
-          SHOWN.cell().atMost(number(0)).and(ASKED.cell().atLeast(number(0.3))),
-          SHOWN.reference(),
+          SHOWN.atMost(0).and(ASKED.atLeast(0.3)),
+          SHOWN,
           "shows {0} where the month asks {1}: a rain, freeze or soil shut-off was active, or its sensor is faulty",
           "write the reason under Note; if it was dry and warm, test the shut-off",
-          List.of(SHOWN.reference(), ASKED.reference()));
+          List.of(SHOWN, ASKED));
 
   private Watching() {}
 
   private static Matching ofTheMonth() {
-    return Matching.rows(MONTH.reference(), Climate.MONTH.reference());
+    return Matching.rows(MONTH, Climate.MONTH);
   }
 
   private static Formula monthOf(Column date) {
-    return date.cell().measuredIn(Units.DAY).apply(FunctionKind.MONTH);
+    return date.measuredIn(Units.DAY).apply(FunctionKind.MONTH);
   }
 
   /** Returns what the month of a date asks of the baseline. */
   static Formula percentOf(Column date) {
-    return new Formula.Pick(SiteBudget.PERCENT.reference(), monthOf(date));
+    return SiteBudget.PERCENT.inRow(monthOf(date));
   }
 }

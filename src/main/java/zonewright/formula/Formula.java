@@ -1,7 +1,6 @@
 package zonewright.formula;
 
 import java.util.List;
-import java.util.Objects;
 import zonewright.units.Dimension;
 import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
@@ -15,7 +14,12 @@ import zonewright.units.Units;
  * numbers with the factors that a unit system needs. Both are trees of the same kinds, so every
  * reading serves both.
  */
-public sealed interface Formula {
+public sealed interface Formula extends Term {
+  @Override
+  default Formula asFormula() {
+    return this;
+  }
+
   /**
    * Reads the tree; every kind of node has its own answer, so that a new kind does not compile
    * until each reading knows it.
@@ -219,13 +223,23 @@ public sealed interface Formula {
   }
 
   /** Returns the smaller. */
-  static Formula smaller(Formula left, Formula right) {
-    return new Extreme(false, left, right);
+  static Formula smaller(Term left, Term right) {
+    return new Extreme(false, left.asFormula(), right.asFormula());
   }
 
   /** Returns the larger. */
-  static Formula larger(Formula left, Formula right) {
-    return new Extreme(true, left, right);
+  static Formula larger(Term left, Term right) {
+    return new Extreme(true, left.asFormula(), right.asFormula());
+  }
+
+  /** Returns the {@code position}-th of several, counted from 1. */
+  static Formula nth(Term position, List<? extends Term> options) {
+    return new Nth(position.asFormula(), options.stream().map(Term::asFormula).toList());
+  }
+
+  /** Returns the number for the word in a cell, in the {@code position}-th of several columns. */
+  static Formula lookup(Cells word, List<ReferenceTable.Numbers> columns, Term position) {
+    return new LookupAcross(word.reference(), columns, position.asFormula());
   }
 
   /** Returns a cell without a number where the question does not arise. */
@@ -246,87 +260,27 @@ public sealed interface Formula {
   /** A condition that waits for its two outcomes. */
   record When(Condition condition) {
     /** Returns the condition with its first outcome. */
-    public Then then(Formula formula) {
-      return new Then(condition, formula);
+    public Then then(Term term) {
+      return new Then(condition, term.asFormula());
+    }
+
+    /** Returns the condition with a pure number as its first outcome. */
+    public Then then(double value) {
+      return then(number(value));
     }
   }
 
   /** A condition with its first outcome. */
   record Then(Condition condition, Formula then) {
     /** Returns the whole choice. */
-    public Formula otherwise(Formula formula) {
-      return new Choose(condition, then, formula);
+    public Formula otherwise(Term term) {
+      return new Choose(condition, then, term.asFormula());
     }
-  }
 
-  /** Returns the sum. */
-  default Formula plus(Formula other) {
-    return new Arithmetic(Operator.PLUS, this, other);
-  }
-
-  /** Returns the difference. */
-  default Formula minus(Formula other) {
-    return new Arithmetic(Operator.MINUS, this, other);
-  }
-
-  /** Returns the product. */
-  default Formula times(Formula other) {
-    return new Arithmetic(Operator.TIMES, this, other);
-  }
-
-  /** Returns the quotient. */
-  default Formula over(Formula other) {
-    return new Arithmetic(Operator.OVER, this, other);
-  }
-
-  /** Returns this rounded up to whole {@code unit}s. */
-  default Formula roundedUpTo(Unit unit) {
-    return new Rounding(RoundingWay.UP, this, Objects.requireNonNull(unit));
-  }
-
-  /** Returns this rounded down to whole {@code unit}s. */
-  default Formula roundedDownTo(Unit unit) {
-    return new Rounding(RoundingWay.DOWN, this, Objects.requireNonNull(unit));
-  }
-
-  /** Returns this rounded to the nearest whole number of {@code unit}s, halves up. */
-  default Formula roundedTo(Unit unit) {
-    return new Rounding(RoundingWay.NEAREST, this, Objects.requireNonNull(unit));
-  }
-
-  /** Returns this pure number to a power. */
-  default Formula power(Formula exponent) {
-    return new Power(this, exponent);
-  }
-
-  /** Returns a function of this number. */
-  default Formula apply(FunctionKind kind) {
-    return new Function(kind, this);
-  }
-
-  /** Returns how many of {@code unit} this is. */
-  default Formula measuredIn(Unit unit) {
-    return new Measure(this, unit);
-  }
-
-  /** Says: this is at most the other; equal included. */
-  default Condition atMost(Formula other) {
-    return new Condition.Comparison(Comparator.AT_MOST, this, other);
-  }
-
-  /** Says: this is at least the other; equal included. */
-  default Condition atLeast(Formula other) {
-    return new Condition.Comparison(Comparator.AT_LEAST, this, other);
-  }
-
-  /** Says: this is above the other. */
-  default Condition above(Formula other) {
-    return new Condition.Comparison(Comparator.ABOVE, this, other);
-  }
-
-  /** Says: this is below the other. */
-  default Condition below(Formula other) {
-    return new Condition.Comparison(Comparator.BELOW, this, other);
+    /** Returns the whole choice, with a pure number as its second outcome. */
+    public Formula otherwise(double value) {
+      return otherwise(number(value));
+    }
   }
 
   /** Returns what the whole is made of, or refuses a tree that adds unlike things. */

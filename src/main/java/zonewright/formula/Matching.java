@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * Which rows of a table count for this row, and what is made of them.
  *
- * <p>{@code Matching.rows(TEST_OF_CAN, TEST).with(CATCH, Comparator.BELOW, X.cell()).count()} is
- * the number of cans of this test that caught less than X. Rows without a name never count.
+ * <p>{@code Matching.rows(TEST_OF_CAN, TEST).with(CATCH, Comparator.BELOW, X).count()} is the
+ * number of cans of this test that caught less than X. Rows without a name never count.
  *
  * @param pairs words that must be the same
  * @param limit a number that must keep to a limit, if there is one
@@ -52,40 +52,41 @@ public record Matching(List<Pair> pairs, Optional<Limit> limit) {
   }
 
   /** Returns: rows whose {@code word} is the {@code key} of this row. */
-  public static Matching rows(Reference word, Reference key) {
-    return new Matching(List.of(new Pair(word, key)), Optional.empty());
+  public static Matching rows(Cells word, Cells key) {
+    return new Matching(List.of(new Pair(word.reference(), key.reference())), Optional.empty());
   }
 
   /** Returns: all rows whose number keeps to a limit. */
-  public static Matching rowsWith(Reference column, Comparator comparator, Formula than) {
-    return new Matching(List.of(), Optional.of(new Limit(column, comparator, than)));
+  public static Matching rowsWith(Cells column, Comparator comparator, Term than) {
+    return new Matching(List.of(), Optional.empty()).with(column, comparator, than);
   }
 
   /** Returns: of these the rows with a second word the same. */
-  public Matching and(Reference word, Reference key) {
+  public Matching and(Cells word, Cells key) {
     List<Pair> more = new ArrayList<>(pairs);
-    more.add(new Pair(word, key));
+    more.add(new Pair(word.reference(), key.reference()));
     return new Matching(more, limit);
   }
 
   /** Returns: of these the rows whose number keeps to a limit. */
-  public Matching with(Reference column, Comparator comparator, Formula than) {
-    return new Matching(pairs, Optional.of(new Limit(column, comparator, than)));
+  public Matching with(Cells column, Comparator comparator, Term than) {
+    Limit limited = new Limit(column.reference(), comparator, than.asFormula());
+    return new Matching(pairs, Optional.of(limited));
   }
 
   /** Returns the sum; 0 where no row matches. */
-  public Formula sum(Reference column) {
-    return new Formula.Where(WhereKind.SUM, column, this);
+  public Formula sum(Cells column) {
+    return new Formula.Where(WhereKind.SUM, column.reference(), this);
   }
 
   /** Returns the largest; does not arise where no row matches. */
-  public Formula largest(Reference column) {
-    return new Formula.Where(WhereKind.LARGEST, column, this);
+  public Formula largest(Cells column) {
+    return new Formula.Where(WhereKind.LARGEST, column.reference(), this);
   }
 
   /** Returns the smallest; does not arise where no row matches. */
-  public Formula smallest(Reference column) {
-    return new Formula.Where(WhereKind.SMALLEST, column, this);
+  public Formula smallest(Cells column) {
+    return new Formula.Where(WhereKind.SMALLEST, column.reference(), this);
   }
 
   /** Returns how many rows match; 0 where none does. */

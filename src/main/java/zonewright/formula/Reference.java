@@ -10,7 +10,13 @@ import zonewright.units.QuantityKind;
  * @param name what a person calls it; may change
  * @param kind the kind of its numbers; {@link QuantityKind#CHOICE} where it holds words
  */
-public record Reference(String table, String column, String name, QuantityKind kind) {
+public record Reference(String table, String column, String name, QuantityKind kind)
+    implements Cells {
+  @Override
+  public Reference reference() {
+    return this;
+  }
+
   /** Returns a name that is unique in the whole program. */
   public String key() {
     return table + "." + column;

@@ -165,6 +165,11 @@ public final class ReferenceTable {
       }
     }
 
+    /** Returns the number for the word in a cell. */
+    public Formula of(Cells word) {
+      return new Formula.Lookup(word.reference(), this);
+    }
+
     /** Returns the table it stands in. */
     public ReferenceTable table() {
       return table;

@@ -142,6 +142,6 @@ final class Cards {
   }
 
   private String words(Column column, int row) {
-    return book.outcome(column.reference(), row) instanceof Outcome.Words words ? words.text() : "";
+    return book.outcome(column.reference(), row).text();
   }
 }

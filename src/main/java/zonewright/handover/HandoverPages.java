@@ -64,11 +64,9 @@ public final class HandoverPages {
 
   private String shown(Column column, int row) {
     Outcome outcome = book.outcome(column.reference(), row);
-    boolean lacks =
-        outcome instanceof Outcome.Missing
-            || outcome instanceof Outcome.Refused
-            || outcome instanceof Outcome.Blank;
-    return lacks ? "?" : book.shown(column.reference(), outcome);
+    return outcome.lacks() || outcome instanceof Outcome.Blank
+        ? "?"
+        : book.shown(column.reference(), outcome);
   }
 
   private void card(Paper paper, Card card) {

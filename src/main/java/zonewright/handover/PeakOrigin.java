@@ -5,7 +5,6 @@ import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.climate.WeatherSite;
 import zonewright.design.Design;
-import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -61,6 +60,6 @@ public final class PeakOrigin {
   }
 
   private static String words(Book book, Column column) {
-    return book.outcome(column.reference(), 0) instanceof Outcome.Words words ? words.text() : "";
+    return book.outcome(column.reference(), 0).text();
   }
 }

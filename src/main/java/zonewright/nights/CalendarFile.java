@@ -1,14 +1,27 @@
 package zonewright.nights;
 
+import static java.time.format.DateTimeFormatter.BASIC_ISO_DATE;
+
+import biweekly.ICalDataType;
+import biweekly.ICalVersion;
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import biweekly.io.text.ICalWriter;
+import biweekly.property.CalendarScale;
+import biweekly.util.Frequency;
+import biweekly.util.Recurrence;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.Date;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,15 +42,18 @@ import zonewright.timetable.WateringWindow;
  * floating local times (3.3.5, form 1): the controller's clock is the clock on the wall.
  */
 public final class CalendarFile {
+  /** The library would write moments of a time zone, in which clocks jump. */
   private static final DateTimeFormatter LOCAL =
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
-  private static final int MOST_OCTETS = 75;
+
+  /** The library folds by letters, of which the longest have 3 octets; RFC 5545, 3.1, wants 75. */
+  private static final int MOST_LETTERS = 25;
 
   private final NightsPlan plan;
   private final String project;
-  private final String stamp;
+  private final Date made;
   private final NightNames names;
-  private final StringBuilder text = new StringBuilder();
+  private final ICalendar calendar = new ICalendar();
 
   /** The runs of a program in a night, alike in all nights they stand for. */
   private record Block(ProgramPart program, List<ValveRun> runs) {
@@ -53,7 +69,7 @@ public final class CalendarFile {
   private CalendarFile(NightsPlan plan, String project, Instant made) {
     this.plan = plan;
     this.project = project;
-    this.stamp = LOCAL.format(LocalDateTime.ofInstant(made, ZoneOffset.UTC)) + "Z";
+    this.made = Date.from(made);
     this.names = new NightNames(plan);
   }
 
@@ -66,18 +82,26 @@ public final class CalendarFile {
    */
   public static String of(NightsPlan plan, String project, LocalDate from, Instant made) {
     CalendarFile file = new CalendarFile(plan, project, made);
-    file.line("BEGIN:VCALENDAR");
-    file.line("VERSION:2.0");
-    file.line("PRODID:-//Zonewright//Irrigation timetable//EN");
-    file.line("CALSCALE:GREGORIAN");
+    file.calendar.setProductId("-//Zonewright//Irrigation timetable//EN");
+    file.calendar.setCalendarScale(CalendarScale.gregorian());
     if (plan.weekly()) {
       file.weekly(from);
     } else {
       file.dated();
     }
     file.notPlaced(from);
-    file.line("END:VCALENDAR");
-    return file.text.toString();
+    return file.text();
+  }
+
+  private String text() {
+    StringWriter text = new StringWriter();
+    try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
+      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(MOST_LETTERS);
+      writer.write(calendar);
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+    return text.toString();
   }
 
   private void weekly(LocalDate from) {
@@ -93,18 +117,18 @@ public final class CalendarFile {
               days.stream().map(day -> from.with(TemporalAdjusters.nextOrSame(day))).toList();
           LocalDate first = firsts.stream().min(LocalDate::compareTo).orElseThrow();
           int later = block.start() / WateringWindow.DAY;
-          String byDay =
+          List<biweekly.util.DayOfWeek> on =
               days.stream()
-                  .map(day -> day.plus(later).name().substring(0, 2))
-                  .collect(Collectors.joining(","));
-          event(block, first, "RRULE:FREQ=WEEKLY;BYDAY=" + byDay);
+                  .map(day -> biweekly.util.DayOfWeek.valueOf(day.plus(later).name()))
+                  .toList();
+          event(block, first, on);
         });
   }
 
   private void dated() {
     for (NightPlan night : plan.timetable().nights()) {
       for (Block block : blocks(night)) {
-        event(block, night.night().date().orElseThrow(), "");
+        event(block, night.night().date().orElseThrow(), List.of());
       }
     }
   }
@@ -126,25 +150,21 @@ public final class CalendarFile {
     if (lacking.isEmpty()) {
       return;
     }
-    StringBuilder description = new StringBuilder(project);
-    lacking.forEach(share -> description.append('\n').append(share.line(plan)));
+    StringBuilder lines = new StringBuilder(project);
+    lacking.forEach(share -> lines.append('\n').append(share.line(plan)));
     LocalDate first =
         plan.timetable().nights().stream()
             .flatMap(night -> night.night().date().stream())
             .findFirst()
             .orElse(from);
-    line("BEGIN:VEVENT");
-    line("UID:" + uid("not placed"));
-    line("DTSTAMP:" + stamp);
-    line("DTSTART;VALUE=DATE:" + DateTimeFormatter.BASIC_ISO_DATE.format(first));
-    line("DTEND;VALUE=DATE:" + DateTimeFormatter.BASIC_ISO_DATE.format(first.plusDays(1)));
-    line("SUMMARY:" + escaped("Watering that does not fit: " + ZoneShare.summary(shares)));
-    line("DESCRIPTION:" + escaped(description.toString()));
-    line("TRANSP:TRANSPARENT");
-    line("END:VEVENT");
+    VEvent event =
+        event("not placed", "Watering that does not fit: " + ZoneShare.summary(shares), lines);
+    event.addExperimentalProperty("DTSTART", ICalDataType.DATE, BASIC_ISO_DATE.format(first));
+    event.addExperimentalProperty(
+        "DTEND", ICalDataType.DATE, BASIC_ISO_DATE.format(first.plusDays(1)));
   }
 
-  private void event(Block block, LocalDate night, String rule) {
+  private void event(Block block, LocalDate night, List<biweekly.util.DayOfWeek> weekly) {
     LocalDateTime midnight = night.atStartOfDay();
     String program = names.program(block.program());
     String name = program.isEmpty() ? "Watering" : "Watering, program " + program;
@@ -164,54 +184,45 @@ public final class CalendarFile {
         description.append(run.zone().cycles());
       }
     }
-    line("BEGIN:VEVENT");
-    line(
-        "UID:"
-            + uid(names.lasting(block.program()) + "/" + night + "/" + rule + "/" + block.start()));
-    line("DTSTAMP:" + stamp);
-    line("DTSTART:" + LOCAL.format(midnight.plusMinutes(block.start())));
-    line("DTEND:" + LOCAL.format(midnight.plusMinutes(block.end())));
-    if (!rule.isEmpty()) {
-      line(rule);
+    String rule =
+        weekly.isEmpty()
+            ? ""
+            : weekly.stream()
+                .map(biweekly.util.DayOfWeek::getAbbr)
+                .collect(Collectors.joining(",", "RRULE:FREQ=WEEKLY;BYDAY=", ""));
+    VEvent event =
+        event(
+            names.lasting(block.program()) + "/" + night + "/" + rule + "/" + block.start(),
+            name + (zones == 1 ? ", 1 zone" : ", " + zones + " zones"),
+            description);
+    event.addExperimentalProperty("DTSTART", LOCAL.format(midnight.plusMinutes(block.start())));
+    event.addExperimentalProperty("DTEND", LOCAL.format(midnight.plusMinutes(block.end())));
+    if (!weekly.isEmpty()) {
+      event.setRecurrenceRule(new Recurrence.Builder(Frequency.WEEKLY).byDay(weekly).build());
     }
-    line("SUMMARY:" + escaped(name + (zones == 1 ? ", 1 zone" : ", " + zones + " zones")));
-    line("DESCRIPTION:" + escaped(description.toString()));
-    line("TRANSP:TRANSPARENT");
-    line("END:VEVENT");
+  }
+
+  /** Adds an event that leaves its time free for others. */
+  private VEvent event(String id, String summary, CharSequence description) {
+    VEvent event = new VEvent();
+    event.setUid(uid(id));
+    event.setDateTimeStamp(made);
+    event.setSummary(plain(summary));
+    event.setDescription(plain(description));
+    event.setTransparency(true);
+    calendar.addEvent(event);
+    return event;
+  }
+
+  /** What neither a reader nor the format knows: signs that print nothing. */
+  private static String plain(CharSequence words) {
+    return words.toString().replaceAll("[\\p{Cntrl}&&[^\\t\\n]]", " ");
   }
 
   /** The same event of the same project keeps its identifier, so that a later file replaces it. */
   private String uid(String event) {
     String what = project + "/" + event;
     return UUID.nameUUIDFromBytes(what.getBytes(StandardCharsets.UTF_8)).toString();
-  }
-
-  /** RFC 5545, 3.3.11: backslash, semicolon, comma and line ends of a text are escaped. */
-  static String escaped(String words) {
-    return words
-        .replace("\\", "\\\\")
-        .replace(";", "\\;")
-        .replace(",", "\\,")
-        .replaceAll("\\R", "\\\\n")
-        .replaceAll("[\\p{Cntrl}&&[^\\t]]", " ");
-  }
-
-  /** RFC 5545, 3.1: lines end with CRLF and are folded after at most 75 octets. */
-  private void line(String content) {
-    int octets = 0;
-    for (int at = 0; at < content.length(); ) {
-      int letter = content.codePointAt(at);
-      String one = Character.toString(letter);
-      int length = one.getBytes(StandardCharsets.UTF_8).length;
-      if (octets + length > MOST_OCTETS) {
-        text.append("\r\n ");
-        octets = 1;
-      }
-      text.append(one);
-      octets += length;
-      at += Character.charCount(letter);
-    }
-    text.append("\r\n");
   }
 
   /** Returns a name for the file, such as {@code library-garden.ics}. */

@@ -38,19 +38,22 @@ public final class NightSheet {
       Column.words(NIGHTS, "night", "Night")
           .band(WINDOWS)
           .means(
-              "The night, named by the day on which it opens: a night that opens on Monday at 22:00 ends on Tuesday morning.");
+              "The night, named by the day on which it opens: a night that opens on Monday at 22:00 ends on Tuesday morning.")
+          .build();
 
   public static final Column NUMBER =
       Column.input(NIGHTS, "number", "Day of the week", QuantityKind.COUNT)
           .band(WINDOWS)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
           .means("Its day's place in the week, Monday the first.")
-          .source("ISO 8601 numbers the days so.");
+          .source("ISO 8601 numbers the days so.")
+          .build();
 
   public static final Column WATERED =
       Column.choice(NIGHTS, "watered", "Watered", new WordList.Fixed(List.of(YES, NO)), YES)
           .band(WINDOWS)
-          .means("Whether water may run that night.");
+          .means("Whether water may run that night.")
+          .build();
 
   public static final Column ALLOWED =
       Column.calculatedWord(
@@ -58,16 +61,15 @@ public final class NightSheet {
               "allowed",
               "Allowed",
               new WordList.Fixed(List.of(YES, NO)),
-              Formula.when(new Condition.Given(SiteRules.WEEKDAYS.reference()))
+              Formula.when(SiteRules.WEEKDAYS.given())
                   .then(
                       Formula.number(1)
-                          .minus(
-                              new Formula.LookupAcross(
-                                  SiteRules.WEEKDAYS.reference(), WEEKDAY_SET, NUMBER.cell())))
-                  .otherwise(Formula.number(0)))
+                          .minus(Formula.lookup(SiteRules.WEEKDAYS, WEEKDAY_SET, NUMBER)))
+                  .otherwise(0))
           .band(WINDOWS)
           .means("Whether the weekdays allowed on the site have the day among them.")
-          .source("From the weekdays allowed; any day where none are named.");
+          .source("From the weekdays allowed; any day where none are named.")
+          .build();
 
   public static final Column OPENS =
       Column.defaulted(
@@ -80,7 +82,8 @@ public final class NightSheet {
           .within(CLOCK)
           .means("The time from which valves may open.")
           .source(
-              "Common practice, no source: late in the evening, when wind and evaporation are low. Local rules decide.");
+              "Common practice, no source: late in the evening, when wind and evaporation are low. Local rules decide.")
+          .build();
 
   public static final Column CLOSES =
       Column.defaulted(
@@ -93,21 +96,24 @@ public final class NightSheet {
           .within(CLOCK)
           .means(
               "The time by which every valve must be closed; at or before the opening means the next morning.")
-          .source("Common practice, no source. Local rules decide.");
+          .source("Common practice, no source. Local rules decide.")
+          .build();
 
   public static final Column OPENS_AGAIN =
       Column.input(NIGHTS, "opens-again", "Second window opens", QuantityKind.TIME_OF_DAY)
           .band(WINDOWS)
           .within(CLOCK)
           .optional()
-          .means("The time from which valves may open once more, after the first window.");
+          .means("The time from which valves may open once more, after the first window.")
+          .build();
 
   public static final Column CLOSES_AGAIN =
       Column.input(NIGHTS, "closes-again", "Second window closes", QuantityKind.TIME_OF_DAY)
           .band(WINDOWS)
           .within(CLOCK)
           .optional()
-          .means("The time by which every valve must be closed after the second window.");
+          .means("The time by which every valve must be closed after the second window.")
+          .build();
 
   public static final Column MINUTES_OPEN =
       Column.calculated(
@@ -115,50 +121,45 @@ public final class NightSheet {
               "minutes-open",
               "Minutes open",
               QuantityKind.MINUTES,
-              Formula.when(
-                      new Condition.WordIs(WATERED.reference(), List.of(NO))
-                          .or(new Condition.WordIs(ALLOWED.reference(), List.of(NO))))
+              Formula.when(WATERED.is(NO).or(ALLOWED.is(NO)))
                   .then(Formula.doesNotApply("no water", "Nothing waters on this night."))
                   .otherwise(
                       length(OPENS, CLOSES)
                           .plus(
-                              Formula.when(
-                                      new Condition.Given(OPENS_AGAIN.reference())
-                                          .or(new Condition.Given(CLOSES_AGAIN.reference())))
+                              Formula.when(OPENS_AGAIN.given().or(CLOSES_AGAIN.given()))
                                   .then(length(OPENS_AGAIN, CLOSES_AGAIN))
                                   .otherwise(Formula.zero(QuantityKind.MINUTES)))))
           .band(WINDOWS)
           .means("Minutes in which valves may be open.")
-          .source(
-              "By definition; a window that closes at or before its opening ends next morning.");
+          .source("By definition; a window that closes at or before its opening ends next morning.")
+          .build();
 
   private static final Rule BY_DAY =
       new Rule(
           "window-by-day",
           Severity.NOTE,
           NIGHTS,
-          new Condition.WordIs(Ordinance.APPLIES.reference(), List.of(Ordinance.YES))
-              .and(MINUTES_OPEN.cell().above(Formula.zero(QuantityKind.MINUTES)))
+          Ordinance.APPLIES
+              .is(Ordinance.YES)
+              .and(MINUTES_OPEN.above(Formula.zero(QuantityKind.MINUTES)))
               .and(inDaytime(OPENS, false).or(inDaytime(CLOSES, true))),
-          OPENS.reference(),
+          OPENS,
           "has a window from {0} to {1}; California asks for overhead watering between 20:00 and 10:00 (23 CCR 492.10 (a)(2))",
           "move the window into the night, unless only drip and bubblers run then",
-          List.of(OPENS.reference(), CLOSES.reference()));
+          List.of(OPENS, CLOSES));
 
   private NightSheet() {}
 
   private static Formula length(Column opens, Column closes) {
-    Formula length = closes.cell().minus(opens.cell());
-    return Formula.when(closes.cell().above(opens.cell()))
-        .then(length)
-        .otherwise(length.plus(ONE_DAY));
+    Formula length = closes.minus(opens);
+    return Formula.when(closes.above(opens)).then(length).otherwise(length.plus(ONE_DAY));
   }
 
   private static Condition inDaytime(Column time, boolean end) {
     Formula morning = Formula.amount(10, Units.HOUR);
     Formula evening = Formula.amount(20, Units.HOUR);
-    Condition late = end ? time.cell().above(morning) : time.cell().atLeast(morning);
-    Condition early = end ? time.cell().atMost(evening) : time.cell().below(evening);
+    Condition late = end ? time.above(morning) : time.atLeast(morning);
+    Condition early = end ? time.atMost(evening) : time.below(evening);
     return late.and(early);
   }
 

@@ -32,7 +32,8 @@ public final class SiteNights {
           .band(NIGHT_RULES)
           .means(
               "Whether the controller can start each cycle of each zone at its own time, or starts a program at set times and then runs its stations"
-                  + " one after another, as plain controllers do.");
+                  + " one after another, as plain controllers do.")
+          .build();
 
   public static final Column START_RUNS =
       Column.choice(
@@ -43,7 +44,8 @@ public final class SiteNights {
               EVERY_STATION)
           .band(NIGHT_RULES)
           .means(
-              "What each start of a program runs on a controller that starts programs at set times: every station, or only those that still need a cycle.");
+              "What each start of a program runs on a controller that starts programs at set times: every station, or only those that still need a cycle.")
+          .build();
 
   public static final Column MOST_PROGRAMS =
       Column.defaulted(
@@ -51,7 +53,8 @@ public final class SiteNights {
           .band(NIGHT_RULES)
           .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
           .means("How many programs a controller has that starts programs at set times.")
-          .source("Common practice, no source: see what your controller offers.");
+          .source("Common practice, no source: see what your controller offers.")
+          .build();
 
   public static final Column MOST_VALVES =
       Column.defaulted(
@@ -60,7 +63,8 @@ public final class SiteNights {
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(
               "How many valves may be open at the same time, as far as the flow allows; what the controller and its transformer can do sets the limit.")
-          .source("One at a time unless typed, which every controller can do.");
+          .source("One at a time unless typed, which every controller can do.")
+          .build();
 
   public static final Column GAP =
       Column.defaulted(
@@ -73,7 +77,8 @@ public final class SiteNights {
           .within(Bounds.from(0, 240, Units.MINUTE).wholeNumbers())
           .means(
               "Whole minutes that pass between the closing of a valve and the opening of the next in its place, for slow valves or a well to recover.")
-          .source("None unless typed.");
+          .source("None unless typed.")
+          .build();
 
   public static final Column FIRST_NIGHT =
       Column.input(SITE, "first-night", "First night", QuantityKind.DATE)
@@ -86,7 +91,8 @@ public final class SiteNights {
                   .wholeNumbers())
           .optional()
           .means(
-              "The date of the first night: from it the calendar file starts, and odd dates, even dates and every few days are counted.");
+              "The date of the first night: from it the calendar file starts, and odd dates, even dates and every few days are counted.")
+          .build();
 
   public static final Column START_WISH =
       Column.input(PROGRAMS, "start-wish", "Start no earlier than", QuantityKind.TIME_OF_DAY)
@@ -94,7 +100,8 @@ public final class SiteNights {
           .within(Bounds.from(0, 24, Units.HOUR))
           .optional()
           .means(
-              "A time before which none of its zones should start, such as after an event; it counts on nights that are open then.");
+              "A time before which none of its zones should start, such as after an event; it counts on nights that are open then.")
+          .build();
 
   private SiteNights() {}
 }

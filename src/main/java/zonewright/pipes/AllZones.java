@@ -5,8 +5,6 @@ import static zonewright.trade.Sheets.SUPPLY;
 
 import java.util.List;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
-import zonewright.formula.Reference;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
@@ -19,11 +17,12 @@ public final class AllZones {
               "largest-valve-flow",
               "Largest flow of a valve",
               QuantityKind.FLOW,
-              largest(Valves.VALVE_FLOW.reference()))
+              Valves.VALVE_FLOW.largest())
           .band(ALL_ZONES)
           .decimals(1, 1)
           .means("The flow of the valve that draws most.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column MAIN_SIZE =
       size(
@@ -42,24 +41,21 @@ public final class AllZones {
   private AllZones() {}
 
   private static Column size(String id, String name, Column tooSmall, String means) {
-    Formula largest = largest(tooSmall.reference());
+    Formula largest = tooSmall.largest();
     return Column.calculatedWord(
             SUPPLY,
             id,
             name,
             new WordList.Published(PipeTables.SIZES),
-            Formula.when(largest.atLeast(Formula.number(PipeTables.SIZES.size())))
+            Formula.when(largest.atLeast(PipeTables.SIZES.size()))
                 .then(
                     Formula.refused(
                         "none", "no size of pipe in the table is large enough for every zone"))
                 .otherwise(largest))
         .band(ALL_ZONES)
         .means(means)
-        .source("The zone that needs most decides.");
-  }
-
-  private static Formula largest(Reference column) {
-    return new Formula.Gather(Gathering.LARGEST, column);
+        .source("The zone that needs most decides.")
+        .build();
   }
 
   static List<Column> columns() {

@@ -7,6 +7,7 @@ import static zonewright.trade.Sheets.SUPPLY;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -29,7 +30,8 @@ public final class FlowTest {
           .within(Bounds.above(0, 400, Units.POUND_PER_SQUARE_INCH))
           .means(
               "Pressure with nothing flowing, at the place of the flow test or, without one, in the street main. Read it when the"
-                  + " network is busiest: it may be far lower then.");
+                  + " network is busiest: it may be far lower then.")
+          .build();
 
   public static final Column BASIS =
       Column.choice(
@@ -41,7 +43,8 @@ public final class FlowTest {
           .band(FLOW_TEST)
           .means(
               "By its static pressure alone, which takes the street main to give any flow without a drop; by a flow test before the"
-                  + " meter; or by one after it, as at a hose tap, which has the losses of meter and service line in it already.");
+                  + " meter; or by one after it, as at a hose tap, which has the losses of meter and service line in it already.")
+          .build();
 
   public static final Column FIRST_FLOW = flow(1, "First test flow");
   public static final Column FIRST_PRESSURE = pressure(1, "Pressure at the first flow");
@@ -56,7 +59,8 @@ public final class FlowTest {
         .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
         .decimals(1, 1)
         .optional()
-        .means("A steady flow drawn while the pressure was read; the further apart the better.");
+        .means("A steady flow drawn while the pressure was read; the further apart the better.")
+        .build();
   }
 
   private static Column pressure(int test, String name) {
@@ -64,7 +68,8 @@ public final class FlowTest {
         .band(FLOW_TEST)
         .within(Bounds.from(0, 400, Units.POUND_PER_SQUARE_INCH))
         .optional()
-        .means("Pressure that was left while so much flowed; it lies below the static pressure.");
+        .means("Pressure that was left while so much flowed; it lies below the static pressure.")
+        .build();
   }
 
   public static final Column DROP =
@@ -89,7 +94,8 @@ public final class FlowTest {
           .means(
               "What the supply curve loses at the first test flow: the curve through the static pressure that comes nearest to all"
                   + " tests, by least squares.")
-          .source(CURVE);
+          .source(CURVE)
+          .build();
 
   public static final Column WORKING_PRESSURE =
       Column.input(SUPPLY, "working-pressure", "Pressure wanted", QuantityKind.PRESSURE)
@@ -97,7 +103,8 @@ public final class FlowTest {
           .within(Bounds.from(0, 400, Units.POUND_PER_SQUARE_INCH))
           .optional()
           .means(
-              "Pressure that must be left at the place of the flow test while the system runs. It limits the usable flow.");
+              "Pressure that must be left at the place of the flow test while the system runs. It limits the usable flow.")
+          .build();
 
   public static final Column FLOW_AT_PRESSURE =
       Column.calculated(
@@ -105,48 +112,45 @@ public final class FlowTest {
               "flow-at-pressure",
               "Flow at the pressure wanted",
               QuantityKind.FLOW,
-              Formula.when(WORKING_PRESSURE.cell().atLeast(STATIC_PRESSURE.cell()))
+              Formula.when(WORKING_PRESSURE.atLeast(STATIC_PRESSURE))
                   .then(
                       Formula.refused(
                           "too high", "the pressure wanted must be below the static pressure"))
                   .otherwise(
-                      FIRST_FLOW
-                          .cell()
-                          .times(
-                              fall(WORKING_PRESSURE)
-                                  .over(DROP.cell())
-                                  .power(number(1).over(number(Hydraulics.FLOW_EXPONENT))))))
+                      FIRST_FLOW.times(
+                          fall(WORKING_PRESSURE)
+                              .over(DROP)
+                              .power(number(1).over(Hydraulics.FLOW_EXPONENT)))))
           .band(FLOW_TEST)
           .decimals(1, 1)
           .means("Flow at which the supply curve comes down to the pressure wanted.")
-          .source(CURVE);
+          .source(CURVE)
+          .build();
 
   private FlowTest() {}
 
   /** Returns how much the supply's own pressure falls at a flow. */
-  static Formula drop(Formula flow) {
+  static Formula drop(Term flow) {
     return Formula.when(is(STATIC_ALONE))
         .then(Formula.zero(QuantityKind.PRESSURE))
-        .otherwise(
-            DROP.cell()
-                .times(flow.over(FIRST_FLOW.cell()).power(number(Hydraulics.FLOW_EXPONENT))));
+        .otherwise(DROP.times(flow.over(FIRST_FLOW).power(Hydraulics.FLOW_EXPONENT)));
   }
 
   /** Says how the supply is known. */
   static Condition is(String basis) {
-    return new Condition.WordIs(BASIS.reference(), List.of(basis));
+    return BASIS.is(basis);
   }
 
   private static Formula fall(Column pressure) {
-    return STATIC_PRESSURE.cell().minus(pressure.cell());
+    return STATIC_PRESSURE.minus(pressure);
   }
 
   private static Condition without(Column pressure) {
-    return pressure.cell().atLeast(STATIC_PRESSURE.cell());
+    return pressure.atLeast(STATIC_PRESSURE);
   }
 
   private static Condition pair(Column flow, Column pressure) {
-    return new Condition.Given(flow.reference()).and(new Condition.Given(pressure.reference()));
+    return flow.given().and(pressure.given());
   }
 
   private static Formula notBelow() {
@@ -155,18 +159,18 @@ public final class FlowTest {
   }
 
   private static Formula ratio(Column flow) {
-    return flow.cell().over(FIRST_FLOW.cell()).power(number(Hydraulics.FLOW_EXPONENT));
+    return flow.over(FIRST_FLOW).power(Hydraulics.FLOW_EXPONENT);
   }
 
   private static Formula weight(Column flow) {
-    return flow.cell().over(FIRST_FLOW.cell()).power(number(2 * Hydraulics.FLOW_EXPONENT));
+    return flow.over(FIRST_FLOW).power(2 * Hydraulics.FLOW_EXPONENT);
   }
 
   private static Formula fitted(Column flow, Column pressure) {
     return fall(FIRST_PRESSURE).plus(fall(pressure).times(ratio(flow)));
   }
 
-  private static Formula third(Formula sum, Formula weight) {
+  private static Formula third(Term sum, Term weight) {
     Formula weights = number(1).plus(weight);
     return Formula.when(pair(THIRD_FLOW, THIRD_PRESSURE))
         .then(

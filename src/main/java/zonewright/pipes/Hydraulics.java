@@ -4,6 +4,7 @@ import static zonewright.formula.Formula.number;
 
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
+import zonewright.formula.Term;
 import zonewright.units.Units;
 
 /** The equations of water in full pipes, as formulas of quantities. */
@@ -31,57 +32,55 @@ public final class Hydraulics {
   private Hydraulics() {}
 
   /** Returns the speed of a flow in a full round pipe. */
-  public static Formula velocity(Formula flow, Formula diameter) {
+  public static Formula velocity(Term flow, Term diameter) {
     return flow.over(number(Math.PI / 4).times(diameter).times(diameter));
   }
 
   /** Returns the inside diameter at which a flow has a given speed. */
-  public static Formula diameterAt(Formula flow, Formula velocity) {
+  public static Formula diameterAt(Term flow, Term velocity) {
     return Formula.amount(1, Units.INCH)
         .times(
-            flow.over(velocity.times(number(Math.PI / 4)))
+            flow.over(velocity.times(Math.PI / 4))
                 .over(Formula.amount(1, Units.SQUARE_INCH))
                 .apply(FunctionKind.SQUARE_ROOT));
   }
 
   /** Returns the flow that has a given speed in a full round pipe. */
-  public static Formula flowAt(Formula velocity, Formula diameter) {
-    return velocity.times(number(Math.PI / 4)).times(diameter).times(diameter);
+  public static Formula flowAt(Term velocity, Term diameter) {
+    return velocity.times(Math.PI / 4).times(diameter).times(diameter);
   }
 
   /** Returns the pressure lost along a pipe by Hazen–Williams. */
-  public static Formula friction(
-      Formula length, Formula flow, Formula diameter, Formula coefficient) {
+  public static Formula friction(Term length, Term flow, Term diameter, Term coefficient) {
     return lossInInches(length, flow, coefficient)
-        .over(diameter.measuredIn(Units.INCH).power(number(DIAMETER_EXPONENT)));
+        .over(diameter.measuredIn(Units.INCH).power(DIAMETER_EXPONENT));
   }
 
   /** Returns the inside diameter at which a pipe loses just so much by Hazen–Williams. */
-  public static Formula diameterFor(
-      Formula length, Formula flow, Formula coefficient, Formula loss) {
+  public static Formula diameterFor(Term length, Term flow, Term coefficient, Term loss) {
     return Formula.amount(1, Units.INCH)
         .times(
             lossInInches(length, flow, coefficient)
                 .over(loss)
-                .power(number(1).over(number(DIAMETER_EXPONENT))));
+                .power(number(1).over(DIAMETER_EXPONENT)));
   }
 
   /** The loss a pipe of 1 in would have. */
-  private static Formula lossInInches(Formula length, Formula flow, Formula coefficient) {
+  private static Formula lossInInches(Term length, Term flow, Term coefficient) {
     return Formula.amount(LOSS_OF_A_HUNDRED_FEET, Units.FOOT_OF_WATER)
         .times(length.over(Formula.amount(100, Units.FOOT)))
-        .times(number(100).over(coefficient).power(number(FLOW_EXPONENT)))
-        .times(flow.measuredIn(Units.GALLON_PER_MINUTE).power(number(FLOW_EXPONENT)));
+        .times(number(100).over(coefficient).power(FLOW_EXPONENT))
+        .times(flow.measuredIn(Units.GALLON_PER_MINUTE).power(FLOW_EXPONENT));
   }
 
   /**
    * Returns the part of the friction that is left when a pipe gives off water evenly on its way.
    */
-  public static Formula outletFactor(Formula outlets) {
+  public static Formula outletFactor(Term outlets) {
     double constant = 1 / (FLOW_EXPONENT + 1);
     double square = Math.sqrt(FLOW_EXPONENT - 1) / 6;
-    return Formula.when(outlets.atMost(number(1)))
-        .then(number(1))
+    return Formula.when(outlets.atMost(1))
+        .then(1)
         .otherwise(
             number(constant)
                 .plus(number(1).over(number(2).times(outlets)))
@@ -89,7 +88,7 @@ public final class Hydraulics {
   }
 
   /** Returns the pressure that a rise costs; a fall gives it back. */
-  public static Formula lift(Formula rise) {
+  public static Formula lift(Term rise) {
     return Formula.amount(1, Units.FOOT_OF_WATER).times(rise).over(Formula.amount(1, Units.FOOT));
   }
 }

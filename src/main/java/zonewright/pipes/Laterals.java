@@ -7,7 +7,6 @@ import static zonewright.trade.Sheets.PIPES;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -32,22 +31,24 @@ public final class Laterals {
               "pressure-needed",
               "Pressure needed",
               QuantityKind.PRESSURE,
-              new Formula.Lookup(
-                  Emitters.EMITTER.reference(),
-                  Emitters.KINDS.numbers("Working pressure (psi)", QuantityKind.PRESSURE)))
+              Emitters.KINDS
+                  .numbers("Working pressure (psi)", QuantityKind.PRESSURE)
+                  .of(Emitters.EMITTER))
           .band(LATERAL)
           .within(Bounds.above(0, 200, Units.POUND_PER_SQUARE_INCH))
           .means(
               "Pressure the emitters are made for. Follows from their kind as a rough guide; type over it what their data sheet says"
                   + " for the flow you entered.")
-          .source("Table Emitters, by row: common practice, no source.");
+          .source("Table Emitters, by row: common practice, no source.")
+          .build();
 
   public static final Column COUNT =
       Column.defaulted(PIPES, "laterals", "Laterals of a valve", QuantityKind.COUNT, number(1))
           .band(LATERAL)
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means("Into how many like branches the pipe parts behind the valve.")
-          .source("One, unless typed over.");
+          .source("One, unless typed over.")
+          .build();
 
   public static final Column OUTLETS =
       Column.defaulted(
@@ -55,12 +56,13 @@ public final class Laterals {
               "outlets",
               "Lateral outlets",
               QuantityKind.COUNT,
-              Valves.HEADS.cell().over(COUNT.cell()).roundedUpTo(Units.ONE))
+              Valves.HEADS.over(COUNT).roundedUpTo(Units.ONE))
           .band(LATERAL)
           .within(Bounds.from(1, 100_000, Units.ONE).wholeNumbers())
           .means(
               "Heads or emission points on the longest lateral, evenly spaced, the first a full spacing in.")
-          .source("Heads spread evenly over the laterals, unless typed over.");
+          .source("Heads spread evenly over the laterals, unless typed over.")
+          .build();
 
   public static final Column FLOW =
       Column.defaulted(
@@ -68,12 +70,13 @@ public final class Laterals {
               "lateral-flow",
               "Lateral flow",
               QuantityKind.FLOW,
-              OUTLETS.cell().times(Valves.FLOW_A_HEAD.cell()))
+              OUTLETS.times(Valves.FLOW_A_HEAD))
           .band(LATERAL)
           .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
           .decimals(2, 1)
           .means("Flow at the beginning of the longest lateral.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column PIECES =
       Column.calculated(
@@ -81,10 +84,11 @@ public final class Laterals {
               "lateral-pieces",
               "Fittings on the laterals",
               QuantityKind.COUNT,
-              COUNT.cell().times(OUTLETS.cell().plus(number(1))).minus(number(1)))
+              COUNT.times(OUTLETS.plus(1)).minus(1))
           .band(LATERAL)
           .means("A tee or an elbow for each outlet of each lateral, and a tee wherever they part.")
-          .source("Common practice, no source.");
+          .source("Common practice, no source.")
+          .build();
 
   public static final Column INSERTS =
       Column.defaulted(
@@ -92,20 +96,18 @@ public final class Laterals {
               "lateral-inserts",
               "Insert fittings on a lateral",
               QuantityKind.COUNT,
-              Formula.when(
-                      new Condition.WordIs(RUN.kind.reference(), PipeTables.kindsWithInserts()))
-                  .then(OUTLETS.cell())
-                  .otherwise(number(0)))
+              Formula.when(RUN.kind.is(PipeTables.kindsWithInserts())).then(OUTLETS).otherwise(0))
           .band(LATERAL)
           .within(Bounds.from(0, 100_000, Units.ONE).wholeNumbers())
           .means(
               "Barbed fittings put into the longest lateral, which narrow its bore: one for each outlet of polyethylene made to its"
                   + " inside diameter, none of other pipe.")
-          .source("Common practice, no source.");
+          .source("Common practice, no source.")
+          .build();
 
   public static final Column FITTINGS =
       RUN.fittings(
-          RUN.fittingsShare().plus(INSERTS.cell().times(PipeLimits.INSERT_LENGTH.cell())),
+          RUN.fittingsShare().plus(INSERTS.times(PipeLimits.INSERT_LENGTH)),
           "Length of straight pipe that loses as much as the fittings: the fittings allowance, and a length for each insert fitting;"
               + " type over it what you counted.",
           "Fittings allowance and length for an insert fitting of the sheet Supply.");
@@ -116,12 +118,13 @@ public final class Laterals {
               "outlet-factor",
               "Outlet factor",
               QuantityKind.FACTOR,
-              Hydraulics.outletFactor(OUTLETS.cell()))
+              Hydraulics.outletFactor(OUTLETS))
           .band(LATERAL)
           .decimals(3, 3)
           .means(
               "Part of the friction that is left because water leaves the lateral all along its way.")
-          .source(Hydraulics.CHRISTIANSEN);
+          .source(Hydraulics.CHRISTIANSEN)
+          .build();
 
   public static final Column ROOM =
       Column.calculated(
@@ -130,30 +133,29 @@ public final class Laterals {
               "Pressure to lose in the lateral",
               QuantityKind.PRESSURE,
               PipeLimits.VARIATION_SHARE
-                  .cell()
-                  .times(NEEDED.cell())
+                  .times(NEEDED)
                   .minus(
-                      Formula.larger(
-                          Formula.zero(QuantityKind.PRESSURE), Hydraulics.lift(RISE.cell()))))
+                      Formula.larger(Formula.zero(QuantityKind.PRESSURE), Hydraulics.lift(RISE))))
           .band(LATERAL)
           .means(
               "What friction in the lateral may take if the heads are to work alike: the variation allowed less the rise.")
-          .source("The 20 % rule, from memory.");
+          .source("The 20 % rule, from memory.")
+          .build();
 
   public static final Column LEAST_INSIDE =
       RUN.leastInside(
-          FLOW.cell(),
-          Formula.when(ROOM.cell().atMost(Formula.zero(QuantityKind.PRESSURE)))
+          FLOW,
+          Formula.when(ROOM.atMost(Formula.zero(QuantityKind.PRESSURE)))
               .then(
                   Formula.doesNotApply(
                       "too steep",
                       "The rise alone takes more pressure than may vary between the heads."))
               .otherwise(
                   Hydraulics.diameterFor(
-                      LENGTH.cell().plus(FITTINGS.cell()),
-                      FLOW.cell(),
-                      PipeTables.coefficient(RUN.kind.reference()),
-                      ROOM.cell().over(FACTOR.cell()))),
+                      LENGTH.plus(FITTINGS),
+                      FLOW,
+                      PipeTables.coefficient(RUN.kind),
+                      ROOM.over(FACTOR))),
           "The least diameter that keeps the velocity and leaves the heads within the variation allowed.");
 
   public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
@@ -166,7 +168,7 @@ public final class Laterals {
 
   public static final Column INSIDE = RUN.inside(TOO_SMALL);
   public static final Column COEFFICIENT = RUN.coefficient();
-  public static final Column VELOCITY = RUN.velocity(FLOW.cell(), INSIDE);
+  public static final Column VELOCITY = RUN.velocity(FLOW, INSIDE);
 
   public static final Column FRICTION =
       Column.calculated(
@@ -174,19 +176,13 @@ public final class Laterals {
               "lateral-friction",
               "Lateral friction",
               QuantityKind.PRESSURE,
-              FACTOR
-                  .cell()
-                  .times(
-                      Hydraulics.friction(
-                          LENGTH.cell().plus(FITTINGS.cell()),
-                          FLOW.cell(),
-                          INSIDE.cell(),
-                          COEFFICIENT.cell())))
+              FACTOR.times(Hydraulics.friction(LENGTH.plus(FITTINGS), FLOW, INSIDE, COEFFICIENT)))
           .band(LATERAL)
           .decimals(2, 1)
           .means(
               "Pressure lost by friction from the valve to the last head, with water leaving on the way.")
-          .source(Hydraulics.HAZEN_WILLIAMS + " " + Hydraulics.CHRISTIANSEN);
+          .source(Hydraulics.HAZEN_WILLIAMS + " " + Hydraulics.CHRISTIANSEN)
+          .build();
 
   private Laterals() {}
 

@@ -4,8 +4,8 @@ import static zonewright.trade.Sheets.PIPES;
 import static zonewright.trade.Sheets.VALVES;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -21,18 +21,18 @@ public final class Losses {
               "meter-flows-below",
               "Meter flows below",
               QuantityKind.COUNT,
-              MeterLoss.flowsBelow(Supply.WATER_METER.reference(), Together.MAIN_FLOW.cell()))
+              MeterLoss.flowsBelow(Supply.WATER_METER, Together.MAIN_FLOW))
           .band(Sheets.CONNECTION)
           .means("How many flows tabulated for the meter lie below the flow in the main.")
-          .source("By counting in the table Meters.");
+          .source("By counting in the table Meters.")
+          .build();
 
   public static final Column METER_LOSS =
       loss(
           Sheets.CONNECTION,
           "meter-loss",
           "Loss in the meter",
-          MeterLoss.at(
-              Supply.WATER_METER.reference(), Together.MAIN_FLOW.cell(), FLOWS_BELOW.cell()),
+          MeterLoss.at(Supply.WATER_METER.reference(), Together.MAIN_FLOW, FLOWS_BELOW),
           "Pressure lost in the meter while this zone runs.",
           MeterLoss.SOURCE);
 
@@ -41,7 +41,7 @@ public final class Losses {
           Sheets.CONNECTION,
           "service-loss",
           "Loss in the service line",
-          Supply.serviceLoss(Together.MAIN_FLOW.cell()),
+          Supply.serviceLoss(Together.MAIN_FLOW),
           "Pressure lost by friction in the service line while this zone runs.",
           Hydraulics.HAZEN_WILLIAMS);
 
@@ -50,7 +50,7 @@ public final class Losses {
           Sheets.CONNECTION,
           "supply-drop",
           "Drop of the street main",
-          FlowTest.drop(Together.MAIN_FLOW.cell()),
+          FlowTest.drop(Together.MAIN_FLOW),
           "How far the supply's own pressure falls while this zone runs.",
           "The supply curve of the flow test; none where only the static pressure is known.");
 
@@ -59,7 +59,7 @@ public final class Losses {
           Sheets.CONNECTION,
           "pressure-into-main",
           "Pressure into the main",
-          Supply.connectionPressure(SUPPLY_DROP.cell(), METER_LOSS.cell(), SERVICE_LOSS.cell()),
+          Supply.connectionPressure(SUPPLY_DROP, METER_LOSS, SERVICE_LOSS),
           "What is left at the connection, behind the backflow device.",
           "By definition: static pressure less all losses and the rise on the way.");
 
@@ -68,17 +68,17 @@ public final class Losses {
           .band(Sheets.VALVE)
           .optional()
           .means(
-              "The valve, from the sheet Valves. Left blank, the usual valve of the sheet Supply.");
+              "The valve, from the sheet Valves. Left blank, the usual valve of the sheet Supply.")
+          .build();
 
   public static final Column USUAL_LOSS =
       loss(
           Sheets.VALVE,
           "usual-valve-loss",
           "Loss of the usual valve",
-          Formula.when(new Condition.Given(VALVE.reference()))
+          Formula.when(VALVE.given())
               .then(Formula.doesNotApply("not used", "The zone has a valve of its own choice."))
-              .otherwise(
-                  ValveLosses.at(PipeLimits.USUAL_VALVE.reference(), Valves.VALVE_FLOW.cell())),
+              .otherwise(ValveLosses.at(PipeLimits.USUAL_VALVE, Valves.VALVE_FLOW)),
           "Pressure that the usual valve of the sheet Supply would lose at this flow.",
           ValveLosses.SOURCE);
 
@@ -88,21 +88,23 @@ public final class Losses {
               "valve-loss",
               "Valve loss",
               QuantityKind.PRESSURE,
-              Formula.when(new Condition.Given(VALVE.reference()))
-                  .then(ValveLosses.at(VALVE.reference(), Valves.VALVE_FLOW.cell()))
-                  .otherwise(USUAL_LOSS.cell()))
+              Formula.when(VALVE.given())
+                  .then(ValveLosses.at(VALVE, Valves.VALVE_FLOW))
+                  .otherwise(USUAL_LOSS))
           .band(Sheets.VALVE)
           .within(Bounds.from(0, 100, Units.POUND_PER_SQUARE_INCH))
           .means(
               "Pressure lost in the valve at its flow; a filter or regulator behind it may be added here.")
-          .source(ValveLosses.SOURCE);
+          .source(ValveLosses.SOURCE)
+          .build();
 
   public static final Column REGULATED =
       Column.input(PIPES, "regulated", "Regulated to", QuantityKind.PRESSURE)
           .band(Sheets.VALVE)
           .within(Bounds.above(0, 200, Units.POUND_PER_SQUARE_INCH))
           .optional()
-          .means("Setting of a pressure regulator behind the valve; blank where there is none.");
+          .means("Setting of a pressure regulator behind the valve; blank where there is none.")
+          .build();
 
   public static final Column FIRST_DROP =
       loss(
@@ -110,9 +112,8 @@ public final class Losses {
           "first-drop",
           "Drop to the first head",
           Laterals.FRICTION
-              .cell()
-              .over(Laterals.FACTOR.cell().times(Laterals.OUTLETS.cell()))
-              .plus(Hydraulics.lift(Laterals.RISE.cell()).over(Laterals.OUTLETS.cell())),
+              .over(Laterals.FACTOR.times(Laterals.OUTLETS))
+              .plus(Hydraulics.lift(Laterals.RISE).over(Laterals.OUTLETS)),
           "Friction and rise from the valve to its first head, one spacing in.",
           "By definition: all the lateral's flow over one spacing.");
 
@@ -121,18 +122,19 @@ public final class Losses {
           Sheets.LATERAL,
           "last-drop",
           "Drop to the last head",
-          Laterals.FRICTION.cell().plus(Hydraulics.lift(Laterals.RISE.cell())),
+          Laterals.FRICTION.plus(Hydraulics.lift(Laterals.RISE)),
           "Friction and rise from the valve to its last head.",
           "By definition.");
 
   private Losses() {}
 
   static Column loss(
-      String band, String id, String name, Formula formula, String means, String source) {
+      String band, String id, String name, Term formula, String means, String source) {
     return Column.calculated(PIPES, id, name, QuantityKind.PRESSURE, formula)
         .band(band)
         .means(means)
-        .source(source);
+        .source(source)
+        .build();
   }
 
   static List<Column> beforeTheMain() {

@@ -32,20 +32,20 @@ public final class Mains {
         .band(MAIN_LINE)
         .within(Bounds.from(0, 10_000, Units.ONE).wholeNumbers())
         .means("How many " + what + " the water passes. Counted only once a size is chosen.")
-        .source("None counted, unless typed over.");
+        .source("None counted, unless typed over.")
+        .build();
   }
 
   private static final Formula COUNTED =
       ELBOWS
-          .cell()
-          .times(PipeTables.fitting(SIZE.reference(), "elbow 90 degrees"))
-          .plus(TEES.cell().times(PipeTables.fitting(SIZE.reference(), "tee side outlet")));
+          .times(PipeTables.fitting(SIZE, "elbow 90 degrees"))
+          .plus(TEES.times(PipeTables.fitting(SIZE, "tee side outlet")));
 
   public static final Column FITTINGS =
       RUN.fittings(
-          Formula.when(PipeRun.given(SIZE))
+          Formula.when(SIZE.given())
               .then(
-                  Formula.when(ELBOWS.cell().plus(TEES.cell()).above(number(0)))
+                  Formula.when(ELBOWS.plus(TEES).above(0))
                       .then(COUNTED)
                       .otherwise(RUN.fittingsShare()))
               .otherwise(RUN.fittingsShare()),
@@ -58,27 +58,26 @@ public final class Mains {
           "main-room",
           "Pressure to lose in the main",
           Losses.INTO_MAIN
-              .cell()
-              .minus(Hydraulics.lift(RISE.cell()))
-              .minus(Losses.VALVE_LOSS.cell())
-              .minus(Formula.larger(Losses.FIRST_DROP.cell(), Losses.LAST_DROP.cell()))
-              .minus(Laterals.NEEDED.cell()),
+              .minus(Hydraulics.lift(RISE))
+              .minus(Losses.VALVE_LOSS)
+              .minus(Formula.larger(Losses.FIRST_DROP, Losses.LAST_DROP))
+              .minus(Laterals.NEEDED),
           "What friction in the main may take so that the worst head still gets what it needs.",
           "By definition.");
 
   public static final Column LEAST_INSIDE =
       RUN.leastInside(
-          Together.MAIN_FLOW.cell(),
-          Formula.when(ROOM.cell().atMost(Formula.zero(QuantityKind.PRESSURE)))
+          Together.MAIN_FLOW,
+          Formula.when(ROOM.atMost(Formula.zero(QuantityKind.PRESSURE)))
               .then(
                   Formula.doesNotApply(
                       "no pressure", "No pressure is left for the main, however wide it is."))
               .otherwise(
                   Hydraulics.diameterFor(
-                      LENGTH.cell().plus(FITTINGS.cell()),
-                      Together.MAIN_FLOW.cell(),
-                      PipeTables.coefficient(RUN.kind.reference()),
-                      ROOM.cell())),
+                      LENGTH.plus(FITTINGS),
+                      Together.MAIN_FLOW,
+                      PipeTables.coefficient(RUN.kind),
+                      ROOM)),
           "The least diameter that keeps the velocity and leaves the worst head the pressure it needs.");
 
   public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
@@ -86,11 +85,11 @@ public final class Mains {
   public static final Column LAID_STEP = RUN.laidStep(TOO_SMALL);
   public static final Column INSIDE = RUN.inside(TOO_SMALL);
   public static final Column COEFFICIENT = RUN.coefficient();
-  public static final Column VELOCITY = RUN.velocity(Together.MAIN_FLOW.cell(), INSIDE);
+  public static final Column VELOCITY = RUN.velocity(Together.MAIN_FLOW, INSIDE);
   public static final Column FRICTION =
       RUN.friction(
           FITTINGS,
-          Together.MAIN_FLOW.cell(),
+          Together.MAIN_FLOW,
           INSIDE,
           COEFFICIENT,
           "Pressure lost by friction from the connection to the valve.");

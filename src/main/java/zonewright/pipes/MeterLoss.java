@@ -1,12 +1,11 @@
 package zonewright.pipes;
 
-import static zonewright.formula.Formula.number;
-
 import java.util.List;
+import zonewright.formula.Cells;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
-import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
+import zonewright.formula.Term;
 import zonewright.units.Units;
 
 /** The loss of a water meter between the flows it is tabulated for. */
@@ -18,23 +17,19 @@ final class MeterLoss {
   private MeterLoss() {}
 
   /** Returns how many of the flows tabulated for a meter lie below a flow. */
-  static Formula flowsBelow(Reference meter, Formula flow) {
+  static Formula flowsBelow(Cells meter, Term flow) {
     return below(meter, PipeTables.METER_FLOWS, flow);
   }
 
   /** Returns how many of the losses tabulated for a meter lie below a pressure. */
-  static Formula lossesBelow(Reference meter, Formula loss) {
+  static Formula lossesBelow(Cells meter, Term loss) {
     return below(meter, PipeTables.METER_LOSSES, loss);
   }
 
-  private static Formula below(
-      Reference meter, List<ReferenceTable.Numbers> points, Formula value) {
+  private static Formula below(Cells meter, List<ReferenceTable.Numbers> points, Term value) {
     Formula count = null;
     for (ReferenceTable.Numbers point : points.subList(1, points.size())) {
-      Formula one =
-          Formula.when(new Formula.Lookup(meter, point).below(value))
-              .then(number(1))
-              .otherwise(number(0));
+      Formula one = Formula.when(point.of(meter).below(value)).then(1).otherwise(0);
       count = count == null ? one : count.plus(one);
     }
     return count;
@@ -45,11 +40,11 @@ final class MeterLoss {
    *
    * @param below how many tabulated flows lie below it
    */
-  static Formula at(Reference meter, Formula flow, Formula below) {
-    Formula flowBefore = flowAt(meter, below.plus(number(1)));
-    Formula flowAfter = flowAt(meter, below.plus(number(2)));
-    Formula lossBefore = lossAt(meter, below.plus(number(1)));
-    Formula lossAfter = lossAt(meter, below.plus(number(2)));
+  static Formula at(Cells meter, Term flow, Term below) {
+    Formula flowBefore = flowAt(meter, below.plus(1));
+    Formula flowAfter = flowAt(meter, below.plus(2));
+    Formula lossBefore = lossAt(meter, below.plus(1));
+    Formula lossAfter = lossAt(meter, below.plus(2));
     Formula share =
         squared(flow)
             .minus(squared(flowBefore))
@@ -67,29 +62,29 @@ final class MeterLoss {
    *
    * @param below how many tabulated losses lie below it
    */
-  static Formula flowFor(Reference meter, Formula loss, Formula below) {
-    Formula flowBefore = flowAt(meter, below.plus(number(1)));
-    Formula flowAfter = flowAt(meter, below.plus(number(2)));
-    Formula lossBefore = lossAt(meter, below.plus(number(1)));
-    Formula lossAfter = lossAt(meter, below.plus(number(2)));
+  static Formula flowFor(Cells meter, Term loss, Term below) {
+    Formula flowBefore = flowAt(meter, below.plus(1));
+    Formula flowAfter = flowAt(meter, below.plus(2));
+    Formula lossBefore = lossAt(meter, below.plus(1));
+    Formula lossAfter = lossAt(meter, below.plus(2));
     Formula share = loss.minus(lossBefore).over(lossAfter.minus(lossBefore));
     Formula squares =
         squared(flowBefore).plus(squared(flowAfter).minus(squared(flowBefore)).times(share));
     Formula gpm = Formula.amount(1, Units.GALLON_PER_MINUTE);
-    return Formula.when(below.atLeast(number(PipeTables.METER_FLOWS.size() - 1.0)))
+    return Formula.when(below.atLeast(PipeTables.METER_FLOWS.size() - 1.0))
         .then(PipeTables.safeFlow(meter))
         .otherwise(gpm.times(squares.over(gpm.times(gpm)).apply(FunctionKind.SQUARE_ROOT)));
   }
 
-  private static Formula squared(Formula flow) {
+  private static Formula squared(Term flow) {
     return flow.times(flow);
   }
 
-  private static Formula flowAt(Reference meter, Formula position) {
-    return new Formula.LookupAcross(meter, PipeTables.METER_FLOWS, position);
+  private static Formula flowAt(Cells meter, Term position) {
+    return Formula.lookup(meter, PipeTables.METER_FLOWS, position);
   }
 
-  private static Formula lossAt(Reference meter, Formula position) {
-    return new Formula.LookupAcross(meter, PipeTables.METER_LOSSES, position);
+  private static Formula lossAt(Cells meter, Term position) {
+    return Formula.lookup(meter, PipeTables.METER_LOSSES, position);
   }
 }

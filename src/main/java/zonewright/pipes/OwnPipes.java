@@ -16,14 +16,16 @@ public final class OwnPipes {
       Column.words(MATERIALS, "name", "Pipe")
           .band(PIPE)
           .means(
-              "Name and size of a pipe of your own, as it should appear in lists: one row a size.");
+              "Name and size of a pipe of your own, as it should appear in lists: one row a size.")
+          .build();
 
   public static final Column INSIDE =
       Column.input(MATERIALS, "inside", "Inside diameter", QuantityKind.DIAMETER)
           .band(PIPE)
           .within(Bounds.above(0, 48, Units.INCH))
           .means(
-              "Inside diameter. Friction goes with nearly its fifth power: take it from the maker's sheet, not from the nominal size.");
+              "Inside diameter. Friction goes with nearly its fifth power: take it from the maker's sheet, not from the nominal size.")
+          .build();
 
   public static final Column COEFFICIENT =
       Column.defaulted(
@@ -36,7 +38,8 @@ public final class OwnPipes {
                   + " iron.")
           .source(
               "150 for plastic: Illinois Administrative Code title 77 part 906; 140 to 150 for plastic: EPANET 2.2 Users Manual, table"
-                  + " 3.2 (both verified).");
+                  + " 3.2 (both verified).")
+          .build();
 
   public static final Column RATED =
       Column.input(MATERIALS, "rated-pressure", "Rated pressure", QuantityKind.PRESSURE)
@@ -44,13 +47,15 @@ public final class OwnPipes {
           .within(Bounds.above(0, 1000, Units.POUND_PER_SQUARE_INCH))
           .optional()
           .means(
-              "Working pressure the pipe is rated for. Static pressure above it is a finding; leave room for surge as well.");
+              "Working pressure the pipe is rated for. Static pressure above it is a finding; leave room for surge as well.")
+          .build();
 
   public static final Column ORIGIN =
       Column.words(MATERIALS, "origin", "Where from")
           .band(PIPE)
           .optional()
-          .means("Where the figures come from.");
+          .means("Where the figures come from.")
+          .build();
 
   private OwnPipes() {}
 

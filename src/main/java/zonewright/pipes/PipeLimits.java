@@ -28,7 +28,8 @@ public final class PipeLimits {
           .means(
               "Speed that water in main line and laterals should not exceed: faster water strikes harder when a valve shuts.")
           .source(
-              "At most 5 ft/s: Ohio State University Extension, Bulletin 912, step 6 (verified).");
+              "At most 5 ft/s: Ohio State University Extension, Bulletin 912, step 6 (verified).")
+          .build();
 
   public static final Column FITTINGS_SHARE =
       Column.defaulted(
@@ -37,7 +38,8 @@ public final class PipeLimits {
           .within(Bounds.from(0, 1, Units.ONE))
           .means(
               "Length of pipe added for fittings, as a part of the length, where they are not counted.")
-          .source("Common practice, no source.");
+          .source("Common practice, no source.")
+          .build();
 
   public static final Column INSERT_LENGTH =
       Column.defaulted(
@@ -52,7 +54,8 @@ public final class PipeLimits {
               "Straight pipe that loses as much as one barbed fitting put into the pipe; its bore is about eight tenths of the pipe's.")
           .source(
               "As a coupling of 1 in pipe in the table Fittings (verified, secondary); narrowing to 0.8 of the bore and widening again"
-                  + " comes to the same (derived). The bore itself is from memory: measure yours.");
+                  + " comes to the same (derived). The bore itself is from memory: measure yours.")
+          .build();
 
   public static final Column VARIATION_SHARE =
       Column.defaulted(
@@ -65,30 +68,28 @@ public final class PipeLimits {
           .within(Bounds.above(0, 1, Units.ONE))
           .means(
               "How far the pressures of the heads on one valve may lie apart, as a part of the pressure they need.")
-          .source("The 20 % rule, from memory: it keeps flows within about 10 %.");
+          .source("The 20 % rule, from memory: it keeps flows within about 10 %.")
+          .build();
 
   /** The limit of the timetable, which is declared with it and stands on this package. */
   private static final Reference MOST_VALVES =
       new Reference(SITE, "most-valves", "Most valves at once", QuantityKind.COUNT);
 
   public static final Column VALVES_AT_ONCE =
-      Column.defaulted(
-              SUPPLY,
-              "valves-at-once",
-              "Valves at once",
-              QuantityKind.COUNT,
-              new Formula.Cell(MOST_VALVES))
+      Column.defaulted(SUPPLY, "valves-at-once", "Valves at once", QuantityKind.COUNT, MOST_VALVES)
           .band(LIMITS)
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(
               "How many valves may run at the same time. With more than one, the main carries the largest flows that may run together.")
-          .source("Most valves at once of the sheet Site, unless typed over.");
+          .source("Most valves at once of the sheet Site, unless typed over.")
+          .build();
 
   public static final Column USUAL_VALVE =
       Column.choice(SUPPLY, "usual-valve", "Usual valve", new WordList.RowsOf(VALVES))
           .band(LIMITS)
           .optional()
-          .means("The valve of every zone for which none is chosen on the sheet Pipes.");
+          .means("The valve of every zone for which none is chosen on the sheet Pipes.")
+          .build();
 
   public static final Column VALVE_CURRENT =
       Column.defaulted(
@@ -100,7 +101,8 @@ public final class PipeLimits {
           .band(LIMITS)
           .within(Bounds.above(0, 10, Units.AMPERE))
           .means("In-rush current of one valve's solenoid; its data sheet says it.")
-          .source("Common practice, no source.");
+          .source("Common practice, no source.")
+          .build();
 
   public static final Column MOST_VOLTAGE_DROP =
       Column.defaulted(
@@ -113,7 +115,8 @@ public final class PipeLimits {
           .within(Bounds.above(0, 24, Units.VOLT))
           .means(
               "Voltage that may be lost on the wires: what the controller puts out under load less what the solenoid needs to open.")
-          .source("Common practice for low-voltage valves, no source.");
+          .source("Common practice for low-voltage valves, no source.")
+          .build();
 
   private PipeLimits() {}
 }

@@ -11,6 +11,7 @@ import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
@@ -45,25 +46,22 @@ public final class PipeRules {
           "meter-over-safe",
           Severity.CHECK,
           SUPPLY,
-          Supply.FLOW_AT_ONCE.cell().above(Supply.METER_LIMIT.cell()),
-          Supply.FLOW_AT_ONCE.reference(),
+          Supply.FLOW_AT_ONCE.above(Supply.METER_LIMIT),
+          Supply.FLOW_AT_ONCE,
           "draws {0} through the meter at once, it should carry at most {1} (its safe maximum is {2})",
           "run fewer valves at once, or ask the supplier for a larger meter",
-          List.of(
-              Supply.FLOW_AT_ONCE.reference(),
-              Supply.METER_LIMIT.reference(),
-              Supply.SAFE_FLOW.reference()));
+          List.of(Supply.FLOW_AT_ONCE, Supply.METER_LIMIT, Supply.SAFE_FLOW));
 
   private static final Rule SERVICE_TOO_FAST =
       new Rule(
           "service-velocity",
           Severity.CHECK,
           SUPPLY,
-          Supply.SERVICE_VELOCITY.cell().above(Supply.SERVICE_MOST_VELOCITY.cell()),
-          Supply.SERVICE_VELOCITY.reference(),
+          Supply.SERVICE_VELOCITY.above(Supply.SERVICE_MOST_VELOCITY),
+          Supply.SERVICE_VELOCITY,
           "moves water at {0} in the service line, {1} is the most it should",
           "run fewer valves at once, or have a larger service line laid",
-          List.of(Supply.SERVICE_VELOCITY.reference(), Supply.SERVICE_MOST_VELOCITY.reference()));
+          List.of(Supply.SERVICE_VELOCITY, Supply.SERVICE_MOST_VELOCITY));
 
   private static final Rule MAIN_TOO_FAST =
       tooFast("main-velocity", "main", Mains.VELOCITY, Mains.SIZE, SMALLEST_MAIN);
@@ -77,11 +75,11 @@ public final class PipeRules {
             id,
             Severity.CHECK,
             PIPES,
-            velocity.cell().above(PipeLimits.MOST_VELOCITY.cell()),
-            size.reference(),
+            velocity.above(PipeLimits.MOST_VELOCITY),
+            size,
             "moves water at {0} in the " + pipe + ", {1} is the most it should",
             "lay a larger pipe",
-            List.of(velocity.reference(), PipeLimits.MOST_VELOCITY.reference()))
+            List.of(velocity, PipeLimits.MOST_VELOCITY))
         .curedBy("Lay the smallest " + pipe + " that will do", maker);
   }
 
@@ -89,18 +87,18 @@ public final class PipeRules {
   private static final Rule NOT_MADE_LATERAL = notMade("lateral-not-made", Laterals.RUN);
 
   private static Rule notMade(String id, PipeRun run) {
-    Formula step = PipeTables.step(run.size.reference());
+    Formula step = PipeTables.step(run.size);
     return new Rule(
         id,
         Severity.WRONG,
         PIPES,
-        PipeTables.leastStep(run.kind.reference())
+        PipeTables.leastStep(run.kind)
             .above(step)
-            .or(PipeTables.greatestStep(run.kind.reference()).below(step)),
-        run.size.reference(),
+            .or(PipeTables.greatestStep(run.kind).below(step)),
+        run.size,
         "has its " + run.inWords() + " in {0}, for which the table gives no {1}",
         "choose another size or kind, or add the pipe to the sheet Materials",
-        List.of(run.size.reference(), run.kind.reference()));
+        List.of(run.size, run.kind));
   }
 
   private static final Formula NO_PRESSURE = Formula.zero(QuantityKind.PRESSURE);
@@ -110,14 +108,11 @@ public final class PipeRules {
               "pressure-short",
               Severity.CHECK,
               PIPES,
-              Pressures.LEFT_OVER
-                  .cell()
-                  .below(NO_PRESSURE)
-                  .and(Mains.ROOM.cell().above(NO_PRESSURE)),
-              Pressures.WORST_HEAD.reference(),
+              Pressures.LEFT_OVER.below(NO_PRESSURE).and(Mains.ROOM.above(NO_PRESSURE)),
+              Pressures.WORST_HEAD,
               "leaves the worst head {0} of the {1} it needs",
               "lay a larger main, or see where else the pressure goes",
-              List.of(Pressures.WORST_HEAD.reference(), Laterals.NEEDED.reference()))
+              List.of(Pressures.WORST_HEAD, Laterals.NEEDED))
           .curedBy("Lay the smallest main that will do", SMALLEST_MAIN);
 
   private static final Rule NONE_FOR_THE_MAIN =
@@ -125,11 +120,11 @@ public final class PipeRules {
           "no-pressure-for-main",
           Severity.CHECK,
           PIPES,
-          Mains.ROOM.cell().atMost(NO_PRESSURE),
-          Mains.ROOM.reference(),
+          Mains.ROOM.atMost(NO_PRESSURE),
+          Mains.ROOM,
           "leaves the main {0} to lose: no main is wide enough for heads that need {1}",
           "a larger lateral, valve or service line, heads that need less pressure, or a booster pump may help",
-          List.of(Mains.ROOM.reference(), Laterals.NEEDED.reference()));
+          List.of(Mains.ROOM, Laterals.NEEDED));
 
   private static final Rule VARIES =
       new Rule(
@@ -137,13 +132,12 @@ public final class PipeRules {
               Severity.CHECK,
               PIPES,
               Pressures.VARIATION
-                  .cell()
-                  .above(PipeLimits.VARIATION_SHARE.cell())
-                  .and(Laterals.ROOM.cell().above(NO_PRESSURE)),
-              Pressures.VARIATION.reference(),
+                  .above(PipeLimits.VARIATION_SHARE)
+                  .and(Laterals.ROOM.above(NO_PRESSURE)),
+              Pressures.VARIATION,
               "has pressures that lie {0} apart from first head to last, {1} is the most they should: near heads give more than far ones",
               "lay a larger lateral, or use heads that regulate pressure",
-              List.of(Pressures.VARIATION.reference(), PipeLimits.VARIATION_SHARE.reference()))
+              List.of(Pressures.VARIATION, PipeLimits.VARIATION_SHARE))
           .curedBy("Lay the smallest lateral that will do", SMALLEST_LATERAL);
 
   private static final Rule TOO_STEEP =
@@ -151,18 +145,17 @@ public final class PipeRules {
           "lateral-too-steep",
           Severity.CHECK,
           PIPES,
-          Laterals.ROOM.cell().atMost(NO_PRESSURE),
-          Laterals.RISE.reference(),
+          Laterals.ROOM.atMost(NO_PRESSURE),
+          Laterals.RISE,
           "has a lateral that climbs {0}, which alone takes more pressure than may vary between heads that need {1}",
           "run laterals along the slope, use heads that regulate pressure, or more valves",
-          List.of(Laterals.RISE.reference(), Laterals.NEEDED.reference()));
+          List.of(Laterals.RISE, Laterals.NEEDED));
 
   private static final List<String> DRIP =
       Emitters.KINDS.keys().stream().filter(kind -> kind.contains("drip")).toList();
 
   private static final Condition BURSTING =
-      new Condition.WordIs(Emitters.EMITTER.reference(), DRIP)
-          .and(firstHeadAbove(Formula.number(2.5)));
+      Emitters.EMITTER.is(DRIP).and(firstHeadAbove(Formula.number(2.5)));
 
   private static final Rule DRIP_BURSTS =
       new Rule(
@@ -170,10 +163,10 @@ public final class PipeRules {
           Severity.WRONG,
           PIPES,
           BURSTING,
-          Pressures.FIRST_HEAD.reference(),
+          Pressures.FIRST_HEAD,
           "gives drip {0}, made for {1}: more than 2.5 times as much blows fittings and emitters off (common practice, no source)",
           "set a pressure regulator behind the valve and type its setting under Regulated to",
-          List.of(Pressures.FIRST_HEAD.reference(), Laterals.NEEDED.reference()));
+          List.of(Pressures.FIRST_HEAD, Laterals.NEEDED));
 
   private static final Rule MISTING =
       new Rule(
@@ -181,21 +174,21 @@ public final class PipeRules {
           Severity.NOTE,
           PIPES,
           firstHeadAbove(Formula.number(1.5)).and(BURSTING.negated()),
-          Pressures.FIRST_HEAD.reference(),
+          Pressures.FIRST_HEAD,
           "gives its first head {0}, made for {1}: sprays mist and drift, drip may leak",
           "regulate the pressure at the valve or use heads that do",
-          List.of(Pressures.FIRST_HEAD.reference(), Laterals.NEEDED.reference()));
+          List.of(Pressures.FIRST_HEAD, Laterals.NEEDED));
 
   private static final Rule WIRE_TOO_THIN =
       new Rule(
               "wire-too-thin",
               Severity.CHECK,
               PIPES,
-              Wiring.DROP.cell().above(PipeLimits.MOST_VOLTAGE_DROP.cell()),
-              Wiring.WIRE_CHOSEN.reference(),
+              Wiring.DROP.above(PipeLimits.MOST_VOLTAGE_DROP),
+              Wiring.WIRE_CHOSEN,
               "loses {0} on its wires, {1} is the most: the valve may not open",
               "lay a thicker wire; wiring rules and a licensed electrician decide",
-              List.of(Wiring.DROP.reference(), PipeLimits.MOST_VOLTAGE_DROP.reference()))
+              List.of(Wiring.DROP, PipeLimits.MOST_VOLTAGE_DROP))
           .curedBy("Lay the smallest wire that will do", SMALLEST_WIRE);
 
   private static final Rule NO_PROTECTION =
@@ -203,9 +196,8 @@ public final class PipeRules {
           "no-backflow-device",
           Severity.CHECK,
           SUPPLY,
-          new Condition.Given(FlowTest.STATIC_PRESSURE.reference())
-              .and(new Condition.Given(Supply.BACKFLOW_DEVICE.reference()).negated()),
-          Supply.BACKFLOW_DEVICE.reference(),
+          FlowTest.STATIC_PRESSURE.given().and(Supply.BACKFLOW_DEVICE.given().negated()),
+          Supply.BACKFLOW_DEVICE,
           "names no backflow device",
           "a sprinkler system on drinking water needs one; plumbing code and water supplier say which and who tests it",
           List.of());
@@ -216,18 +208,17 @@ public final class PipeRules {
           Severity.NOTE,
           SUPPLY,
           FlowTest.STATIC_PRESSURE
-              .cell()
               .above(Formula.amount(80, Units.POUND_PER_SQUARE_INCH))
-              .and(new Condition.Given(Supply.REGULATED.reference()).negated()),
-          FlowTest.STATIC_PRESSURE.reference(),
+              .and(Supply.REGULATED.given().negated()),
+          FlowTest.STATIC_PRESSURE,
           "has a static pressure of {0}; plumbing codes commonly ask for a regulator above 80 psi",
           "set a pressure regulator at the connection and type what it is set to",
-          List.of(FlowTest.STATIC_PRESSURE.reference()));
+          List.of(FlowTest.STATIC_PRESSURE));
 
   private PipeRules() {}
 
-  private static Condition firstHeadAbove(Formula times) {
-    return Pressures.FIRST_HEAD.cell().above(times.times(Laterals.NEEDED.cell()));
+  private static Condition firstHeadAbove(Term times) {
+    return Pressures.FIRST_HEAD.above(times.times(Laterals.NEEDED));
   }
 
   /** Returns the rules in the order in which they should be read. */

@@ -1,15 +1,14 @@
 package zonewright.pipes;
 
-import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.MATERIALS;
 import static zonewright.trade.Sheets.PIPES;
 import static zonewright.trade.Sheets.PRESSURE_CLASS;
 
 import java.util.List;
 import java.util.Locale;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -40,25 +39,29 @@ final class PipeRun {
                 new WordList.Fixed(PipeTables.KINDS.keys()),
                 usualKind)
             .band(band)
-            .means("Kind of pipe, with its diameters in the table PipeDiameters.");
+            .means("Kind of pipe, with its diameters in the table PipeDiameters.")
+            .build();
     size =
         Column.choice(PIPES, id + "-size", name + " size", new WordList.Published(PipeTables.SIZES))
             .band(band)
             .optional()
             .means(
-                "Nominal size. Left blank, the smallest that keeps velocity and pressure counts.");
+                "Nominal size. Left blank, the smallest that keeps velocity and pressure counts.")
+            .build();
     own =
         Column.choice(
                 PIPES, id + "-own-pipe", name + " of your own", new WordList.RowsOf(MATERIALS))
             .band(band)
             .optional()
-            .means("A pipe of the sheet Materials, in place of a tabulated kind and size.");
+            .means("A pipe of the sheet Materials, in place of a tabulated kind and size.")
+            .build();
     length =
         Column.input(PIPES, id + "-length", name + " length", QuantityKind.PIPE_LENGTH)
             .band(band)
             .within(Bounds.from(0, 20_000, Units.FOOT))
             .optional()
-            .means("Length of pipe " + runs + ".");
+            .means("Length of pipe " + runs + ".")
+            .build();
     rise =
         Column.defaulted(
                 PIPES,
@@ -70,58 +73,57 @@ final class PipeRun {
             .within(Bounds.from(-1000, 1000, Units.FOOT))
             .means(
                 "How much higher its end lies than its beginning; where it falls, a negative number.")
-            .source("As level unless typed over.");
+            .source("As level unless typed over.")
+            .build();
   }
 
   /** The length added for fittings, as a part of the length. */
   Formula fittingsShare() {
-    return PipeLimits.FITTINGS_SHARE.cell().times(length.cell());
+    return PipeLimits.FITTINGS_SHARE.times(length);
   }
 
-  Column fittings(Formula usual, String means, String source) {
+  Column fittings(Term usual, String means, String source) {
     return Column.defaulted(
             PIPES, id + "-fittings", name + " fittings", QuantityKind.PIPE_LENGTH, usual)
         .band(band)
         .within(Bounds.from(0, 20_000, Units.FOOT))
         .means(means)
-        .source(source);
+        .source(source)
+        .build();
   }
 
   /** The diameter that keeps the velocity, or the given one if that is larger. */
-  Column leastInside(Formula flow, Formula byPressure, String means) {
+  Column leastInside(Term flow, Term byPressure, String means) {
     return Column.calculated(
             PIPES,
             id + "-least-inside",
             name + " least inside diameter",
             QuantityKind.DIAMETER,
-            Formula.larger(
-                Hydraulics.diameterAt(flow, PipeLimits.MOST_VELOCITY.cell()), byPressure))
+            Formula.larger(Hydraulics.diameterAt(flow, PipeLimits.MOST_VELOCITY), byPressure))
         .band(band)
         .means(means)
         .source(
-            "The larger of two: from the greatest velocity, and from Hazen–Williams solved for the diameter.");
+            "The larger of two: from the greatest velocity, and from Hazen–Williams solved for the diameter.")
+        .build();
   }
 
   /** How many sizes of the kind come before the first that is wide enough. */
   Column tooSmall(Column leastInside) {
-    Formula count = PipeTables.leastStep(kind.reference()).minus(number(1));
+    Formula count = PipeTables.leastStep(kind).minus(1);
     for (ReferenceTable.Numbers diameter : PipeTables.DIAMETERS) {
-      count =
-          count.plus(
-              Formula.when(new Formula.Lookup(kind.reference(), diameter).below(leastInside.cell()))
-                  .then(number(1))
-                  .otherwise(number(0)));
+      count = count.plus(Formula.when(diameter.of(kind).below(leastInside)).then(1).otherwise(0));
     }
     Formula all =
-        Formula.when(PipeTables.widest(kind.reference()).below(leastInside.cell()))
-            .then(number(PipeTables.SIZES.size()))
+        Formula.when(PipeTables.widest(kind).below(leastInside))
+            .then(PipeTables.SIZES.size())
             .otherwise(count);
     return Column.calculated(
             PIPES, id + "-sizes-too-small", name + " sizes too small", QuantityKind.COUNT, all)
         .band(band)
         .means(
             "How many of the nominal sizes come before the first that will do: too small, or not made in this kind of pipe. All of them where none will do.")
-        .source("By counting in the table PipeDiameters.");
+        .source("By counting in the table PipeDiameters.")
+        .build();
   }
 
   Column proposed(Column tooSmall) {
@@ -130,15 +132,16 @@ final class PipeRun {
             id + "-smallest-size",
             name + " smallest size",
             new WordList.Published(PipeTables.SIZES),
-            Formula.when(tooSmall.cell().atLeast(PipeTables.greatestStep(kind.reference())))
+            Formula.when(tooSmall.atLeast(PipeTables.greatestStep(kind)))
                 .then(
                     Formula.refused(
                         "none",
                         "no size of this kind of pipe is large enough; see what draws so much"))
-                .otherwise(tooSmall.cell()))
+                .otherwise(tooSmall))
         .band(band)
         .means("The smallest size of this kind of pipe that keeps velocity and pressure.")
-        .source("By counting in the table PipeDiameters.");
+        .source("By counting in the table PipeDiameters.")
+        .build();
   }
 
   /** The step of the size that is laid: the one chosen, or else the smallest that will do. */
@@ -148,24 +151,22 @@ final class PipeRun {
             id + "-laid-step",
             name + " step of the size laid",
             QuantityKind.COUNT,
-            Formula.when(given(own))
-                .then(number(0))
+            Formula.when(own.given())
+                .then(0)
                 .otherwise(
-                    Formula.when(given(size))
-                        .then(PipeTables.step(size.reference()))
+                    Formula.when(size.given())
+                        .then(PipeTables.step(size))
                         .otherwise(
-                            Formula.when(
-                                    tooSmall
-                                        .cell()
-                                        .atLeast(PipeTables.greatestStep(kind.reference())))
+                            Formula.when(tooSmall.atLeast(PipeTables.greatestStep(kind)))
                                 .then(
                                     Formula.doesNotApply(
                                         "none", "No size of this kind of pipe is large enough."))
-                                .otherwise(tooSmall.cell().plus(number(1))))))
+                                .otherwise(tooSmall.plus(1)))))
         .band(band)
         .means(
             "The size chosen, or else the smallest that will do, as its step in the table Fittings; 0 for a pipe of your own.")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   /** The kind and size of pipe, given the step of the size. */
@@ -175,12 +176,13 @@ final class PipeRun {
             id + "-laid-pipe",
             name + " laid",
             new WordList.Published(PipeTables.EVERY_PIPE),
-            Formula.when(given(own))
+            Formula.when(own.given())
                 .then(Formula.doesNotApply("own pipe", "A pipe of your own is laid."))
-                .otherwise(PipeTables.positionMade(kind.reference(), step.cell())))
+                .otherwise(PipeTables.positionMade(kind, step)))
         .band(band)
         .means(means)
-        .source("Table PipeSizes.");
+        .source("Table PipeSizes.")
+        .build();
   }
 
   Column inside(Column tooSmall) {
@@ -189,30 +191,25 @@ final class PipeRun {
             id + "-inside",
             name + " inside diameter",
             QuantityKind.DIAMETER,
-            Formula.when(given(own))
-                .then(new Formula.Find(OwnPipes.INSIDE.reference(), own.reference()))
+            Formula.when(own.given())
+                .then(OwnPipes.INSIDE.inRowOf(own))
                 .otherwise(
-                    Formula.when(given(size))
-                        .then(
-                            PipeTables.diameter(
-                                kind.reference(), PipeTables.step(size.reference())))
+                    Formula.when(size.given())
+                        .then(PipeTables.diameter(kind.reference(), PipeTables.step(size)))
                         .otherwise(
-                            Formula.when(
-                                    tooSmall
-                                        .cell()
-                                        .atLeast(PipeTables.greatestStep(kind.reference())))
+                            Formula.when(tooSmall.atLeast(PipeTables.greatestStep(kind)))
                                 .then(
                                     Formula.doesNotApply(
                                         "none", "No size of this kind of pipe is large enough."))
                                 .otherwise(
-                                    PipeTables.diameterMade(
-                                        kind.reference(), tooSmall.cell().plus(number(1)))))))
+                                    PipeTables.diameterMade(kind.reference(), tooSmall.plus(1))))))
         .band(band)
         .within(Bounds.above(0, 48, Units.INCH))
         .means(
             "Inside diameter of the pipe of your own, or of the size chosen, or else of the smallest size that will do.")
         .source(
-            "Table PipeDiameters: outside diameter less twice the least wall, which the published friction tables match.");
+            "Table PipeDiameters: outside diameter less twice the least wall, which the published friction tables match.")
+        .build();
   }
 
   Column coefficient() {
@@ -221,14 +218,15 @@ final class PipeRun {
             id + "-coefficient",
             name + " C",
             QuantityKind.FACTOR,
-            Formula.when(given(own))
-                .then(new Formula.Find(OwnPipes.COEFFICIENT.reference(), own.reference()))
-                .otherwise(PipeTables.coefficient(kind.reference())))
+            Formula.when(own.given())
+                .then(OwnPipes.COEFFICIENT.inRowOf(own))
+                .otherwise(PipeTables.coefficient(kind)))
         .band(band)
         .decimals(0, 0)
         .within(Bounds.from(40, 165, Units.ONE))
         .means("Hazen–Williams coefficient: how smooth the pipe is inside.")
-        .source("Table PipeDiameters, by row, or the sheet Materials.");
+        .source("Table PipeDiameters, by row, or the sheet Materials.")
+        .build();
   }
 
   /** What the pipe that is laid may be exposed to. */
@@ -238,9 +236,9 @@ final class PipeRun {
             id + "-rated",
             name + " rated pressure",
             QuantityKind.PRESSURE,
-            Formula.when(given(own))
-                .then(new Formula.Find(OwnPipes.RATED.reference(), own.reference()))
-                .otherwise(PipeTables.ratedPressure(laidPipe.reference())))
+            Formula.when(own.given())
+                .then(OwnPipes.RATED.inRowOf(own))
+                .otherwise(PipeTables.ratedPressure(laidPipe)))
         .band(PRESSURE_CLASS)
         .within(Bounds.above(0, 2000, Units.POUND_PER_SQUARE_INCH))
         .decimals(0, 0)
@@ -249,37 +247,35 @@ final class PipeRun {
                 + inWords()
                 + " is rated for, in water of room temperature; type over it what is printed on the pipe. Warm pipe bears less, PVC"
                 + " half as much at 110 °F.")
-        .source("Table PipeSizes, by row, or the sheet Materials.");
+        .source("Table PipeSizes, by row, or the sheet Materials.")
+        .build();
   }
 
-  Column velocity(Formula flow, Column inside) {
+  Column velocity(Term flow, Column inside) {
     return Column.calculated(
             PIPES,
             id + "-velocity",
             name + " velocity",
             QuantityKind.SPEED,
-            Hydraulics.velocity(flow, inside.cell()))
+            Hydraulics.velocity(flow, inside))
         .band(band)
         .means("Speed of the water where the pipe carries all its flow.")
-        .source(Hydraulics.VELOCITY);
+        .source(Hydraulics.VELOCITY)
+        .build();
   }
 
-  Column friction(Column fittings, Formula flow, Column inside, Column coefficient, String means) {
+  Column friction(Column fittings, Term flow, Column inside, Column coefficient, String means) {
     return Column.calculated(
             PIPES,
             id + "-friction",
             name + " friction",
             QuantityKind.PRESSURE,
-            Hydraulics.friction(
-                length.cell().plus(fittings.cell()), flow, inside.cell(), coefficient.cell()))
+            Hydraulics.friction(length.plus(fittings), flow, inside, coefficient))
         .band(band)
         .decimals(2, 1)
         .means(means)
-        .source(Hydraulics.HAZEN_WILLIAMS);
-  }
-
-  static Condition given(Column column) {
-    return new Condition.Given(column.reference());
+        .source(Hydraulics.HAZEN_WILLIAMS)
+        .build();
   }
 
   List<Column> chosen() {

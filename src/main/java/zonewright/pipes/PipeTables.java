@@ -7,9 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import zonewright.formula.Cells;
 import zonewright.formula.Formula;
-import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
+import zonewright.formula.Term;
 import zonewright.units.QuantityKind;
 
 /**
@@ -95,23 +96,22 @@ public final class PipeTables {
   }
 
   /** Returns how many steps a size is from the smallest, counted from 1. */
-  static Formula step(Reference size) {
-    return new Formula.Lookup(size, SIZES.numbers(STEP, QuantityKind.COUNT));
+  static Formula step(Cells size) {
+    return SIZES.numbers(STEP, QuantityKind.COUNT).of(size);
   }
 
   /** Returns the length of straight pipe that loses as much as one fitting of a size. */
-  static Formula fitting(Reference size, String fitting) {
-    return new Formula.Lookup(size, SIZES.numbers(fitting + " (ft)", QuantityKind.LENGTH));
+  static Formula fitting(Cells size, String fitting) {
+    return SIZES.numbers(fitting + " (ft)", QuantityKind.LENGTH).of(size);
   }
 
   /** Returns the inside diameter of a kind of pipe at a size it is made in, given by its step. */
-  static Formula diameterMade(Reference kind, Formula step) {
-    return new Formula.LookupAcross(
-        kind, DIAMETERS, step.plus(Formula.number(1)).minus(leastStep(kind)));
+  static Formula diameterMade(Cells kind, Term step) {
+    return Formula.lookup(kind, DIAMETERS, step.plus(1).minus(leastStep(kind)));
   }
 
   /** Returns the inside diameter of a kind of pipe at a size given by its step, if it is made. */
-  static Formula diameter(Reference kind, Formula step) {
+  static Formula diameter(Cells kind, Term step) {
     return made(kind, step, diameterMade(kind, step));
   }
 
@@ -121,35 +121,33 @@ public final class PipeTables {
   }
 
   /** Returns the greatest inside diameter of a kind of pipe. */
-  static Formula widest(Reference kind) {
-    return new Formula.Lookup(kind, DIAMETERS.get(MOST_SIZES - 1));
+  static Formula widest(Cells kind) {
+    return DIAMETERS.get(MOST_SIZES - 1).of(kind);
   }
 
   /** Returns the coefficient of a kind of pipe. */
-  static Formula coefficient(Reference kind) {
-    return new Formula.Lookup(kind, KINDS.numbers(COEFFICIENT, QuantityKind.FACTOR));
+  static Formula coefficient(Cells kind) {
+    return KINDS.numbers(COEFFICIENT, QuantityKind.FACTOR).of(kind);
   }
 
   /** Returns the step of the smallest size a kind of pipe is tabulated in. */
-  static Formula leastStep(Reference kind) {
-    return new Formula.Lookup(kind, KINDS.numbers(LEAST, QuantityKind.COUNT));
+  static Formula leastStep(Cells kind) {
+    return KINDS.numbers(LEAST, QuantityKind.COUNT).of(kind);
   }
 
   /** Returns the step of the largest size a kind of pipe is tabulated in. */
-  static Formula greatestStep(Reference kind) {
-    return new Formula.Lookup(kind, KINDS.numbers(GREATEST, QuantityKind.COUNT));
+  static Formula greatestStep(Cells kind) {
+    return KINDS.numbers(GREATEST, QuantityKind.COUNT).of(kind);
   }
 
   /** Returns where in {@link #EVERY_PIPE} a size of a kind stands, counted from 0. */
-  static Formula position(Reference kind, Formula step) {
-    return new Formula.Lookup(kind, KINDS.numbers(FIRST_ROW, QuantityKind.COUNT))
-        .plus(step)
-        .minus(leastStep(kind));
+  static Formula position(Cells kind, Term step) {
+    return KINDS.numbers(FIRST_ROW, QuantityKind.COUNT).of(kind).plus(step).minus(leastStep(kind));
   }
 
   /** Returns the most a meter may carry. */
-  static Formula safeFlow(Reference meter) {
-    return new Formula.Lookup(meter, METERS.numbers("Safe maximum flow (gpm)", QuantityKind.FLOW));
+  static Formula safeFlow(Cells meter) {
+    return METERS.numbers("Safe maximum flow (gpm)", QuantityKind.FLOW).of(meter);
   }
 
   private static String diameterHeading(int at) {
@@ -165,16 +163,16 @@ public final class PipeTables {
   }
 
   /** Returns the pressure a pipe of the table is rated for. */
-  static Formula ratedPressure(Reference pipe) {
-    return new Formula.Lookup(pipe, EVERY_PIPE.numbers(RATED, QuantityKind.PRESSURE));
+  static Formula ratedPressure(Cells pipe) {
+    return EVERY_PIPE.numbers(RATED, QuantityKind.PRESSURE).of(pipe);
   }
 
   /** Returns where in {@link #EVERY_PIPE} a size of a kind stands, if it is made in that size. */
-  static Formula positionMade(Reference kind, Formula step) {
+  static Formula positionMade(Cells kind, Term step) {
     return made(kind, step, position(kind, step));
   }
 
-  private static Formula made(Reference kind, Formula step, Formula what) {
+  private static Formula made(Cells kind, Term step, Term what) {
     return Formula.when(step.above(greatestStep(kind)).or(step.below(leastStep(kind))))
         .then(notMade())
         .otherwise(what);

@@ -5,8 +5,8 @@ import static zonewright.trade.Sheets.PRESSURE_CLASS;
 import static zonewright.trade.Sheets.SUPPLY;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
@@ -30,11 +30,11 @@ public final class PressureClass {
               "Service line laid",
               new WordList.Published(PipeTables.EVERY_PIPE),
               PipeTables.positionMade(
-                  Supply.SERVICE_KIND.reference(),
-                  PipeTables.step(Supply.SERVICE_SIZE.reference())))
+                  Supply.SERVICE_KIND.reference(), PipeTables.step(Supply.SERVICE_SIZE)))
           .band(PRESSURE_CLASS)
           .means("Pipe of the service line, by its kind and size.")
-          .source("Table PipeSizes.");
+          .source("Table PipeSizes.")
+          .build();
 
   public static final Column SERVICE_RATED =
       Column.defaulted(
@@ -42,16 +42,16 @@ public final class PressureClass {
               "service-rated",
               "Service rated pressure",
               QuantityKind.PRESSURE,
-              PipeTables.ratedPressure(SERVICE_LAID.reference()))
+              PipeTables.ratedPressure(SERVICE_LAID))
           .band(PRESSURE_CLASS)
           .within(Bounds.above(0, 2000, Units.POUND_PER_SQUARE_INCH))
           .decimals(0, 0)
           .means(
               "Pressure the service line is rated for; type over it what is printed on the pipe.")
-          .source("Table PipeSizes, by row.");
+          .source("Table PipeSizes, by row.")
+          .build();
 
-  private static final Formula UNREGULATED =
-      FlowTest.STATIC_PRESSURE.cell().minus(Supply.RISE_LOSS.cell());
+  private static final Formula UNREGULATED = FlowTest.STATIC_PRESSURE.minus(Supply.RISE_LOSS);
 
   public static final Column AT_CONNECTION =
       Column.calculated(
@@ -59,13 +59,14 @@ public final class PressureClass {
               "connection-static",
               "Static pressure at the connection",
               QuantityKind.PRESSURE,
-              Formula.when(new Condition.Given(Supply.REGULATED.reference()))
-                  .then(Formula.smaller(Supply.REGULATED.cell(), UNREGULATED))
+              Formula.when(Supply.REGULATED.given())
+                  .then(Formula.smaller(Supply.REGULATED, UNREGULATED))
                   .otherwise(UNREGULATED))
           .band(PRESSURE_CLASS)
           .means(
               "What stands behind the connection while no water flows, and no more than a regulator there lets through.")
-          .source(AT_REST);
+          .source(AT_REST)
+          .build();
 
   private static final Formula NONE = Formula.zero(QuantityKind.PRESSURE);
 
@@ -73,23 +74,23 @@ public final class PressureClass {
       atRest(
           "valve-static",
           "Static pressure at the valve",
-          AT_CONNECTION.cell().minus(Hydraulics.lift(Mains.RISE.cell())),
+          AT_CONNECTION.minus(Hydraulics.lift(Mains.RISE)),
           "What stands before the valve while no water flows.");
 
   public static final Column IN_MAIN =
       atRest(
           "main-static",
           "Main static pressure",
-          Formula.larger(AT_CONNECTION.cell(), AT_VALVE.cell()),
+          Formula.larger(AT_CONNECTION, AT_VALVE),
           "The greatest pressure that stands in the main: at its lower end.");
 
   public static final Column BEHIND_VALVE =
       atRest(
           "lateral-entry-static",
           "Static pressure behind the valve",
-          Formula.when(new Condition.Given(Losses.REGULATED.reference()))
-              .then(Formula.smaller(Losses.REGULATED.cell(), AT_VALVE.cell()))
-              .otherwise(AT_VALVE.cell()),
+          Formula.when(Losses.REGULATED.given())
+              .then(Formula.smaller(Losses.REGULATED, AT_VALVE))
+              .otherwise(AT_VALVE),
           "What the lateral would stand under if its valve were open and nothing flowed, as when its heads are capped or hold"
               + " the water.");
 
@@ -97,9 +98,7 @@ public final class PressureClass {
       atRest(
           "lateral-static",
           "Lateral static pressure",
-          BEHIND_VALVE
-              .cell()
-              .plus(Formula.larger(NONE, NONE.minus(Hydraulics.lift(Laterals.RISE.cell())))),
+          BEHIND_VALVE.plus(Formula.larger(NONE, NONE.minus(Hydraulics.lift(Laterals.RISE)))),
           "The greatest pressure that can stand in the lateral: at its lower end.");
 
   public static final Column MAIN_RATED = Mains.RUN.rated(Reaches.PIPE);
@@ -132,11 +131,12 @@ public final class PressureClass {
           LATERAL_RATED,
           "lay pipe of a higher class, or regulate the pressure at the valve or the connection");
 
-  private static Column atRest(String id, String name, Formula formula, String means) {
+  private static Column atRest(String id, String name, Term formula, String means) {
     return Column.calculated(PIPES, id, name, QuantityKind.PRESSURE, formula)
         .band(PRESSURE_CLASS)
         .means(means)
-        .source(AT_REST);
+        .source(AT_REST)
+        .build();
   }
 
   private static Rule weak(
@@ -145,11 +145,11 @@ public final class PressureClass {
         id,
         Severity.WRONG,
         table,
-        atRest.cell().above(rated.cell()),
-        rated.reference(),
+        atRest.above(rated),
+        rated,
         "has a " + pipe + " rated for {1} under a static pressure of {0}; surge comes on top of it",
         cure,
-        List.of(atRest.reference(), rated.reference()));
+        List.of(atRest, rated));
   }
 
   private PressureClass() {}

@@ -70,9 +70,7 @@ public record PressureLine(double begins, List<Step> steps, double needed, Unit 
     double into = number(book, Losses.INTO_MAIN, row);
     double device = book.number(Supply.BACKFLOW_LOSS.reference(), 0);
     List<Step> steps = new ArrayList<>();
-    boolean tested =
-        book.outcome(FlowTest.BASIS.reference(), 0) instanceof Outcome.Words words
-            && words.text().equals(FlowTest.DOWNSTREAM);
+    boolean tested = book.outcome(FlowTest.BASIS.reference(), 0).text().equals(FlowTest.DOWNSTREAM);
     double drop = number(book, Losses.SUPPLY_DROP, row);
     if (drop != 0) {
       left = add(steps, tested ? "supply as tested" : "street main", left, left - drop);

@@ -5,7 +5,6 @@ import static zonewright.trade.Sheets.PIPES;
 import static zonewright.trade.Sheets.PRESSURE;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
 import zonewright.sheet.Column;
@@ -18,10 +17,7 @@ public final class Pressures {
           PRESSURE,
           "pressure-before-valve",
           "Pressure before the valve",
-          Losses.INTO_MAIN
-              .cell()
-              .minus(Mains.FRICTION.cell())
-              .minus(Hydraulics.lift(Mains.RISE.cell())),
+          Losses.INTO_MAIN.minus(Mains.FRICTION).minus(Hydraulics.lift(Mains.RISE)),
           "What is left at the end of the main.",
           "By definition.");
 
@@ -30,11 +26,9 @@ public final class Pressures {
           PRESSURE,
           "pressure-behind-valve",
           "Pressure behind the valve",
-          Formula.when(new Condition.Given(Losses.REGULATED.reference()))
-              .then(
-                  Formula.smaller(
-                      BEFORE_VALVE.cell().minus(Losses.VALVE_LOSS.cell()), Losses.REGULATED.cell()))
-              .otherwise(BEFORE_VALVE.cell().minus(Losses.VALVE_LOSS.cell())),
+          Formula.when(Losses.REGULATED.given())
+              .then(Formula.smaller(BEFORE_VALVE.minus(Losses.VALVE_LOSS), Losses.REGULATED))
+              .otherwise(BEFORE_VALVE.minus(Losses.VALVE_LOSS)),
           "What is left where the lateral begins, and no more than a regulator lets through.",
           "By definition.");
 
@@ -43,7 +37,7 @@ public final class Pressures {
           PRESSURE,
           "pressure-first-head",
           "Pressure at the first head",
-          BEHIND_VALVE.cell().minus(Losses.FIRST_DROP.cell()),
+          BEHIND_VALVE.minus(Losses.FIRST_DROP),
           "What the head nearest to the valve gets.",
           "By definition.");
 
@@ -52,7 +46,7 @@ public final class Pressures {
           PRESSURE,
           "pressure-last-head",
           "Pressure at the last head",
-          BEHIND_VALVE.cell().minus(Losses.LAST_DROP.cell()),
+          BEHIND_VALVE.minus(Losses.LAST_DROP),
           "What the head farthest from the valve gets.",
           "By definition.");
 
@@ -61,7 +55,7 @@ public final class Pressures {
           PRESSURE,
           "pressure-worst-head",
           "Pressure at the worst head",
-          Formula.smaller(FIRST_HEAD.cell(), LAST_HEAD.cell()),
+          Formula.smaller(FIRST_HEAD, LAST_HEAD),
           "The lower of both; on a lateral that falls it can be the first.",
           "By definition.");
 
@@ -72,22 +66,22 @@ public final class Pressures {
               "Variation in the zone",
               QuantityKind.SHARE,
               Losses.LAST_DROP
-                  .cell()
-                  .minus(Losses.FIRST_DROP.cell())
+                  .minus(Losses.FIRST_DROP)
                   .apply(FunctionKind.ABSOLUTE)
-                  .over(Laterals.NEEDED.cell()))
+                  .over(Laterals.NEEDED))
           .band(PRESSURE)
           .decimals(1, 1)
           .means(
               "How far the pressures of first and last head lie apart, as a part of the pressure needed.")
-          .source("The 20 % rule, from memory.");
+          .source("The 20 % rule, from memory.")
+          .build();
 
   public static final Column LEFT_OVER =
       loss(
           PRESSURE,
           "pressure-left-over",
           "Pressure left over",
-          WORST_HEAD.cell().minus(Laterals.NEEDED.cell()),
+          WORST_HEAD.minus(Laterals.NEEDED),
           "What the worst head gets beyond what it needs; below zero it gets too little.",
           "By definition.");
 

@@ -6,7 +6,6 @@ import static zonewright.trade.Sheets.PIPES;
 
 import java.util.List;
 import zonewright.formula.Comparator;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.sheet.Column;
@@ -23,22 +22,20 @@ public final class Reaches {
               "main-drawn",
               "Main drawn",
               QuantityKind.PIPE_LENGTH,
-              Formula.when(new Condition.Given(Mains.LENGTH.reference()))
-                  .then(Mains.LENGTH.cell())
+              Formula.when(Mains.LENGTH.given())
+                  .then(Mains.LENGTH)
                   .otherwise(Formula.zero(QuantityKind.PIPE_LENGTH)))
           .band(MAIN_LINE)
           .means("Length of the main; nothing where none is typed.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   /** Zones whose main ends before this one's. */
-  private static final Matching NEARER =
-      Matching.rowsWith(DRAWN.reference(), Comparator.BELOW, DRAWN.cell());
+  private static final Matching NEARER = Matching.rowsWith(DRAWN, Comparator.BELOW, DRAWN);
 
-  private static final Matching NO_FARTHER =
-      Matching.rowsWith(DRAWN.reference(), Comparator.AT_MOST, DRAWN.cell());
+  private static final Matching NO_FARTHER = Matching.rowsWith(DRAWN, Comparator.AT_MOST, DRAWN);
 
-  private static final Matching NO_NEARER =
-      Matching.rowsWith(DRAWN.reference(), Comparator.AT_LEAST, DRAWN.cell());
+  private static final Matching NO_NEARER = Matching.rowsWith(DRAWN, Comparator.AT_LEAST, DRAWN);
 
   public static final Column ALIKE =
       Column.calculated(
@@ -49,7 +46,8 @@ public final class Reaches {
               NO_FARTHER.count().minus(NEARER.count()))
           .band(MAIN_LINE)
           .means("How many zones have a main of this length; they share its last reach.")
-          .source("By counting.");
+          .source("By counting.")
+          .build();
 
   public static final Column REACH =
       Column.calculated(
@@ -57,11 +55,12 @@ public final class Reaches {
               "main-reach",
               "Reach of main",
               QuantityKind.PIPE_LENGTH,
-              Mains.LENGTH.cell().minus(nearer(DRAWN, QuantityKind.LENGTH)).over(ALIKE.cell()))
+              Mains.LENGTH.minus(nearer(DRAWN, QuantityKind.LENGTH)).over(ALIKE))
           .band(MAIN_LINE)
           .means(
               "What this zone adds to the main: its length less the longest that ends before it, shared by zones that end alike.")
-          .source("All mains taken to lie along one line; common practice, no source.");
+          .source("All mains taken to lie along one line; common practice, no source.")
+          .build();
 
   public static final Column ELBOWS =
       Column.calculated(
@@ -70,13 +69,13 @@ public final class Reaches {
               "Elbows of the reach",
               QuantityKind.COUNT,
               Formula.larger(
-                      number(0),
-                      Mains.ELBOWS.cell().minus(nearer(Mains.ELBOWS, QuantityKind.COUNT)))
-                  .over(ALIKE.cell()))
+                      number(0), Mains.ELBOWS.minus(nearer(Mains.ELBOWS, QuantityKind.COUNT)))
+                  .over(ALIKE))
           .band(MAIN_LINE)
           .decimals(1, 1)
           .means("Elbows of the main that no zone before this one has counted.")
-          .source("All mains taken to lie along one line; common practice, no source.");
+          .source("All mains taken to lie along one line; common practice, no source.")
+          .build();
 
   public static final Column STEP =
       Column.calculated(
@@ -84,10 +83,11 @@ public final class Reaches {
               "main-reach-step",
               "Step of size of the reach",
               QuantityKind.COUNT,
-              NO_NEARER.largest(Mains.LAID_STEP.reference()))
+              NO_NEARER.largest(Mains.LAID_STEP))
           .band(MAIN_LINE)
           .means("The largest size that this zone and those beyond it ask for, as its step.")
-          .source("By definition: the water of the zones beyond passes here.");
+          .source("By definition: the water of the zones beyond passes here.")
+          .build();
 
   public static final Column PIPE =
       Mains.RUN.laidPipe(
@@ -97,9 +97,9 @@ public final class Reaches {
   private Reaches() {}
 
   private static Formula nearer(Column column, QuantityKind kind) {
-    return Formula.when(NEARER.count().atMost(number(0)))
+    return Formula.when(NEARER.count().atMost(0))
         .then(Formula.zero(kind))
-        .otherwise(NEARER.largest(column.reference()));
+        .otherwise(NEARER.largest(column));
   }
 
   static List<Column> columns() {

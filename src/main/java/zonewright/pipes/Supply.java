@@ -12,6 +12,7 @@ import static zonewright.trade.Sheets.SUPPLY;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -24,7 +25,8 @@ public final class Supply {
       Column.choice(SUPPLY, "meter", "Water meter", new WordList.Published(PipeTables.METERS))
           .band(METER)
           .optional()
-          .means("Size of the water meter, as its lid or the utility says.");
+          .means("Size of the water meter, as its lid or the utility says.")
+          .build();
 
   public static final Column SAFE_FLOW =
       Column.calculated(
@@ -32,12 +34,13 @@ public final class Supply {
               "meter-safe-flow",
               "Safe flow of the meter",
               QuantityKind.FLOW,
-              PipeTables.safeFlow(WATER_METER.reference()))
+              PipeTables.safeFlow(WATER_METER))
           .band(METER)
           .decimals(1, 1)
           .means("The most the meter may ever carry.")
           .source(
-              "Table Meters. Texas 30 TAC 344.62 forbids use beyond published limits, the meter included (verified).");
+              "Table Meters. Texas 30 TAC 344.62 forbids use beyond published limits, the meter included (verified).")
+          .build();
 
   public static final Column METER_SHARE =
       Column.defaulted(
@@ -45,7 +48,8 @@ public final class Supply {
           .band(METER)
           .within(Bounds.above(0, 1, Units.ONE))
           .means("How much of the meter's safe flow a design may count on.")
-          .source("Common practice, from memory.");
+          .source("Common practice, from memory.")
+          .build();
 
   public static final Column METER_LOSS_SHARE =
       Column.defaulted(
@@ -57,7 +61,8 @@ public final class Supply {
           .band(METER)
           .within(Bounds.above(0, 1, Units.ONE))
           .means("How much of the static pressure may be lost in the meter.")
-          .source("Common practice, from memory.");
+          .source("Common practice, from memory.")
+          .build();
 
   public static final Column LOSSES_BELOW =
       Column.calculated(
@@ -66,12 +71,12 @@ public final class Supply {
               "Tabulated losses below",
               QuantityKind.COUNT,
               MeterLoss.lossesBelow(
-                  WATER_METER.reference(),
-                  METER_LOSS_SHARE.cell().times(FlowTest.STATIC_PRESSURE.cell())))
+                  WATER_METER.reference(), METER_LOSS_SHARE.times(FlowTest.STATIC_PRESSURE)))
           .band(METER)
           .means(
               "How many losses tabulated for the meter lie below the part of the static pressure it may take.")
-          .source("By counting in the table Meters.");
+          .source("By counting in the table Meters.")
+          .build();
 
   public static final Column METER_LIMIT =
       Column.calculated(
@@ -80,16 +85,17 @@ public final class Supply {
               "Flow the meter allows",
               QuantityKind.FLOW,
               Formula.smaller(
-                  METER_SHARE.cell().times(SAFE_FLOW.cell()),
+                  METER_SHARE.times(SAFE_FLOW),
                   MeterLoss.flowFor(
                       WATER_METER.reference(),
-                      METER_LOSS_SHARE.cell().times(FlowTest.STATIC_PRESSURE.cell()),
-                      LOSSES_BELOW.cell())))
+                      METER_LOSS_SHARE.times(FlowTest.STATIC_PRESSURE),
+                      LOSSES_BELOW)))
           .band(METER)
           .decimals(1, 1)
           .means(
               "The smaller of two: the part of the safe flow used, and the flow at which the meter takes its part of the pressure.")
-          .source(MeterLoss.SOURCE);
+          .source(MeterLoss.SOURCE)
+          .build();
 
   public static final Column SERVICE_KIND =
       Column.choice(
@@ -99,21 +105,24 @@ public final class Supply {
               new WordList.Fixed(PipeTables.KINDS.keys()),
               "copper type K")
           .band(SERVICE_LINE)
-          .means("Kind of pipe from the street main through the meter to the connection.");
+          .means("Kind of pipe from the street main through the meter to the connection.")
+          .build();
 
   public static final Column SERVICE_SIZE =
       Column.choice(
               SUPPLY, "service-size", "Service size", new WordList.Published(PipeTables.SIZES))
           .band(SERVICE_LINE)
           .optional()
-          .means("Nominal size of the service line.");
+          .means("Nominal size of the service line.")
+          .build();
 
   public static final Column SERVICE_LENGTH =
       Column.input(SUPPLY, "service-length", "Service length", QuantityKind.PIPE_LENGTH)
           .band(SERVICE_LINE)
           .within(Bounds.from(0, 5000, Units.FOOT))
           .optional()
-          .means("Length of the service line, from the street main to the connection.");
+          .means("Length of the service line, from the street main to the connection.")
+          .build();
 
   public static final Column SERVICE_RISE =
       Column.defaulted(
@@ -126,7 +135,8 @@ public final class Supply {
           .within(Bounds.from(-1000, 1000, Units.FOOT))
           .means(
               "How much higher the connection lies than the place where the pressure was read; below it, a negative number.")
-          .source("As level unless typed over.");
+          .source("As level unless typed over.")
+          .build();
 
   public static final Column RISE_LOSS =
       Column.calculated(
@@ -134,10 +144,11 @@ public final class Supply {
               "service-rise-loss",
               "Pressure the elevation takes",
               QuantityKind.PRESSURE,
-              Hydraulics.lift(SERVICE_RISE.cell()))
+              Hydraulics.lift(SERVICE_RISE))
           .band(SERVICE_LINE)
           .means("Pressure lost by climbing to the connection; below zero where it lies lower.")
-          .source("1 psi = 2.307 ft of water, verified; water of 1000 kg/m³.");
+          .source("1 psi = 2.307 ft of water, verified; water of 1000 kg/m³.")
+          .build();
 
   public static final Column SERVICE_INSIDE =
       Column.defaulted(
@@ -145,13 +156,13 @@ public final class Supply {
               "service-inside",
               "Service inside diameter",
               QuantityKind.DIAMETER,
-              PipeTables.diameter(
-                  SERVICE_KIND.reference(), PipeTables.step(SERVICE_SIZE.reference())))
+              PipeTables.diameter(SERVICE_KIND.reference(), PipeTables.step(SERVICE_SIZE)))
           .band(SERVICE_LINE)
           .within(Bounds.above(0, 48, Units.INCH))
           .means(
               "Follows from kind and size; type over it what you measured or another table says.")
-          .source("Table PipeDiameters, by row.");
+          .source("Table PipeDiameters, by row.")
+          .build();
 
   public static final Column SERVICE_MOST_VELOCITY =
       Column.defaulted(
@@ -163,7 +174,8 @@ public final class Supply {
           .band(SERVICE_LINE)
           .within(Bounds.above(0, 50, Units.FOOT_PER_SECOND))
           .means("Speed that the water in the service line should not exceed.")
-          .source("Common practice for metal pipe, no source; 5 ft/s is usual in plastic.");
+          .source("Common practice for metal pipe, no source; 5 ft/s is usual in plastic.")
+          .build();
 
   public static final Column SERVICE_LIMIT =
       Column.calculated(
@@ -171,11 +183,12 @@ public final class Supply {
               "service-limit",
               "Flow the service line allows",
               QuantityKind.FLOW,
-              Hydraulics.flowAt(SERVICE_MOST_VELOCITY.cell(), SERVICE_INSIDE.cell()))
+              Hydraulics.flowAt(SERVICE_MOST_VELOCITY, SERVICE_INSIDE))
           .band(SERVICE_LINE)
           .decimals(1, 1)
           .means("Flow at which the service line reaches its greatest velocity.")
-          .source(Hydraulics.VELOCITY);
+          .source(Hydraulics.VELOCITY)
+          .build();
 
   public static final Column BACKFLOW_DEVICE =
       Column.choice(
@@ -187,7 +200,8 @@ public final class Supply {
           .optional()
           .means(
               "Kind of backflow device at the connection. Which kind is required, how high it stands and who tests it is set by"
-                  + " plumbing code and water supplier, not by its loss.");
+                  + " plumbing code and water supplier, not by its loss.")
+          .build();
 
   public static final Column BACKFLOW_LOSS =
       Column.defaulted(
@@ -195,28 +209,29 @@ public final class Supply {
               "backflow-loss",
               "Backflow device loss",
               QuantityKind.PRESSURE,
-              new Formula.Lookup(
-                  BACKFLOW_DEVICE.reference(),
-                  PipeTables.BACKFLOW.numbers("Pressure loss (psi)", QuantityKind.PRESSURE)))
+              PipeTables.BACKFLOW
+                  .numbers("Pressure loss (psi)", QuantityKind.PRESSURE)
+                  .of(BACKFLOW_DEVICE))
           .band(CONNECTION)
           .within(Bounds.from(0, 100, Units.POUND_PER_SQUARE_INCH))
           .means(
               "Pressure lost in the backflow device. The usual figure is a rough one: type over it the published loss at your flow,"
                   + " or 0 where there truly is no device.")
-          .source("Table Backflow, by row.");
+          .source("Table Backflow, by row.")
+          .build();
 
   public static final Column REGULATED =
       Column.input(SUPPLY, "regulated", "Main regulated to", QuantityKind.PRESSURE)
           .band(CONNECTION)
           .within(Bounds.above(0, 200, Units.POUND_PER_SQUARE_INCH))
           .optional()
-          .means("Setting of a pressure regulator at the connection; blank where there is none.");
+          .means("Setting of a pressure regulator at the connection; blank where there is none.")
+          .build();
 
-  private static final Condition METER_KNOWN = new Condition.Given(WATER_METER.reference());
-  private static final Condition SERVICE_KNOWN = new Condition.Given(SERVICE_SIZE.reference());
+  private static final Condition METER_KNOWN = WATER_METER.given();
+  private static final Condition SERVICE_KNOWN = SERVICE_SIZE.given();
   private static final Condition TEST_KNOWN =
-      new Condition.Given(FlowTest.WORKING_PRESSURE.reference())
-          .and(FlowTest.is(FlowTest.STATIC_ALONE).negated());
+      FlowTest.WORKING_PRESSURE.given().and(FlowTest.is(FlowTest.STATIC_ALONE).negated());
 
   public static final Column USABLE_FLOW =
       Column.calculated(
@@ -225,59 +240,54 @@ public final class Supply {
               "Usable flow",
               QuantityKind.FLOW,
               Formula.when(METER_KNOWN)
-                  .then(
-                      withService(
-                          METER_LIMIT.cell(),
-                          Formula.smaller(METER_LIMIT.cell(), SERVICE_LIMIT.cell())))
+                  .then(withService(METER_LIMIT, Formula.smaller(METER_LIMIT, SERVICE_LIMIT)))
                   .otherwise(
                       Formula.when(SERVICE_KNOWN)
-                          .then(withTest(SERVICE_LIMIT.cell()))
+                          .then(withTest(SERVICE_LIMIT))
                           .otherwise(
                               Formula.when(TEST_KNOWN)
-                                  .then(FlowTest.FLOW_AT_PRESSURE.cell())
-                                  .otherwise(METER_LIMIT.cell()))))
+                                  .then(FlowTest.FLOW_AT_PRESSURE)
+                                  .otherwise(METER_LIMIT))))
           .band(FLOW)
           .decimals(1, 1)
           .means(
               "Flow the design may draw at once: the least of what the meter, the service line and the flow test allow, as far as"
                   + " they are given.")
-          .source("By definition; where each limit comes from stands beside it.");
+          .source("By definition; where each limit comes from stands beside it.")
+          .build();
 
-  private static Formula withService(Formula without, Formula with) {
+  private static Formula withService(Term without, Term with) {
     return Formula.when(SERVICE_KNOWN).then(withTest(with)).otherwise(withTest(without));
   }
 
-  private static Formula withTest(Formula limit) {
+  private static Formula withTest(Term limit) {
     return Formula.when(TEST_KNOWN)
-        .then(Formula.smaller(limit, FlowTest.FLOW_AT_PRESSURE.cell()))
+        .then(Formula.smaller(limit, FlowTest.FLOW_AT_PRESSURE))
         .otherwise(limit);
   }
 
   /** The site's own figure, from long before there was a sheet of the supply. */
   public static final Column AVAILABLE_FLOW =
-      Column.defaulted(
-              SITE, "available-flow", "Available flow", QuantityKind.FLOW, USABLE_FLOW.cell())
+      Column.defaulted(SITE, "available-flow", "Available flow", QuantityKind.FLOW, USABLE_FLOW)
           .band(RULES)
           .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
           .decimals(1, 1)
           .means(
               "Flow the supply can give at working pressure. Follows from the sheet Supply; type over it what a flow test shows.")
-          .source("Usable flow of the sheet Supply.");
+          .source("Usable flow of the sheet Supply.")
+          .build();
 
   public static final Column FLOW_AT_ONCE =
       Column.defaulted(
-              SUPPLY,
-              "flow-at-once",
-              "Largest flow at once",
-              QuantityKind.FLOW,
-              AVAILABLE_FLOW.cell())
+              SUPPLY, "flow-at-once", "Largest flow at once", QuantityKind.FLOW, AVAILABLE_FLOW)
           .band(FLOW)
           .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
           .decimals(1, 1)
           .means(
               "The most that is drawn at one time, by all valves that run together. The losses below are for it; each zone's own"
                   + " stand on the sheet Pipes.")
-          .source("All the available flow, unless typed over.");
+          .source("All the available flow, unless typed over.")
+          .build();
 
   public static final Column FLOWS_BELOW =
       Column.calculated(
@@ -285,10 +295,11 @@ public final class Supply {
               "meter-flows-below",
               "Tabulated flows below",
               QuantityKind.COUNT,
-              MeterLoss.flowsBelow(WATER_METER.reference(), FLOW_AT_ONCE.cell()))
+              MeterLoss.flowsBelow(WATER_METER, FLOW_AT_ONCE))
           .band(FLOW)
           .means("How many flows tabulated for the meter lie below the largest flow at once.")
-          .source("By counting in the table Meters.");
+          .source("By counting in the table Meters.")
+          .build();
 
   public static final Column METER_LOSS =
       Column.calculated(
@@ -296,10 +307,11 @@ public final class Supply {
               "meter-loss",
               "Meter loss",
               QuantityKind.PRESSURE,
-              MeterLoss.at(WATER_METER.reference(), FLOW_AT_ONCE.cell(), FLOWS_BELOW.cell()))
+              MeterLoss.at(WATER_METER, FLOW_AT_ONCE, FLOWS_BELOW))
           .band(FLOW)
           .means("Pressure lost in the meter at the largest flow at once.")
-          .source(MeterLoss.SOURCE);
+          .source(MeterLoss.SOURCE)
+          .build();
 
   public static final Column SERVICE_VELOCITY =
       Column.calculated(
@@ -307,10 +319,11 @@ public final class Supply {
               "service-velocity",
               "Velocity in the service line",
               QuantityKind.SPEED,
-              Hydraulics.velocity(FLOW_AT_ONCE.cell(), SERVICE_INSIDE.cell()))
+              Hydraulics.velocity(FLOW_AT_ONCE, SERVICE_INSIDE))
           .band(FLOW)
           .means("Speed of the water in the service line at the largest flow at once.")
-          .source(Hydraulics.VELOCITY);
+          .source(Hydraulics.VELOCITY)
+          .build();
 
   public static final Column SERVICE_LOSS =
       Column.calculated(
@@ -318,10 +331,11 @@ public final class Supply {
               "service-loss",
               "Service line friction",
               QuantityKind.PRESSURE,
-              serviceLoss(FLOW_AT_ONCE.cell()))
+              serviceLoss(FLOW_AT_ONCE))
           .band(FLOW)
           .means("Pressure lost by friction in the service line at the largest flow at once.")
-          .source(Hydraulics.HAZEN_WILLIAMS);
+          .source(Hydraulics.HAZEN_WILLIAMS)
+          .build();
 
   public static final Column SUPPLY_DROP =
       Column.calculated(
@@ -329,11 +343,12 @@ public final class Supply {
               "supply-drop",
               "Drop of the supply",
               QuantityKind.PRESSURE,
-              FlowTest.drop(FLOW_AT_ONCE.cell()))
+              FlowTest.drop(FLOW_AT_ONCE))
           .band(FLOW)
           .means("How far the supply's own pressure falls at the largest flow at once.")
           .source(
-              "The supply curve of the flow test; none where only the static pressure is known.");
+              "The supply curve of the flow test; none where only the static pressure is known.")
+          .build();
 
   public static final Column CONNECTION_PRESSURE =
       Column.calculated(
@@ -341,37 +356,31 @@ public final class Supply {
               "connection-pressure",
               "Pressure at the connection",
               QuantityKind.PRESSURE,
-              connectionPressure(SUPPLY_DROP.cell(), METER_LOSS.cell(), SERVICE_LOSS.cell()))
+              connectionPressure(SUPPLY_DROP, METER_LOSS, SERVICE_LOSS))
           .band(FLOW)
           .means("What is left behind the backflow device at the largest flow at once.")
           .source(
-              "By definition: static pressure less all losses and the rise on the way, and no more than a regulator lets through.");
+              "By definition: static pressure less all losses and the rise on the way, and no more than a regulator lets through.")
+          .build();
 
   private Supply() {}
 
   /** Returns the friction of the service line at a flow. */
-  static Formula serviceLoss(Formula flow) {
+  static Formula serviceLoss(Term flow) {
     return Hydraulics.friction(
-        SERVICE_LENGTH.cell(),
-        flow,
-        SERVICE_INSIDE.cell(),
-        PipeTables.coefficient(SERVICE_KIND.reference()));
+        SERVICE_LENGTH, flow, SERVICE_INSIDE, PipeTables.coefficient(SERVICE_KIND));
   }
 
   /** Returns the pressure behind the backflow device, from the losses before it. */
-  static Formula connectionPressure(Formula drop, Formula meterLoss, Formula serviceLoss) {
+  static Formula connectionPressure(Term drop, Term meterLoss, Term serviceLoss) {
     Formula behindDevice =
-        FlowTest.STATIC_PRESSURE
-            .cell()
-            .minus(drop)
-            .minus(RISE_LOSS.cell())
-            .minus(BACKFLOW_LOSS.cell());
+        FlowTest.STATIC_PRESSURE.minus(drop).minus(RISE_LOSS).minus(BACKFLOW_LOSS);
     Formula reached =
         Formula.when(FlowTest.is(FlowTest.DOWNSTREAM))
             .then(behindDevice)
             .otherwise(behindDevice.minus(meterLoss).minus(serviceLoss));
-    return Formula.when(new Condition.Given(REGULATED.reference()))
-        .then(Formula.smaller(REGULATED.cell(), reached))
+    return Formula.when(REGULATED.given())
+        .then(Formula.smaller(REGULATED, reached))
         .otherwise(reached);
   }
 

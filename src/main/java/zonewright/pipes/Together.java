@@ -1,6 +1,5 @@
 package zonewright.pipes;
 
-import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.ALL_ZONES;
 import static zonewright.trade.Sheets.FLOW;
 import static zonewright.trade.Sheets.PIPES;
@@ -13,6 +12,7 @@ import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -32,18 +32,17 @@ public final class Together {
       column(
           "flow-counted",
           "Flow counted",
-          Formula.when(known()).then(Valves.VALVE_FLOW.cell()).otherwise(NOTHING),
+          Formula.when(known()).then(Valves.VALVE_FLOW).otherwise(NOTHING),
           "Flow of the valve; a zone whose emitters are not typed yet adds nothing.",
           "By definition.");
 
-  private static final Matching MORE =
-      Matching.rowsWith(COUNTED.reference(), Comparator.ABOVE, COUNTED.cell());
+  private static final Matching MORE = Matching.rowsWith(COUNTED, Comparator.ABOVE, COUNTED);
 
   private static final Column EXCEEDED =
       column(
           "flow-exceeded",
           "What others draw beyond it",
-          MORE.sum(COUNTED.reference()).minus(MORE.count().times(COUNTED.cell())),
+          MORE.sum(COUNTED).minus(MORE.count().times(COUNTED)),
           "What the valves that draw more draw beyond this one's flow, all added up.",
           "By definition.");
 
@@ -51,7 +50,7 @@ public final class Together {
       column(
           "flow-bound-at-once",
           "Bound for all valves at once",
-          EXCEEDED.cell().plus(PipeLimits.VALVES_AT_ONCE.cell().times(COUNTED.cell())),
+          EXCEEDED.plus(PipeLimits.VALVES_AT_ONCE.times(COUNTED)),
           "No set of as many valves as may run at once draws more.",
           MEANING);
 
@@ -59,9 +58,7 @@ public final class Together {
       column(
           "flow-bound-beside",
           "Bound for the valves beside one",
-          EXCEEDED
-              .cell()
-              .plus(PipeLimits.VALVES_AT_ONCE.cell().minus(number(1)).times(COUNTED.cell())),
+          EXCEEDED.plus(PipeLimits.VALVES_AT_ONCE.minus(1).times(COUNTED)),
           "No set of valves that may run beside one draws more.",
           MEANING);
 
@@ -85,8 +82,8 @@ public final class Together {
               "main-flow",
               "Flow in the main at once",
               QuantityKind.FLOW,
-              Formula.when(PipeLimits.VALVES_AT_ONCE.cell().atMost(number(1)))
-                  .then(Valves.VALVE_FLOW.cell())
+              Formula.when(PipeLimits.VALVES_AT_ONCE.atMost(1))
+                  .then(Valves.VALVE_FLOW)
                   .otherwise(withOthers()))
           .band(FLOW)
           .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
@@ -94,30 +91,31 @@ public final class Together {
           .means(
               "The most that flows in the main to this zone at one time: its own flow and the largest that may run beside it, as many"
                   + " as may run at once, and no more than the supply gives. Type over it what your timetable really lets run together.")
-          .source("By definition: an upper bound of whatever the timetable lets run together.");
+          .source("By definition: an upper bound of whatever the timetable lets run together.")
+          .build();
 
   private Together() {}
 
   private static Condition known() {
-    return new Condition.Given(Valves.VALVE_FLOW.reference())
+    return Valves.VALVE_FLOW
+        .given()
         .or(
-            new Condition.Given(Emitters.EMITTER_COUNT.reference())
-                .and(
-                    new Condition.Given(Emitters.EMITTER_FLOW.reference())
-                        .or(new Condition.Given(Emitters.ZONE_FLOW.reference()))));
+            Emitters.EMITTER_COUNT
+                .given()
+                .and(Emitters.EMITTER_FLOW.given().or(Emitters.ZONE_FLOW.given())));
   }
 
-  private static Column column(
-      String id, String name, Formula formula, String means, String source) {
+  private static Column column(String id, String name, Term formula, String means, String source) {
     return Column.calculated(PIPES, id, name, QuantityKind.FLOW, formula)
         .band(FLOW)
         .decimals(2, 1)
         .means(means)
-        .source(source);
+        .source(source)
+        .build();
   }
 
   private static Column total(String id, String name, Column bound, String means) {
-    Formula sum = new Formula.Gather(Gathering.SUM, COUNTED.reference());
+    Formula sum = COUNTED.sum();
     return Column.calculated(
             SUPPLY,
             id,
@@ -125,20 +123,19 @@ public final class Together {
             QuantityKind.FLOW,
             Formula.when(sum.atMost(NOTHING))
                 .then(NOTHING)
-                .otherwise(
-                    Formula.smaller(
-                        sum, new Formula.Gather(Gathering.SMALLEST, bound.reference()))))
+                .otherwise(Formula.smaller(sum, bound.gathered(Gathering.SMALLEST))))
         .band(ALL_ZONES)
         .decimals(1, 1)
         .means(means)
-        .source(MEANING);
+        .source(MEANING)
+        .build();
   }
 
   /** No more than the supply gives, unless the zone alone draws more. */
   private static Formula withOthers() {
-    Formula own = Valves.VALVE_FLOW.cell();
-    Formula planned = Formula.smaller(LARGEST_AT_ONCE.cell(), own.plus(LARGEST_BESIDE.cell()));
-    return Formula.larger(own, Formula.smaller(Supply.AVAILABLE_FLOW.cell(), planned));
+    Column own = Valves.VALVE_FLOW;
+    Formula planned = Formula.smaller(LARGEST_AT_ONCE, own.plus(LARGEST_BESIDE));
+    return Formula.larger(own, Formula.smaller(Supply.AVAILABLE_FLOW, planned));
   }
 
   static List<Column> ofZones() {

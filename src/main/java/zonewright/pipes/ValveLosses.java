@@ -6,8 +6,9 @@ import static zonewright.trade.Sheets.VALVES;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import zonewright.formula.Cells;
 import zonewright.formula.Formula;
-import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -20,7 +21,10 @@ import zonewright.units.Units;
 /** Columns of the valves a designer chooses among: what each loses at three flows. */
 public final class ValveLosses {
   public static final Column NAME =
-      Column.words(VALVES, "name", "Valve").band(VALVE).means("What the valve is called in lists.");
+      Column.words(VALVES, "name", "Valve")
+          .band(VALVE)
+          .means("What the valve is called in lists.")
+          .build();
 
   public static final Column FIRST_FLOW = flow("first");
   public static final Column FIRST_LOSS = loss("first");
@@ -35,11 +39,8 @@ public final class ValveLosses {
           "valve-flows-out-of-order",
           Severity.WRONG,
           VALVES,
-          FIRST_FLOW
-              .cell()
-              .atLeast(SECOND_FLOW.cell())
-              .or(SECOND_FLOW.cell().atLeast(THIRD_FLOW.cell())),
-          SECOND_FLOW.reference(),
+          FIRST_FLOW.atLeast(SECOND_FLOW).or(SECOND_FLOW.atLeast(THIRD_FLOW)),
+          SECOND_FLOW,
           "has flows that do not grow from the first to the third",
           "type the three flows in rising order, each with its loss",
           List.of());
@@ -56,7 +57,8 @@ public final class ValveLosses {
         .within(Bounds.above(0, 5000, Units.GALLON_PER_MINUTE))
         .decimals(1, 1)
         .means(
-            "A flow for which the valve's published table gives a loss, growing from the first to the third.");
+            "A flow for which the valve's published table gives a loss, growing from the first to the third.")
+        .build();
   }
 
   private static Column loss(String which) {
@@ -67,7 +69,8 @@ public final class ValveLosses {
         .means(
             "Pressure the valve loses at the "
                 + which
-                + " flow. The figures of a new design are common practice, no source: put those of your valve in their place.");
+                + " flow. The figures of a new design are common practice, no source: put those of your valve in their place.")
+        .build();
   }
 
   private static String capital(String word) {
@@ -80,7 +83,7 @@ public final class ValveLosses {
    * <p>The first loss, and of each rise to the next as much as the square of the flow is on its
    * way.
    */
-  static Formula at(Reference valve, Formula flow) {
+  static Formula at(Cells valve, Term flow) {
     Formula toSecond =
         Formula.smaller(
             Formula.number(1),
@@ -97,18 +100,18 @@ public final class ValveLosses {
                 .plus(rise(SECOND_LOSS, THIRD_LOSS, valve).times(toThird)));
   }
 
-  private static Formula rise(Column low, Column high, Reference valve) {
+  private static Formula rise(Column low, Column high, Cells valve) {
     return found(high, valve).minus(found(low, valve));
   }
 
-  private static Formula way(Formula flow, Column low, Column high, Reference valve) {
+  private static Formula way(Term flow, Column low, Column high, Cells valve) {
     Formula below = found(low, valve).times(found(low, valve));
     Formula above = found(high, valve).times(found(high, valve));
     return flow.times(flow).minus(below).over(above.minus(below));
   }
 
-  private static Formula found(Column column, Reference valve) {
-    return new Formula.Find(column.reference(), valve);
+  private static Formula found(Column column, Cells valve) {
+    return column.inRowOf(valve);
   }
 
   /** Returns the rows a new design starts with, of common practice, in the order of the columns. */

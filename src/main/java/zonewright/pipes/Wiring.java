@@ -5,7 +5,6 @@ import static zonewright.trade.Sheets.PIPES;
 import static zonewright.trade.Sheets.WIRE;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
@@ -30,7 +29,8 @@ public final class Wiring {
           .within(Bounds.from(0, 50_000, Units.FOOT))
           .optional()
           .means(
-              "Length of wire from the controller to the valve, one way; the way back is counted too.");
+              "Length of wire from the controller to the valve, one way; the way back is counted too.")
+          .build();
 
   public static final Column TOGETHER =
       Column.defaulted(
@@ -38,12 +38,13 @@ public final class Wiring {
               "valves-together",
               "Valves on the common wire",
               QuantityKind.COUNT,
-              PipeLimits.VALVES_AT_ONCE.cell())
+              PipeLimits.VALVES_AT_ONCE)
           .band(WIRE)
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(
               "How many valves draw their current through the common wire of this run at the same time.")
-          .source("Valves at once of the sheet Supply.");
+          .source("Valves at once of the sheet Supply.")
+          .build();
 
   public static final Column MOST_RESISTANCE =
       Column.calculated(
@@ -51,18 +52,15 @@ public final class Wiring {
               "wire-most-resistance",
               "Wire resistance at most",
               QuantityKind.RESISTANCE,
-              Formula.when(RUN.cell().atMost(Formula.zero(QuantityKind.LENGTH)))
+              Formula.when(RUN.atMost(Formula.zero(QuantityKind.LENGTH)))
                   .then(Formula.doesNotApply("no run", "The valve stands at the controller."))
                   .otherwise(
-                      PipeLimits.MOST_VOLTAGE_DROP
-                          .cell()
-                          .over(
-                              RUN.cell()
-                                  .times(PipeLimits.VALVE_CURRENT.cell())
-                                  .times(number(1).plus(TOGETHER.cell())))))
+                      PipeLimits.MOST_VOLTAGE_DROP.over(
+                          RUN.times(PipeLimits.VALVE_CURRENT).times(number(1).plus(TOGETHER)))))
           .band(WIRE)
           .means("Resistance of a length of wire at which all the voltage drop allowed is used.")
-          .source(PRACTICE);
+          .source(PRACTICE)
+          .build();
 
   public static final Column SMALLEST =
       Column.calculatedWord(
@@ -70,7 +68,7 @@ public final class Wiring {
               "smallest-wire",
               "Smallest wire",
               new WordList.Published(PipeTables.WIRES),
-              Formula.when(MOST_RESISTANCE.cell().below(resistance(PipeTables.WIRES.size() - 1)))
+              Formula.when(MOST_RESISTANCE.below(resistance(PipeTables.WIRES.size() - 1)))
                   .then(
                       Formula.refused(
                           "none",
@@ -78,13 +76,15 @@ public final class Wiring {
                   .otherwise(tooThin()))
           .band(WIRE)
           .means("The thinnest wire of the table Wires that keeps the voltage drop.")
-          .source("Table Wires, by row. " + PRACTICE);
+          .source("Table Wires, by row. " + PRACTICE)
+          .build();
 
   public static final Column WIRE_CHOSEN =
       Column.choice(PIPES, "wire", "Wire", new WordList.Published(PipeTables.WIRES))
           .band(WIRE)
           .optional()
-          .means("Wire laid, solid copper. Left blank, the smallest that keeps the voltage drop.");
+          .means("Wire laid, solid copper. Left blank, the smallest that keeps the voltage drop.")
+          .build();
 
   public static final Column RESISTANCE =
       Column.defaulted(
@@ -92,15 +92,16 @@ public final class Wiring {
               "wire-resistance",
               "Wire resistance",
               QuantityKind.RESISTANCE,
-              Formula.when(new Condition.Given(WIRE_CHOSEN.reference()))
-                  .then(new Formula.Lookup(WIRE_CHOSEN.reference(), RESISTANCES))
-                  .otherwise(new Formula.Lookup(SMALLEST.reference(), RESISTANCES)))
+              Formula.when(WIRE_CHOSEN.given())
+                  .then(RESISTANCES.of(WIRE_CHOSEN))
+                  .otherwise(RESISTANCES.of(SMALLEST)))
           .band(WIRE)
           .within(Bounds.above(0, 1000, Units.OHM_PER_THOUSAND_FEET))
           .means("Resistance of a length of one conductor.")
           .source(
               "NFPA 70 chapter 9 table 8, solid uncoated copper at 75 °C, verified (secondary): on the safe side, a wire in the ground"
-                  + " is cooler.");
+                  + " is cooler.")
+          .build();
 
   public static final Column DROP =
       Column.calculated(
@@ -108,14 +109,12 @@ public final class Wiring {
               "voltage-drop",
               "Voltage drop",
               QuantityKind.VOLTAGE,
-              RUN.cell()
-                  .times(RESISTANCE.cell())
-                  .times(PipeLimits.VALVE_CURRENT.cell())
-                  .times(number(1).plus(TOGETHER.cell())))
+              RUN.times(RESISTANCE).times(PipeLimits.VALVE_CURRENT).times(number(1).plus(TOGETHER)))
           .band(WIRE)
           .decimals(2, 2)
           .means("Voltage lost on the way to the valve and back while it opens.")
-          .source(PRACTICE);
+          .source(PRACTICE)
+          .build();
 
   private Wiring() {}
 
@@ -128,10 +127,7 @@ public final class Wiring {
   private static Formula tooThin() {
     Formula count = number(0);
     for (int wire = 0; wire < PipeTables.WIRES.size() - 1; wire++) {
-      Formula one =
-          Formula.when(MOST_RESISTANCE.cell().below(resistance(wire)))
-              .then(number(1))
-              .otherwise(number(0));
+      Formula one = Formula.when(MOST_RESISTANCE.below(resistance(wire))).then(1).otherwise(0);
       count = wire == 0 ? one : count.plus(one);
     }
     return count;

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
@@ -30,7 +29,8 @@ public final class Plants {
               "What the valve waters. Where plants are mixed, choose the thirstiest: it sets what the whole valve needs.")
           .source(
               "Kjelgren, Beeson, Pittenger and Montague, Simplified Landscape Irrigation Demand Estimation (SLIDE), Applied"
-                  + " Engineering in Agriculture 32(4), 2016 (abstract verified).");
+                  + " Engineering in Agriculture 32(4), 2016 (abstract verified).")
+          .build();
 
   public static final String OWN_BASIS = "each plant's own";
 
@@ -62,7 +62,8 @@ public final class Plants {
                   + " and 0.95 by another. A rule may prescribe one.")
           .source(
               "Table Plants, which says row by row what each figure is worth. By MWELO the top of each range stands, the safe"
-                  + " side.");
+                  + " side.")
+          .build();
 
   public static final String THIRSTIEST = "thirstiest";
   public static final String BY_AREA = "by area";
@@ -71,7 +72,8 @@ public final class Plants {
       Column.choice(ZONES, "second-plant", "Second plant", new WordList.Published(TYPES))
           .band(PLANTS)
           .optional()
-          .means("A second plant type on the same valve, where they could not be kept apart.");
+          .means("A second plant type on the same valve, where they could not be kept apart.")
+          .build();
 
   public static final Column SECOND_SHARE =
       Column.input(ZONES, "second-share", "Share of second", QuantityKind.SHARE)
@@ -79,7 +81,8 @@ public final class Plants {
           .within(Bounds.from(0, 1, Units.ONE))
           .optional()
           .means(
-              "Part of the area the second plant covers; counts only where mixed plants go by area.");
+              "Part of the area the second plant covers; counts only where mixed plants go by area.")
+          .build();
 
   public static final Column MIXED =
       Column.choice(
@@ -91,7 +94,8 @@ public final class Plants {
           .band(PLANTS)
           .means(
               "What a valve with two plants goes by: the thirstier one, so that none dries, or the mean by area, which over- and"
-                  + " underwaters.");
+                  + " underwaters.")
+          .build();
 
   private static final Formula FIRST_FACTOR = factorOf(PLANT);
   private static final Formula SECOND_FACTOR = factorOf(SECOND_PLANT);
@@ -102,13 +106,13 @@ public final class Plants {
               "plant-factor",
               "Plant factor",
               QuantityKind.FACTOR,
-              Formula.when(new Condition.Given(SECOND_PLANT.reference()))
+              Formula.when(SECOND_PLANT.given())
                   .then(
-                      Formula.when(new Condition.WordIs(MIXED.reference(), List.of(BY_AREA)))
+                      Formula.when(MIXED.is(BY_AREA))
                           .then(
                               FIRST_FACTOR
-                                  .times(Formula.number(1).minus(SECOND_SHARE.cell()))
-                                  .plus(SECOND_FACTOR.times(SECOND_SHARE.cell())))
+                                  .times(Formula.number(1).minus(SECOND_SHARE))
+                                  .plus(SECOND_FACTOR.times(SECOND_SHARE)))
                           .otherwise(Formula.larger(FIRST_FACTOR, SECOND_FACTOR)))
                   .otherwise(FIRST_FACTOR))
           .band(PLANTS)
@@ -118,7 +122,8 @@ public final class Plants {
                   + " the basis the site goes by unless typed; of two plants the thirstier counts, or their mean by area.")
           .source(
               "Table Plants, by row; published bases differ, so each row names its own. Of mixed plants the thirstiest sets the valve's"
-                  + " demand: SLIDE (2016, abstract verified).");
+                  + " demand: SLIDE (2016, abstract verified).")
+          .build();
 
   public static final Column DENSITY_FACTOR =
       factor(
@@ -138,14 +143,15 @@ public final class Plants {
               "landscape-coefficient",
               "Landscape coefficient",
               QuantityKind.FACTOR,
-              PLANT_FACTOR.cell().times(DENSITY_FACTOR.cell()).times(MICROCLIMATE_FACTOR.cell()))
+              PLANT_FACTOR.times(DENSITY_FACTOR).times(MICROCLIMATE_FACTOR))
           .band(PLANTS)
           .means(
               "Share of the reference evapotranspiration that this planting needs in this place.")
           .source(
               "Landscape coefficient method: Costello, Matheny and Clark, in the guide of UC Cooperative Extension and the"
                   + " California Department of Water Resources (2000); the product form is verified in a public salinity-management"
-                  + " guide.");
+                  + " guide.")
+          .build();
 
   public static final Column ROOT_DEPTH =
       Column.defaulted(
@@ -153,15 +159,15 @@ public final class Plants {
               "root-depth",
               "Root depth",
               QuantityKind.DEPTH,
-              new Formula.Lookup(
-                  PLANT.reference(), TYPES.numbers("Root depth (in)", QuantityKind.DEPTH)))
+              TYPES.numbers("Root depth (in)", QuantityKind.DEPTH).of(PLANT))
           .band(PLANTS)
           .within(Bounds.above(0, 120, Units.INCH))
           .decimals(1, 0)
           .means(
               "Depth in which most roots are, to be watered through. Dig and look: young or often-watered plants root far"
                   + " shallower.")
-          .source("Table Plants, by row.");
+          .source("Table Plants, by row.")
+          .build();
 
   public static final Column ALLOWED_DEPLETION =
       Column.defaulted(
@@ -169,27 +175,25 @@ public final class Plants {
               "allowed-depletion",
               "Allowed depletion",
               QuantityKind.SHARE,
-              new Formula.Lookup(
-                  PLANT.reference(), TYPES.numbers("Allowed depletion", QuantityKind.SHARE)))
+              TYPES.numbers("Allowed depletion", QuantityKind.SHARE).of(PLANT))
           .band(PLANTS)
           .within(Bounds.above(0, 1, Units.ONE))
           .means(
               "Part of the water held in the root zone that may be used before the next watering.")
-          .source("Table Plants, by row.");
+          .source("Table Plants, by row.")
+          .build();
 
   private static Formula factorOf(Column plant) {
     Formula factor = factor(plant, "Plant factor");
     for (String basis : BASIS_NAMES) {
       factor =
-          Formula.when(new Condition.WordIs(BASIS.reference(), List.of(basis)))
-              .then(factor(plant, BASES.get(basis)))
-              .otherwise(factor);
+          Formula.when(BASIS.is(basis)).then(factor(plant, BASES.get(basis))).otherwise(factor);
     }
     return factor;
   }
 
   private static Formula factor(Column plant, String heading) {
-    return new Formula.Lookup(plant.reference(), TYPES.numbers(heading, QuantityKind.FACTOR));
+    return TYPES.numbers(heading, QuantityKind.FACTOR).of(plant);
   }
 
   private static Column factor(String id, String name, String meaning) {
@@ -198,7 +202,8 @@ public final class Plants {
         .within(Bounds.from(0.1, 2, Units.ONE))
         .means(meaning)
         .source(
-            "Landscape coefficient method (2000); ranges from memory, 1.0 for the average case verified in its chapter 8.");
+            "Landscape coefficient method (2000); ranges from memory, 1.0 for the average case verified in its chapter 8.")
+        .build();
   }
 
   private Plants() {}

@@ -21,9 +21,9 @@ import zonewright.budget.MonthlyVolume;
 import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.emitters.FieldTested;
+import zonewright.formula.Cells;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -55,13 +55,14 @@ public final class AsFound {
           .optional()
           .means(
               "Net precipitation rate that a catch-can test of the zone as found gave. Needed where its rate method is by field"
-                  + " test: the sheet Tests belongs to the zones as proposed. Type the uniformity it gave as well.");
+                  + " test: the sheet Tests belongs to the zones as proposed. Type the uniformity it gave as well.")
+          .build();
 
   /** Tests are held against names of zones, not of zones as found. */
   private static final Map<Reference, Formula> WITHOUT_TESTS =
       Map.of(
           FieldTested.TESTS_IN_USE.reference(), Formula.number(0),
-          FieldTested.RATE_BY_TEST.reference(), TESTED_RATE.cell(),
+          FieldTested.RATE_BY_TEST.reference(), TESTED_RATE.asFormula(),
           FieldTested.TESTED_UNIFORMITY.reference(),
               Formula.doesNotApply("no test", "Type here the uniformity that was found."));
 
@@ -71,7 +72,8 @@ public final class AsFound {
           .optional()
           .means(
               "The proposed zone that takes this one's place. Leave it blank where the zone is taken out of use. Two zones as"
-                  + " found may become one.");
+                  + " found may become one.")
+          .build();
 
   public static final Column PRESENT_MINUTES =
       Column.input(FOUND, "present-minutes", "Minutes a week at present", QuantityKind.MINUTES)
@@ -80,7 +82,8 @@ public final class AsFound {
           .optional()
           .means(
               "What the controller really runs the zone in a week while its seasonal setting is at 100 %: all starts of all days"
-                  + " added up, as read from the controller.");
+                  + " added up, as read from the controller.")
+          .build();
 
   public static final Column PRESENT_VOLUME =
       Column.calculated(
@@ -88,10 +91,11 @@ public final class AsFound {
               "present-volume",
               "Present volume a week",
               QuantityKind.VOLUME,
-              new Formula.Cell(of(Emitters.ZONE_FLOW)).times(PRESENT_MINUTES.cell()))
+              of(Emitters.ZONE_FLOW).times(PRESENT_MINUTES))
           .band(PRESENT_USE)
           .means("Water of a week as the controller runs now, at a seasonal setting of 100 %.")
-          .source("Flow × time.");
+          .source("Flow × time.")
+          .build();
 
   public static final Column PRESENT_PART =
       Column.calculated(
@@ -99,35 +103,24 @@ public final class AsFound {
               "present-part",
               "Present part of the need",
               QuantityKind.SHARE,
-              Formula.when(
-                      new Formula.Cell(of(ZoneBudget.VOLUME_PER_WEEK))
-                          .atMost(Formula.zero(QuantityKind.VOLUME)))
+              Formula.when(of(ZoneBudget.VOLUME_PER_WEEK).atMost(Formula.zero(QuantityKind.VOLUME)))
                   .then(
                       Formula.doesNotApply("no need", "The zone needs no water in the peak month."))
-                  .otherwise(
-                      PRESENT_VOLUME.cell().over(new Formula.Cell(of(ZoneBudget.VOLUME_PER_WEEK)))))
+                  .otherwise(PRESENT_VOLUME.over(of(ZoneBudget.VOLUME_PER_WEEK))))
           .band(PRESENT_USE)
           .decimals(0, 0)
           .means(
               "What the controller gives in a week, as a part of what the zone as found needs in a week of the peak month: above 100 %"
                   + " it gives too much even then, and far more in the other months unless its seasonal setting follows them.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private AsFound() {}
 
   /** Returns a column of the zones as it stands on the sheet of zones as found. */
-  public static Reference of(Column column) {
-    return of(column.reference());
-  }
-
-  /** Returns a column of the zones as it stands on the sheet of zones as found. */
-  public static Reference of(Reference own) {
+  public static Reference of(Cells column) {
+    Reference own = column.reference();
     return new Reference(FOUND, own.column(), own.name(), own.kind());
-  }
-
-  /** Returns the sum over all zones as found of a column. */
-  public static Formula sum(Reference found) {
-    return new Formula.Gather(Gathering.SUM, found);
   }
 
   /**

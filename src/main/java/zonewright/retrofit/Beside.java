@@ -37,7 +37,7 @@ public final class Beside {
   private static final Reference ZONE_NAME =
       new Reference(ZONES, "zone", "Zone", QuantityKind.CHOICE);
 
-  private static final Condition STAYS = new Condition.Given(AsFound.BECOMES.reference());
+  private static final Condition STAYS = AsFound.BECOMES.given();
 
   public static final Column PLANT = word("proposed-plant", "Plant type proposed", Plants.PLANT);
 
@@ -78,17 +78,15 @@ public final class Beside {
                                                       close(
                                                           Emitters.DISTRIBUTION_UNIFORMITY,
                                                           UNIFORMITY)))
-                                          .then(number(0))
-                                          .otherwise(number(4)))
-                                  .otherwise(number(2)))
-                          .otherwise(
-                              Formula.when(same(Emitters.EMITTER))
-                                  .then(number(1))
-                                  .otherwise(number(3))))
-                  .otherwise(number(5)))
+                                          .then(0)
+                                          .otherwise(4))
+                                  .otherwise(2))
+                          .otherwise(Formula.when(same(Emitters.EMITTER)).then(1).otherwise(3)))
+                  .otherwise(5))
           .band(BESIDE)
           .means("What differs between the zone as found and the zone proposed in its place.")
-          .source("By comparing the two sheets; numbers within a thousandth are the same.");
+          .source("By comparing the two sheets; numbers within a thousandth are the same.")
+          .build();
 
   private Beside() {}
 
@@ -99,7 +97,7 @@ public final class Beside {
 
   private static Formula found(Column column) {
     return Formula.when(STAYS)
-        .then(new Formula.Find(column.reference(), AsFound.BECOMES.reference()))
+        .then(column.inRowOf(AsFound.BECOMES))
         .otherwise(Formula.doesNotApply("–", "The zone is taken out of use."));
   }
 
@@ -107,29 +105,28 @@ public final class Beside {
     return Column.calculatedWord(FOUND, id, name, column.words().orElseThrow(), found(column))
         .band(BESIDE)
         .means("Of the zone proposed in its place.")
-        .source("The sheet Zones.");
+        .source("The sheet Zones.")
+        .build();
   }
 
   private static Column beside(String id, String name, Column column) {
     return Column.calculated(FOUND, id, name, column.kind(), found(column))
         .band(BESIDE)
         .means("Of the zone proposed in its place.")
-        .source("The sheet Zones.");
+        .source("The sheet Zones.")
+        .build();
   }
 
   /** Says that the zone proposed has the same word: among the zones of its name one has it. */
   private static Condition same(Column column) {
-    return Matching.rows(ZONE_NAME, AsFound.BECOMES.reference())
+    return Matching.rows(ZONE_NAME, AsFound.BECOMES)
         .and(column.reference(), AsFound.of(column))
         .count()
-        .above(number(0));
+        .above(0);
   }
 
   private static Condition close(Column column, Column proposed) {
-    Formula before = new Formula.Cell(AsFound.of(column));
-    return before
-        .minus(proposed.cell())
-        .apply(FunctionKind.ABSOLUTE)
-        .atMost(number(SAME).times(before));
+    Reference before = AsFound.of(column);
+    return before.minus(proposed).apply(FunctionKind.ABSOLUTE).atMost(number(SAME).times(before));
   }
 }

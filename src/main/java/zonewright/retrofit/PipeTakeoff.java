@@ -1,6 +1,5 @@
 package zonewright.retrofit;
 
-import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.LATERAL;
 import static zonewright.trade.Sheets.MAIN_LINE;
 import static zonewright.trade.Sheets.MATERIALS;
@@ -10,6 +9,7 @@ import static zonewright.trade.Sheets.WIRE;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.pipes.Laterals;
 import zonewright.pipes.Mains;
 import zonewright.pipes.PipeTables;
@@ -35,7 +35,7 @@ public final class PipeTakeoff {
           "lateral",
           "Lateral pipe",
           LATERAL,
-          Laterals.LENGTH.cell().times(Laterals.COUNT.cell()).times(Takeoff.VALVES.cell()),
+          Laterals.LENGTH.times(Laterals.COUNT).times(Takeoff.VALVES),
           "Length of all lateral pipe from the valve to the last head: the lateral of the sheet Pipes, as many of them as a valve"
               + " has. Type over it what you scale off the plan.");
 
@@ -54,12 +54,8 @@ public final class PipeTakeoff {
           "lateral-fittings",
           "Fittings of the laterals",
           LATERAL,
-          Takeoff.VALVES
-              .cell()
-              .times(
-                  Formula.when(Takeoff.isLine())
-                      .then(Laterals.COUNT.cell())
-                      .otherwise(Laterals.PIECES.cell())),
+          Takeoff.VALVES.times(
+              Formula.when(Takeoff.isLine()).then(Laterals.COUNT).otherwise(Laterals.PIECES)),
           "A tee or an elbow for each head, and a tee wherever the laterals part; one for each lateral where it feeds drip line.",
           "Common practice, no source; from the outlets of the sheet Pipes.");
 
@@ -68,7 +64,7 @@ public final class PipeTakeoff {
           "main",
           "Main run",
           MAIN_LINE,
-          Reaches.REACH.cell(),
+          Reaches.REACH,
           "The reach of the main that this zone adds, so that all zones add up to one line to the farthest valve. Type over it"
               + " where the main branches.");
 
@@ -87,12 +83,8 @@ public final class PipeTakeoff {
           "main-fittings",
           "Fittings of the main",
           MAIN_LINE,
-          Reaches.ELBOWS
-              .cell()
-              .plus(
-                  Formula.when(Mains.TEES.cell().above(number(0)))
-                      .then(Mains.TEES.cell())
-                      .otherwise(Takeoff.VALVES.cell())),
+          Reaches.ELBOWS.plus(
+              Formula.when(Mains.TEES.above(0)).then(Mains.TEES).otherwise(Takeoff.VALVES)),
           "Elbows of this reach of the main, and a tee for each valve unless tees are counted.",
           "Common practice, no source; from the fittings counted on the sheet Pipes.");
 
@@ -101,7 +93,7 @@ public final class PipeTakeoff {
           "wire",
           "Station wire",
           WIRE,
-          Wiring.RUN.cell().times(Takeoff.VALVES.cell()),
+          Wiring.RUN.times(Takeoff.VALVES),
           "Length of the zone's own wire from the controller to its valve: the wire run of the sheet Pipes.");
 
   public static final Column WIRE_SIZE =
@@ -110,13 +102,14 @@ public final class PipeTakeoff {
               "wire-size",
               "Station wire size",
               new WordList.Published(PipeTables.WIRES),
-              Formula.when(new Condition.Given(Wiring.WIRE_CHOSEN.reference()))
-                  .then(Wiring.WIRE_CHOSEN.cell())
-                  .otherwise(Wiring.SMALLEST.cell()))
+              Formula.when(Wiring.WIRE_CHOSEN.given())
+                  .then(Wiring.WIRE_CHOSEN)
+                  .otherwise(Wiring.SMALLEST))
           .band(WIRE)
           .means(
               "Size of the zone's own wire: the one chosen on the sheet Pipes, or the thinnest that keeps the voltage drop.")
-          .source("The sheet Pipes.");
+          .source("The sheet Pipes.")
+          .build();
 
   public static final Column LENGTH_NEW =
       laid(
@@ -150,34 +143,37 @@ public final class PipeTakeoff {
       laid(
           STATION_WIRE,
           QuantityKind.LENGTH,
-          Difference.VALVES_NEW.cell().atMost(number(0)),
+          Difference.VALVES_NEW.atMost(0),
           "Wire to be laid: none where no valve is new, otherwise all of it, unless you type it.");
 
   private PipeTakeoff() {}
 
-  private static Column length(String id, String name, String band, Formula formula, String means) {
+  private static Column length(String id, String name, String band, Term formula, String means) {
     return Column.defaulted(TAKEOFF, id, name, QuantityKind.LENGTH, formula)
         .band(band)
         .within(Bounds.from(0, 200_000, Units.FOOT))
         .means(means)
-        .source(FROM_PIPES);
+        .source(FROM_PIPES)
+        .build();
   }
 
   private static Column count(
-      String id, String name, String band, Formula formula, String means, String source) {
+      String id, String name, String band, Term formula, String means, String source) {
     return Column.defaulted(TAKEOFF, id, name, QuantityKind.COUNT, formula)
         .band(band)
         .within(Bounds.from(0, 1_000_000, Units.ONE))
         .decimals(1, 1)
         .means(means)
-        .source(source);
+        .source(source)
+        .build();
   }
 
   private static Column word(String id, String name, String band, Column laid, String means) {
-    return Column.calculatedWord(TAKEOFF, id, name, SIZES, laid.cell())
+    return Column.calculatedWord(TAKEOFF, id, name, SIZES, laid)
         .band(band)
         .means(means)
-        .source("The sheet Pipes.");
+        .source("The sheet Pipes.")
+        .build();
   }
 
   private static Column own(String id, String name, String band, Column chosen) {
@@ -186,12 +182,13 @@ public final class PipeTakeoff {
             id,
             name,
             new WordList.RowsOf(MATERIALS),
-            Formula.when(new Condition.Given(chosen.reference()))
-                .then(chosen.cell())
+            Formula.when(chosen.given())
+                .then(chosen)
                 .otherwise(Formula.doesNotApply("–", "A tabulated pipe is laid.")))
         .band(band)
         .means("The pipe of the sheet Materials laid in place of a tabulated one.")
-        .source("The sheet Pipes.");
+        .source("The sheet Pipes.")
+        .build();
   }
 
   /** Returns the column of how much is to be laid of what is needed. */
@@ -223,22 +220,22 @@ public final class PipeTakeoff {
   }
 
   private static Condition there() {
-    return Difference.ZONES_FOUND.cell().above(number(0));
+    return Difference.ZONES_FOUND.above(0);
   }
 
   private static Column laid(Column needed, QuantityKind kind, Condition stays, String means) {
-    Column column =
+    Column.Builder column =
         Column.defaulted(
                 TAKEOFF,
                 needed.reference().column() + "-new",
                 needed.name() + " new",
                 kind,
-                Formula.when(stays).then(Formula.zero(kind)).otherwise(needed.cell()))
+                Formula.when(stays).then(Formula.zero(kind)).otherwise(needed))
             .band(needed.band())
             .means(means)
             .source("Common practice, no source.");
     return kind == QuantityKind.COUNT
-        ? column.within(Bounds.from(0, 1_000_000, Units.ONE)).decimals(1, 1)
-        : column.within(Bounds.from(0, 200_000, Units.FOOT));
+        ? column.within(Bounds.from(0, 1_000_000, Units.ONE)).decimals(1, 1).build()
+        : column.within(Bounds.from(0, 200_000, Units.FOOT)).build();
   }
 }

@@ -24,18 +24,18 @@ public final class Takeoff {
   private static final List<String> LOW_FLOW = lowFlow();
 
   public static final Column ZONE_NAME =
-      Column.words(TAKEOFF, "zone", "Zone").band(ZONE).means("The zone, as on the sheet Zones.");
+      Column.words(TAKEOFF, "zone", "Zone")
+          .band(ZONE)
+          .means("The zone, as on the sheet Zones.")
+          .build();
 
   public static final Column KIND =
       Column.calculatedWord(
-              TAKEOFF,
-              "kind",
-              "Emitter",
-              new WordList.Published(Emitters.KINDS),
-              Emitters.EMITTER.cell())
+              TAKEOFF, "kind", "Emitter", new WordList.Published(Emitters.KINDS), Emitters.EMITTER)
           .band(COUNTED)
           .means("Kind of emitter of the zone, as on the sheet Zones.")
-          .source("The sheet Zones.");
+          .source("The sheet Zones.")
+          .build();
 
   public static final Column HEADS =
       Column.calculated(
@@ -43,11 +43,12 @@ public final class Takeoff {
               "heads",
               "Heads and emitters",
               QuantityKind.COUNT,
-              Formula.when(isLine()).then(number(0)).otherwise(Emitters.EMITTER_COUNT.cell()))
+              Formula.when(isLine()).then(0).otherwise(Emitters.EMITTER_COUNT))
           .band(COUNTED)
           .means(
               "Emitters counted one by one. Drip line is counted by its length instead, and comes to none here.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column DRIP_LENGTH =
       Column.defaulted(
@@ -56,13 +57,14 @@ public final class Takeoff {
               "Drip line",
               QuantityKind.LENGTH,
               Formula.when(isLine())
-                  .then(Emitters.EMITTER_COUNT.cell().times(Emitters.HEAD_SPACING.cell()))
+                  .then(Emitters.EMITTER_COUNT.times(Emitters.HEAD_SPACING))
                   .otherwise(Formula.zero(QuantityKind.LENGTH)))
           .band(COUNTED)
           .within(Bounds.from(0, 200_000, Units.FOOT))
           .means(
               "Length of drip line: its emission points times their spacing, unless you type what you measured.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column LOW_FLOW_ZONE =
       Column.calculated(
@@ -70,26 +72,27 @@ public final class Takeoff {
               "low-flow-zone",
               "Drip zone",
               QuantityKind.COUNT,
-              Formula.when(new Condition.WordIs(Emitters.EMITTER.reference(), LOW_FLOW))
-                  .then(number(1))
-                  .otherwise(number(0)))
+              Formula.when(Emitters.EMITTER.is(LOW_FLOW)).then(1).otherwise(0))
           .band(COUNTED)
           .means("1 where the valve needs a filter and a pressure regulator of its own, else 0.")
-          .source("Common practice, no source: drip and micro-spray are filtered and regulated.");
+          .source("Common practice, no source: drip and micro-spray are filtered and regulated.")
+          .build();
 
   public static final Column VALVES =
       Column.defaulted(TAKEOFF, "valves", "Valves", QuantityKind.COUNT, number(1))
           .band(COUNTED)
           .within(Bounds.from(0, 50, Units.ONE).wholeNumbers())
           .means("Remote control valves of the zone: one, unless you type another number.")
-          .source("By definition: a zone is what one valve waters.");
+          .source("By definition: a zone is what one valve waters.")
+          .build();
 
   public static final Column BOXES =
-      Column.defaulted(TAKEOFF, "boxes", "Valve boxes", QuantityKind.COUNT, VALVES.cell())
+      Column.defaulted(TAKEOFF, "boxes", "Valve boxes", QuantityKind.COUNT, VALVES)
           .band(COUNTED)
           .within(Bounds.from(0, 50, Units.ONE).wholeNumbers())
           .means("Valve boxes of the zone; type 0 where its valve stands in another zone's box.")
-          .source("Common practice, no source: a box for each valve.");
+          .source("Common practice, no source: a box for each valve.")
+          .build();
 
   public static final Column TURF =
       Column.calculated(
@@ -97,12 +100,13 @@ public final class Takeoff {
               "turf-area",
               "Turf area",
               QuantityKind.AREA,
-              Formula.when(new Condition.WordIs(Plants.PLANT.reference(), turf()))
-                  .then(Emitters.AREA.cell())
+              Formula.when(Plants.PLANT.is(turf()))
+                  .then(Emitters.AREA)
                   .otherwise(Formula.zero(QuantityKind.AREA)))
           .band(COUNTED)
           .means("The zone's area where its plant type is turf, else nothing.")
-          .source("Table PlantTypes, by its groups.");
+          .source("Table PlantTypes, by its groups.")
+          .build();
 
   /** What a zone as found has as well. */
   static final List<Column> COMMON = List.of(HEADS, DRIP_LENGTH, LOW_FLOW_ZONE, VALVES, TURF);
@@ -110,7 +114,7 @@ public final class Takeoff {
   private Takeoff() {}
 
   static Condition isLine() {
-    return new Condition.WordIs(Emitters.EMITTER.reference(), LINES);
+    return Emitters.EMITTER.is(LINES);
   }
 
   private static List<String> kinds(String applies) {

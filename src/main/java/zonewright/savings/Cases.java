@@ -7,6 +7,7 @@ import static zonewright.trade.Sheets.CASH;
 import java.util.List;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordList;
@@ -25,7 +26,8 @@ public final class Cases {
   public static final Column CASE =
       Column.choice(CASES, "case", "Case", new WordList.Fixed(NAMES))
           .band(CASH)
-          .means("How things may turn out.");
+          .means("How things may turn out.")
+          .build();
 
   public static final Column ACHIEVED =
       Column.defaulted(
@@ -37,7 +39,8 @@ public final class Cases {
           .band(CASH)
           .within(Bounds.from(0, 2, Units.ONE))
           .means("Part of the savings calculated that comes true.")
-          .source("Common practice, no source: 70 %, 100 % and 110 % unless typed.");
+          .source("Common practice, no source: 70 %, 100 % and 110 % unless typed.")
+          .build();
 
   public static final Column RISE =
       Column.defaulted(
@@ -46,25 +49,26 @@ public final class Cases {
               "Water price rise",
               QuantityKind.SHARE,
               byCase(
-                  Savings.WATER_RISE.cell().minus(number(0.02)),
-                  Savings.WATER_RISE.cell(),
-                  Savings.WATER_RISE.cell().plus(number(0.02))))
+                  Savings.WATER_RISE.minus(0.02),
+                  Savings.WATER_RISE,
+                  Savings.WATER_RISE.plus(0.02)))
           .band(CASH)
           .within(Bounds.from(-0.5, 1, Units.ONE))
           .decimals(1, 1)
           .means("How much dearer water gets each year.")
-          .source("The sheet Savings, less and plus 2 points, unless typed.");
+          .source("The sheet Savings, less and plus 2 points, unless typed.")
+          .build();
 
   private Cases() {}
 
   /** Returns one of three by the case of the row. */
-  static Formula byCase(Formula low, Formula expected, Formula high) {
+  static Formula byCase(Term low, Term expected, Term high) {
     return Formula.when(is(LOW))
         .then(low)
         .otherwise(Formula.when(is(EXPECTED)).then(expected).otherwise(high));
   }
 
   private static Condition is(String word) {
-    return new Condition.WordIs(CASE.reference(), List.of(word));
+    return CASE.is(word);
   }
 }

@@ -11,6 +11,7 @@ import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
@@ -45,7 +46,8 @@ public final class Rates {
           .band(BILL)
           .optional()
           .means(
-              "The unit the water supplier bills by; tiers and prices on the sheet Rates are in it.");
+              "The unit the water supplier bills by; tiers and prices on the sheet Rates are in it.")
+          .build();
 
   public static final Column SEWER_CHARGED =
       Column.choice(SAVINGS, "sewer", "Sewer charged", new WordList.Fixed(List.of(NO, YES)), NO)
@@ -55,12 +57,14 @@ public final class Rates {
                   + " deduction: ask before you count on it.")
           .source(
               "Water not discharged to the sewer may be deducted: U.S. EPA, WaterSense at Work (2012), page on simple payback"
-                  + " (verified).");
+                  + " (verified).")
+          .build();
 
   public static final Column TIER =
       Column.words(RATES, "tier", "Tier")
           .band(BILL)
-          .means("Name of the tier, such as its number. Add a row for each tier the supplier has.");
+          .means("Name of the tier, such as its number. Add a row for each tier the supplier has.")
+          .build();
 
   public static final Column UP_TO =
       Column.input(RATES, "up-to", "Up to", QuantityKind.FACTOR)
@@ -68,18 +72,17 @@ public final class Rates {
           .within(Bounds.above(0, 1e9, Units.ONE))
           .optional()
           .means(
-              "The month's water up to which the tier goes, in the unit billed by. Leave it blank in the last tier, which has no end.");
+              "The month's water up to which the tier goes, in the unit billed by. Leave it blank in the last tier, which has no end.")
+          .build();
 
   public static final Column WATER_PRICE = price("water-price", "Water price", "water");
 
   public static final Column SEWER_PRICE = price("sewer-price", "Sewer price", "sewer");
 
-  private static final Condition BOUNDED = new Condition.Given(UP_TO.reference());
+  private static final Condition BOUNDED = UP_TO.given();
 
   private static final Condition WITHOUT_PRICES =
-      new Condition.Given(WATER_PRICE.reference())
-          .or(new Condition.Given(SEWER_PRICE.reference()))
-          .negated();
+      WATER_PRICE.given().or(SEWER_PRICE.given()).negated();
 
   public static final Column END =
       Column.calculated(
@@ -87,16 +90,16 @@ public final class Rates {
               "end",
               "End",
               QuantityKind.FACTOR,
-              Formula.when(BOUNDED).then(UP_TO.cell()).otherwise(NEVER))
+              Formula.when(BOUNDED).then(UP_TO).otherwise(NEVER))
           .band(BILL)
           .decimals(0, 0)
           .wordsFrom(BEYOND, "no end")
           .means(
               "Where the tier ends; the last one has no end, for which formulas take a very great number.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
-  private static final Matching BELOW_IT =
-      Matching.rowsWith(END.reference(), Comparator.BELOW, END.cell());
+  private static final Matching BELOW_IT = Matching.rowsWith(END, Comparator.BELOW, END);
 
   public static final Column START =
       Column.calculated(
@@ -107,16 +110,17 @@ public final class Rates {
               Formula.when(BOUNDED.negated().and(WITHOUT_PRICES))
                   .then(NEVER)
                   .otherwise(
-                      Formula.when(BELOW_IT.count().above(number(0)))
-                          .then(BELOW_IT.largest(END.reference()))
-                          .otherwise(number(0))))
+                      Formula.when(BELOW_IT.count().above(0))
+                          .then(BELOW_IT.largest(END))
+                          .otherwise(0)))
           .band(BILL)
           .decimals(0, 0)
           .wordsFrom(BEYOND, "not used")
           .means(
               "Where the tier begins: where the next lower one ends, in whatever order they stand. A row with neither an end nor a"
                   + " price is not used.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column COMBINED =
       Column.calculated(
@@ -126,13 +130,14 @@ public final class Rates {
               QuantityKind.MONEY,
               orNothing(WATER_PRICE)
                   .plus(
-                      Formula.when(new Condition.WordIs(SEWER_CHARGED.reference(), List.of(YES)))
+                      Formula.when(SEWER_CHARGED.is(YES))
                           .then(orNothing(SEWER_PRICE))
                           .otherwise(Formula.zero(QuantityKind.MONEY))))
           .band(PRICE)
           .decimals(4, 4)
           .means("Water and, where it is charged, sewer, for one unit of this tier.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column TO_START =
       upTo(
@@ -157,16 +162,15 @@ public final class Rates {
           Severity.WRONG,
           RATES,
           START
-              .cell()
               .below(NEVER)
               .and(
-                  startsFrom(Comparator.AT_LEAST, START.cell())
-                      .minus(startsFrom(Comparator.ABOVE, START.cell()))
-                      .above(number(1))),
-          UP_TO.reference(),
+                  startsFrom(Comparator.AT_LEAST, START)
+                      .minus(startsFrom(Comparator.ABOVE, START))
+                      .above(1)),
+          UP_TO,
           "begins at {0}, and so does another tier: the same water would be billed twice",
           "give each tier an end of its own, and leave only the last one without",
-          List.of(START.reference()));
+          List.of(START));
 
   /** A tier that can be reached and has no price. */
   public static final Rule WITHOUT_PRICE =
@@ -174,11 +178,11 @@ public final class Rates {
           "tier-without-price",
           Severity.MISSING,
           RATES,
-          START.cell().below(NEVER).and(new Condition.Given(WATER_PRICE.reference()).negated()),
-          WATER_PRICE.reference(),
+          START.below(NEVER).and(WATER_PRICE.given().negated()),
+          WATER_PRICE,
           "has no water price and can be reached from {0} on: that water would count as free",
           "type its price, or 0 where it costs nothing",
-          List.of(START.reference()));
+          List.of(START));
 
   /** The last tier ends somewhere. */
   public static final Rule NO_LAST =
@@ -187,13 +191,13 @@ public final class Rates {
           Severity.MISSING,
           RATES,
           BOUNDED.and(
-              startsFrom(Comparator.AT_LEAST, END.cell())
+              startsFrom(Comparator.AT_LEAST, END)
                   .minus(startsFrom(Comparator.AT_LEAST, NEVER))
-                  .atMost(number(0))),
-          UP_TO.reference(),
+                  .atMost(0)),
+          UP_TO,
           "is the last tier and ends at {0}: water beyond would count as free",
           "leave its end blank, or add the tier that follows",
-          List.of(UP_TO.reference()));
+          List.of(UP_TO));
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
@@ -203,14 +207,14 @@ public final class Rates {
   private Rates() {}
 
   /** Returns a volume as a number of the unit billed by. */
-  static Formula billed(Formula volume) {
-    Condition gallons = new Condition.WordIs(BILLED_BY.reference(), List.of(THOUSAND_GALLONS));
-    Condition feet = new Condition.WordIs(BILLED_BY.reference(), List.of(HUNDRED_CUBIC_FEET));
+  static Formula billed(Term volume) {
+    Condition gallons = BILLED_BY.is(THOUSAND_GALLONS);
+    Condition feet = BILLED_BY.is(HUNDRED_CUBIC_FEET);
     return Formula.when(gallons)
-        .then(volume.measuredIn(Units.GALLON).over(number(1000)))
+        .then(volume.measuredIn(Units.GALLON).over(1000))
         .otherwise(
             Formula.when(feet)
-                .then(volume.measuredIn(Units.CUBIC_FOOT).over(number(100)))
+                .then(volume.measuredIn(Units.CUBIC_FOOT).over(100))
                 .otherwise(volume.measuredIn(Units.CUBIC_METRE)));
   }
 
@@ -218,18 +222,18 @@ public final class Rates {
    * Returns what a month's water costs: each unit at the price of every tier begun, less what lies
    * beyond the end of every tier that is full, so that each unit costs what its own tier says.
    */
-  static Formula cost(Formula units) {
+  static Formula cost(Term units) {
     return beyond(START, TO_START, units).minus(beyond(END, TO_END, units));
   }
 
   /** What the units beyond the tiers' places cost at the tiers' prices, added up. */
-  private static Formula beyond(Column place, Column toPlace, Formula units) {
-    Matching passed = Matching.rowsWith(place.reference(), Comparator.BELOW, units);
-    return passed.sum(COMBINED.reference()).times(units).minus(passed.sum(toPlace.reference()));
+  private static Formula beyond(Column place, Column toPlace, Term units) {
+    Matching passed = Matching.rowsWith(place, Comparator.BELOW, units);
+    return passed.sum(COMBINED).times(units).minus(passed.sum(toPlace));
   }
 
-  private static Formula startsFrom(Comparator comparator, Formula place) {
-    return Matching.rowsWith(START.reference(), comparator, place).count();
+  private static Formula startsFrom(Comparator comparator, Term place) {
+    return Matching.rowsWith(START, comparator, place).count();
   }
 
   private static Column upTo(String id, String name, Column place, String means) {
@@ -238,18 +242,17 @@ public final class Rates {
             id,
             name,
             QuantityKind.MONEY,
-            Formula.when(place.cell().below(NEVER))
-                .then(COMBINED.cell().times(place.cell()))
+            Formula.when(place.below(NEVER))
+                .then(COMBINED.times(place))
                 .otherwise(Formula.zero(QuantityKind.MONEY)))
         .band(PRICE)
         .means(means)
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   private static Formula orNothing(Column price) {
-    return Formula.when(new Condition.Given(price.reference()))
-        .then(price.cell())
-        .otherwise(Formula.zero(QuantityKind.MONEY));
+    return Formula.when(price.given()).then(price).otherwise(Formula.zero(QuantityKind.MONEY));
   }
 
   private static Column price(String id, String name, String what) {
@@ -258,6 +261,7 @@ public final class Rates {
         .within(Bounds.from(0, 100_000, Units.MONEY))
         .decimals(4, 4)
         .optional()
-        .means("Price of one unit of " + what + " in this tier, as on the supplier's rate sheet.");
+        .means("Price of one unit of " + what + " in this tier, as on the supplier's rate sheet.")
+        .build();
   }
 }

@@ -10,7 +10,6 @@ import java.util.Optional;
 import zonewright.emitters.Emitters;
 import zonewright.estimate.CountOf;
 import zonewright.estimate.Counted;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -21,31 +20,35 @@ import zonewright.units.Units;
 /** Columns of what a water supplier pays towards the job: so much for each thing, up to a cap. */
 public final class Rebates {
   public static final Column LABEL =
-      Column.words(REBATES, "label", "Rebate").band(ITEM).means("What it is for.");
+      Column.words(REBATES, "label", "Rebate").band(ITEM).means("What it is for.").build();
 
   public static final Column COUNTED_BY =
       Column.choice(REBATES, "counted-by", "Counted by", new WordList.Fixed(Counted.WORDS))
           .band(QUANTITY)
           .optional()
           .means(
-              "What the rebate is paid for. Leave it blank where you type the count yourself: by job for a fixed sum.");
+              "What the rebate is paid for. Leave it blank where you type the count yourself: by job for a fixed sum.")
+          .build();
 
   public static final Column WHICH =
       Column.choice(REBATES, "which", "Which", new WordList.Fixed(Counted.WHICH), Counted.NEW)
           .band(QUANTITY)
-          .means("Which of it counts: new, needed, kept or taken out of use.");
+          .means("Which of it counts: new, needed, kept or taken out of use.")
+          .build();
 
   public static final Column COUNTED_IN =
       Column.choice(
               REBATES, "counted-in", "Counted in", new WordList.Fixed(Counted.UNITS), Counted.EACH)
           .band(QUANTITY)
-          .means("The unit the rule pays by: each, ft or m, ft² or m².");
+          .means("The unit the rule pays by: each, ft or m, ft² or m².")
+          .build();
 
   public static final Column EMITTER =
       Column.choice(REBATES, "emitter", "Emitter", new WordList.Published(Emitters.KINDS))
           .band(QUANTITY)
           .optional()
-          .means("Count only this kind; needed where the rule pays by emitters or drip line.");
+          .means("Count only this kind; needed where the rule pays by emitters or drip line.")
+          .build();
 
   private static final CountOf COUNT_OF =
       new CountOf(
@@ -69,26 +72,29 @@ public final class Rebates {
               "count",
               "Count",
               QuantityKind.FACTOR,
-              COUNT_OF.chosen(NEEDED.cell(), KEPT.cell(), NEW.cell(), REMOVED.cell()))
+              COUNT_OF.chosen(NEEDED, KEPT, NEW, REMOVED))
           .band(QUANTITY)
           .within(Bounds.from(0, 1e9, Units.ONE))
           .decimals(1, 1)
           .means("How many the rebate is paid for, unless you type it.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column EACH =
       Column.input(REBATES, "each", "Paid for each", QuantityKind.MONEY)
           .band(BILL)
           .within(Bounds.from(0, 1e8, Units.MONEY))
           .optional()
-          .means("What the rule pays for one.");
+          .means("What the rule pays for one.")
+          .build();
 
   public static final Column CAP =
       Column.input(REBATES, "cap", "At most", QuantityKind.MONEY)
           .band(BILL)
           .within(Bounds.from(0, 1e9, Units.MONEY))
           .optional()
-          .means("The most the rule pays. Leave it blank where there is no cap.");
+          .means("The most the rule pays. Leave it blank where there is no cap.")
+          .build();
 
   public static final Column AMOUNT =
       Column.calculated(
@@ -96,19 +102,21 @@ public final class Rebates {
               "amount",
               "Amount",
               QuantityKind.MONEY,
-              Formula.when(new Condition.Given(CAP.reference()))
-                  .then(Formula.smaller(CAP.cell(), uncapped()))
+              Formula.when(CAP.given())
+                  .then(Formula.smaller(CAP, uncapped()))
                   .otherwise(uncapped()))
           .band(BILL)
           .means("What is paid, to the cent, and no more than the cap.")
-          .source("By definition; half a cent goes up.");
+          .source("By definition; half a cent goes up.")
+          .build();
 
   public static final Column NOTE =
       Column.words(REBATES, "note", "Note")
           .band(ITEM)
           .optional()
           .means(
-              "The program, its conditions, when it ends: most want to agree before work begins.");
+              "The program, its conditions, when it ends: most want to agree before work begins.")
+          .build();
 
   /** Columns of the sheet, in their order. */
   public static List<Column> columns() {
@@ -132,6 +140,6 @@ public final class Rebates {
   private Rebates() {}
 
   private static Formula uncapped() {
-    return COUNT.cell().times(EACH.cell()).roundedTo(Units.CENT);
+    return COUNT.times(EACH).roundedTo(Units.CENT);
   }
 }

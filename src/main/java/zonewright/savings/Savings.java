@@ -7,9 +7,8 @@ import static zonewright.trade.Sheets.SAVED;
 import static zonewright.trade.Sheets.SAVINGS;
 
 import zonewright.estimate.BuildUp;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -38,7 +37,8 @@ public final class Savings {
           .band(CASH)
           .within(Bounds.from(1, MOST_YEARS, Units.ONE).wholeNumbers())
           .means("Years the new equipment is counted on, at most 30.")
-          .source("Common practice, no source: 15 years unless typed.");
+          .source("Common practice, no source: 15 years unless typed.")
+          .build();
 
   public static final Column UPKEEP =
       Column.defaulted(
@@ -50,7 +50,8 @@ public final class Savings {
           .band(SAVED)
           .within(Bounds.from(-1e8, 1e8, Units.MONEY))
           .means("What upkeep gets cheaper in a year; below 0 where it gets dearer.")
-          .source("None unless typed.");
+          .source("None unless typed.")
+          .build();
 
   public static final Column PUMP_PRESSURE =
       Column.input(SAVINGS, "pump-pressure", "Pump pressure", QuantityKind.PRESSURE)
@@ -58,7 +59,8 @@ public final class Savings {
           .within(Bounds.from(0, 1000, Units.POUND_PER_SQUARE_INCH))
           .optional()
           .means(
-              "Pressure a pump of the site adds to the water. Leave it blank where nothing is pumped.");
+              "Pressure a pump of the site adds to the water. Leave it blank where nothing is pumped.")
+          .build();
 
   public static final Column PUMP_EFFICIENCY =
       Column.defaulted(
@@ -66,7 +68,8 @@ public final class Savings {
           .band(SAVED)
           .within(Bounds.above(0, 1, Units.ONE))
           .means("Part of the electricity that becomes pressure, pump and motor together.")
-          .source("Common practice, no source.");
+          .source("Common practice, no source.")
+          .build();
 
   public static final Column ENERGY_PRICE =
       Column.input(SAVINGS, "energy-price", "Energy price", QuantityKind.PRICE_PER_ENERGY)
@@ -74,7 +77,8 @@ public final class Savings {
           .within(Bounds.from(0, 1000, Units.MONEY_PER_KILOWATT_HOUR))
           .decimals(4, 4)
           .optional()
-          .means("What the pump's electricity costs. Needed only where a pump pressure is given.");
+          .means("What the pump's electricity costs. Needed only where a pump pressure is given.")
+          .build();
 
   public static final Column YEAR_FOUND =
       total(
@@ -103,12 +107,13 @@ public final class Savings {
               "overwatered",
               "Present beyond need",
               QuantityKind.VOLUME,
-              YEAR_PRESENT.cell().minus(YEAR_FOUND.cell()))
+              YEAR_PRESENT.minus(YEAR_FOUND))
           .band(SAVED)
           .means(
               "What the present schedule gives beyond what the zones as found need; below 0 where it gives too little. This much"
                   + " better scheduling alone would save.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column YEAR_BEFORE =
       total(
@@ -130,10 +135,11 @@ public final class Savings {
               "saved-volume",
               "Water saved a year",
               QuantityKind.VOLUME,
-              YEAR_BEFORE.cell().minus(YEAR_AFTER.cell()))
+              YEAR_BEFORE.minus(YEAR_AFTER))
           .band(SAVED)
           .means("Before less proposed; below 0 where the job uses more.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column SAVED_SHARE =
       Column.calculated(
@@ -141,12 +147,13 @@ public final class Savings {
               "saved-share",
               "Part saved",
               QuantityKind.SHARE,
-              Formula.when(YEAR_BEFORE.cell().atMost(Formula.zero(QuantityKind.VOLUME)))
+              Formula.when(YEAR_BEFORE.atMost(Formula.zero(QuantityKind.VOLUME)))
                   .then(Formula.doesNotApply("none", "There is no water before to save."))
-                  .otherwise(SAVED_VOLUME.cell().over(YEAR_BEFORE.cell())))
+                  .otherwise(SAVED_VOLUME.over(YEAR_BEFORE)))
           .band(SAVED)
           .means("Water saved as a part of the water before.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column FIXED_BEFORE =
       fixed(
@@ -161,7 +168,7 @@ public final class Savings {
       fixed(
           "fixed-after",
           "Fixed charge a month proposed",
-          FIXED_BEFORE.cell(),
+          FIXED_BEFORE,
           "The same after the job, lower where a smaller meter or one meter less will do.",
           "As before, unless typed.");
 
@@ -177,10 +184,11 @@ public final class Savings {
               "water-saving",
               "Water bill saved a year",
               QuantityKind.MONEY,
-              BILL_BEFORE.cell().minus(BILL_AFTER.cell()).roundedTo(Units.CENT))
+              BILL_BEFORE.minus(BILL_AFTER).roundedTo(Units.CENT))
           .band(SAVED)
           .means("The year's bills before less those as proposed, at today's rates.")
-          .source("By definition; the sum of whole cents.");
+          .source("By definition; the sum of whole cents.")
+          .build();
 
   public static final Column ENERGY =
       Column.calculated(
@@ -188,14 +196,14 @@ public final class Savings {
               "energy",
               "Energy saved a year",
               QuantityKind.ENERGY,
-              Formula.when(new Condition.Given(PUMP_PRESSURE.reference()))
-                  .then(
-                      SAVED_VOLUME.cell().times(PUMP_PRESSURE.cell()).over(PUMP_EFFICIENCY.cell()))
+              Formula.when(PUMP_PRESSURE.given())
+                  .then(SAVED_VOLUME.times(PUMP_PRESSURE).over(PUMP_EFFICIENCY))
                   .otherwise(Formula.zero(QuantityKind.ENERGY)))
           .band(SAVED)
           .decimals(0, 0)
           .means("What the pump needs less in a year; none where no pump pressure is given.")
-          .source("Energy = volume × pressure ÷ efficiency, by definition of work.");
+          .source("Energy = volume × pressure ÷ efficiency, by definition of work.")
+          .build();
 
   public static final Column ENERGY_SAVING =
       Column.calculated(
@@ -203,19 +211,21 @@ public final class Savings {
               "energy-saving",
               "Energy bill saved a year",
               QuantityKind.MONEY,
-              Formula.when(new Condition.Given(PUMP_PRESSURE.reference()))
-                  .then(ENERGY.cell().times(ENERGY_PRICE.cell()).roundedTo(Units.CENT))
+              Formula.when(PUMP_PRESSURE.given())
+                  .then(ENERGY.times(ENERGY_PRICE).roundedTo(Units.CENT))
                   .otherwise(Formula.zero(QuantityKind.MONEY)))
           .band(SAVED)
           .means("Energy saved at today's price, to the cent.")
-          .source("By definition; half a cent goes up.");
+          .source("By definition; half a cent goes up.")
+          .build();
 
   public static final Column COST =
-      Column.defaulted(SAVINGS, "cost", "Cost of the job", QuantityKind.MONEY, BuildUp.TOTAL.cell())
+      Column.defaulted(SAVINGS, "cost", "Cost of the job", QuantityKind.MONEY, BuildUp.TOTAL)
           .band(CASH)
           .within(Bounds.from(0, 1e10, Units.MONEY))
           .means("The price on the sheet Estimate, unless you type another.")
-          .source("The sheet Estimate.");
+          .source("The sheet Estimate.")
+          .build();
 
   public static final Column REBATE =
       Column.calculated(
@@ -223,34 +233,29 @@ public final class Savings {
               "rebate",
               "Rebates",
               QuantityKind.MONEY,
-              sum(Rebates.AMOUNT).roundedTo(Units.CENT))
+              Rebates.AMOUNT.sum().roundedTo(Units.CENT))
           .band(CASH)
           .means("Sum of the sheet Rebates.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column NET_COST =
       Column.calculated(
-              SAVINGS,
-              "net-cost",
-              "Cost less rebates",
-              QuantityKind.MONEY,
-              COST.cell().minus(REBATE.cell()))
+              SAVINGS, "net-cost", "Cost less rebates", QuantityKind.MONEY, COST.minus(REBATE))
           .band(CASH)
           .means("What the owner puts in at the start.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   private Savings() {}
 
-  private static Formula sum(Column column) {
-    return new Formula.Gather(Gathering.SUM, column.reference());
-  }
-
-  private static Column fixed(String id, String name, Formula usual, String means, String source) {
+  private static Column fixed(String id, String name, Term usual, String means, String source) {
     return Column.defaulted(SAVINGS, id, name, QuantityKind.MONEY, usual)
         .band(BILL)
         .within(Bounds.from(0, 1e7, Units.MONEY))
         .means(means)
-        .source(source);
+        .source(source)
+        .build();
   }
 
   private static Column bill(String id, String name, Column fixed, Column month) {
@@ -259,18 +264,20 @@ public final class Savings {
             id,
             name,
             QuantityKind.MONEY,
-            number(12).times(fixed.cell()).plus(sum(month)).roundedTo(Units.CENT))
+            number(12).times(fixed).plus(month.sum()).roundedTo(Units.CENT))
         .band(BILL)
         .means(
             "Water of the twelve months by the tiers, other use included, and the fixed charges.")
-        .source("By definition; the sum of whole cents.");
+        .source("By definition; the sum of whole cents.")
+        .build();
   }
 
   private static Column total(String id, String name, Column month, String means) {
-    return Column.calculated(SAVINGS, id, name, QuantityKind.VOLUME, sum(month))
+    return Column.calculated(SAVINGS, id, name, QuantityKind.VOLUME, month.sum())
         .band(BILL)
         .means(means)
-        .source("Sum over the months of the sheet Use.");
+        .source("Sum over the months of the sheet Use.")
+        .build();
   }
 
   private static Column share(String id, String name, double usual, String means) {
@@ -282,6 +289,7 @@ public final class Savings {
         .source(
             usual == 0
                 ? "None unless typed."
-                : "3 % a year beyond inflation, from memory: the least rate of 10 CFR 436 for federal projects; ask the owner.");
+                : "3 % a year beyond inflation, from memory: the least rate of 10 CFR 436 for federal projects; ask the owner.")
+        .build();
   }
 }

@@ -7,7 +7,6 @@ import static zonewright.trade.Sheets.REBATES;
 import static zonewright.trade.Sheets.SAVINGS;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.retrofit.AsFound;
 import zonewright.sheet.Rule;
@@ -24,11 +23,11 @@ public final class SavingsRules {
           "rebate-over-cost",
           Severity.CHECK,
           SAVINGS,
-          Savings.REBATE.cell().above(Savings.COST.cell()),
-          Savings.REBATE.reference(),
+          Savings.REBATE.above(Savings.COST),
+          Savings.REBATE,
           "rebates of {0} are more than the job costs ({1})",
           "look at caps and counts: programs pay no more than the cost",
-          List.of(Savings.REBATE.reference(), Savings.COST.reference()));
+          List.of(Savings.REBATE, Savings.COST));
 
   /** A rebate is named, and nobody knows what it pays. */
   public static final Rule REBATE_WITHOUT_SUM =
@@ -36,9 +35,8 @@ public final class SavingsRules {
           "rebate-without-sum",
           Severity.MISSING,
           REBATES,
-          new Condition.Given(Rebates.LABEL.reference())
-              .and(new Condition.Given(Rebates.EACH.reference()).negated()),
-          Rebates.EACH.reference(),
+          Rebates.LABEL.given().and(Rebates.EACH.given().negated()),
+          Rebates.EACH,
           "does not say what is paid for each: rebates cannot be added up",
           "type it, or 0 where nothing is paid",
           List.of());
@@ -49,10 +47,11 @@ public final class SavingsRules {
           "rebate-without-count",
           Severity.MISSING,
           REBATES,
-          new Condition.Given(Rebates.EACH.reference())
-              .and(new Condition.Given(Rebates.COUNTED_BY.reference()).negated())
-              .and(new Condition.Given(Rebates.COUNT.reference()).negated()),
-          Rebates.COUNT.reference(),
+          Rebates.EACH
+              .given()
+              .and(Rebates.COUNTED_BY.given().negated())
+              .and(Rebates.COUNT.given().negated()),
+          Rebates.COUNT,
           "says neither what it is counted by nor how many are paid for",
           "choose what it is counted by, or type the count",
           List.of());
@@ -63,11 +62,11 @@ public final class SavingsRules {
           "payback-over-life",
           Severity.CHECK,
           CASES,
-          Worth.PAYBACK.cell().above(Savings.LIFE.cell()),
-          Worth.PAYBACK.reference(),
+          Worth.PAYBACK.above(Savings.LIFE),
+          Worth.PAYBACK,
           "pays back in {0} years, beyond its life of {1}",
           "leave out what saves little, look for rebates, or say what else speaks for it",
-          List.of(Worth.PAYBACK.reference(), Savings.LIFE.reference()));
+          List.of(Worth.PAYBACK, Savings.LIFE));
 
   /** A retrofit that takes more water than before. */
   public static final Rule USES_MORE =
@@ -76,13 +75,12 @@ public final class SavingsRules {
           Severity.CHECK,
           SAVINGS,
           Savings.YEAR_BEFORE
-              .cell()
               .above(Formula.zero(QuantityKind.VOLUME))
-              .and(Savings.SAVED_VOLUME.cell().below(Formula.zero(QuantityKind.VOLUME))),
-          Savings.SAVED_VOLUME.reference(),
+              .and(Savings.SAVED_VOLUME.below(Formula.zero(QuantityKind.VOLUME))),
+          Savings.SAVED_VOLUME,
           "the proposed zones need more water than before: {0} against {1} a year",
           "see on the sheet Takeoff which zones do; a present schedule may be giving too little",
-          List.of(Savings.YEAR_AFTER.reference(), Savings.YEAR_BEFORE.reference()));
+          List.of(Savings.YEAR_AFTER, Savings.YEAR_BEFORE));
 
   /** Present watering far beyond what the plants need. */
   public static final Rule OVERWATERED =
@@ -90,11 +88,11 @@ public final class SavingsRules {
           "overwatered",
           Severity.NOTE,
           SAVINGS,
-          Savings.OVERWATERED.cell().above(number(0.1).times(Savings.YEAR_FOUND.cell())),
-          Savings.YEAR_PRESENT.reference(),
+          Savings.OVERWATERED.above(number(0.1).times(Savings.YEAR_FOUND)),
+          Savings.YEAR_PRESENT,
           "the present schedule gives {0} a year, {1} more than the zones as found need",
           "a new schedule saves that without any new equipment; do not count it for the equipment",
-          List.of(Savings.YEAR_PRESENT.reference(), Savings.OVERWATERED.reference()));
+          List.of(Savings.YEAR_PRESENT, Savings.OVERWATERED));
 
   /** A zone that gets far more than it needs even in the peak month. */
   public static final Rule ZONE_OVERWATERED =
@@ -102,11 +100,11 @@ public final class SavingsRules {
           "zone-overwatered",
           Severity.NOTE,
           FOUND,
-          AsFound.PRESENT_PART.cell().above(number(1.5)),
-          AsFound.PRESENT_PART.reference(),
+          AsFound.PRESENT_PART.above(1.5),
+          AsFound.PRESENT_PART,
           "is given {0} of what it needs in the peak month: {1} a week",
           "set the controller to the run time it needs before anything is replaced",
-          List.of(AsFound.PRESENT_PART.reference(), AsFound.PRESENT_VOLUME.reference()));
+          List.of(AsFound.PRESENT_PART, AsFound.PRESENT_VOLUME));
 
   /** A zone that is kept short in the peak month. */
   public static final Rule ZONE_UNDERWATERED =
@@ -114,14 +112,14 @@ public final class SavingsRules {
           "zone-underwatered",
           Severity.NOTE,
           FOUND,
-          AsFound.PRESENT_PART.cell().below(number(0.7)),
-          AsFound.PRESENT_PART.reference(),
+          AsFound.PRESENT_PART.below(0.7),
+          AsFound.PRESENT_PART,
           "is given only {0} of what it needs in the peak month: {1} a week",
           "look whether the plants get by: against the present schedule this zone may save nothing",
-          List.of(AsFound.PRESENT_PART.reference(), AsFound.PRESENT_VOLUME.reference()));
+          List.of(AsFound.PRESENT_PART, AsFound.PRESENT_VOLUME));
 
   private static Formula firstYear(String name) {
-    return new Formula.Pick(Worth.FIRST_YEAR.reference(), number(Cases.NAMES.indexOf(name) + 1));
+    return Worth.FIRST_YEAR.inRow(Cases.NAMES.indexOf(name) + 1);
   }
 
   private SavingsRules() {}
@@ -151,10 +149,10 @@ public final class SavingsRules {
           Severity.NOTE,
           SAVINGS,
           firstYear(Cases.LOW).above(firstYear(Cases.HIGH)),
-          Savings.WATER_SAVING.reference(),
+          Savings.WATER_SAVING,
           "comes to {0} a year, a loss: the case low counts less of it than high, and so comes out better",
           "read low and high the other way round, and see on the sheet Takeoff which zones need more water",
-          List.of(Savings.WATER_SAVING.reference()));
+          List.of(Savings.WATER_SAVING));
 
   /** Savings that never come. */
   public static final Rule NOT_PAID =
@@ -162,9 +160,9 @@ public final class SavingsRules {
           "saves-nothing",
           Severity.CHECK,
           CASES,
-          Savings.NET_COST.cell().above(NOTHING).and(Worth.FIRST_YEAR.cell().atMost(NOTHING)),
-          Worth.FIRST_YEAR.reference(),
+          Savings.NET_COST.above(NOTHING).and(Worth.FIRST_YEAR.atMost(NOTHING)),
+          Worth.FIRST_YEAR,
           "saves nothing in the first year and costs {0}",
           "check the rates, and what the savings are held against",
-          List.of(Savings.NET_COST.reference()));
+          List.of(Savings.NET_COST));
 }

@@ -14,6 +14,7 @@ import zonewright.climate.Climate;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.retrofit.AsFound;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -38,17 +39,19 @@ public final class Use {
           .means(
               "What the proposed water is held against: what the zones as found would need, well scheduled (only what better"
                   + " equipment and plants save); what the controller runs now; or what the meter shows. The last two also count"
-                  + " what better scheduling saves.");
+                  + " what better scheduling saves.")
+          .build();
 
   public static final Column MONTH =
-      Column.words(USE, "month", "Month").band(WATER).means("The month.");
+      Column.words(USE, "month", "Month").band(WATER).means("The month.").build();
 
   public static final Column POSITION =
       Column.input(USE, "number", "Number", QuantityKind.COUNT)
           .band(WATER)
           .within(Bounds.from(1, 12, Units.ONE).wholeNumbers())
           .optional()
-          .means("The month's place in the year.");
+          .means("The month's place in the year.")
+          .build();
 
   public static final Column SETTING =
       Column.defaulted(USE, "setting", "Seasonal setting", QuantityKind.SHARE, number(1))
@@ -56,14 +59,16 @@ public final class Use {
           .within(Bounds.from(0, 5, Units.ONE))
           .means(
               "Seasonal setting of the controller in the month as it is run now; 0 % where it is off.")
-          .source("100 % all year unless typed: many controllers are never touched.");
+          .source("100 % all year unless typed: many controllers are never touched.")
+          .build();
 
   public static final Column METERED =
       Column.input(USE, "metered", "Metered", QuantityKind.VOLUME)
           .band(PRESENT_USE)
           .within(Bounds.from(0, 1e10, Units.GALLON))
           .optional()
-          .means("Water of the month by the meter or the bill; the mean of several years is best.");
+          .means("Water of the month by the meter or the bill; the mean of several years is best.")
+          .build();
 
   public static final Column OTHER =
       Column.defaulted(
@@ -76,13 +81,14 @@ public final class Use {
           .within(Bounds.from(0, 1e10, Units.GALLON))
           .means(
               "What the same meter gives to buildings and all but irrigation. A winter month without irrigation tells it.")
-          .source("None unless typed: a meter for irrigation alone.");
+          .source("None unless typed: a meter for irrigation alone.")
+          .build();
 
   public static final Column FOUND =
       volume(
           "found",
           "As found, well scheduled",
-          VolumeNames.ofAllZones(POSITION.cell(), AsFound::of),
+          VolumeNames.ofAllZones(POSITION, AsFound::of),
           "What the zones as found would need in the month at their own uniformity and rate: each scaled by its own percent of the"
               + " month, as the proposed zones are.",
           "Sum over the zones of the sheet Found.");
@@ -91,10 +97,11 @@ public final class Use {
       volume(
           "present",
           "Present schedule",
-          AsFound.sum(AsFound.PRESENT_VOLUME.reference())
+          AsFound.PRESENT_VOLUME
+              .sum()
               .over(Formula.amount(7, Units.DAY))
               .times(month(Climate.DAYS))
-              .times(SETTING.cell()),
+              .times(SETTING),
           "What the controller runs in the month as it is set now.",
           "Flow × minutes a week × weeks of the month × seasonal setting.");
 
@@ -102,7 +109,7 @@ public final class Use {
       volume(
           "metered-irrigation",
           "Metered irrigation",
-          Formula.larger(Formula.zero(QuantityKind.VOLUME), METERED.cell().minus(OTHER.cell())),
+          Formula.larger(Formula.zero(QuantityKind.VOLUME), METERED.minus(OTHER)),
           "Metered water less other use.",
           "By definition.");
 
@@ -111,11 +118,9 @@ public final class Use {
           "before",
           "Before",
           Formula.when(basis(BY_DESIGN))
-              .then(FOUND.cell())
+              .then(FOUND)
               .otherwise(
-                  Formula.when(basis(BY_SCHEDULE))
-                      .then(PRESENT.cell())
-                      .otherwise(METERED_IRRIGATION.cell())),
+                  Formula.when(basis(BY_SCHEDULE)).then(PRESENT).otherwise(METERED_IRRIGATION)),
           "What the proposed water is held against, as chosen on the sheet Savings.",
           "By definition.");
 
@@ -128,20 +133,20 @@ public final class Use {
           "The sheet Months.");
 
   public static final Column UNITS_OTHER =
-      units("units-other", "Other use billed", OTHER.cell(), "Other use in the unit billed by.");
+      units("units-other", "Other use billed", OTHER, "Other use in the unit billed by.");
 
   public static final Column UNITS_BEFORE =
       units(
           "units-before",
           "Billed before",
-          BEFORE.cell().plus(OTHER.cell()),
+          BEFORE.plus(OTHER),
           "All water of the month before, in the unit billed by.");
 
   public static final Column UNITS_AFTER =
       units(
           "units-after",
           "Billed proposed",
-          AFTER.cell().plus(OTHER.cell()),
+          AFTER.plus(OTHER),
           "All water of the month as proposed, in the unit billed by.");
 
   public static final Column COST_OTHER =
@@ -182,35 +187,37 @@ public final class Use {
 
   private static Formula month(Column column) {
     Reference there = column.reference();
-    return new Formula.Pick(there, POSITION.cell());
+    return there.inRow(POSITION);
   }
 
   private static Condition basis(String word) {
-    return new Condition.WordIs(BASIS.reference(), List.of(word));
+    return BASIS.is(word);
   }
 
-  private static Column volume(
-      String id, String name, Formula formula, String means, String source) {
+  private static Column volume(String id, String name, Term formula, String means, String source) {
     return Column.calculated(USE, id, name, QuantityKind.VOLUME, formula)
         .band(WATER)
         .means(means)
-        .source(source);
+        .source(source)
+        .build();
   }
 
-  private static Column units(String id, String name, Formula volume, String means) {
+  private static Column units(String id, String name, Term volume, String means) {
     return Column.calculated(USE, id, name, QuantityKind.FACTOR, Rates.billed(volume))
         .band(BILL)
         .means(means)
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   private static Column cost(String id, String name, Column units, String means) {
     return Column.calculated(
-            USE, id, name, QuantityKind.MONEY, Rates.cost(units.cell()).roundedTo(Units.CENT))
+            USE, id, name, QuantityKind.MONEY, Rates.cost(units).roundedTo(Units.CENT))
         .band(BILL)
         .means(
             means
                 + " Irrigation stands on top of other use and fills the dearer tiers: its own cost is the difference.")
-        .source("By the tiers of the sheet Rates, month by month, to the cent.");
+        .source("By the tiers of the sheet Rates, month by month, to the cent.")
+        .build();
   }
 }

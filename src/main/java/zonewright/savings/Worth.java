@@ -1,6 +1,5 @@
 package zonewright.savings;
 
-import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.CASES;
 import static zonewright.trade.Sheets.CASH;
 import static zonewright.trade.Sheets.SAVINGS;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.function.IntFunction;
 import zonewright.formula.Formula;
 import zonewright.formula.Gathering;
+import zonewright.formula.Term;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
 
@@ -24,21 +24,22 @@ public final class Worth {
               "first-year",
               "Saved in the first year",
               Cases.ACHIEVED
-                  .cell()
-                  .times(Savings.WATER_SAVING.cell().plus(Savings.ENERGY_SAVING.cell()))
-                  .plus(Savings.UPKEEP.cell()))
+                  .times(Savings.WATER_SAVING.plus(Savings.ENERGY_SAVING))
+                  .plus(Savings.UPKEEP))
           .means("Water, energy and upkeep of the first year, at today's prices.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column PAYING =
       money(
               "paying",
               "Paid back each year",
-              Formula.when(FIRST_YEAR.cell().atMost(NOTHING))
+              Formula.when(FIRST_YEAR.atMost(NOTHING))
                   .then(Formula.doesNotApply("never", "Nothing is saved in the first year."))
-                  .otherwise(FIRST_YEAR.cell()))
+                  .otherwise(FIRST_YEAR))
           .means("The first year's savings where there are any: what pays the cost back.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column PAYBACK =
       Column.calculated(
@@ -46,31 +47,34 @@ public final class Worth {
               "payback",
               "Simple payback in years",
               QuantityKind.FACTOR,
-              Formula.when(Savings.NET_COST.cell().atMost(NOTHING))
+              Formula.when(Savings.NET_COST.atMost(NOTHING))
                   .then(
                       Formula.doesNotApply(
                           "no cost", "Rebates cover the whole cost: there is nothing to pay back."))
-                  .otherwise(Savings.NET_COST.cell().over(PAYING.cell())))
+                  .otherwise(Savings.NET_COST.over(PAYING)))
           .band(CASH)
           .means(
               "Years until the first year's savings have paid the cost less rebates, at prices as they are.")
           .source(
-              "Project cost ÷ yearly savings: U.S. EPA, WaterSense at Work (2012), equation 1-1 (verified).");
+              "Project cost ÷ yearly savings: U.S. EPA, WaterSense at Work (2012), equation 1-1 (verified).")
+          .build();
 
   public static final Column NET_PRESENT_VALUE =
       money(
               "net-present-value",
               "Net present value",
-              byCase(at -> sum(Years.PRESENT_VALUE.get(at))))
+              byCase(at -> Years.PRESENT_VALUE.get(at).sum()))
           .means(
               "What all the years' savings are worth at the start, less the cost. Above 0 the job earns more than the discount rate.")
           .source(
-              "Sum of cash ÷ (1 + discount rate) ^ years: OpenDocument 1.2 part 2, function NPV (verified), and the cost at the start.");
+              "Sum of cash ÷ (1 + discount rate) ^ years: OpenDocument 1.2 part 2, function NPV (verified), and the cost at the start.")
+          .build();
 
   public static final Column LIFE_CASH =
-      money("life-cash", "Cash over the life", byCase(at -> sum(Years.CASH_OF_CASE.get(at))))
+      money("life-cash", "Cash over the life", byCase(at -> Years.CASH_OF_CASE.get(at).sum()))
           .means("All savings of the life less the cost, not discounted.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column RATE_OF_RETURN =
       Column.calculated(
@@ -78,23 +82,24 @@ public final class Worth {
               "rate-of-return",
               "Internal rate of return",
               QuantityKind.SHARE,
-              Formula.when(Savings.NET_COST.cell().atMost(NOTHING))
+              Formula.when(Savings.NET_COST.atMost(NOTHING))
                   .then(Formula.doesNotApply("no cost", "Rebates cover the whole cost."))
                   .otherwise(
-                      Formula.when(LIFE_CASH.cell().below(NOTHING))
+                      Formula.when(LIFE_CASH.below(NOTHING))
                           .then(
                               Formula.doesNotApply(
                                   "loses", "The savings of the whole life do not cover the cost."))
                           .otherwise(
                               byCase(
                                   at ->
-                                      new Formula.Gather(
-                                          Gathering.RATE_OF_RETURN,
-                                          Years.CASH_OF_CASE.get(at).reference())))))
+                                      Years.CASH_OF_CASE
+                                          .get(at)
+                                          .gathered(Gathering.RATE_OF_RETURN)))))
           .band(CASH)
           .decimals(2, 2)
           .means("The discount rate at which the net present value would be 0.")
-          .source("OpenDocument 1.2 part 2, function IRR (verified).");
+          .source("OpenDocument 1.2 part 2, function IRR (verified).")
+          .build();
 
   public static final Column PAID_BACK =
       Column.calculated(
@@ -102,15 +107,16 @@ public final class Worth {
               "paid-back",
               "Paid back in year",
               QuantityKind.COUNT,
-              Formula.when(LIFE_CASH.cell().below(NOTHING))
+              Formula.when(LIFE_CASH.below(NOTHING))
                   .then(
                       Formula.doesNotApply(
                           "not in its life",
                           "The savings of the whole life do not cover the cost."))
-                  .otherwise(byCase(at -> sum(Years.OWED.get(at)))))
+                  .otherwise(byCase(at -> Years.OWED.get(at).sum())))
           .band(CASH)
           .means("The first year whose cumulative cash is not below 0, with prices that rise.")
-          .source("By counting.");
+          .source("By counting.")
+          .build();
 
   public static final Column EXPECTED_PAYBACK = expected(PAYBACK);
   public static final Column EXPECTED_VALUE = expected(NET_PRESENT_VALUE);
@@ -175,11 +181,7 @@ public final class Worth {
     return Cases.byCase(each.apply(0), each.apply(1), each.apply(2));
   }
 
-  private static Formula sum(Column column) {
-    return new Formula.Gather(Gathering.SUM, column.reference());
-  }
-
-  private static Column money(String id, String name, Formula formula) {
+  private static Column.Builder money(String id, String name, Term formula) {
     return Column.calculated(CASES, id, name, QuantityKind.MONEY, formula).band(CASH);
   }
 
@@ -189,9 +191,10 @@ public final class Worth {
             column.reference().column(),
             column.name(),
             column.kind(),
-            new Formula.Pick(column.reference(), number(EXPECTED)))
+            column.inRow(EXPECTED))
         .band(CASH)
         .means(column.meaning() + " As expected; other cases stand on the sheet Cases.")
-        .source(column.source());
+        .source(column.source())
+        .build();
   }
 }

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import zonewright.formula.Comparator;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
+import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -24,14 +25,16 @@ public final class Years {
   public static final Column YEAR =
       Column.words(YEARS, "year", "Year")
           .band(CASH)
-          .means("Year after the job is done; 0 is its start.");
+          .means("Year after the job is done; 0 is its start.")
+          .build();
 
   public static final Column POSITION =
       Column.input(YEARS, "number", "Number", QuantityKind.COUNT)
           .band(CASH)
           .within(Bounds.from(0, Savings.MOST_YEARS, Units.ONE).wholeNumbers())
           .optional()
-          .means("The year as a number.");
+          .means("The year as a number.")
+          .build();
 
   public static final Column DISCOUNT_FACTOR =
       Column.calculated(
@@ -39,12 +42,13 @@ public final class Years {
               "discount-factor",
               "Discount factor",
               QuantityKind.FACTOR,
-              number(1).over(number(1).plus(Savings.DISCOUNT.cell()).power(POSITION.cell())))
+              number(1).over(number(1).plus(Savings.DISCOUNT).power(POSITION)))
           .band(CASH)
           .decimals(4, 4)
           .means("What one paid at the end of the year is worth at the start.")
           .source(
-              "1 ÷ (1 + discount rate) ^ years: OpenDocument 1.2 part 2, function NPV (verified).");
+              "1 ÷ (1 + discount rate) ^ years: OpenDocument 1.2 part 2, function NPV (verified).")
+          .build();
 
   /** Net cash, its present value and its running sum, for each case. */
   public static final List<Column> CASH_OF_CASE = each(Years::cash);
@@ -78,46 +82,45 @@ public final class Years {
   }
 
   private static Column cash(int at) {
-    Formula achieved = new Formula.Pick(Cases.ACHIEVED.reference(), number(at + 1));
-    Formula rise = new Formula.Pick(Cases.RISE.reference(), number(at + 1));
-    Formula before = POSITION.cell().minus(number(1));
-    Formula water = Savings.WATER_SAVING.cell().times(number(1).plus(rise).power(before));
-    Formula energy =
-        Savings.ENERGY_SAVING
-            .cell()
-            .times(number(1).plus(Savings.ENERGY_RISE.cell()).power(before));
+    Formula achieved = Cases.ACHIEVED.inRow(at + 1);
+    Formula rise = Cases.RISE.inRow(at + 1);
+    Formula before = POSITION.minus(1);
+    Formula water = Savings.WATER_SAVING.times(number(1).plus(rise).power(before));
+    Formula energy = Savings.ENERGY_SAVING.times(number(1).plus(Savings.ENERGY_RISE).power(before));
     return money(
             "cash-" + Cases.NAMES.get(at),
             "Net cash" + word(at),
-            Formula.when(POSITION.cell().below(number(1)))
-                .then(Formula.zero(QuantityKind.MONEY).minus(Savings.NET_COST.cell()))
+            Formula.when(POSITION.below(1))
+                .then(Formula.zero(QuantityKind.MONEY).minus(Savings.NET_COST))
                 .otherwise(
-                    Formula.when(POSITION.cell().above(Savings.LIFE.cell()))
+                    Formula.when(POSITION.above(Savings.LIFE))
                         .then(Formula.zero(QuantityKind.MONEY))
-                        .otherwise(achieved.times(water.plus(energy)).plus(Savings.UPKEEP.cell()))))
+                        .otherwise(achieved.times(water.plus(energy)).plus(Savings.UPKEEP))))
         .means(
             "At the start the cost less rebates, as money paid. Then, to the end of the life, water and energy saved at prices that"
                 + " rise from the first year on, and upkeep saved.")
-        .source("By definition. Not rounded: it is a forecast.");
+        .source("By definition. Not rounded: it is a forecast.")
+        .build();
   }
 
   private static Column presentValue(int at) {
     return money(
             "present-value-" + Cases.NAMES.get(at),
             "Present value" + word(at),
-            CASH_OF_CASE.get(at).cell().times(DISCOUNT_FACTOR.cell()))
+            CASH_OF_CASE.get(at).times(DISCOUNT_FACTOR))
         .means("Net cash times the discount factor.")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   private static Column cumulative(int at) {
     return money(
             "cumulative-" + Cases.NAMES.get(at),
             "Cumulative cash" + word(at),
-            Matching.rowsWith(POSITION.reference(), Comparator.AT_MOST, POSITION.cell())
-                .sum(CASH_OF_CASE.get(at).reference()))
+            Matching.rowsWith(POSITION, Comparator.AT_MOST, POSITION).sum(CASH_OF_CASE.get(at)))
         .means("Net cash of all years up to this one.")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
   private static Column owed(int at) {
@@ -126,15 +129,16 @@ public final class Years {
             "owed-" + Cases.NAMES.get(at),
             "Not paid back" + word(at),
             QuantityKind.COUNT,
-            Formula.when(CUMULATIVE.get(at).cell().below(Formula.zero(QuantityKind.MONEY)))
-                .then(number(1))
-                .otherwise(number(0)))
+            Formula.when(CUMULATIVE.get(at).below(Formula.zero(QuantityKind.MONEY)))
+                .then(1)
+                .otherwise(0))
         .band(CASH)
         .means("1 while the cumulative cash is below 0, else 0.")
-        .source("By definition.");
+        .source("By definition.")
+        .build();
   }
 
-  private static Column money(String id, String name, Formula formula) {
+  private static Column.Builder money(String id, String name, Term formula) {
     return Column.calculated(YEARS, id, name, QuantityKind.MONEY, formula).band(CASH);
   }
 }

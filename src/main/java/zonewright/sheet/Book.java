@@ -177,6 +177,7 @@ public final class Book {
     reasons.clear();
     gathered.clear();
     rowsByWords.clear();
+    calculation.forgetParts();
     Changes changes = new Changes(edit, anew, changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
@@ -207,6 +208,11 @@ public final class Book {
   /** Returns the rows of tables by what they hold. */
   RowsByWords rowsBy() {
     return rowsByWords;
+  }
+
+  /** Returns what a part of a formula comes to in a row; see {@link Calculation#part}. */
+  double part(Formula plain, String table, int row) {
+    return calculation.part(plain, table, row);
   }
 
   /** Returns what a whole column comes to, found once until the next edit. */

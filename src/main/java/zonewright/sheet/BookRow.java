@@ -6,17 +6,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import zonewright.formula.BlockColumn;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Formula;
 import zonewright.formula.KnownRow;
 import zonewright.formula.Matching;
-import zonewright.formula.Numbers;
 import zonewright.formula.Outcome;
-import zonewright.formula.RateOfReturn;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
-import zonewright.formula.WhereKind;
 
 /** One row of a book, as those who explain a cell of it see it. */
 final class BookRow implements KnownRow {
@@ -71,16 +67,7 @@ final class BookRow implements KnownRow {
   }
 
   private Outcome gatheredNow(Formula.Gather gather) {
-    double value =
-        switch (gather.gathering()) {
-          case SUM -> total(gather.column());
-          case LARGEST -> extreme(gather.column(), true);
-          case SMALLEST -> extreme(gather.column(), false);
-          case POSITION_OF_LARGEST -> positionOfLargest(gather.column());
-          case RATE_OF_RETURN ->
-              RateOfReturn.of(
-                  book.rows(gather.column().table()), at -> book.number(gather.column(), at));
-        };
+    double value = book.part(gather, table, row);
     return Double.isNaN(value)
         ? firstReason(gather.column(), counted(gather.column().table()))
         : new Outcome.Amount(value);
@@ -90,91 +77,33 @@ final class BookRow implements KnownRow {
     return IntStream.range(0, book.rows(of)).filter(at -> book.counts(of, at)).boxed().toList();
   }
 
-  /** Adds up as the blocks do, block by block, so that the sums agree to the last bit. */
-  private double total(Reference column) {
-    double total = 0;
-    int rows = book.rows(column.table());
-    for (int start = 0; start < rows; start += BlockColumn.BLOCK) {
-      double part = 0;
-      for (int at = start; at < Math.min(rows, start + BlockColumn.BLOCK); at++) {
-        if (book.counts(column.table(), at)) {
-          part += book.number(column, at);
-        }
-      }
-      total += part;
-    }
-    return total;
-  }
-
-  private double extreme(Reference column, boolean largest) {
-    double extreme = largest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
-    for (int at : counted(column.table())) {
-      double value = book.number(column, at);
-      extreme = largest ? Numbers.larger(extreme, value) : Numbers.smaller(extreme, value);
-    }
-    return Numbers.finite(extreme);
-  }
-
-  private double positionOfLargest(Reference column) {
-    double largest = Double.NEGATIVE_INFINITY;
-    for (int at = 0; at < book.rows(column.table()); at++) {
-      largest = Numbers.larger(largest, book.number(column, at));
-    }
-    for (int at = 0; at < book.rows(column.table()); at++) {
-      if (Numbers.atMost(largest, book.number(column, at))) {
-        return at + 1;
-      }
-    }
-    return Double.NaN;
-  }
-
   @Override
   public Outcome matched(Formula.Where where, double than) {
     read.addAll(Dependencies.of(where).columns());
-    List<Reference> words = new ArrayList<>();
-    List<Double> keys = new ArrayList<>();
-    for (Matching.Pair pair : where.matching().pairs()) {
-      words.add(pair.word());
-      keys.add(book.number(pair.key(), rowFor(pair.key())));
-    }
-    if (keys.stream().anyMatch(key -> key.isNaN())) {
-      return madeOf(where, List.of());
-    }
-    String other = where.column().table();
+    double value = book.part(where, table, row);
+    return Double.isNaN(value) ? whyNoMatch(where, than) : new Outcome.Amount(value);
+  }
+
+  private Outcome whyNoMatch(Formula.Where where, double than) {
+    List<Integer> rows = book.rowsBy().of(where.column().table(), where.matching(), this::key);
     Matching.Limit limit = where.matching().limit().orElse(null);
-    if (limit == null) {
-      return madeOf(where, book.rowsBy().of(other, words, keys));
+    if (limit != null) {
+      if (rows.stream().anyMatch(at -> Double.isNaN(book.number(limit.column(), at)))) {
+        return firstReason(limit.column(), rows);
+      }
+      rows =
+          rows.stream()
+              .filter(at -> limit.comparator().holds(book.number(limit.column(), at), than))
+              .toList();
     }
-    RowsByWords.Sorted sorted =
-        book.rowsBy().sorted(other, words, keys, limit.column(), limit.comparator());
-    return sorted.broken()
-        ? firstReason(limit.column(), sorted.rows())
-        : madeOf(where, sorted.within(limit.comparator(), than));
+    return rows.isEmpty()
+        ? new Outcome.NotApplicable(
+            "none", "there is no %s to choose from".formatted(book.rowWord(where.column().table())))
+        : firstReason(where.column(), rows);
   }
 
-  private Outcome madeOf(Formula.Where where, List<Integer> rows) {
-    if (where.kind() == WhereKind.COUNT) {
-      return new Outcome.Amount(rows.size());
-    }
-    double total = where.kind() == WhereKind.SUM || rows.isEmpty() ? 0 : numberOf(where, rows, 0);
-    for (int i = 0; i < rows.size() && !Double.isNaN(total); i++) {
-      double value = numberOf(where, rows, i);
-      total =
-          switch (where.kind()) {
-            case LARGEST -> Numbers.larger(total, value);
-            case SMALLEST -> Numbers.smaller(total, value);
-            default -> total + value;
-          };
-    }
-    if (rows.isEmpty() && where.kind() != WhereKind.SUM) {
-      return new Outcome.NotApplicable(
-          "none", "there is no %s to choose from".formatted(book.rowWord(where.column().table())));
-    }
-    return Double.isNaN(total) ? firstReason(where.column(), rows) : new Outcome.Amount(total);
-  }
-
-  private double numberOf(Formula.Where where, List<Integer> rows, int i) {
-    return book.number(where.column(), rows.get(i));
+  private double key(Reference word) {
+    return book.number(word, rowFor(word));
   }
 
   @Override

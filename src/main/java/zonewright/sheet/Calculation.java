@@ -3,9 +3,11 @@ package zonewright.sheet;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.ColumnProgram;
 import zonewright.formula.Dependencies;
@@ -34,6 +36,7 @@ public final class Calculation implements Workspace {
   private final List<ColumnState> order = new ArrayList<>();
   private final Map<String, BlockColumn> counted = new HashMap<>();
   private final Map<Reference, Formula> plain = new HashMap<>();
+  private final IdentityHashMap<Formula, Part> parts = new IdentityHashMap<>();
   private UnitSystem compiledFor;
 
   /** Whether all is calculated, and is so again after each change. */
@@ -98,9 +101,9 @@ public final class Calculation implements Workspace {
     }
   }
 
-  /** Calculates every formula in every row; nothing is compared. */
-  public void calculateAll() {
-    order.forEach(this::calculate);
+  /** Calculates every formula of some tables in every row; nothing is compared. */
+  public void calculateAll(Set<String> tables) {
+    order.stream().filter(state -> tables.contains(state.table)).forEach(this::calculate);
   }
 
   private void makeReady(ColumnState state) {
@@ -123,7 +126,7 @@ public final class Calculation implements Workspace {
 
   private void calculate(ColumnState state) {
     compile(state);
-    if (state.program != null) {
+    if (state.program != null && state.values.rows() > 0) {
       countAll();
       state.program.prepare();
       for (int block = 0; block < BlockColumn.blocksFor(state.values.rows()); block++) {
@@ -302,6 +305,46 @@ public final class Calculation implements Workspace {
     ColumnState state = states.get(reference);
     makeReady(state);
     return state.values.at(row);
+  }
+
+  /**
+   * Returns what a part of a formula of plain numbers comes to in a row, by the same kernels that
+   * calculate the whole, or not-a-number.
+   */
+  double part(Formula plain, String table, int row) {
+    return parts.computeIfAbsent(plain, any -> new Part(plain)).at(row, contents.count(table));
+  }
+
+  /** Forgets what parts came to, for something changed. */
+  void forgetParts() {
+    parts.clear();
+  }
+
+  /** A part of a formula, calculated block by block as its rows are asked for. */
+  private final class Part {
+    private final ColumnProgram program;
+    private final Map<Integer, double[]> blocks = new HashMap<>();
+
+    Part(Formula plain) {
+      Dependencies needs = Dependencies.of(plain);
+      needs.cells().forEach(cell -> makeReady(states.get(cell)));
+      needs.columns().forEach(column -> makeReady(states.get(column)));
+      countAll();
+      program = ColumnProgram.of(plain, Calculation.this);
+      program.prepare();
+    }
+
+    double at(int row, int rows) {
+      double[] block = blocks.computeIfAbsent(row / BlockColumn.BLOCK, at -> block(at, rows));
+      return block[row % BlockColumn.BLOCK];
+    }
+
+    private double[] block(int at, int rows) {
+      int count = Math.min(BlockColumn.BLOCK, rows - at * BlockColumn.BLOCK);
+      double[] numbers = new double[count];
+      program.run(at, count, numbers);
+      return numbers;
+    }
   }
 
   @Override

@@ -3,10 +3,12 @@ package zonewright.sheet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import zonewright.formula.Cells;
 import zonewright.formula.Formula;
 import zonewright.formula.Moved;
 import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
@@ -17,7 +19,7 @@ import zonewright.units.UnitSystem;
  *
  * <p>Grid, workbook, working and help all read this. The identifier never changes; the name may.
  */
-public final class Column {
+public final class Column implements Cells {
   /** Where the cells come from. */
   public enum Role {
     /** Typed. */
@@ -39,96 +41,218 @@ public final class Column {
   private final Role role;
   private final Content content;
   private final Formula formula;
-  private Bounds bounds;
-  private WordList words;
-  private String band = "";
-  private String meaning = "";
-  private String source = "";
-  private int usDecimals = -1;
-  private int siDecimals = -1;
-  private boolean optional;
-  private Reference origin;
-  private double greatest = Double.POSITIVE_INFINITY;
-  private String beyond = "";
+  private final Bounds bounds;
+  private final WordList words;
+  private final String band;
+  private final String meaning;
+  private final String source;
+  private final int usDecimals;
+  private final int siDecimals;
+  private final boolean optional;
+  private final Reference origin;
+  private final double greatest;
+  private final String beyond;
 
-  private Column(Reference reference, Role role, Content content, Formula formula) {
-    this.reference = reference;
-    this.role = role;
-    this.content = content;
-    this.formula = formula;
-    if (formula != null) {
-      check(formula);
-    }
+  private Column(Builder said) {
+    reference = said.reference;
+    role = said.role;
+    content = said.content;
+    formula = said.formula;
+    bounds = said.bounds;
+    words = said.words;
+    band = said.band;
+    meaning = said.meaning;
+    source = said.source;
+    usDecimals = said.usDecimals;
+    siDecimals = said.siDecimals;
+    optional = said.optional;
+    origin = said.origin;
+    greatest = said.greatest;
+    beyond = said.beyond;
   }
 
-  private void check(Formula declared) {
-    try {
-      if (!declared.dimension().equals(reference.kind().dimension())) {
-        throw new IllegalArgumentException(
-            "the formula gives %s, the column holds %s"
-                .formatted(declared.dimension().inWords(), reference.kind().dimension().inWords()));
+  /** What is said of a column in its declaration; {@link #build} ends it. */
+  public static final class Builder {
+    private final Reference reference;
+    private final Role role;
+    private final Content content;
+    private final Formula formula;
+    private Bounds bounds;
+    private WordList words;
+    private String band = "";
+    private String meaning = "";
+    private String source = "";
+    private int usDecimals = -1;
+    private int siDecimals = -1;
+    private boolean optional;
+    private Reference origin;
+    private double greatest = Double.POSITIVE_INFINITY;
+    private String beyond = "";
+
+    private Builder(Reference reference, Role role, Content content, Formula formula) {
+      this.reference = reference;
+      this.role = role;
+      this.content = content;
+      this.formula = formula;
+    }
+
+    private Builder words(WordList list) {
+      words = list;
+      return this;
+    }
+
+    /** Takes over all that was said of another column but its name, role and formula. */
+    private Builder like(Column other) {
+      words = other.words;
+      bounds = other.bounds;
+      band = other.band;
+      meaning = other.meaning;
+      source = other.source;
+      usDecimals = other.usDecimals;
+      siDecimals = other.siDecimals;
+      optional = other.optional;
+      origin = other.origin;
+      greatest = other.greatest;
+      beyond = other.beyond;
+      return this;
+    }
+
+    /** Names the cell of a one-row sheet that says where these values come from. */
+    public Builder originIn(Column teller) {
+      origin = teller.reference();
+      return this;
+    }
+
+    /** Sets the range of inputs. */
+    public Builder within(Bounds range) {
+      bounds = range;
+      return this;
+    }
+
+    /** Sets the group of columns it stands in. */
+    public Builder band(String name) {
+      band = name;
+      return this;
+    }
+
+    /** Sets what it means, in a sentence or two for a designer. */
+    public Builder means(String sentences) {
+      meaning = sentences;
+      return this;
+    }
+
+    /** Sets where the equation or the figure comes from, and what that is worth. */
+    public Builder source(String citation) {
+      source = citation;
+      return this;
+    }
+
+    /** Sets the decimals shown, in place of those usual for the kind. */
+    public Builder decimals(int us, int si) {
+      usDecimals = us;
+      siDecimals = si;
+      return this;
+    }
+
+    /**
+     * Sets words to show in place of numbers from {@code least} on, such as for a limit that is
+     * none. Formulas go on with the number.
+     */
+    public Builder wordsFrom(double least, String instead) {
+      greatest = least;
+      beyond = instead;
+      return this;
+    }
+
+    /** Says that a blank cell is nothing to complain about. */
+    public Builder optional() {
+      optional = true;
+      return this;
+    }
+
+    /** Returns the column; refuses a formula that adds unlike things or gives another quantity. */
+    public Column build() {
+      if (formula != null) {
+        check();
       }
-    } catch (IllegalArgumentException problem) {
-      throw new IllegalArgumentException(reference.name() + ": " + problem.getMessage(), problem);
+      return new Column(this);
+    }
+
+    private void check() {
+      try {
+        if (!formula.dimension().equals(reference.kind().dimension())) {
+          throw new IllegalArgumentException(
+              "the formula gives %s, the column holds %s"
+                  .formatted(
+                      formula.dimension().inWords(), reference.kind().dimension().inWords()));
+        }
+      } catch (IllegalArgumentException problem) {
+        throw new IllegalArgumentException(reference.name() + ": " + problem.getMessage(), problem);
+      }
     }
   }
 
   /** Declares numbers that are typed. */
-  public static Column input(String table, String id, String name, QuantityKind kind) {
-    return new Column(new Reference(table, id, name, kind), Role.INPUT, Content.NUMBER, null);
+  public static Builder input(String table, String id, String name, QuantityKind kind) {
+    return new Builder(new Reference(table, id, name, kind), Role.INPUT, Content.NUMBER, null);
   }
 
-  /** Declares numbers that follow from {@code formula} unless they are typed over. */
-  public static Column defaulted(
-      String table, String id, String name, QuantityKind kind, Formula formula) {
-    return new Column(
-        new Reference(table, id, name, kind), Role.DEFAULTED, Content.NUMBER, formula);
+  /** Declares numbers that follow from {@code equation} unless they are typed over. */
+  public static Builder defaulted(
+      String table, String id, String name, QuantityKind kind, Term equation) {
+    return new Builder(
+        new Reference(table, id, name, kind), Role.DEFAULTED, Content.NUMBER, equation.asFormula());
   }
 
-  /** Declares numbers that follow from {@code formula}. */
-  public static Column calculated(
-      String table, String id, String name, QuantityKind kind, Formula formula) {
-    return new Column(
-        new Reference(table, id, name, kind), Role.CALCULATED, Content.NUMBER, formula);
+  /** Declares numbers that are always {@code usual} unless they are typed over. */
+  public static Builder defaulted(
+      String table, String id, String name, QuantityKind kind, double usual) {
+    return defaulted(table, id, name, kind, Formula.number(usual));
+  }
+
+  /** Declares numbers that follow from {@code equation}. */
+  public static Builder calculated(
+      String table, String id, String name, QuantityKind kind, Term equation) {
+    return new Builder(
+        new Reference(table, id, name, kind),
+        Role.CALCULATED,
+        Content.NUMBER,
+        equation.asFormula());
   }
 
   /** Declares words taken from a list. */
-  public static Column choice(String table, String id, String name, WordList words) {
+  public static Builder choice(String table, String id, String name, WordList words) {
     Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
-    Column column = new Column(reference, Role.INPUT, Content.CHOICE, null);
-    column.words = words;
-    return column;
+    return new Builder(reference, Role.INPUT, Content.CHOICE, null).words(words);
   }
 
   /** Declares words taken from a short list, {@code usual} where none is chosen. */
-  public static Column choice(
+  public static Builder choice(
       String table, String id, String name, WordList.Fixed words, String usual) {
     int position = words.words().indexOf(usual);
     if (position < 0) {
       throw new IllegalArgumentException(name + " cannot usually be " + usual);
     }
     Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
-    Column column = new Column(reference, Role.DEFAULTED, Content.CHOICE, Formula.number(position));
-    column.words = words;
-    return column;
+    return new Builder(reference, Role.DEFAULTED, Content.CHOICE, Formula.number(position))
+        .words(words);
   }
 
   /**
-   * Declares a word of a list that follows from {@code formula}, which gives its position counted
+   * Declares a word of a list that follows from {@code equation}, which gives its position counted
    * from 0.
    */
-  public static Column calculatedWord(
-      String table, String id, String name, WordList words, Formula formula) {
+  public static Builder calculatedWord(
+      String table, String id, String name, WordList words, Term equation) {
     Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
-    Column column = new Column(reference, Role.CALCULATED, Content.CHOICE, formula);
-    column.words = words;
-    return column;
+    return new Builder(reference, Role.CALCULATED, Content.CHOICE, equation.asFormula())
+        .words(words);
   }
 
   /** Declares free words. */
-  public static Column words(String table, String id, String name) {
+  public static Builder words(String table, String id, String name) {
     Reference reference = new Reference(table, id, name, QuantityKind.CHOICE);
-    return new Column(reference, Role.INPUT, Content.WORDS, null);
+    return new Builder(reference, Role.INPUT, Content.WORDS, null);
   }
 
   /**
@@ -139,12 +263,10 @@ public final class Column {
     if (takesEntries()) {
       return this;
     }
-    Column input = new Column(reference, Role.INPUT, content, null);
-    input.takeOver(this);
-    if (content == Content.NUMBER && bounds == null && !kind().mayBeNegative()) {
-      input.bounds = Bounds.atLeast(0, kind().unit(UnitSystem.US));
-    }
-    return input;
+    Builder input = new Builder(reference, Role.INPUT, content, null).like(this);
+    boolean unbounded = content == Content.NUMBER && bounds == null && !kind().mayBeNegative();
+    return (unbounded ? input.within(Bounds.atLeast(0, kind().unit(UnitSystem.US))) : input)
+        .build();
   }
 
   /**
@@ -160,9 +282,7 @@ public final class Column {
     Reference there = new Reference(table, reference.column(), reference.name(), kind());
     Formula moved =
         formula == null ? null : Moved.formula(formula, cell -> moved(cell, table, from), instead);
-    Column column = new Column(there, role, content, moved);
-    column.takeOver(this);
-    return column;
+    return new Builder(there, role, content, moved).like(this).build();
   }
 
   private static Reference moved(Reference cell, String table, Set<String> from) {
@@ -171,89 +291,15 @@ public final class Column {
         : cell;
   }
 
-  private void takeOver(Column other) {
-    words = other.words;
-    bounds = other.bounds;
-    band = other.band;
-    meaning = other.meaning;
-    source = other.source;
-    usDecimals = other.usDecimals;
-    siDecimals = other.siDecimals;
-    optional = other.optional;
-    origin = other.origin;
-    greatest = other.greatest;
-    beyond = other.beyond;
-  }
-
-  /** Names the cell of a one-row sheet that says where these values come from. */
-  public Column originIn(Column teller) {
-    origin = teller.reference();
-    return this;
-  }
-
   /** Returns the cell that says where these values come from, for those that need saying so. */
   public Optional<Reference> originIn() {
     return Optional.ofNullable(origin);
   }
 
-  /** Sets the range of inputs. */
-  public Column within(Bounds range) {
-    bounds = range;
-    return this;
-  }
-
-  /** Sets the group of columns it stands in. */
-  public Column band(String name) {
-    band = name;
-    return this;
-  }
-
-  /** Sets what it means, in a sentence or two for a designer. */
-  public Column means(String sentences) {
-    meaning = sentences;
-    return this;
-  }
-
-  /** Sets where the equation or the figure comes from, and what that is worth. */
-  public Column source(String citation) {
-    source = citation;
-    return this;
-  }
-
-  /** Sets the decimals shown, in place of those usual for the kind. */
-  public Column decimals(int us, int si) {
-    usDecimals = us;
-    siDecimals = si;
-    return this;
-  }
-
-  /**
-   * Sets words to show in place of numbers from {@code least} on, such as for a limit that is none.
-   * Formulas go on with the number.
-   */
-  public Column wordsFrom(double least, String instead) {
-    greatest = least;
-    beyond = instead;
-    return this;
-  }
-
-  /** Says that a blank cell is nothing to complain about. */
-  public Column optional() {
-    optional = true;
-    return this;
-  }
-
   /** Returns the name formulas use. */
+  @Override
   public Reference reference() {
     return reference;
-  }
-
-  /**
-   * Returns a formula that means this column's cell in the same row, or the one cell of a one-row
-   * table.
-   */
-  public Formula cell() {
-    return new Formula.Cell(reference);
   }
 
   /** Returns what a person calls it, without unit. */

@@ -124,7 +124,18 @@ public final class Contents {
   }
 
   void apply(Edit edit, Touched touched) {
-    if (edit instanceof Edit.SetCells set) {
+    edit.perform(new Doing(touched));
+  }
+
+  private final class Doing implements Edit.Performer {
+    private final Touched touched;
+
+    Doing(Touched touched) {
+      this.touched = touched;
+    }
+
+    @Override
+    public void set(Edit.SetCells set) {
       for (Edit.Change change : set.changes()) {
         int place = put(change);
         touched.cell(change.table(), place, change.column());
@@ -132,24 +143,34 @@ public final class Contents {
           rename(change.table(), place, touched);
         }
       }
-    } else if (edit instanceof Edit.InsertRows insert) {
+    }
+
+    @Override
+    public void insert(Edit.InsertRows insert) {
       rows.get(insert.table()).addAll(insert.at(), insert.rows());
       restructured(insert.table(), touched);
-    } else if (edit instanceof Edit.RemoveRows remove) {
+    }
+
+    @Override
+    public void remove(Edit.RemoveRows remove) {
       rows.get(remove.table()).subList(remove.at(), remove.at() + remove.rows().size()).clear();
       restructured(remove.table(), touched);
-    } else if (edit instanceof Edit.Reorder reorder) {
+    }
+
+    @Override
+    public void reorder(Edit.Reorder reorder) {
       List<Row> before = List.copyOf(rows.get(reorder.table()));
       for (int i = 0; i < before.size(); i++) {
         rows.get(reorder.table()).set(i, before.get(reorder.order().get(i)));
       }
       restructured(reorder.table(), touched);
-    } else if (edit instanceof Edit.SwitchUnits units) {
+    }
+
+    @Override
+    public void switchUnits(Edit.SwitchUnits units) {
       system = units.after();
-      units.changes().forEach(this::put);
+      units.changes().forEach(Contents.this::put);
       touched.structure();
-    } else if (edit instanceof Edit.Several several) {
-      several.parts().forEach(part -> apply(part, touched));
     }
   }
 

@@ -3,6 +3,7 @@ package zonewright.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import zonewright.units.UnitSystem;
 
 /** The only way a book changes: something with a name that can be taken back. */
@@ -14,21 +15,22 @@ public sealed interface Edit {
   Edit inverse();
 
   /** Says whether the book is the same with it as without. */
-  default boolean changesNothing() {
-    if (this instanceof SetCells set) {
-      return set.changes().isEmpty();
-    }
-    if (this instanceof InsertRows insert) {
-      return insert.rows().isEmpty();
-    }
-    if (this instanceof RemoveRows remove) {
-      return remove.rows().isEmpty();
-    }
-    if (this instanceof SwitchUnits units) {
-      return units.before() == units.after() && units.changes().isEmpty();
-    }
-    return this instanceof Several several
-        && several.parts().stream().allMatch(Edit::changesNothing);
+  boolean changesNothing();
+
+  /** Has it done; every kind has its own way, so that none is forgotten. */
+  void perform(Performer performer);
+
+  /** Knows how each kind of edit is done. */
+  interface Performer {
+    void set(SetCells set);
+
+    void insert(InsertRows insert);
+
+    void remove(RemoveRows remove);
+
+    void reorder(Reorder reorder);
+
+    void switchUnits(SwitchUnits units);
   }
 
   /**
@@ -52,6 +54,16 @@ public sealed interface Edit {
     public Edit inverse() {
       return new SetCells(name, changes.stream().map(Change::swapped).toList());
     }
+
+    @Override
+    public boolean changesNothing() {
+      return changes.isEmpty();
+    }
+
+    @Override
+    public void perform(Performer performer) {
+      performer.set(this);
+    }
   }
 
   /** Rows put in, the first at position {@code at}. */
@@ -64,6 +76,16 @@ public sealed interface Edit {
     public Edit inverse() {
       return new RemoveRows(name, table, at, rows);
     }
+
+    @Override
+    public boolean changesNothing() {
+      return rows.isEmpty();
+    }
+
+    @Override
+    public void perform(Performer performer) {
+      performer.insert(this);
+    }
   }
 
   /** Neighbouring rows taken out, the first at position {@code at}. */
@@ -75,6 +97,16 @@ public sealed interface Edit {
     @Override
     public Edit inverse() {
       return new InsertRows(name, table, at, rows);
+    }
+
+    @Override
+    public boolean changesNothing() {
+      return rows.isEmpty();
+    }
+
+    @Override
+    public void perform(Performer performer) {
+      performer.remove(this);
     }
   }
 
@@ -91,6 +123,16 @@ public sealed interface Edit {
         back.set(order.get(i), i);
       }
       return new Reorder(name, table, back);
+    }
+
+    @Override
+    public boolean changesNothing() {
+      return IntStream.range(0, order.size()).allMatch(at -> order.get(at) == at);
+    }
+
+    @Override
+    public void perform(Performer performer) {
+      performer.reorder(this);
     }
   }
 
@@ -109,6 +151,16 @@ public sealed interface Edit {
     public Edit inverse() {
       return new SwitchUnits(after, before, changes.stream().map(Change::swapped).toList());
     }
+
+    @Override
+    public boolean changesNothing() {
+      return before == after && changes.isEmpty();
+    }
+
+    @Override
+    public void perform(Performer performer) {
+      performer.switchUnits(this);
+    }
   }
 
   /** Several edits in one gesture. */
@@ -124,6 +176,16 @@ public sealed interface Edit {
         back.add(0, part.inverse());
       }
       return new Several(name, back);
+    }
+
+    @Override
+    public boolean changesNothing() {
+      return parts.stream().allMatch(Edit::changesNothing);
+    }
+
+    @Override
+    public void perform(Performer performer) {
+      parts.forEach(part -> part.perform(performer));
     }
   }
 }

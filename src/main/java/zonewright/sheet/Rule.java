@@ -2,6 +2,7 @@ package zonewright.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import zonewright.formula.Cells;
 import zonewright.formula.Condition;
 import zonewright.formula.Reference;
 
@@ -39,11 +40,20 @@ public record Rule(
       Severity severity,
       String table,
       Condition when,
-      Reference cell,
+      Cells cell,
       String sentence,
       String cure,
-      List<Reference> shown) {
-    this(id, severity, table, when, cell, sentence, cure, shown, Optional.empty());
+      List<? extends Cells> shown) {
+    this(
+        id,
+        severity,
+        table,
+        when,
+        cell.reference(),
+        sentence,
+        cure,
+        shown.stream().map(Cells::reference).toList(),
+        Optional.empty());
   }
 
   /** Returns the rule with a cure that can be carried out by itself. */

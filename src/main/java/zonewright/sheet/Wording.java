@@ -35,16 +35,38 @@ public final class Wording {
 
   /** Returns what a cell holds, with its unit; of one without a number, the reason. */
   public String shown(Reference column, Outcome outcome) {
-    if (outcome instanceof Outcome.Amount amount) {
-      return amount(blueprint.column(column), amount.value());
-    }
-    if (outcome instanceof Outcome.Words words) {
-      return words.text();
-    }
-    if (outcome instanceof Outcome.NotApplicable not) {
-      return not.shown();
-    }
-    return outcome instanceof Outcome.Blank ? "blank" : outcome.sentence();
+    return outcome.read(
+        new Outcome.Cases<>() {
+          @Override
+          public String amount(double value) {
+            return Wording.this.amount(blueprint.column(column), value);
+          }
+
+          @Override
+          public String words(String text) {
+            return text;
+          }
+
+          @Override
+          public String blank() {
+            return "blank";
+          }
+
+          @Override
+          public String missing(Outcome.Missing missing) {
+            return missing.sentence();
+          }
+
+          @Override
+          public String refused(Outcome.Refused refused) {
+            return refused.sentence();
+          }
+
+          @Override
+          public String notApplicable(Outcome.NotApplicable not) {
+            return not.shown();
+          }
+        });
   }
 
   /** Returns a number of a column with its unit and enough digits to follow a sum. */

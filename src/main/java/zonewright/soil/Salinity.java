@@ -6,7 +6,6 @@ import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -27,7 +26,8 @@ public final class Salinity {
           .optional()
           .means(
               "Electrical conductivity of the irrigation water (ECw), from the supplier or a water test. Leave it blank for ordinary"
-                  + " drinking water: nothing is added then. Recycled water is often 0.7 to 2 dS/m; 640 mg/L of salts are about 1 dS/m.");
+                  + " drinking water: nothing is added then. Recycled water is often 0.7 to 2 dS/m; 640 mg/L of salts are about 1 dS/m.")
+          .build();
 
   public static final Column TOLERATED =
       Column.input(ZONES, "salinity-tolerated", "Salinity tolerated", QuantityKind.SALINITY)
@@ -37,7 +37,8 @@ public final class Salinity {
           .means(
               "Electrical conductivity of the soil's saturation extract (ECe) that the plants bear without harm. Needed only where the"
                   + " site gives a salinity of the water. FAO's guide calls plants sensitive below 1.3 dS/m, moderately sensitive to 3,"
-                  + " moderately tolerant to 6, tolerant to 10 (from memory); look yours up.");
+                  + " moderately tolerant to 6, tolerant to 10 (from memory); look yours up.")
+          .build();
 
   public static final Column OF_THE_DRAINAGE =
       Column.calculated(
@@ -45,7 +46,7 @@ public final class Salinity {
               "drainage-salinity",
               "Salinity of what drains",
               QuantityKind.SALINITY,
-              Formula.when(salinityLeft().above(OF_THE_WATER.cell()))
+              Formula.when(salinityLeft().above(OF_THE_WATER))
                   .then(salinityLeft())
                   .otherwise(
                       Formula.refused(
@@ -54,7 +55,8 @@ public final class Salinity {
                               + " tolerate more")))
           .band(SALINE_WATER)
           .means("Salinity up to which the water that drains below the roots may rise.")
-          .source("5 × ECe − ECw: Rhoades, as in " + FAO_29 + ".");
+          .source("5 × ECe − ECw: Rhoades, as in " + FAO_29 + ".")
+          .build();
 
   public static final Column LEACHING_REQUIREMENT =
       Column.calculated(
@@ -62,9 +64,9 @@ public final class Salinity {
               "leaching-requirement",
               "Leaching requirement",
               QuantityKind.SHARE,
-              Formula.when(new Condition.Given(OF_THE_WATER.reference()))
-                  .then(OF_THE_WATER.cell().over(OF_THE_DRAINAGE.cell()))
-                  .otherwise(number(0)))
+              Formula.when(OF_THE_WATER.given())
+                  .then(OF_THE_WATER.over(OF_THE_DRAINAGE))
+                  .otherwise(0))
           .band(SALINE_WATER)
           .decimals(0, 0)
           .means(
@@ -74,24 +76,24 @@ public final class Salinity {
           .source(
               "ECw ÷ (5 × ECe − ECw), for sprinklers and flooding: "
                   + FAO_29
-                  + " (verified, secondary).");
+                  + " (verified, secondary).")
+          .build();
 
   private static final Rule TOO_MUCH_LEACHING =
       new Rule(
           "leaching-great",
           Severity.CHECK,
           ZONES,
-          LEACHING_REQUIREMENT.cell().above(number(0.3)),
-          LEACHING_REQUIREMENT.reference(),
+          LEACHING_REQUIREMENT.above(0.3),
+          LEACHING_REQUIREMENT,
           "must let {0} of its water drain away to keep the soil at {1} with water of {2}; above about 30 % that is hardly practical",
           "plants that tolerate more salt, or water blended with better water: FAO Irrigation and Drainage Paper 29, section 2.4",
-          List.of(
-              LEACHING_REQUIREMENT.reference(), TOLERATED.reference(), OF_THE_WATER.reference()));
+          List.of(LEACHING_REQUIREMENT, TOLERATED, OF_THE_WATER));
 
   private Salinity() {}
 
   private static Formula salinityLeft() {
-    return number(5).times(TOLERATED.cell()).minus(OF_THE_WATER.cell());
+    return number(5).times(TOLERATED).minus(OF_THE_WATER);
   }
 
   /** Returns the rules in the order in which they should be read. */

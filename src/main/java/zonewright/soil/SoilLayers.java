@@ -20,7 +20,8 @@ public final class SoilLayers {
           .optional()
           .means(
               "Texture of a second soil that roots reach below the first, such as loam brought in over clay. Intake rate and surface"
-                  + " storage stay those of the soil on top.");
+                  + " storage stay those of the soil on top.")
+          .build();
 
   public static final Column UPPER_DEPTH =
       Column.input(ZONES, "upper-soil-depth", "Depth of the soil on top", QuantityKind.DEPTH)
@@ -28,7 +29,8 @@ public final class SoilLayers {
           .within(Bounds.above(0, 240, Units.INCH))
           .decimals(1, 0)
           .optional()
-          .means("How deep the first soil goes; below it lies the second.");
+          .means("How deep the first soil goes; below it lies the second.")
+          .build();
 
   public static final Column SECOND_AVAILABLE =
       Column.defaulted(
@@ -41,7 +43,8 @@ public final class SoilLayers {
           .within(Bounds.above(0, 12, Units.INCH_PER_FOOT))
           .means(
               "Water that a depth of the second soil holds; type over it the difference of its field capacity and wilting point.")
-          .source("Table Soils, as for the first soil.");
+          .source("Table Soils, as for the first soil.")
+          .build();
 
   public static final Column ROOTED_ABOVE =
       Column.calculated(
@@ -49,12 +52,13 @@ public final class SoilLayers {
               "roots-on-top",
               "Roots in the soil on top",
               QuantityKind.DEPTH,
-              Formula.smaller(Plants.ROOT_DEPTH.cell(), UPPER_DEPTH.cell()))
+              Formula.smaller(Plants.ROOT_DEPTH, UPPER_DEPTH))
           .band(SOIL_WATER)
           .decimals(1, 0)
           .means(
               "How much of the root depth lies in the soil on top; the rest reaches the one below.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   /** Water held by the rooted soil; needs the second soil only where roots reach it. */
   public static final Column WATER_HELD =
@@ -66,24 +70,20 @@ public final class SoilLayers {
               Formula.when(layered())
                   .then(
                       Soils.AVAILABLE_WATER
-                          .cell()
-                          .times(ROOTED_ABOVE.cell())
-                          .plus(
-                              SECOND_AVAILABLE
-                                  .cell()
-                                  .times(Plants.ROOT_DEPTH.cell().minus(ROOTED_ABOVE.cell()))))
-                  .otherwise(Soils.AVAILABLE_WATER.cell().times(Plants.ROOT_DEPTH.cell())))
+                          .times(ROOTED_ABOVE)
+                          .plus(SECOND_AVAILABLE.times(Plants.ROOT_DEPTH.minus(ROOTED_ABOVE))))
+                  .otherwise(Soils.AVAILABLE_WATER.times(Plants.ROOT_DEPTH)))
           .band(SOIL_WATER)
           .means(
               "All the water that roots can use between field capacity and wilting point, layer by layer down to the root depth.")
           .source(
               "Total available water = (field capacity − wilting point) × root depth: FAO Irrigation and Drainage Paper 56 (1998),"
-                  + " equation 82 (verified); summed over layers as in the practice calculations of precisionag.org (verified).");
+                  + " equation 82 (verified); summed over layers as in the practice calculations of precisionag.org (verified).")
+          .build();
 
   private SoilLayers() {}
 
   private static Condition layered() {
-    return new Condition.Given(SECOND_SOIL.reference())
-        .or(new Condition.Given(UPPER_DEPTH.reference()));
+    return SECOND_SOIL.given().or(UPPER_DEPTH.given());
   }
 }

@@ -5,7 +5,6 @@ import static zonewright.trade.Sheets.SOIL_WATER;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
@@ -26,15 +25,16 @@ public final class Soils {
   public static final Column SOIL_TYPE =
       Column.choice(ZONES, "soil", "Soil", new WordList.Published(TEXTURES))
           .band(SOIL)
-          .means(
-              "Texture of the soil in the root zone. A jar test or a soil report beats a guess.");
+          .means("Texture of the soil in the root zone. A jar test or a soil report beats a guess.")
+          .build();
 
   public static final Column SLOPE =
       Column.input(ZONES, "slope", "Slope", QuantityKind.SLOPE)
           .band(SOIL)
           .within(Bounds.from(0, 1, Units.ONE))
           .decimals(1, 1)
-          .means("Rise over run of the steepest part that runs off first, in percent. Flat is 0.");
+          .means("Rise over run of the steepest part that runs off first, in percent. Flat is 0.")
+          .build();
 
   public static final String NOT_COMPACTED = "none";
   public static final String COMPACTED = "compacted";
@@ -53,15 +53,13 @@ public final class Soils {
                   + " its texture, severely compacted soil a fifth; an intake rate that was measured is better than either.")
           .source(
               "Half and a fifth: common practice, no source. Measured cuts on sandy lawns after building were 70 to 99 %: Gregory,"
-                  + " Dukes, Jones and Miller, Journal of Soil and Water Conservation 61(3), 2006 (from memory).");
+                  + " Dukes, Jones and Miller, Journal of Soil and Water Conservation 61(3), 2006 (from memory).")
+          .build();
 
   private static final Formula SHARE_LEFT =
-      Formula.when(new Condition.WordIs(COMPACTION.reference(), List.of(NOT_COMPACTED)))
-          .then(Formula.number(1))
-          .otherwise(
-              Formula.when(new Condition.WordIs(COMPACTION.reference(), List.of(COMPACTED)))
-                  .then(Formula.number(0.5))
-                  .otherwise(Formula.number(0.2)));
+      Formula.when(COMPACTION.is(NOT_COMPACTED))
+          .then(1)
+          .otherwise(Formula.when(COMPACTION.is(COMPACTED)).then(0.5).otherwise(0.2));
 
   public static final Column INTAKE_RATE =
       Column.defaulted(
@@ -77,16 +75,17 @@ public final class Soils {
                   + " it what an infiltration test shows.")
           .source(
               "Table Soils: the basic intake rates of the climatologically based controller test protocol (8th draft, 2008),"
-                  + " verified (secondary). Published sets differ tenfold; this one belongs with the surface storage beside it.");
+                  + " verified (secondary). Published sets differ tenfold; this one belongs with the surface storage beside it.")
+          .build();
 
   private static final Formula STORAGE_BY_SLOPE =
-      Formula.when(SLOPE.cell().atMost(Formula.amount(3, Units.PERCENT)))
+      Formula.when(SLOPE.atMost(Formula.amount(3, Units.PERCENT)))
           .then(looked("Surface storage 0-3 % (in)", QuantityKind.DEPTH))
           .otherwise(
-              Formula.when(SLOPE.cell().atMost(Formula.amount(6, Units.PERCENT)))
+              Formula.when(SLOPE.atMost(Formula.amount(6, Units.PERCENT)))
                   .then(looked("Surface storage 4-6 % (in)", QuantityKind.DEPTH))
                   .otherwise(
-                      Formula.when(SLOPE.cell().atMost(Formula.amount(12, Units.PERCENT)))
+                      Formula.when(SLOPE.atMost(Formula.amount(12, Units.PERCENT)))
                           .then(looked("Surface storage 7-12 % (in)", QuantityKind.DEPTH))
                           .otherwise(
                               looked("Surface storage over 12 % (in)", QuantityKind.DEPTH))));
@@ -101,7 +100,8 @@ public final class Soils {
                   + " surface accumulation.")
           .source(
               "Table Soils: pairs of intake rate and surface storage of the same test protocol; flat ground verified (secondary),"
-                  + " steeper groups from memory.");
+                  + " steeper groups from memory.")
+          .build();
 
   public static final Column FIELD_CAPACITY =
       moisture(
@@ -122,8 +122,8 @@ public final class Soils {
               "available-by-report",
               "Available water by report",
               QuantityKind.STORAGE,
-              Formula.when(FIELD_CAPACITY.cell().above(WILTING_POINT.cell()))
-                  .then(FIELD_CAPACITY.cell().minus(WILTING_POINT.cell()))
+              Formula.when(FIELD_CAPACITY.above(WILTING_POINT))
+                  .then(FIELD_CAPACITY.minus(WILTING_POINT))
                   .otherwise(
                       Formula.refused(
                           "holds none",
@@ -131,7 +131,8 @@ public final class Soils {
           .band(SOIL_WATER)
           .means("What the soil report's two points leave between them.")
           .source(
-              "Field capacity − wilting point: FAO Irrigation and Drainage Paper 56 (1998), equation 82 (verified).");
+              "Field capacity − wilting point: FAO Irrigation and Drainage Paper 56 (1998), equation 82 (verified).")
+          .build();
 
   public static final Column AVAILABLE_WATER =
       Column.defaulted(
@@ -139,8 +140,8 @@ public final class Soils {
               "available-water",
               "Available water",
               QuantityKind.STORAGE,
-              Formula.when(new Condition.Given(FIELD_CAPACITY.reference()))
-                  .then(AVAILABLE_BY_REPORT.cell())
+              Formula.when(FIELD_CAPACITY.given())
+                  .then(AVAILABLE_BY_REPORT)
                   .otherwise(availableWater(SOIL_TYPE)))
           .band(SOIL)
           .within(Bounds.above(0, 12, Units.INCH_PER_FOOT))
@@ -148,7 +149,8 @@ public final class Soils {
               "Water that a depth of soil holds between field capacity and wilting point: from those two where they are typed, else"
                   + " from the texture.")
           .source(
-              "Table Soils: mean of the range for medium organic matter in the USDA NRCS table (verified); or the soil report.");
+              "Table Soils: mean of the range for medium organic matter in the USDA NRCS table (verified); or the soil report.")
+          .build();
 
   private static Column moisture(String id, String name, String meaning) {
     return Column.input(ZONES, id, name, QuantityKind.SHARE)
@@ -156,17 +158,17 @@ public final class Soils {
         .within(Bounds.from(0, 1, Units.ONE))
         .decimals(1, 1)
         .optional()
-        .means(meaning);
+        .means(meaning)
+        .build();
   }
 
   /** Returns what the table says that a texture holds. */
   static Formula availableWater(Column texture) {
-    return new Formula.Lookup(
-        texture.reference(), TEXTURES.numbers("Available water (in/ft)", QuantityKind.STORAGE));
+    return TEXTURES.numbers("Available water (in/ft)", QuantityKind.STORAGE).of(texture);
   }
 
   private static Formula looked(String heading, QuantityKind kind) {
-    return new Formula.Lookup(SOIL_TYPE.reference(), TEXTURES.numbers(heading, kind));
+    return TEXTURES.numbers(heading, kind).of(SOIL_TYPE);
   }
 
   private Soils() {}

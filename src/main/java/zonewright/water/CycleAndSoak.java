@@ -6,6 +6,7 @@ import static zonewright.trade.Sheets.ZONES;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.sheet.Column;
 import zonewright.soil.Soils;
 import zonewright.units.QuantityKind;
@@ -13,10 +14,9 @@ import zonewright.units.Units;
 
 /** Columns that split a run so that no water runs off. */
 public final class CycleAndSoak {
-  private static final Formula EXCESS = Emitters.WETTED_RATE.cell().minus(Soils.INTAKE_RATE.cell());
+  private static final Formula EXCESS = Emitters.WETTED_RATE.minus(Soils.INTAKE_RATE);
 
-  private static final Condition TAKEN_IN_AT_ONCE =
-      Emitters.WETTED_RATE.cell().atMost(Soils.INTAKE_RATE.cell());
+  private static final Condition TAKEN_IN_AT_ONCE = Emitters.WETTED_RATE.atMost(Soils.INTAKE_RATE);
 
   public static final Column LONGEST_CYCLE =
       Column.calculated(
@@ -29,21 +29,22 @@ public final class CycleAndSoak {
                       Formula.doesNotApply(
                           "no limit",
                           "The soil takes water in as fast as it comes, so none ever stands."))
-                  .otherwise(Soils.SURFACE_STORAGE.cell().over(EXCESS).roundedDownTo(Units.MINUTE)))
+                  .otherwise(Soils.SURFACE_STORAGE.over(EXCESS).roundedDownTo(Units.MINUTE)))
           .band(SCHEDULE)
           .means(
               "Whole minutes the valve may run before water runs off, judged by the rate where the water falls: of drip lines, on the wetted"
                   + " strip.")
           .source(
               "Surface storage ÷ (rate on wetted ground − intake rate), only where the rate is the greater: verified (secondary) in a"
-                  + " public university exercise with the same variables.");
+                  + " public university exercise with the same variables.")
+          .build();
 
   public static final Column CYCLES =
-      Column.calculated(
-              ZONES, "cycles", "Cycles", QuantityKind.COUNT, cyclesOf(Demand.RUN_TIME.cell()))
+      Column.calculated(ZONES, "cycles", "Cycles", QuantityKind.COUNT, cyclesOf(Demand.RUN_TIME))
           .band(SCHEDULE)
           .means("In how many parts the run of a watering day is given.")
-          .source("Run time ÷ longest cycle, rounded up: general practice, from memory.");
+          .source("Run time ÷ longest cycle, rounded up: general practice, from memory.")
+          .build();
 
   public static final Column CYCLE_MINUTES =
       Column.calculated(
@@ -51,11 +52,12 @@ public final class CycleAndSoak {
               "cycle-minutes",
               "Minutes a cycle",
               QuantityKind.MINUTES,
-              Demand.RUN_TIME.cell().over(CYCLES.cell()).roundedUpTo(Units.MINUTE))
+              Demand.RUN_TIME.over(CYCLES).roundedUpTo(Units.MINUTE))
           .band(SCHEDULE)
           .means(
               "Whole minutes of each cycle; together never less than the run time, each never longer than the longest cycle.")
-          .source("Run time ÷ cycles, rounded up.");
+          .source("Run time ÷ cycles, rounded up.")
+          .build();
 
   public static final Column SOAK =
       Column.calculated(
@@ -63,14 +65,15 @@ public final class CycleAndSoak {
               "soak",
               "Shortest soak",
               QuantityKind.MINUTES,
-              soakAfter(CYCLES.cell(), CYCLE_MINUTES.cell()))
+              soakAfter(CYCLES, CYCLE_MINUTES))
           .band(SCHEDULE)
           .means(
               "Shortest pause after a cycle, until what stands on the surface has gone in. The 30 to 60 minutes of common practice"
                   + " are often less than this.")
           .source(
               "(Rate on wetted ground − intake rate) × cycle ÷ intake rate, rounded up: derived from the definition. Common practice:"
-                  + " Texas A&M Water University, Irrigation Cycle and Soak, 30 to 60 min (verified).");
+                  + " Texas A&M Water University, Irrigation Cycle and Soak, 30 to 60 min (verified).")
+          .build();
 
   public static final Column APPLIED =
       Column.calculated(
@@ -78,29 +81,30 @@ public final class CycleAndSoak {
               "applied-depth",
               "Depth a watering day",
               QuantityKind.DEPTH,
-              CYCLES.cell().times(CYCLE_MINUTES.cell()).times(Emitters.PRECIPITATION_RATE.cell()))
+              CYCLES.times(CYCLE_MINUTES).times(Emitters.PRECIPITATION_RATE))
           .band(SCHEDULE)
           .means("Mean depth that all cycles of a watering day lay down.")
-          .source("Time × rate: by definition.");
+          .source("Time × rate: by definition.")
+          .build();
 
   /** Returns in how many cycles a run of a watering day is given. */
-  static Formula cyclesOf(Formula run) {
+  static Formula cyclesOf(Term run) {
     return Formula.when(TAKEN_IN_AT_ONCE)
-        .then(Formula.number(1))
+        .then(1)
         .otherwise(
-            Formula.when(LONGEST_CYCLE.cell().below(Formula.amount(1, Units.MINUTE)))
+            Formula.when(LONGEST_CYCLE.below(Formula.amount(1, Units.MINUTE)))
                 .then(
                     Formula.refused(
                         "runs off",
                         "water runs off within a minute; use emitters with a lower precipitation rate"))
-                .otherwise(run.over(LONGEST_CYCLE.cell()).roundedUpTo(Units.ONE)));
+                .otherwise(run.over(LONGEST_CYCLE).roundedUpTo(Units.ONE)));
   }
 
   /** Returns the shortest pause after one of several cycles. */
-  static Formula soakAfter(Formula cycles, Formula minutes) {
-    return Formula.when(cycles.atMost(Formula.number(1)))
+  static Formula soakAfter(Term cycles, Term minutes) {
+    return Formula.when(cycles.atMost(1))
         .then(Formula.doesNotApply("none", "One cycle needs no soak."))
-        .otherwise(EXCESS.times(minutes).over(Soils.INTAKE_RATE.cell()).roundedUpTo(Units.MINUTE));
+        .otherwise(EXCESS.times(minutes).over(Soils.INTAKE_RATE).roundedUpTo(Units.MINUTE));
   }
 
   private CycleAndSoak() {}

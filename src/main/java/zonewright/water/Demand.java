@@ -6,12 +6,11 @@ import static zonewright.trade.Sheets.SCHEDULE;
 import static zonewright.trade.Sheets.ZONES;
 import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
-import java.util.List;
 import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
+import zonewright.formula.Term;
 import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -36,16 +35,14 @@ public final class Demand {
               QuantityKind.DAILY_DEPTH,
               Formula.larger(
                   Formula.zero(QuantityKind.DAILY_DEPTH),
-                  Peak.REFERENCE_ET
-                      .cell()
-                      .times(Plants.LANDSCAPE_COEFFICIENT.cell())
-                      .minus(Peak.EFFECTIVE_RAIN.cell())))
+                  Peak.REFERENCE_ET.times(Plants.LANDSCAPE_COEFFICIENT).minus(Peak.EFFECTIVE_RAIN)))
           .band(SCHEDULE)
           .means(
               "Depth of water the planting needs on a mean day of the site's peak month, less the rain that counts.")
           .source(
               "Landscape evapotranspiration = landscape coefficient × reference evapotranspiration (landscape coefficient method,"
-                  + " 2000), less effective rain; never below 0.");
+                  + " 2000), less effective rain; never below 0.")
+          .build();
 
   public static final Column NET_DEMAND =
       Column.calculated(
@@ -55,14 +52,15 @@ public final class Demand {
               QuantityKind.DAILY_DEPTH,
               Formula.when(
                       Peak.ZONE_BY_ZONE.or(
-                          PEAK_NEED.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH))))
-                  .then(new Formula.Cell(GREATEST_NEED))
-                  .otherwise(PEAK_NEED.cell()))
+                          PEAK_NEED.atMost(Formula.zero(QuantityKind.DAILY_DEPTH))))
+                  .then(GREATEST_NEED)
+                  .otherwise(PEAK_NEED))
           .band(SCHEDULE)
           .means(
               "Depth of water a day that 100 % of the zone stands for: its need in the site's peak month; or its greatest need of a"
                   + " month, where the site says so or where rain covers its need in the site's peak month.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
   public static final Column RUN_TIME_MULTIPLIER =
       Column.calculated(
@@ -73,14 +71,14 @@ public final class Demand {
               Formula.number(1)
                   .over(
                       Formula.number(0.4)
-                          .plus(
-                              Formula.number(0.6).times(Emitters.DISTRIBUTION_UNIFORMITY.cell()))))
+                          .plus(Formula.number(0.6).times(Emitters.DISTRIBUTION_UNIFORMITY))))
           .band(SCHEDULE)
           .means(
               "How much longer the valve runs so that the drier parts get enough; 1 where the water is perfectly even.")
           .source(
               "Scheduling multiplier 1 ÷ (0.4 + 0.6 × lower-quarter uniformity), verified (secondary). Not the 1 ÷ uniformity of"
-                  + " the WaterSense budget.");
+                  + " the WaterSense budget.")
+          .build();
 
   public static final Column GROSS_DEMAND =
       Column.calculated(
@@ -89,12 +87,12 @@ public final class Demand {
               "Gross demand",
               QuantityKind.DAILY_DEPTH,
               Formula.when(
-                      new Condition.WordIs(
-                              SiteRules.GROSS_METHOD.reference(), List.of(SiteRules.BY_EFFICIENCY))
+                      SiteRules.GROSS_METHOD
+                          .is(SiteRules.BY_EFFICIENCY)
                           .and(Emitters.RATE_IS_NET.negated()))
-                  .then(NET_DEMAND.cell().over(Emitters.IRRIGATION_EFFICIENCY.cell()))
-                  .otherwise(NET_DEMAND.cell().times(RUN_TIME_MULTIPLIER.cell()))
-                  .over(Formula.number(1).minus(Salinity.LEACHING_REQUIREMENT.cell())))
+                  .then(NET_DEMAND.over(Emitters.IRRIGATION_EFFICIENCY))
+                  .otherwise(NET_DEMAND.times(RUN_TIME_MULTIPLIER))
+                  .over(Formula.number(1).minus(Salinity.LEACHING_REQUIREMENT)))
           .band(SCHEDULE)
           .means(
               "Depth of water to apply on a mean day of the peak month. Where the rate is what cans caught, the losses are off it already:"
@@ -102,7 +100,8 @@ public final class Demand {
           .source(
               "Net depth × run-time multiplier; or total water applied = evapotranspiration ÷ irrigation efficiency (landscape"
                   + " coefficient method, 2000, verified). Either ÷ (1 − leaching requirement): FAO Irrigation and Drainage Paper 29"
-                  + " (1985), equation 7.");
+                  + " (1985), equation 7.")
+          .build();
 
   public static final Column RUN_TIME_PER_WEEK =
       Column.calculated(
@@ -111,9 +110,8 @@ public final class Demand {
               "Run time a week",
               QuantityKind.MINUTES,
               GROSS_DEMAND
-                  .cell()
                   .times(WEEK)
-                  .over(Emitters.PRECIPITATION_RATE.cell())
+                  .over(Emitters.PRECIPITATION_RATE)
                   .times(TuningPercents.both()))
           .band(SCHEDULE)
           .decimals(1, 1)
@@ -121,7 +119,8 @@ public final class Demand {
               "Minutes of watering that a week of the peak month asks for, before rounding; the tuning of site and zone is in it.")
           .source(
               "Minutes = 60 × depth ÷ precipitation rate: Ohio State University Extension, Bulletin 912, step 11 (verified); times"
-                  + " the tuning of site and zone.");
+                  + " the tuning of site and zone.")
+          .build();
 
   public static final Column DEPLETION_USED =
       Column.calculated(
@@ -129,16 +128,15 @@ public final class Demand {
               "depletion-used",
               "Depletion used",
               QuantityKind.SHARE,
-              Formula.when(
-                      new Condition.WordIs(
-                          SiteRules.DEPLETION_METHOD.reference(), List.of(SiteRules.BY_DEMAND)))
+              Formula.when(SiteRules.DEPLETION_METHOD.is(SiteRules.BY_DEMAND))
                   .then(adjustedDepletion())
-                  .otherwise(Plants.ALLOWED_DEPLETION.cell()))
+                  .otherwise(Plants.ALLOWED_DEPLETION))
           .band(SCHEDULE)
           .means("The allowed depletion the schedule goes by: as given, or adjusted to the demand.")
           .source(
               "p + 0.04 × (5 − mm a day), kept within 0.1 and 0.8: FAO Irrigation and Drainage Paper 56 (1998), page 167 and Table 22"
-                  + " (verified).");
+                  + " (verified).")
+          .build();
 
   public static final Column DEPLETION_DEPTH =
       Column.calculated(
@@ -146,10 +144,11 @@ public final class Demand {
               "depletion-depth",
               "Depletion depth",
               QuantityKind.DEPTH,
-              SoilLayers.WATER_HELD.cell().times(DEPLETION_USED.cell()))
+              SoilLayers.WATER_HELD.times(DEPLETION_USED))
           .band(SCHEDULE)
           .means("Depth of water that may be used up between two waterings.")
-          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 83 (verified).");
+          .source("FAO Irrigation and Drainage Paper 56 (1998), equation 83 (verified).")
+          .build();
 
   public static final Column LONGEST_INTERVAL =
       Column.calculated(
@@ -157,19 +156,20 @@ public final class Demand {
               "longest-interval",
               "Longest interval",
               QuantityKind.DAYS,
-              Formula.when(NET_DEMAND.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+              Formula.when(NET_DEMAND.atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
                   .then(
                       Formula.doesNotApply(
                           "no watering", "Rain covers what the plants need in every month."))
                   .otherwise(
                       Formula.larger(
                           Formula.amount(1, Units.DAY),
-                          DEPLETION_DEPTH.cell().over(NET_DEMAND.cell()).roundedDownTo(Units.DAY))))
+                          DEPLETION_DEPTH.over(NET_DEMAND).roundedDownTo(Units.DAY))))
           .band(SCHEDULE)
           .means("Most whole days from one watering to the next, at least one.")
           .source(
               "Days = allowed depletion ÷ daily use, rounded down: the safe side. Practice as in the extension examples of the"
-                  + " precision agriculture tutorial on irrigation water management (verified).");
+                  + " precision agriculture tutorial on irrigation water management (verified).")
+          .build();
 
   public static final Column DAYS_NEEDED =
       Column.calculated(
@@ -177,12 +177,13 @@ public final class Demand {
               "days-needed",
               "Watering days needed",
               QuantityKind.COUNT,
-              WEEK.over(LONGEST_INTERVAL.cell()).roundedUpTo(Units.ONE))
+              WEEK.over(LONGEST_INTERVAL).roundedUpTo(Units.ONE))
           .band(SCHEDULE)
           .means(
               "Fewest days a week, evenly spread, whose longest gap keeps to the longest interval.")
           .source(
-              "Days evenly spread over a week leave gaps of at most 7 ÷ days, rounded up to whole days.");
+              "Days evenly spread over a week leave gaps of at most 7 ÷ days, rounded up to whole days.")
+          .build();
 
   public static final Column WATERING_DAYS =
       Column.defaulted(
@@ -191,15 +192,16 @@ public final class Demand {
               "Watering days",
               QuantityKind.COUNT,
               Formula.when(WateringPattern.ON_SITE_NIGHTS)
-                  .then(Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED.cell()))
-                  .otherwise(WateringPattern.PATTERN_A_WEEK.cell().roundedUpTo(Units.ONE)))
+                  .then(Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED))
+                  .otherwise(WateringPattern.PATTERN_A_WEEK.roundedUpTo(Units.ONE)))
           .band(SCHEDULE)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
           .means(
               "Days a week the zone is watered: the fewest whose longest gap keeps to the longest interval, and no more than allowed,"
                   + " unless typed. For a zone with days of its own as many as those, in the fullest week.")
           .source(
-              "By counting gaps of the weekdays allowed; a finding tells where they do not suffice.");
+              "By counting gaps of the weekdays allowed; a finding tells where they do not suffice.")
+          .build();
 
   public static final Column WATERINGS_A_WEEK =
       Column.calculated(
@@ -208,12 +210,13 @@ public final class Demand {
               "Waterings a week",
               QuantityKind.FACTOR,
               Formula.when(WateringPattern.ON_SITE_NIGHTS)
-                  .then(WATERING_DAYS.cell())
-                  .otherwise(WateringPattern.PATTERN_A_WEEK.cell()))
+                  .then(WATERING_DAYS)
+                  .otherwise(WateringPattern.PATTERN_A_WEEK))
           .band(NIGHT_RULES)
           .decimals(1, 1)
           .means("How often a week it really waters, on average.")
-          .source("Its watering days, or what its own pattern comes to.");
+          .source("Its watering days, or what its own pattern comes to.")
+          .build();
 
   public static final Column LONGEST_GAP =
       Column.calculated(
@@ -222,14 +225,12 @@ public final class Demand {
               "Longest gap",
               QuantityKind.DAYS,
               Formula.when(WateringPattern.ON_SITE_NIGHTS)
-                  .then(
-                      new Formula.Nth(
-                          WATERING_DAYS.cell(),
-                          SiteRules.LONGEST_GAPS.stream().map(Column::cell).toList()))
-                  .otherwise(WateringPattern.PATTERN_GAP.cell()))
+                  .then(Formula.nth(WATERING_DAYS, SiteRules.LONGEST_GAPS))
+                  .otherwise(WateringPattern.PATTERN_GAP))
           .band(SCHEDULE)
           .means("Days from one watering to the next at the widest place of the week.")
-          .source("From the weekdays allowed, or evenly spread; the week goes round.");
+          .source("From the weekdays allowed, or evenly spread; the week goes round.")
+          .build();
 
   public static final Column RUN_TIME =
       Column.calculated(
@@ -237,27 +238,23 @@ public final class Demand {
               "run-time",
               "Run time a watering day",
               QuantityKind.MINUTES,
-              onAWateringDay(RUN_TIME_PER_WEEK.cell()))
+              onAWateringDay(RUN_TIME_PER_WEEK))
           .band(SCHEDULE)
           .means(
               "Whole minutes of watering on each watering day: the week's demand over the days it really has.")
-          .source("Rounded up to the step that controllers take.");
+          .source("Rounded up to the step that controllers take.")
+          .build();
 
   /** Returns the whole minutes of a watering day that a week's minutes come to. */
-  static Formula onAWateringDay(Formula week) {
-    return week.over(WATERINGS_A_WEEK.cell()).roundedUpTo(Units.MINUTE);
+  static Formula onAWateringDay(Term week) {
+    return week.over(WATERINGS_A_WEEK).roundedUpTo(Units.MINUTE);
   }
 
   private static Formula adjustedDepletion() {
     Formula use =
-        Peak.REFERENCE_ET
-            .cell()
-            .times(Plants.LANDSCAPE_COEFFICIENT.cell())
-            .measuredIn(Units.MILLIMETRE_PER_DAY);
+        Peak.REFERENCE_ET.times(Plants.LANDSCAPE_COEFFICIENT).measuredIn(Units.MILLIMETRE_PER_DAY);
     Formula adjusted =
-        Plants.ALLOWED_DEPLETION
-            .cell()
-            .plus(Formula.number(0.04).times(Formula.number(5).minus(use)));
+        Plants.ALLOWED_DEPLETION.plus(Formula.number(0.04).times(Formula.number(5).minus(use)));
     return Formula.larger(Formula.number(0.1), Formula.smaller(Formula.number(0.8), adjusted));
   }
 
@@ -266,8 +263,8 @@ public final class Demand {
     if (days == 7) {
       return Formula.number(7);
     }
-    return Formula.when(SiteRules.LONGEST_GAPS.get(days - 1).cell().atMost(LONGEST_INTERVAL.cell()))
-        .then(Formula.number(days))
+    return Formula.when(SiteRules.LONGEST_GAPS.get(days - 1).atMost(LONGEST_INTERVAL))
+        .then(days)
         .otherwise(fewestDays(days + 1));
   }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
-import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -34,12 +33,12 @@ final class MonthlyRules {
             MonthlySchedule.id("above-peak", month),
             Severity.CHECK,
             MONTHLY,
-            percent.cell().above(Formula.number(1)),
-            percent.reference(),
+            percent.above(1),
+            percent,
             "asks {0} of its baseline in %s; it needs most in {1}"
                 .formatted(Climate.MONTH_NAMES.get(month - 1)),
             "set its percent for that month by hand, or have each zone's baseline made for its own peak month",
-            List.of(percent.reference(), MonthlySchedule.OWN_PEAK.reference()))
+            List.of(percent, MonthlySchedule.OWN_PEAK))
         .curedBy("Make each baseline for the zone's own peak month", MonthlyRules::zoneByZone);
   }
 

@@ -11,6 +11,7 @@ import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
+import zonewright.formula.Term;
 import zonewright.plants.Plants;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -25,7 +26,10 @@ import zonewright.units.Units;
  */
 public final class MonthlySchedule {
   public static final Column ZONE =
-      Column.words(MONTHLY, "zone", "Zone").band("Zone").means("Number or name of the zone.");
+      Column.words(MONTHLY, "zone", "Zone")
+          .band("Zone")
+          .means("Number or name of the zone.")
+          .build();
 
   private static final String OF_THE_MONTH = " in %s";
 
@@ -38,7 +42,7 @@ public final class MonthlySchedule {
                       id("landscape-coefficient", month),
                       name("Coefficient", month),
                       QuantityKind.FACTOR,
-                      Plants.LANDSCAPE_COEFFICIENT.cell())
+                      Plants.LANDSCAPE_COEFFICIENT)
                   .band("Landscape coefficient")
                   .within(Bounds.from(0, 2, Units.ONE))
                   .means(
@@ -48,7 +52,8 @@ public final class MonthlySchedule {
                           month))
                   .source(
                       "Coefficients by month as the design gives them; the landscape coefficient method (2000) works month by"
-                          + " month."));
+                          + " month.")
+                  .build());
 
   /** Depths a day that the months ask for, January first. */
   public static final List<Column> NET_DEMANDS =
@@ -66,7 +71,8 @@ public final class MonthlySchedule {
                           "Depth of water the planting needs on a mean day%s, less the rain that counts; never below 0.",
                           month))
                   .source(
-                      "As in the peak month, with the month's reference ET, coefficient and rain."));
+                      "As in the peak month, with the month's reference ET, coefficient and rain.")
+                  .build());
 
   public static final Column GREATEST_NEED =
       Column.calculated(
@@ -74,10 +80,11 @@ public final class MonthlySchedule {
               Demand.GREATEST_NEED.column(),
               Demand.GREATEST_NEED.name(),
               QuantityKind.DAILY_DEPTH,
-              largest(month -> NET_DEMANDS.get(month - 1).cell()))
+              largest(month -> NET_DEMANDS.get(month - 1)))
           .band("Own peak")
           .means("Depth of water a day that the zone needs in the month in which it needs most.")
-          .source("The largest of the twelve.");
+          .source("The largest of the twelve.")
+          .build();
 
   public static final Column OWN_PEAK_NUMBER =
       Column.calculated(
@@ -85,14 +92,15 @@ public final class MonthlySchedule {
               "own-peak-number",
               "Number of its own peak month",
               QuantityKind.COUNT,
-              Formula.when(GREATEST_NEED.cell().atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+              Formula.when(GREATEST_NEED.atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
                   .then(
                       Formula.doesNotApply(
                           "no watering", "Rain covers what the plants need in every month."))
                   .otherwise(largest(MonthlySchedule::ifGreatest)))
           .band("Own peak")
           .means("The month's place in the year, of several months alike the last.")
-          .source("A month's number counts where its need ÷ the greatest need is 1.");
+          .source("A month's number counts where its need ÷ the greatest need is 1.")
+          .build();
 
   public static final Column OWN_PEAK =
       Column.calculatedWord(
@@ -100,12 +108,13 @@ public final class MonthlySchedule {
               "own-peak",
               "Own peak month",
               new WordList.RowsOf(Sheets.MONTHS),
-              new Formula.Pick(Climate.MONTH.reference(), OWN_PEAK_NUMBER.cell()))
+              Climate.MONTH.inRow(OWN_PEAK_NUMBER))
           .band("Own peak")
           .means(
               "The month in which the zone needs most. Where rain counts it can be another than the site's peak month: rain is worth"
                   + " more to plants that need little.")
-          .source("The month of that number.");
+          .source("The month of that number.")
+          .build();
 
   /** Parts of the baseline that the months ask for, January first. */
   public static final List<Column> PERCENTS =
@@ -116,16 +125,12 @@ public final class MonthlySchedule {
                       id("percent", month),
                       name("Percent", month),
                       QuantityKind.SHARE,
-                      Formula.when(
-                              Demand.NET_DEMAND
-                                  .cell()
-                                  .atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+                      Formula.when(Demand.NET_DEMAND.atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
                           .then(
                               Formula.doesNotApply(
                                   "no watering",
                                   "Rain covers what the plants need in every month."))
-                          .otherwise(
-                              NET_DEMANDS.get(month - 1).cell().over(Demand.NET_DEMAND.cell())))
+                          .otherwise(NET_DEMANDS.get(month - 1).over(Demand.NET_DEMAND)))
                   .band("Percent of the baseline")
                   .means(
                       said(
@@ -134,7 +139,8 @@ public final class MonthlySchedule {
                           month))
                   .source(
                       "The baseline is scaled by the month's demand over that of the peak month: Washington State University Extension"
-                          + " (Grant County), Monthly Sprinkler Runtime Adjustment (verified); by zone and with rain, derived."));
+                          + " (Grant County), Monthly Sprinkler Runtime Adjustment (verified); by zone and with rain, derived.")
+                  .build());
 
   /** Whole minutes of a watering day, January first. */
   public static final List<Column> RUN_TIMES =
@@ -146,13 +152,14 @@ public final class MonthlySchedule {
                       name("Run time", month),
                       QuantityKind.MINUTES,
                       Demand.onAWateringDay(
-                          Demand.RUN_TIME_PER_WEEK.cell().times(PERCENTS.get(month - 1).cell())))
+                          Demand.RUN_TIME_PER_WEEK.times(PERCENTS.get(month - 1))))
                   .band("Run time a watering day")
                   .means(
                       said(
                           "Whole minutes of watering on each watering day%s; the days stay.",
                           month))
-                  .source("Run time a week × percent ÷ waterings a week, rounded up once."));
+                  .source("Run time a week × percent ÷ waterings a week, rounded up once.")
+                  .build());
 
   /** Cycles of a watering day, January first. */
   public static final List<Column> CYCLES =
@@ -164,11 +171,12 @@ public final class MonthlySchedule {
                       name("Cycles", month),
                       QuantityKind.COUNT,
                       Formula.when(waters(month))
-                          .then(CycleAndSoak.cyclesOf(RUN_TIMES.get(month - 1).cell()))
-                          .otherwise(Formula.number(0)))
+                          .then(CycleAndSoak.cyclesOf(RUN_TIMES.get(month - 1)))
+                          .otherwise(0))
                   .band("Cycles")
                   .means(said("In how many parts the run is given%s; 0 where none is.", month))
-                  .source("As in the peak month, worked out anew for the month's run time."));
+                  .source("As in the peak month, worked out anew for the month's run time.")
+                  .build());
 
   /** Whole minutes of a cycle, January first. */
   public static final List<Column> CYCLE_MINUTES =
@@ -183,14 +191,14 @@ public final class MonthlySchedule {
                           .then(
                               RUN_TIMES
                                   .get(month - 1)
-                                  .cell()
-                                  .over(CYCLES.get(month - 1).cell())
+                                  .over(CYCLES.get(month - 1))
                                   .roundedUpTo(Units.MINUTE))
                           .otherwise(
                               Formula.doesNotApply("none", "The zone is not watered that month.")))
                   .band("Minutes a cycle")
                   .means(said("Whole minutes of each cycle%s.", month))
-                  .source("Run time ÷ cycles, rounded up."));
+                  .source("Run time ÷ cycles, rounded up.")
+                  .build());
 
   /** Shortest soaks, January first. */
   public static final List<Column> SOAKS =
@@ -201,38 +209,35 @@ public final class MonthlySchedule {
                       id("soak", month),
                       name("Soak", month),
                       QuantityKind.MINUTES,
-                      CycleAndSoak.soakAfter(
-                          CYCLES.get(month - 1).cell(), CYCLE_MINUTES.get(month - 1).cell()))
+                      CycleAndSoak.soakAfter(CYCLES.get(month - 1), CYCLE_MINUTES.get(month - 1)))
                   .band("Shortest soak")
                   .means(said("Shortest pause after a cycle%s.", month))
-                  .source("As in the peak month, worked out anew for the month's cycle."));
+                  .source("As in the peak month, worked out anew for the month's cycle.")
+                  .build());
 
   /** The month's number where it needs most, and 0 where it needs less. */
   private static Formula ifGreatest(int month) {
     return Formula.number(month)
-        .times(
-            NET_DEMANDS.get(month - 1).cell().over(GREATEST_NEED.cell()).roundedDownTo(Units.ONE));
+        .times(NET_DEMANDS.get(month - 1).over(GREATEST_NEED).roundedDownTo(Units.ONE));
   }
 
-  private static Formula largest(IntFunction<Formula> ofMonth) {
+  private static Formula largest(IntFunction<Term> ofMonth) {
     return IntStream.rangeClosed(1, Climate.MONTH_NAMES.size())
         .mapToObj(ofMonth)
         .reduce(Formula::larger)
-        .orElseThrow();
+        .orElseThrow()
+        .asFormula();
   }
 
   private static Formula netDemand(int month) {
     Formula number = Formula.number(month);
-    Formula use =
-        new Formula.Pick(Climate.DAILY_REFERENCE_ET.reference(), number)
-            .times(COEFFICIENTS.get(month - 1).cell());
+    Formula use = Climate.DAILY_REFERENCE_ET.inRow(number).times(COEFFICIENTS.get(month - 1));
     return Formula.larger(
-        Formula.zero(QuantityKind.DAILY_DEPTH),
-        use.minus(new Formula.Pick(Rain.DAILY_EFFECTIVE.reference(), number)));
+        Formula.zero(QuantityKind.DAILY_DEPTH), use.minus(Rain.DAILY_EFFECTIVE.inRow(number)));
   }
 
   private static Condition waters(int month) {
-    return RUN_TIMES.get(month - 1).cell().above(Formula.amount(0, Units.MINUTE));
+    return RUN_TIMES.get(month - 1).above(Formula.amount(0, Units.MINUTE));
   }
 
   /** Returns a column for each month, made from the month's number. */

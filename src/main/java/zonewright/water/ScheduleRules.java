@@ -6,7 +6,6 @@ import static zonewright.trade.Sheets.ZONES;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.emitters.Emitters;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.sheet.Rule;
@@ -23,15 +22,15 @@ public final class ScheduleRules {
               "too-few-days",
               Severity.CHECK,
               ZONES,
-              Demand.LONGEST_GAP.cell().above(Demand.LONGEST_INTERVAL.cell()),
-              Demand.WATERING_DAYS.reference(),
+              Demand.LONGEST_GAP.above(Demand.LONGEST_INTERVAL),
+              Demand.WATERING_DAYS,
               "goes {0} without water, its soil lasts {1}: watered on {2} days a week, it wants {3} evenly spread",
               "allow more days or better spread ones, or choose plants that root deeper or stand more depletion",
               List.of(
-                  Demand.LONGEST_GAP.reference(),
-                  Demand.LONGEST_INTERVAL.reference(),
-                  Demand.WATERING_DAYS.reference(),
-                  Demand.DAYS_NEEDED.reference()))
+                  Demand.LONGEST_GAP,
+                  Demand.LONGEST_INTERVAL,
+                  Demand.WATERING_DAYS,
+                  Demand.DAYS_NEEDED))
           .curedBy("Allow {3} watering days a week", ScheduleRemedies::allowDays);
 
   private static final Rule LESS_THAN_A_DAY =
@@ -39,27 +38,22 @@ public final class ScheduleRules {
           "less-than-a-day",
           Severity.CHECK,
           ZONES,
-          Demand.DEPLETION_DEPTH
-              .cell()
-              .below(Demand.NET_DEMAND.cell().times(Formula.amount(1, Units.DAY))),
-          Demand.LONGEST_INTERVAL.reference(),
+          Demand.DEPLETION_DEPTH.below(Demand.NET_DEMAND.times(Formula.amount(1, Units.DAY))),
+          Demand.LONGEST_INTERVAL,
           "uses more in a day ({0}) than its soil may give ({1}): even daily watering dries it too far",
           "check root depth and soil; such a zone wants more than one watering a day or plants that need less",
-          List.of(Demand.NET_DEMAND.reference(), Demand.DEPLETION_DEPTH.reference()));
+          List.of(Demand.NET_DEMAND, Demand.DEPLETION_DEPTH));
 
   private static final Rule TOO_MANY_CYCLES =
       new Rule(
               "too-many-cycles",
               Severity.CHECK,
               ZONES,
-              CycleAndSoak.CYCLES.cell().above(SiteRules.MOST_CYCLES.cell()),
-              CycleAndSoak.CYCLES.reference(),
+              CycleAndSoak.CYCLES.above(SiteRules.MOST_CYCLES),
+              CycleAndSoak.CYCLES,
               "needs {0} cycles a day, the controller starts at most {1}",
               "water on more days, or use emitters with a lower precipitation rate than {2}; of drip lines, type the strip they wet",
-              List.of(
-                  CycleAndSoak.CYCLES.reference(),
-                  SiteRules.MOST_CYCLES.reference(),
-                  Emitters.PRECIPITATION_RATE.reference()))
+              List.of(CycleAndSoak.CYCLES, SiteRules.MOST_CYCLES, Emitters.PRECIPITATION_RATE))
           .curedBy("Water it on more days", ScheduleRemedies::moreDays);
 
   private static final Rule FLOW_TOO_GREAT =
@@ -67,11 +61,11 @@ public final class ScheduleRules {
               "flow-too-great",
               Severity.CHECK,
               ZONES,
-              Emitters.ZONE_FLOW.cell().above(SiteRules.AVAILABLE_FLOW.cell()),
-              Emitters.ZONE_FLOW.reference(),
+              Emitters.ZONE_FLOW.above(SiteRules.AVAILABLE_FLOW),
+              Emitters.ZONE_FLOW,
               "draws {0}, the supply gives {1}",
               "split the zone over more valves",
-              List.of(Emitters.ZONE_FLOW.reference(), SiteRules.AVAILABLE_FLOW.reference()))
+              List.of(Emitters.ZONE_FLOW, SiteRules.AVAILABLE_FLOW))
           .curedBy("Split it over more valves", ScheduleRemedies::split);
 
   private static final Rule DRAINS_AWAY =
@@ -79,14 +73,11 @@ public final class ScheduleRules {
           "drains-away",
           Severity.CHECK,
           ZONES,
-          CycleAndSoak.APPLIED.cell().above(SoilLayers.WATER_HELD.cell()),
-          Demand.RUN_TIME.reference(),
+          CycleAndSoak.APPLIED.above(SoilLayers.WATER_HELD),
+          Demand.RUN_TIME,
           "puts on {0} in a watering day of {1}; its root zone holds {2} when it is dry: the rest drains away",
           "water less at a time and more often",
-          List.of(
-              CycleAndSoak.APPLIED.reference(),
-              Demand.RUN_TIME.reference(),
-              SoilLayers.WATER_HELD.reference()));
+          List.of(CycleAndSoak.APPLIED, Demand.RUN_TIME, SoilLayers.WATER_HELD));
 
   /** Whether the site must keep to the Californian rules; declared with the yearly allowance. */
   private static final Reference ORDINANCE_APPLIES =
@@ -98,47 +89,40 @@ public final class ScheduleRules {
           Severity.CHECK,
           ZONES,
           Soils.SLOPE
-              .cell()
               .above(Formula.amount(25, Units.PERCENT))
-              .and(new Condition.WordIs(ORDINANCE_APPLIES, List.of("yes")))
-              .and(
-                  Emitters.PRECIPITATION_RATE
-                      .cell()
-                      .above(Formula.amount(0.75, Units.INCH_PER_HOUR))),
-          Emitters.PRECIPITATION_RATE.reference(),
+              .and(ORDINANCE_APPLIES.is("yes"))
+              .and(Emitters.PRECIPITATION_RATE.above(Formula.amount(0.75, Units.INCH_PER_HOUR))),
+          Emitters.PRECIPITATION_RATE,
           "lies on a slope of {0} and gets {1}; California allows at most 0.75 in/h above 25 % (23 CCR 492.7)",
           "use emitters with a lower precipitation rate; local rules may be stricter",
-          List.of(Soils.SLOPE.reference(), Emitters.PRECIPITATION_RATE.reference()));
+          List.of(Soils.SLOPE, Emitters.PRECIPITATION_RATE));
 
   private static final Rule SPLIT =
       new Rule(
           "split",
           Severity.NOTE,
           ZONES,
-          CycleAndSoak.CYCLES.cell().above(Formula.number(1)),
-          CycleAndSoak.CYCLES.reference(),
+          CycleAndSoak.CYCLES.above(1),
+          CycleAndSoak.CYCLES,
           "runs {0} before water runs off, and needs {1}: give it in {2} cycles of {3}",
           "let it soak at least {4} between cycles; other zones can run meanwhile",
           List.of(
-              CycleAndSoak.LONGEST_CYCLE.reference(),
-              Demand.RUN_TIME.reference(),
-              CycleAndSoak.CYCLES.reference(),
-              CycleAndSoak.CYCLE_MINUTES.reference(),
-              CycleAndSoak.SOAK.reference()));
+              CycleAndSoak.LONGEST_CYCLE,
+              Demand.RUN_TIME,
+              CycleAndSoak.CYCLES,
+              CycleAndSoak.CYCLE_MINUTES,
+              CycleAndSoak.SOAK));
 
   private static final Rule UNEVEN =
       new Rule(
           "uneven",
           Severity.NOTE,
           ZONES,
-          Emitters.DISTRIBUTION_UNIFORMITY
-              .cell()
-              .below(Formula.number(0.5))
-              .and(new Condition.Given(Emitters.DISTRIBUTION_UNIFORMITY.reference())),
-          Emitters.DISTRIBUTION_UNIFORMITY.reference(),
+          Emitters.DISTRIBUTION_UNIFORMITY.below(0.5).and(Emitters.DISTRIBUTION_UNIFORMITY.given()),
+          Emitters.DISTRIBUTION_UNIFORMITY,
           "waters very unevenly ({0}): longer runs cannot make up for that",
           "look for tilted, blocked or wrong nozzles and for low pressure before adding minutes",
-          List.of(Emitters.DISTRIBUTION_UNIFORMITY.reference()));
+          List.of(Emitters.DISTRIBUTION_UNIFORMITY));
 
   private ScheduleRules() {}
 

@@ -5,7 +5,6 @@ import static zonewright.trade.Sheets.SITE;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.pipes.Supply;
@@ -34,7 +33,8 @@ public final class SiteRules {
           .means(
               "How the depth to apply follows from the depth needed: by the run-time multiplier from the distribution uniformity,"
                   + " or divided by the irrigation efficiency. A rate that cans caught has no losses left in it: there the multiplier counts"
-                  + " either way.");
+                  + " either way.")
+          .build();
 
   /** Sets of weekdays, with the shortest longest gap that some of them can leave. */
   public static final ReferenceTable WEEKDAY_SETS =
@@ -46,7 +46,8 @@ public final class SiteRules {
           .optional()
           .means(
               "The weekdays on which watering is allowed, such as Mon Wed Fri. Leave it blank where any day will do: gaps are then"
-                  + " taken as evenly spread.");
+                  + " taken as evenly spread.")
+          .build();
 
   public static final Column DAYS_ALLOWED =
       Column.defaulted(
@@ -54,16 +55,14 @@ public final class SiteRules {
               "days-allowed",
               "Watering days allowed",
               QuantityKind.COUNT,
-              Formula.when(new Condition.Given(WEEKDAYS.reference()))
-                  .then(
-                      new Formula.Lookup(
-                          WEEKDAYS.reference(), WEEKDAY_SETS.numbers("Days", QuantityKind.COUNT)))
-                  .otherwise(Formula.number(7)))
+              Formula.when(WEEKDAYS.given())
+                  .then(WEEKDAY_SETS.numbers("Days", QuantityKind.COUNT).of(WEEKDAYS))
+                  .otherwise(7))
           .band(RULES)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
           .means("How many days a week watering is allowed, by local rule or by choice.")
-          .source(
-              "As many as the weekdays allowed, or no restriction; local drought rules decide.");
+          .source("As many as the weekdays allowed, or no restriction; local drought rules decide.")
+          .build();
 
   /** Longest gap between waterings with 1 to 7 days a week. */
   public static final List<Column> LONGEST_GAPS =
@@ -77,17 +76,16 @@ public final class SiteRules {
             "longest-gap-" + days,
             "Longest gap, watering " + (days == 1 ? "1 day" : days + " days"),
             QuantityKind.DAYS,
-            Formula.when(new Condition.Given(WEEKDAYS.reference()))
-                .then(
-                    new Formula.Lookup(
-                        WEEKDAYS.reference(), WEEKDAY_SETS.numbers(heading, QuantityKind.DAYS)))
+            Formula.when(WEEKDAYS.given())
+                .then(WEEKDAY_SETS.numbers(heading, QuantityKind.DAYS).of(WEEKDAYS))
                 .otherwise(Formula.amount(evenlySpread, Units.DAY)))
         .band(RULES)
         .means(
             "Days from one watering to the next at the widest place of the week, with the best choice of up to so many of the"
                 + " weekdays allowed.")
         .source(
-            "By counting, over the week's end too; evenly spread days leave 7 ÷ days, rounded up.");
+            "By counting, over the week's end too; evenly spread days leave 7 ÷ days, rounded up.")
+        .build();
   }
 
   public static final Column MOST_CYCLES =
@@ -96,7 +94,8 @@ public final class SiteRules {
           .band(RULES)
           .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
           .means("How many times a day the controller can start one program.")
-          .source("Common practice, no source: see what your controller offers.");
+          .source("Common practice, no source: see what your controller offers.")
+          .build();
 
   /** What the supply gives; declared with the supply it follows from. */
   public static final Column AVAILABLE_FLOW = Supply.AVAILABLE_FLOW;
@@ -111,7 +110,8 @@ public final class SiteRules {
           .band(RULES)
           .means(
               "Whether the allowed depletion counts as given, or is lowered where the plants use more than 5 mm a day and raised where"
-                  + " they use less.");
+                  + " they use less.")
+          .build();
 
   private SiteRules() {}
 }

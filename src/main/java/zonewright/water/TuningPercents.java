@@ -29,7 +29,8 @@ public final class TuningPercents {
           .means(
               "How much more or less every zone runs than calculated, by what was seen on the site. It is in the minutes already:"
                   + " leave the controller at 100 %. It changes run times only, never watering days.")
-          .source(NO_SOURCE);
+          .source(NO_SOURCE)
+          .build();
 
   public static final Column ZONE_TUNING =
       Column.defaulted(ZONES, "zone-tuning", "Zone tuning", QuantityKind.SHARE, Formula.number(1))
@@ -38,7 +39,8 @@ public final class TuningPercents {
           .means(
               "How much more or less this zone runs than calculated, by what was seen in it; on top of the site's. It"
                   + " changes run times only, never watering days.")
-          .source(NO_SOURCE);
+          .source(NO_SOURCE)
+          .build();
 
   public static final Column STEP =
       Column.defaulted(SITE, "tuning-step", "Tuning step", QuantityKind.SHARE, Formula.number(0.1))
@@ -47,12 +49,13 @@ public final class TuningPercents {
           .means(
               "The most that one piece of advice changes a tuning, in points. Plants and soil answer slowly: small steps, and"
                   + " some days between them.")
-          .source("Common practice, no source: 10 points.");
+          .source("Common practice, no source: 10 points.")
+          .build();
 
   private TuningPercents() {}
 
   /** Returns what the calculated minutes of a zone are multiplied by: both tunings. */
   static Formula both() {
-    return SITE_TUNING.cell().times(ZONE_TUNING.cell());
+    return SITE_TUNING.times(ZONE_TUNING);
   }
 }

@@ -26,7 +26,7 @@ public final class WateringPattern {
   private static final double EVEN_DATES = 179;
 
   public static final Column ZONE =
-      Column.words(ZONE_NIGHTS, "zone", "Zone").band(NIGHT_RULES).means("The zone.");
+      Column.words(ZONE_NIGHTS, "zone", "Zone").band(NIGHT_RULES).means("The zone.").build();
 
   public static final Column ORDER =
       Column.input(ZONE_NIGHTS, "order", "Place in the order", QuantityKind.COUNT)
@@ -35,7 +35,8 @@ public final class WateringPattern {
           .optional()
           .means(
               "Where in the night it should come: 1 before 2, and both before zones without a place. Followed where it costs no time; on a"
-                  + " controller that starts programs, always among stations with as many cycles.");
+                  + " controller that starts programs, always among stations with as many cycles.")
+          .build();
 
   public static final Column PATTERN =
       Column.choice(
@@ -47,7 +48,8 @@ public final class WateringPattern {
           .band(NIGHT_RULES)
           .means(
               "On which days it waters: on nights of the site that the timetable chooses, on weekdays of its own, every few days, or on"
-                  + " odd or even dates as some local rules ask.");
+                  + " odd or even dates as some local rules ask.")
+          .build();
 
   public static final Column OWN_DAYS =
       Column.choice(
@@ -57,7 +59,8 @@ public final class WateringPattern {
               new WordList.Published(SiteRules.WEEKDAY_SETS))
           .band(NIGHT_RULES)
           .optional()
-          .means("The weekdays, such as Mon Thu, for a zone that has its own.");
+          .means("The weekdays, such as Mon Thu, for a zone that has its own.")
+          .build();
 
   public static final Column EVERY =
       Column.input(ZONE_NIGHTS, "every", "Days from one to the next", QuantityKind.DAYS)
@@ -65,7 +68,8 @@ public final class WateringPattern {
           .within(Bounds.from(1, 31, Units.DAY).wholeNumbers())
           .optional()
           .means(
-              "How many days from one watering to the next, for a zone that waters every few days.");
+              "How many days from one watering to the next, for a zone that waters every few days.")
+          .build();
 
   private static final Formula WEEK = Formula.amount(7, Units.DAY);
 
@@ -84,19 +88,20 @@ public final class WateringPattern {
                   .otherwise(
                       Formula.when(is(OWN))
                           .then(
-                              new Formula.Lookup(
-                                  OWN_DAYS.reference(),
-                                  SiteRules.WEEKDAY_SETS.numbers("Days", QuantityKind.COUNT)))
+                              SiteRules.WEEKDAY_SETS
+                                  .numbers("Days", QuantityKind.COUNT)
+                                  .of(OWN_DAYS))
                           .otherwise(
                               Formula.when(is(INTERVAL))
-                                  .then(WEEK.over(EVERY.cell()))
+                                  .then(WEEK.over(EVERY))
                                   .otherwise(
                                       Formula.when(is(ODD))
                                           .then(aWeek(ODD_DATES))
                                           .otherwise(aWeek(EVEN_DATES))))))
           .band(NIGHT_RULES)
           .means("How often a week it waters by its own pattern, on average.")
-          .source("By counting; a year of 365 days has 186 odd dates and 179 even ones.");
+          .source("By counting; a year of 365 days has 186 odd dates and 179 even ones.")
+          .build();
 
   public static final Column PATTERN_GAP =
       Column.calculated(
@@ -110,13 +115,12 @@ public final class WateringPattern {
                   .otherwise(
                       Formula.when(is(OWN))
                           .then(
-                              new Formula.Lookup(
-                                  OWN_DAYS.reference(),
-                                  SiteRules.WEEKDAY_SETS.numbers(
-                                      "Longest gap with 7 (days)", QuantityKind.DAYS)))
+                              SiteRules.WEEKDAY_SETS
+                                  .numbers("Longest gap with 7 (days)", QuantityKind.DAYS)
+                                  .of(OWN_DAYS))
                           .otherwise(
                               Formula.when(is(INTERVAL))
-                                  .then(EVERY.cell())
+                                  .then(EVERY)
                                   .otherwise(
                                       Formula.when(is(ODD))
                                           .then(Formula.amount(2, Units.DAY))
@@ -125,12 +129,13 @@ public final class WateringPattern {
           .means("Days from one watering to the next at the widest place.")
           .source(
               "By counting; from the 30th of a month with 31 days to the next even date, the 2nd, are 3 days, and odd dates are never"
-                  + " more than 2 apart.");
+                  + " more than 2 apart.")
+          .build();
 
   private WateringPattern() {}
 
   private static Condition is(String pattern) {
-    return new Condition.WordIs(PATTERN.reference(), List.of(pattern));
+    return PATTERN.is(pattern);
   }
 
   private static Formula aWeek(double datesAYear) {

@@ -12,6 +12,8 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import org.junit.jupiter.api.Test;
 
 /** The floors of the house: dependencies point from the screen down to the science. */
@@ -179,6 +181,42 @@ class FloorsTest {
         .should()
         .beFreeOfCycles()
         .because("a package in a circle cannot be read, tested or replaced alone")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void thePartsOfTheDeskKnowNothingOfTheWindow() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.desk.(*)..")
+        .should()
+        .dependOnClassesThat(resideInAPackage("zonewright.desk"))
+        .because("the window puts its parts together, not they it")
+        .check(PROGRAM);
+    slices().matching("zonewright.desk.(*)..").should().beFreeOfCycles().check(PROGRAM);
+  }
+
+  @Test
+  void classesOfTheDeskAreFreeOfCircles() {
+    SliceAssignment classes =
+        new SliceAssignment() {
+          @Override
+          public SliceIdentifier getIdentifierOf(JavaClass any) {
+            return any.getPackageName().startsWith("zonewright.desk")
+                ? SliceIdentifier.of(any.getName().replaceAll("\\$.*", ""))
+                : SliceIdentifier.ignore();
+          }
+
+          @Override
+          public String getDescription() {
+            return "classes of the desk";
+          }
+        };
+    slices()
+        .assignedFrom(classes)
+        .should()
+        .beFreeOfCycles()
+        .because("who reads one class of the window should not have to read them all")
         .check(PROGRAM);
   }
 

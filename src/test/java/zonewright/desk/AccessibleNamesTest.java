@@ -21,11 +21,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.part.Prose;
 import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;
 import zonewright.trade.Sheets;
-import zonewright.units.UnitSystem;
 import zonewright.workbook.pack.PackSheets;
 
 /** Whoever does not see the window must be told what each thing in it is. */
@@ -102,7 +102,7 @@ class AccessibleNamesTest {
   @Test
   void soHaveTheLinesThatAskSomething() {
     for (GridAction which : List.of(GridAction.FILTER, GridAction.SORT, GridAction.REPLACE)) {
-      desk.act(() -> desk.window().perform(which));
+      desk.choose(which.label());
       assertThat(nameless()).as("%s", which).isEmpty();
     }
     desk.act(() -> desk.window().deck().tools().keepView());
@@ -143,12 +143,12 @@ class AccessibleNamesTest {
   void soHaveAllWindowsThatOpen() {
     DeskWindow window = desk.window();
     Map<String, Runnable> windows = new LinkedHashMap<>();
-    windows.put("nights", window::showNights);
-    windows.put("help", window::explainColumn);
+    windows.put("nights", () -> desk.item("The nights").doClick(0));
+    windows.put("help", () -> desk.item("What this column means").doClick(0));
     windows.put("cautions", () -> Cautions.open(window.frame()));
     windows.put("about", () -> Cautions.openAbout(window.frame()));
-    windows.put("pages", window::print);
-    windows.put("start", () -> window.begin(UnitSystem.US));
+    windows.put("pages", () -> desk.item("Print the sheet").doClick(0));
+    windows.put("start", () -> desk.item("New …").doClick(0));
     windows.put("sheets", () -> SheetChoice.ask(window.frame(), PackSheets.all()));
     windows.put(
         "list", () -> ListForm.open(window.frame(), "a list", desk.book(), list(), any -> {}));

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.Sample;
+import zonewright.desk.part.DesignCopy;
+import zonewright.desk.part.OpenDesign;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edits;

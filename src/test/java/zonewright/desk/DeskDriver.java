@@ -8,9 +8,12 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javax.swing.JMenu;
+import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
@@ -21,6 +24,9 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import zonewright.design.Demo;
+import zonewright.desk.part.Look;
+import zonewright.desk.part.Memory;
+import zonewright.desk.part.OpenDesign;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Place;
@@ -208,20 +214,33 @@ final class DeskDriver implements AutoCloseable {
     return ask(() -> menu(menu).getItem(item).getText());
   }
 
-  /** Chooses an item of the menus by its text. */
+  /** Chooses what a menu, or a menu in it, offers under a name or under words it begins with. */
   void choose(String text) {
-    act(
-        () -> {
-          for (int menu = 0; menu < window.frame().getJMenuBar().getMenuCount(); menu++) {
-            for (Component each : menu(menu).getMenuComponents()) {
-              if (each instanceof JMenuItem item && item.getText().equals(text)) {
-                item.doClick(0);
-                return;
-              }
-            }
-          }
-          throw new AssertionError("no menu has an item " + text);
-        });
+    act(() -> item(text).doClick(0));
+  }
+
+  /** Returns what a menu offers; to be asked for where windows are made. */
+  JMenuItem item(String text) {
+    List<JMenuItem> all = new ArrayList<>();
+    JMenuBar bar = window.frame().getJMenuBar();
+    for (int menu = 0; menu < bar.getMenuCount(); menu++) {
+      gather(menu(menu), all);
+    }
+    return all.stream()
+        .filter(item -> item.getText().equals(text))
+        .findFirst()
+        .or(() -> all.stream().filter(item -> item.getText().startsWith(text)).findFirst())
+        .orElseThrow(() -> new AssertionError("no menu has an item " + text));
+  }
+
+  private static void gather(JMenu menu, List<JMenuItem> all) {
+    for (Component each : menu.getMenuComponents()) {
+      if (each instanceof JMenu inner) {
+        gather(inner, all);
+      } else if (each instanceof JMenuItem item) {
+        all.add(item);
+      }
+    }
   }
 
   private JMenu menu(int at) {

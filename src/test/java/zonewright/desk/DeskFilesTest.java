@@ -70,14 +70,14 @@ class DeskFilesTest {
     typeAnArea();
     assertThat(desk.ask(() -> desk.window().frame().getTitle())).startsWith("• ");
     String before = inputs();
-    desk.act(desk.window()::saveAs);
+    desk.choose("Save as …");
     desk.waitUntil("it is saved", () -> !desk.window().openDesign().unsaved());
     assertThat(desk.ask(() -> desk.window().frame().getTitle()))
         .isEqualTo("garden.xlsx – Zonewright");
 
     desk.act(() -> desk.window().keeper().fresh(UnitSystem.SI));
     assertThat(inputs()).isNotEqualTo(before);
-    desk.act(desk.window()::open);
+    desk.choose("Open …");
     desk.waitUntil(
         "it is open again", () -> desk.window().openDesign().name().equals("garden.xlsx"));
 
@@ -154,8 +154,8 @@ class DeskFilesTest {
         .containsExactly(
             "“secret.xlsx” is protected by a password.",
             "That is not the password of “secret.xlsx”.");
-    desk.act(desk.window().steps()::newRow);
-    desk.act(desk.window()::save);
+    desk.click("button New row");
+    desk.choose("Save");
     desk.waitUntil("it is saved", () -> !desk.window().openDesign().unsaved());
     assertThatThrownBy(() -> DesignFile.read(file)).hasMessageContaining("password");
 
@@ -170,7 +170,7 @@ class DeskFilesTest {
   void aFolderThatCannotBeWrittenLosesNothing() {
     desk.questions.file = Optional.of(folder.resolve("not there").resolve("garden.xlsx"));
     typeAnArea();
-    desk.act(desk.window()::saveAs);
+    desk.choose("Save as …");
     desk.waitUntil("the refusal is shown", () -> desk.shows("close message"));
 
     assertThat(desk.text("message")).contains("Your work is still here.");
@@ -184,7 +184,7 @@ class DeskFilesTest {
 
     assertThat(desk.book().rows(Sheets.ZONES)).isZero();
     assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
-    desk.act(desk.window().steps()::newRow);
+    desk.click("button New row");
     assertThat(desk.book().rows(Sheets.ZONES)).isEqualTo(1);
     assertThat(desk.item(1, 0)).isEqualTo("Undo new zone");
   }

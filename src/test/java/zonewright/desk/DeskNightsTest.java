@@ -102,7 +102,7 @@ class DeskNightsTest {
   void theNightsGoOutAsACalendarFile(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("garden.ics");
     desk.questions.file = Optional.of(file);
-    desk.act(() -> desk.window().handOver().calendar());
+    desk.choose("Nights as a calendar …");
     desk.waitUntil("the file", () -> Files.exists(file) && Files.size(file) > 0);
     assertThat(Files.readString(file))
         .startsWith("BEGIN:VCALENDAR\r\n")
@@ -126,7 +126,7 @@ class DeskNightsTest {
 
   @Test
   void aTestIsTakenForItsZoneAndGivenUpAgain() {
-    desk.act(() -> desk.window().goToSheet(Sheets.TESTS));
+    desk.act(() -> desk.window().deck().enter(Sheets.TESTS));
     assertThat(desk.book().rows(Sheets.TESTS)).isPositive();
     desk.goTo(CatchTests.NAME, 0);
     var before = desk.ask(() -> desk.book().snapshot());

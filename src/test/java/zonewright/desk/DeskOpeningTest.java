@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import zonewright.desk.part.OpenDesign;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.trade.Sheets;
@@ -124,7 +125,7 @@ class DeskOpeningTest {
     assertThat(desk.text("message"))
         .isEqualTo("“garden.xlsx” was not opened; nothing has changed.");
     mayRead.countDown();
-    desk.act(desk.window().steps()::newRow);
+    desk.click("button New row");
     assertThat(desk.book().rows(Sheets.ZONES)).as("the hands are free").isEqualTo(1);
     assertThat(desk.ask(() -> desk.window().openDesign().file())).isEmpty();
   }

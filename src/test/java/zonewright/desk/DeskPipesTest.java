@@ -51,7 +51,7 @@ class DeskPipesTest {
     int valves = (int) number(Valves.VALVES_NEEDED, 0);
     assertThat(valves).isGreaterThan(1);
 
-    desk.choose(ZoneSplit.NAME);
+    desk.choose("Split the zone evenly");
     assertThat(zones()).isEqualTo(before + valves - 1);
     for (int row = 0; row < valves; row++) {
       assertThat(number(Emitters.ZONE_FLOW, row))
@@ -65,13 +65,13 @@ class DeskPipesTest {
   @Test
   void allZonesAreSplitInOneStepAndWhereNoneNeedsItThatIsTold() {
     int before = zones();
-    desk.choose(ZoneSplit.ALL);
+    desk.choose("Split all zones that need it");
     assertThat(zones()).as("the garden's supply feeds each of its zones").isEqualTo(before);
 
     desk.goTo(SiteRules.AVAILABLE_FLOW, 0);
     desk.type("4");
     double flow = flowOfAll();
-    desk.choose(ZoneSplit.ALL);
+    desk.choose("Split all zones that need it");
     assertThat(zones()).isGreaterThan(before + 1);
     assertThat(Math.abs(flowOfAll() - flow)).isLessThan(1e-9 * flow);
     for (int row = 0; row < zones(); row++) {

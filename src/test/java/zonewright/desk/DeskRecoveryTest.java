@@ -122,7 +122,7 @@ class DeskRecoveryTest {
     typeAnArea("777");
     waitForRecordOf(folder, "777.0");
     Path record = records(folder).get(0);
-    desk.act(desk.window()::save);
+    desk.choose("Save");
     desk.waitUntil("it is saved", () -> !desk.window().openDesign().unsaved());
     desk.waitUntil("the record is gone", () -> !Files.exists(record));
     desk.act(desk.window()::close);
@@ -149,7 +149,7 @@ class DeskRecoveryTest {
     assertThat(desk.text("message"))
         .isEqualTo(
             "“garden.xlsx” has its changes again. They are not saved yet; Undo takes them out.");
-    desk.act(desk.window().steps()::undo);
+    desk.click("button Undo");
     assertThat(area()).isEqualTo(new Entry.Figure(2250));
   }
 
@@ -213,7 +213,7 @@ class DeskRecoveryTest {
     assertThat(List.of(area(0), area(1), area(2)))
         .as("what was saved after it stays")
         .containsExactly(new Entry.Figure(5000), new Entry.Figure(888), new Entry.Figure(6000));
-    desk.act(desk.window().steps()::undo);
+    desk.click("button Undo");
     assertThat(area(1)).isNotEqualTo(new Entry.Figure(888));
   }
 
@@ -276,7 +276,7 @@ class DeskRecoveryTest {
 
     first.act(first.window().keeper()::lookAtFile);
     first.waitUntil("the first is told", () -> first.shows("offer Read it again"));
-    first.act(first.window()::save);
+    first.choose("Save");
     first.waitUntil("it is asked, from the keyboard too", () -> first.shows("offer Save over it"));
     first.close();
   }
@@ -338,7 +338,7 @@ class DeskRecoveryTest {
     typeAnArea("777");
     Files.setLastModifiedTime(file, FileTime.fromMillis(1_700_000_000_000L));
     byte[] theirs = Files.readAllBytes(file);
-    desk.act(desk.window()::save);
+    desk.choose("Save");
     desk.waitUntil("it is asked", () -> desk.shows("offer Save over it"));
     assertThat(Files.readAllBytes(file)).isEqualTo(theirs);
     desk.click("offer Save over it");
@@ -358,7 +358,7 @@ class DeskRecoveryTest {
   void goingBackToWhatWasSavedCanBeTakenBack() {
     openFile();
     typeAnArea("777");
-    desk.act(desk.window()::revert);
+    desk.choose("Back to what was saved");
     desk.waitUntil("it is as saved", () -> desk.shows("offer Take that back"));
     assertThat(area()).isEqualTo(new Entry.Figure(2250));
     desk.click("offer Take that back");
@@ -369,7 +369,7 @@ class DeskRecoveryTest {
   @Test
   void aNewDesignIsSavedUnderTheNameOfItsProject() {
     desk.questions.file = Optional.empty();
-    desk.act(desk.window()::saveAs);
+    desk.choose("Save as …");
     assertThat(desk.questions.suggested).isEqualTo(Path.of("library-garden-invented-example.xlsx"));
   }
 }

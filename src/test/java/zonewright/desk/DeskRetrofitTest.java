@@ -46,7 +46,7 @@ class DeskRetrofitTest {
     desk.waitUntil("it is open", () -> desk.window().openDesign().name().equals("campus.xlsx"));
     double price = number(BuildUp.TOTAL, 0);
 
-    desk.act(() -> desk.window().pricing().proposeAsFound());
+    desk.choose("Propose the zones as found");
     assertThat(number(Difference.HEADS_NEW, 0)).isZero();
     assertThat(number(BuildUp.TOTAL, 0)).isLessThan(price);
 
@@ -55,24 +55,24 @@ class DeskRetrofitTest {
     assertThat(number(Difference.HEADS_NEW, 0)).isEqualTo(24);
 
     desk.questions.file = Optional.of(folder.resolve("prices.csv"));
-    desk.act(() -> desk.window().pricing().writePrices());
+    desk.choose("Write the price book …");
     desk.waitUntil("it is written", () -> Files.exists(folder.resolve("prices.csv")));
     desk.goTo(Parts.PRICE, 0);
     desk.type("999");
-    desk.act(() -> desk.window().pricing().readPrices());
+    desk.choose("Read a price book …");
     desk.waitUntil("the price is back", () -> number(Parts.PRICE, 0) == 180);
 
     desk.questions.file = Optional.of(folder.resolve("prices.xlsx"));
-    desk.act(() -> desk.window().pricing().writePrices());
+    desk.choose("Write the price book …");
     desk.waitUntil("it is written", () -> Files.exists(folder.resolve("prices.xlsx")));
     desk.goTo(Parts.PRICE, 0);
     desk.type("999");
-    desk.act(() -> desk.window().pricing().readPrices());
+    desk.choose("Read a price book …");
     desk.waitUntil("the price is back", () -> number(Parts.PRICE, 0) == 180);
 
     Path proposal = folder.resolve("proposal.xlsx");
     desk.questions.file = Optional.of(proposal);
-    desk.act(() -> desk.window().handOver().forClient());
+    desk.choose("Copy for the client …");
     desk.waitUntil("it is handed over", () -> Files.exists(proposal));
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(proposal))) {
       assertThat(workbook.getSheet("Proposal")).isNotNull();
@@ -85,7 +85,7 @@ class DeskRetrofitTest {
     desk.type("ask");
     Path without = folder.resolve("without.xlsx");
     desk.questions.file = Optional.of(without);
-    desk.act(() -> desk.window().handOver().forClient());
+    desk.choose("Copy for the client …");
     assertThat(without).doesNotExist();
     desk.click("offer Copy without the proposal …");
     desk.waitUntil("it is handed over", () -> Files.exists(without));

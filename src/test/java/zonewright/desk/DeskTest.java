@@ -9,6 +9,7 @@ import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import zonewright.desk.part.Keyboard;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Book;
@@ -83,7 +84,7 @@ class DeskTest {
         .isNotEqualTo(before)
         .isEqualTo(shown(Emitters.PRECIPITATION_RATE, 0));
 
-    desk.act(desk.window().steps()::undo);
+    desk.click("button Undo");
     assertThat(desk.text("result")).isEqualTo(before);
   }
 
@@ -103,14 +104,14 @@ class DeskTest {
   @Test
   void switchingUnitsThereAndBackGivesTheSameEntriesAndIsUndone() {
     List<Entry> before = desk.ask(() -> entries(desk.book()));
-    desk.act(desk.window().steps()::switchUnits);
+    desk.choose("Switch to");
     assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
     assertThat(desk.ask(() -> entries(desk.book()))).isNotEqualTo(before);
 
-    desk.act(desk.window().steps()::switchUnits);
+    desk.choose("Switch to");
     assertThat(desk.ask(() -> entries(desk.book()))).isEqualTo(before);
 
-    desk.act(desk.window().steps()::undo);
+    desk.click("button Undo");
     assertThat(desk.book().system()).isEqualTo(UnitSystem.SI);
   }
 
@@ -141,7 +142,7 @@ class DeskTest {
     desk.press("F8");
 
     assertThat(desk.current()).isEqualTo(first);
-    desk.act(desk.window()::back);
+    desk.choose("Back");
     assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 5));
   }
 
@@ -185,7 +186,7 @@ class DeskTest {
 
   /** The keyboard goes over when the window's thread comes to it. */
   private void keyboardIn(String part) {
-    desk.waitUntil("the keyboard is in the " + part, () -> Wayfinder.has(desk.named(part)));
+    desk.waitUntil("the keyboard is in the " + part, () -> Keyboard.has(desk.named(part)));
   }
 
   @Test
@@ -195,7 +196,7 @@ class DeskTest {
     desk.goTo(Emitters.AREA, 3);
     desk.type("about twelve");
     desk.waitUntil("the new finding stands first", () -> list.getRowHeight(0) < before);
-    desk.act(desk.window().steps()::undo);
+    desk.click("button Undo");
     desk.waitUntil(
         "the finding with its cure stands first again", () -> list.getRowHeight(0) == before);
     assertThat(desk.ask(() -> list.getRowHeight(0))).isEqualTo(before);

@@ -58,7 +58,7 @@ class ListFormTest {
     Path file = folder.resolve("client.csv");
     Files.writeString(file, list, StandardCharsets.UTF_8);
     desk.questions.file = Optional.of(file);
-    EventQueue.invokeLater(() -> desk.window().lists().readAsked());
+    EventQueue.invokeLater(() -> desk.item("From a list (CSV) …").doClick(0));
     desk.waitUntil("the form is there", () -> form().isPresent());
   }
 
@@ -115,7 +115,7 @@ class ListFormTest {
         .isEqualTo(Entry.words("North bed"));
     assertThat(desk.book().entry(Emitters.EMITTER_COUNT.reference(), before + 1))
         .isEqualTo(new Entry.Figure(4));
-    desk.act(desk.window().steps()::undo);
+    desk.click("button Undo");
     assertThat(desk.book().rows(Sheets.ZONES)).isEqualTo(before);
   }
 
@@ -143,7 +143,7 @@ class ListFormTest {
         new StringSelection("Station\tDescription\n21\tHerb bed\n22\tOrchard\n");
     desk.act(() -> Toolkit.getDefaultToolkit().getSystemClipboard().setContents(copied, null));
     int before = desk.ask(() -> desk.book().rows(Sheets.ZONES));
-    EventQueue.invokeLater(() -> desk.window().lists().paste());
+    EventQueue.invokeLater(() -> desk.item("From what was copied …").doClick(0));
     desk.waitUntil("the form is there", () -> form().isPresent());
     assertThat(target("Station")).isEqualTo("Zone");
     desk.press("ctrl ENTER");
@@ -156,7 +156,8 @@ class ListFormTest {
   void aListWithoutRowsIsToldInTheWindow() throws IOException {
     Path file = folder.resolve("empty.csv");
     Files.writeString(file, "Zone;Area\n", StandardCharsets.UTF_8);
-    desk.act(() -> desk.window().lists().read(file));
+    desk.questions.file = Optional.of(file);
+    desk.choose("From a list (CSV) …");
     desk.waitUntil("it is told", () -> desk.shows("close message"));
     assertThat(desk.text("message")).contains("empty.csv", "no rows");
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import zonewright.desk.part.Memory;
 
 class MemoryTest {
   private final Memory memory = new Memory(new ForgottenPreferences());

@@ -20,6 +20,10 @@ import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.Sample;
+import zonewright.desk.part.Look;
+import zonewright.desk.part.Memory;
+import zonewright.desk.part.OpenDesign;
+import zonewright.desk.sheets.SheetGroup;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
@@ -81,7 +85,7 @@ final class Screenshots {
       write(window, folder.resolve("window-" + look + ".png"));
     }
     for (String sheet : sheets) {
-      EventQueue.invokeAndWait(() -> window.goToSheet(sheet));
+      EventQueue.invokeAndWait(() -> window.deck().enter(sheet));
       settle();
       write(window, folder.resolve("sheet-" + sheet + "-" + look + ".png"));
     }

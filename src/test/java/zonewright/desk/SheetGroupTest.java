@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Demo;
+import zonewright.desk.sheets.SheetGroup;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 

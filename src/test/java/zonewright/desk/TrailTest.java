@@ -3,6 +3,7 @@ package zonewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import zonewright.desk.sheets.Trail;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.Place;
 

@@ -143,6 +143,20 @@ class CalendarFileTest {
     return found;
   }
 
+  /** RFC 5545, 3.3.5, form 1: a time that clocks leave out here stands in the file as it is. */
+  @Test
+  void theHourThatSummerTimeLeavesOutStaysWhatItIs() {
+    TimeZone here = TimeZone.getDefault();
+    String anywhere = CalendarFile.of(garden.plan(), "Garden", LocalDate.of(2026, 3, 29), MADE);
+    try {
+      TimeZone.setDefault(TimeZone.getTimeZone("Europe/Berlin"));
+      assertThat(CalendarFile.of(garden.plan(), "Garden", LocalDate.of(2026, 3, 29), MADE))
+          .isEqualTo(anywhere);
+    } finally {
+      TimeZone.setDefault(here);
+    }
+  }
+
   @Test
   void aTimetableByDatesHasAnEventForEachDate() {
     garden.firstZones(1).type(WateringPattern.PATTERN, 0, WateringPattern.ODD);

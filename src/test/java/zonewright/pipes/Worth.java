@@ -15,7 +15,7 @@ final class Worth {
   private Worth() {}
 
   static double of(Formula formula, QuantityKind kind, UnitSystem system, Unit unit) {
-    Column column = Column.calculated("sheet", "cell", "Cell", kind, formula);
+    Column column = Column.calculated("sheet", "cell", "Cell", kind, formula).build();
     TableDefinition table =
         new TableDefinition(
             "sheet", "Sheet", "row", new TableDefinition.Rows.One(), List.of(column));

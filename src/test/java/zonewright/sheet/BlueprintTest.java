@@ -5,16 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 
 /** Tables that cannot work are refused when they are put together, by name. */
 class BlueprintTest {
   private static Formula cell(String table, String id) {
-    return new Formula.Cell(reference(table, id));
+    return reference(table, id).asFormula();
   }
 
   private static Reference reference(String table, String id) {
@@ -23,7 +21,8 @@ class BlueprintTest {
 
   private static Column calculated(String table, String id, Formula formula) {
     return Column.calculated(
-        table, id, id.toUpperCase(java.util.Locale.ROOT), QuantityKind.FACTOR, formula);
+            table, id, id.toUpperCase(java.util.Locale.ROOT), QuantityKind.FACTOR, formula)
+        .build();
   }
 
   private static TableDefinition free(String id, Column... columns) {
@@ -54,15 +53,14 @@ class BlueprintTest {
         free(
             "t",
             calculated("t", "a", cell("t", "b")),
-            calculated("t", "b", cell("t", "c").plus(Formula.number(1))),
+            calculated("t", "b", cell("t", "c").plus(1)),
             calculated("t", "c", Formula.smaller(Formula.number(1), cell("t", "b")))));
   }
 
   @Test
   void aColumnCannotDependOnTheSumOfItself() {
     refused(
-        "columns in a circle: A → A",
-        free("t", calculated("t", "a", new Formula.Gather(Gathering.SUM, reference("t", "a")))));
+        "columns in a circle: A → A", free("t", calculated("t", "a", reference("t", "a").sum())));
   }
 
   @Test
@@ -74,23 +72,22 @@ class BlueprintTest {
   void aCellOfAnotherTableWithManyRowsIsRefused() {
     refused(
         "u.b means a cell of t.a, but which row of it?",
-        free("t", Column.input("t", "a", "A", QuantityKind.FACTOR)),
+        free("t", Column.input("t", "a", "A", QuantityKind.FACTOR).build()),
         free("u", calculated("u", "b", cell("t", "a"))));
   }
 
   @Test
   void askingWhetherACalculatedCellIsGivenIsRefused() {
     Formula asks =
-        Formula.when(
-                new Condition.Given(reference("t", "a"))
-                    .and(new Condition.Given(reference("t", "b"))))
-            .then(Formula.number(1))
-            .otherwise(Formula.number(0));
-    Column typed = Column.input("t", "a", "A", QuantityKind.FACTOR);
+        Formula.when(reference("t", "a").given().and(reference("t", "b").given()))
+            .then(1)
+            .otherwise(0);
+    Column typed = Column.input("t", "a", "A", QuantityKind.FACTOR).build();
     refused(
         "t.c asks whether t.b is given, but that is calculated and never typed",
         free("t", typed, calculated("t", "b", Formula.number(2)), calculated("t", "c", asks)));
-    Column typedOver = Column.defaulted("t", "b", "B", QuantityKind.FACTOR, Formula.number(2));
+    Column typedOver =
+        Column.defaulted("t", "b", "B", QuantityKind.FACTOR, Formula.number(2)).build();
     assertThat(
             new Blueprint(List.of(free("t", typed, typedOver, calculated("t", "c", asks)))).order())
         .hasSize(3);
@@ -102,23 +99,22 @@ class BlueprintTest {
         "two columns of t are called area",
         free(
             "t",
-            Column.input("t", "a", "Area", QuantityKind.AREA),
-            Column.input("t", "b", "area", QuantityKind.AREA)));
+            Column.input("t", "a", "Area", QuantityKind.AREA).build(),
+            Column.input("t", "b", "area", QuantityKind.AREA).build()));
   }
 
   @Test
   void aFormulaOfAnotherDimensionThanItsColumnIsRefusedByName() {
-    Column depth = Column.input("t", "depth", "Depth", QuantityKind.DEPTH);
-    Column rate = Column.input("t", "rate", "Rate", QuantityKind.RATE);
+    Column depth = Column.input("t", "depth", "Depth", QuantityKind.DEPTH).build();
+    Column rate = Column.input("t", "rate", "Rate", QuantityKind.RATE).build();
     assertThatThrownBy(
             () ->
-                Column.calculated(
-                    "t", "time", "Run time", QuantityKind.MINUTES, rate.cell().over(depth.cell())))
+                Column.calculated("t", "time", "Run time", QuantityKind.MINUTES, rate.over(depth))
+                    .build())
         .hasMessage("Run time: the formula gives 1/time, the column holds time");
     assertThatThrownBy(
             () ->
-                Column.calculated(
-                    "t", "sum", "Sum", QuantityKind.DEPTH, depth.cell().plus(rate.cell())))
+                Column.calculated("t", "sum", "Sum", QuantityKind.DEPTH, depth.plus(rate)).build())
         .hasMessage("Sum: cannot add length and length/time");
   }
 
@@ -131,7 +127,7 @@ class BlueprintTest {
                     "t",
                     calculated("t", "a", cell("t", "b")),
                     calculated("t", "b", cell("t", "c")),
-                    Column.input("t", "c", "C", QuantityKind.FACTOR))));
+                    Column.input("t", "c", "C", QuantityKind.FACTOR).build())));
     assertThat(blueprint.order()).extracting(Column::name).containsExactly("C", "B", "A");
   }
 }

@@ -4,26 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
 import zonewright.units.UnitSystem;
 
 /** Words of another table's rows that follow from a formula keep up with the names there. */
 class CalculatedWordsTest {
-  private static final Column GROUP = Column.words("groups", "group", "Group");
-  private static final Column THING = Column.words("things", "thing", "Thing");
+  private static final Column GROUP = Column.words("groups", "group", "Group").build();
+  private static final Column THING = Column.words("things", "thing", "Thing").build();
   private static final Column IN =
-      Column.choice("things", "in", "In group", new WordList.RowsOf("groups")).optional();
+      Column.choice("things", "in", "In group", new WordList.RowsOf("groups")).optional().build();
   private static final Column SHOWN =
       Column.calculatedWord(
-          "things",
-          "shown",
-          "Group shown",
-          new WordList.RowsOf("groups"),
-          Formula.when(new Condition.Given(IN.reference()))
-              .then(IN.cell())
-              .otherwise(Formula.doesNotApply("–", "It is in no group.")));
+              "things",
+              "shown",
+              "Group shown",
+              new WordList.RowsOf("groups"),
+              Formula.when(IN.given())
+                  .then(IN)
+                  .otherwise(Formula.doesNotApply("–", "It is in no group.")))
+          .build();
 
   @Test
   void aNewNameIsShownAtOnceAndARowWithoutAWordSaysSo() {

@@ -8,12 +8,13 @@ import zonewright.units.QuantityKind;
 
 final class ColumnFinderTest {
   private static final Column POND_DEPTH =
-      Column.input("ponds", "depth", "Depth", QuantityKind.DEPTH);
-  private static final Column POND_AREA = Column.input("ponds", "area", "Area", QuantityKind.AREA);
+      Column.input("ponds", "depth", "Depth", QuantityKind.DEPTH).build();
+  private static final Column POND_AREA =
+      Column.input("ponds", "area", "Area", QuantityKind.AREA).build();
   private static final Column WELL_DEPTH =
-      Column.input("wells", "depth", "Depth", QuantityKind.DEPTH);
+      Column.input("wells", "depth", "Depth", QuantityKind.DEPTH).build();
   private static final Column TANK_DEPTH =
-      Column.input("tanks", "depth", "Depth", QuantityKind.DEPTH);
+      Column.input("tanks", "depth", "Depth", QuantityKind.DEPTH).build();
 
   private static final Blueprint BLUEPRINT =
       new Blueprint(

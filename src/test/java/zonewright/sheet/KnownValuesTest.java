@@ -14,26 +14,29 @@ import zonewright.units.Units;
 
 /** Values that stand for calculated columns, and what working tells of inputs. */
 final class KnownValuesTest {
-  private static final Column WIDTH = Column.input("pond", "width", "Width", QuantityKind.LENGTH);
+  private static final Column WIDTH =
+      Column.input("pond", "width", "Width", QuantityKind.LENGTH).build();
   private static final Column LENGTH =
-      Column.input("pond", "length", "Length", QuantityKind.LENGTH);
-  private static final Column DEPTH = Column.input("pond", "depth", "Depth", QuantityKind.LENGTH);
+      Column.input("pond", "length", "Length", QuantityKind.LENGTH).build();
+  private static final Column DEPTH =
+      Column.input("pond", "depth", "Depth", QuantityKind.LENGTH).build();
 
   private static final Column AREA =
-      Column.calculated(
-              "pond", "area", "Area", QuantityKind.AREA, WIDTH.cell().times(LENGTH.cell()))
+      Column.calculated("pond", "area", "Area", QuantityKind.AREA, WIDTH.times(LENGTH))
           .means("Ground under water.")
-          .source("By definition.");
+          .source("By definition.")
+          .build();
 
-  private static final Condition DEEP = DEPTH.cell().above(Formula.amount(3, Units.FOOT));
+  private static final Condition DEEP = DEPTH.above(Formula.amount(3, Units.FOOT));
 
   private static final Column CARE =
       Column.calculated(
-          "pond",
-          "care",
-          "Care",
-          QuantityKind.AREA,
-          Formula.when(DEEP).then(AREA.cell()).otherwise(Formula.zero(QuantityKind.AREA)));
+              "pond",
+              "care",
+              "Care",
+              QuantityKind.AREA,
+              Formula.when(DEEP).then(AREA).otherwise(Formula.zero(QuantityKind.AREA)))
+          .build();
 
   private static final Blueprint BLUEPRINT =
       new Blueprint(

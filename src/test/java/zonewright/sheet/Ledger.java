@@ -2,7 +2,6 @@ package zonewright.sheet;
 
 import java.util.List;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
@@ -10,40 +9,31 @@ import zonewright.units.Units;
 
 /** Lengths of things, sorted into groups and added up: a small book to try sheets on. */
 final class Ledger {
-  static final Column GROUP = Column.words("groups", "group", "Group");
-  static final Column NAME = Column.words("things", "name", "Name");
+  static final Column GROUP = Column.words("groups", "group", "Group").build();
+  static final Column NAME = Column.words("things", "name", "Name").build();
   static final Column IN_GROUP =
-      Column.choice("things", "in", "In group", new WordList.RowsOf("groups"));
+      Column.choice("things", "in", "In group", new WordList.RowsOf("groups")).build();
   static final Column LENGTH =
       Column.input("things", "length", "Length", QuantityKind.LENGTH)
-          .within(Bounds.above(0, 100, Units.FOOT));
+          .within(Bounds.above(0, 100, Units.FOOT))
+          .build();
   static final Column SPARE =
-      Column.defaulted(
-          "things", "spare", "Spare", QuantityKind.LENGTH, LENGTH.cell().times(Formula.number(2)));
+      Column.defaulted("things", "spare", "Spare", QuantityKind.LENGTH, LENGTH.times(2)).build();
   static final Column BOTH =
-      Column.calculated(
-          "things", "both", "Both", QuantityKind.LENGTH, LENGTH.cell().plus(SPARE.cell()));
+      Column.calculated("things", "both", "Both", QuantityKind.LENGTH, LENGTH.plus(SPARE)).build();
   static final Column OTHER =
-      Column.calculated(
-          "things",
-          "other",
-          "Other",
-          QuantityKind.FACTOR,
-          Formula.number(1).plus(Formula.number(1)));
+      Column.calculated("things", "other", "Other", QuantityKind.FACTOR, Formula.number(1).plus(1))
+          .build();
   static final Column GROUP_TOTAL =
       Column.calculated(
-          "groups",
-          "total",
-          "Total",
-          QuantityKind.LENGTH,
-          Matching.rows(IN_GROUP.reference(), GROUP.reference()).sum(LENGTH.reference()));
+              "groups",
+              "total",
+              "Total",
+              QuantityKind.LENGTH,
+              Matching.rows(IN_GROUP, GROUP).sum(LENGTH))
+          .build();
   static final Column TOTAL =
-      Column.calculated(
-          "site",
-          "total",
-          "Total",
-          QuantityKind.LENGTH,
-          new Formula.Gather(Gathering.SUM, LENGTH.reference()));
+      Column.calculated("site", "total", "Total", QuantityKind.LENGTH, LENGTH.sum()).build();
 
   private Ledger() {}
 

@@ -36,28 +36,26 @@ final class RandomTables {
 
   private RandomTables(long seed) {
     random = new Random(seed);
-    site.add(input(SITE, "x"));
-    site.add(input(SITE, "y").within(Bounds.above(0, 10, Units.ONE)));
-    groups.add(Column.words(GROUPS, "group", "Group"));
-    groups.add(input(GROUPS, "g"));
-    rows.add(Column.words(ROWS, "row", "Row"));
-    rows.add(Column.choice(ROWS, "in-group", "In group", new WordList.RowsOf(GROUPS)));
-    rows.add(Column.choice(ROWS, "word", "Word", new WordList.Published(WORDS)));
+    site.add(input(SITE, "x").build());
+    site.add(input(SITE, "y").within(Bounds.above(0, 10, Units.ONE)).build());
+    groups.add(Column.words(GROUPS, "group", "Group").build());
+    groups.add(input(GROUPS, "g").build());
+    rows.add(Column.words(ROWS, "row", "Row").build());
+    rows.add(Column.choice(ROWS, "in-group", "In group", new WordList.RowsOf(GROUPS)).build());
+    rows.add(Column.choice(ROWS, "word", "Word", new WordList.Published(WORDS)).build());
     rows.add(
         Column.choice(
-            ROWS, "way", "Way", new WordList.Fixed(List.of("one way", "other way")), "one way"));
-    rows.add(Column.input(ROWS, "length", "Length", QuantityKind.LENGTH));
-    rows.add(input(ROWS, "a"));
-    rows.add(input(ROWS, "b").within(Bounds.from(0, 100, Units.ONE)));
+                ROWS, "way", "Way", new WordList.Fixed(List.of("one way", "other way")), "one way")
+            .build());
+    rows.add(Column.input(ROWS, "length", "Length", QuantityKind.LENGTH).build());
+    rows.add(input(ROWS, "a").build());
+    rows.add(input(ROWS, "b").within(Bounds.from(0, 100, Units.ONE)).build());
     rows.add(
         Column.calculated(
-            ROWS,
-            "square",
-            "Square",
-            QuantityKind.AREA,
-            rows.get(4).cell().times(rows.get(4).cell())));
-    beside.add(Column.words(BESIDE, "row", "Row"));
-    beside.add(input(BESIDE, "c"));
+                ROWS, "square", "Square", QuantityKind.AREA, rows.get(4).times(rows.get(4)))
+            .build());
+    beside.add(Column.words(BESIDE, "row", "Row").build());
+    beside.add(input(BESIDE, "c").build());
     for (int i = 0; i < 14; i++) {
       List<Column> table = List.of(rows, rows, groups, site, beside).get(random.nextInt(5));
       String id = table == rows ? ROWS : table == groups ? GROUPS : table == site ? SITE : BESIDE;
@@ -65,8 +63,8 @@ final class RandomTables {
       Formula formula = formula(id, 3);
       table.add(
           random.nextInt(3) == 0
-              ? Column.defaulted(id, name, name, QuantityKind.FACTOR, formula)
-              : Column.calculated(id, name, name, QuantityKind.FACTOR, formula));
+              ? Column.defaulted(id, name, name, QuantityKind.FACTOR, formula).build()
+              : Column.calculated(id, name, name, QuantityKind.FACTOR, formula).build());
     }
   }
 
@@ -84,7 +82,7 @@ final class RandomTables {
                 BESIDE, "Beside", "row", new TableDefinition.Rows.Alongside(ROWS), made.beside)));
   }
 
-  private static Column input(String table, String id) {
+  private static Column.Builder input(String table, String id) {
     return Column.input(table, id, id, QuantityKind.FACTOR);
   }
 
@@ -117,17 +115,16 @@ final class RandomTables {
   private Formula leaf(String table) {
     return switch (random.nextInt(14)) {
       case 0, 1 -> Formula.number(CONSTANTS[random.nextInt(CONSTANTS.length)]);
-      case 2 -> new Formula.Gather(any(Gathering.values()), number(rows));
-      case 3 -> new Formula.Gather(Gathering.SUM, number(groups));
-      case 4 -> new Formula.Pick(number(random.nextBoolean() ? rows : groups), cell(table));
+      case 2 -> number(rows).gathered(any(Gathering.values()));
+      case 3 -> number(groups).sum();
+      case 4 -> number(random.nextBoolean() ? rows : groups).inRow(cell(table));
       case 5 ->
           table.equals(GROUPS)
-              ? where(Matching.rows(rows.get(1).reference(), groups.get(0).reference()), table)
+              ? where(Matching.rows(rows.get(1), groups.get(0)), table)
               : rowsOnly(table);
       case 6 ->
           table.equals(ROWS)
-              ? new Formula.Lookup(
-                  rows.get(2).reference(), WORDS.numbers("Number", QuantityKind.FACTOR))
+              ? WORDS.numbers("Number", QuantityKind.FACTOR).of(rows.get(2))
               : cell(table);
       case 7 ->
           table.equals(ROWS)
@@ -138,7 +135,7 @@ final class RandomTables {
                       WORDS.numbers("Other number", QuantityKind.FACTOR)),
                   cell(table))
               : cell(table);
-      case 8 -> table.equals(ROWS) ? rows.get(4).cell().measuredIn(Units.METRE) : cell(table);
+      case 8 -> table.equals(ROWS) ? rows.get(4).measuredIn(Units.METRE) : cell(table);
       case 9 ->
           random.nextInt(3) == 0
               ? new Formula.Nothing("nothing", "It is so.", random.nextBoolean())
@@ -155,7 +152,7 @@ final class RandomTables {
       return where(Matching.rowsWith(number(rows), any(Comparator.values()), cell(table)), table);
     }
     return switch (random.nextInt(3)) {
-      case 0 -> new Formula.Find(number(groups), group);
+      case 0 -> number(groups).inRowOf(group);
       case 1 -> where(Matching.rows(group, group), table);
       default ->
           where(
@@ -182,16 +179,10 @@ final class RandomTables {
       case 0, 1 ->
           new Condition.Comparison(
               any(Comparator.values()), formula(table, depth), formula(table, depth));
-      case 2 ->
-          new Condition.Given(
-              table.equals(ROWS)
-                  ? rows.get(5 + random.nextInt(2)).reference()
-                  : site.get(0).reference());
+      case 2 -> (table.equals(ROWS) ? rows.get(5 + random.nextInt(2)) : site.get(0)).given();
       case 3 ->
           table.equals(ROWS)
-              ? random.nextBoolean()
-                  ? new Condition.WordIs(rows.get(2).reference(), List.of("plain", "none"))
-                  : new Condition.WordIs(rows.get(3).reference(), List.of("other way"))
+              ? random.nextBoolean() ? rows.get(2).is("plain", "none") : rows.get(3).is("other way")
               : new Condition.Comparison(any(Comparator.values()), cell(table), cell(table));
       case 4 -> condition(table, depth - 1).and(condition(table, depth - 1));
       case 5 -> condition(table, depth - 1).or(condition(table, depth - 1));
@@ -205,7 +196,7 @@ final class RandomTables {
         table.equals(ROWS) || table.equals(BESIDE)
             ? random.nextInt(3) == 0 ? beside : rows
             : table.equals(GROUPS) ? groups : site;
-    return new Formula.Cell(number(random.nextInt(4) == 0 ? site : own));
+    return number(random.nextInt(4) == 0 ? site : own).asFormula();
   }
 
   private Reference number(List<Column> columns) {

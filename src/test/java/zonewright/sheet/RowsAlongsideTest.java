@@ -7,7 +7,6 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import zonewright.formula.Comparator;
-import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.formula.Outcome;
 import zonewright.units.QuantityKind;
@@ -15,40 +14,38 @@ import zonewright.units.UnitSystem;
 
 /** A table alongside another, rows found by name, and rows that match: as a person meets them. */
 class RowsAlongsideTest {
-  private static final Column GROUP = Column.words("groups", "group", "Group");
-  private static final Column PRICE = Column.input("groups", "price", "Price", QuantityKind.MONEY);
-  private static final Column THING = Column.words("things", "thing", "Thing");
+  private static final Column GROUP = Column.words("groups", "group", "Group").build();
+  private static final Column PRICE =
+      Column.input("groups", "price", "Price", QuantityKind.MONEY).build();
+  private static final Column THING = Column.words("things", "thing", "Thing").build();
   private static final Column IN =
-      Column.choice("things", "in", "In group", new WordList.RowsOf("groups"));
-  private static final Column SIZE = Column.input("things", "size", "Size", QuantityKind.FACTOR);
+      Column.choice("things", "in", "In group", new WordList.RowsOf("groups")).build();
+  private static final Column SIZE =
+      Column.input("things", "size", "Size", QuantityKind.FACTOR).build();
   private static final Column COST =
-      Column.calculated(
-          "things",
-          "cost",
-          "Cost",
-          QuantityKind.MONEY,
-          new Formula.Find(PRICE.reference(), IN.reference()).times(SIZE.cell()));
+      Column.calculated("things", "cost", "Cost", QuantityKind.MONEY, PRICE.inRowOf(IN).times(SIZE))
+          .build();
   private static final Column RANK =
       Column.calculated(
-          "things",
-          "rank",
-          "Rank",
-          QuantityKind.COUNT,
-          Matching.rows(IN.reference(), IN.reference())
-              .with(SIZE.reference(), Comparator.AT_MOST, SIZE.cell())
-              .count());
+              "things",
+              "rank",
+              "Rank",
+              QuantityKind.COUNT,
+              Matching.rows(IN, IN).with(SIZE.reference(), Comparator.AT_MOST, SIZE).count())
+          .build();
   private static final Column LARGEST =
       Column.calculated(
-          "groups",
-          "largest",
-          "Largest",
-          QuantityKind.FACTOR,
-          Matching.rows(IN.reference(), GROUP.reference()).largest(SIZE.reference()));
-  private static final Column NAME = Column.words("notes", "thing", "Thing");
-  private static final Column EXTRA = Column.input("notes", "extra", "Extra", QuantityKind.FACTOR);
+              "groups",
+              "largest",
+              "Largest",
+              QuantityKind.FACTOR,
+              Matching.rows(IN, GROUP).largest(SIZE))
+          .build();
+  private static final Column NAME = Column.words("notes", "thing", "Thing").build();
+  private static final Column EXTRA =
+      Column.input("notes", "extra", "Extra", QuantityKind.FACTOR).build();
   private static final Column TOTAL =
-      Column.calculated(
-          "notes", "total", "Total", QuantityKind.FACTOR, SIZE.cell().plus(EXTRA.cell()));
+      Column.calculated("notes", "total", "Total", QuantityKind.FACTOR, SIZE.plus(EXTRA)).build();
 
   private Book book;
   private Edits edits;
@@ -204,11 +201,8 @@ class RowsAlongsideTest {
             "notes stands alongside a table that is not declared before it, or not free to grow");
     Column wrong =
         Column.calculated(
-            "things",
-            "wrong",
-            "Wrong",
-            QuantityKind.COUNT,
-            Matching.rows(IN.reference(), THING.reference()).count());
+                "things", "wrong", "Wrong", QuantityKind.COUNT, Matching.rows(IN, THING).count())
+            .build();
     assertThatThrownBy(
             () ->
                 new Blueprint(

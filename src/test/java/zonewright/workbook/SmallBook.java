@@ -22,34 +22,37 @@ import zonewright.units.Units;
  * Numbers are invented.
  */
 final class SmallBook {
-  static final Column TEST = Column.words("trials", "test", "Test");
-  static final Column TARGET = Column.input("trials", "target", "Target", QuantityKind.CATCH);
-  static final Column CUP = Column.words("cups", "cup", "Cup");
+  static final Column TEST = Column.words("trials", "test", "Test").build();
+  static final Column TARGET =
+      Column.input("trials", "target", "Target", QuantityKind.CATCH).build();
+  static final Column CUP = Column.words("cups", "cup", "Cup").build();
   static final Column OF_TEST =
-      Column.choice("cups", "of-test", "Of test", new WordList.RowsOf("trials"));
+      Column.choice("cups", "of-test", "Of test", new WordList.RowsOf("trials")).build();
   static final Column SIDE =
-      Column.choice("cups", "side", "Side", new WordList.Fixed(List.of("north", "south")));
+      Column.choice("cups", "side", "Side", new WordList.Fixed(List.of("north", "south"))).build();
   static final Column CAUGHT =
       Column.input("cups", "caught", "Caught", QuantityKind.CATCH)
-          .within(Bounds.from(0, 500, Units.MILLILITRE));
+          .within(Bounds.from(0, 500, Units.MILLILITRE))
+          .build();
   static final Column PRICE =
       Column.input("extras", "price", "Price", QuantityKind.MONEY)
-          .within(Bounds.from(0, 99, Units.MONEY));
-  static final Column EXTRA = Column.words("extras", "cup", "Cup");
-  static final Column FURTHER = Column.words("further", "cup", "Cup");
+          .within(Bounds.from(0, 99, Units.MONEY))
+          .build();
+  static final Column EXTRA = Column.words("extras", "cup", "Cup").build();
+  static final Column FURTHER = Column.words("further", "cup", "Cup").build();
 
   private SmallBook() {}
 
   private static Column number(String table, String id, QuantityKind kind, Formula formula) {
-    return Column.calculated(table, id, id, kind, formula);
+    return Column.calculated(table, id, id, kind, formula).build();
   }
 
   private static Matching cupsOfTest() {
-    return Matching.rows(OF_TEST.reference(), TEST.reference());
+    return Matching.rows(OF_TEST, TEST);
   }
 
   private static Matching cupsOfSameTest() {
-    return Matching.rows(OF_TEST.reference(), OF_TEST.reference());
+    return Matching.rows(OF_TEST, OF_TEST);
   }
 
   static Blueprint blueprint() {
@@ -58,12 +61,8 @@ final class SmallBook {
             "cups",
             "rank",
             QuantityKind.COUNT,
-            cupsOfSameTest()
-                .with(CAUGHT.reference(), Comparator.BELOW, CAUGHT.cell())
-                .count()
-                .plus(Formula.number(1)));
-    Column doubled =
-        number("extras", "doubled", QuantityKind.CATCH, CAUGHT.cell().times(Formula.number(2)));
+            cupsOfSameTest().with(CAUGHT.reference(), Comparator.BELOW, CAUGHT).count().plus(1));
+    Column doubled = number("extras", "doubled", QuantityKind.CATCH, CAUGHT.times(2));
     return new Blueprint(
         List.of(
             new TableDefinition(
@@ -74,38 +73,27 @@ final class SmallBook {
                 List.of(
                     TEST,
                     TARGET,
-                    number(
-                        "trials", "sum", QuantityKind.CATCH, cupsOfTest().sum(CAUGHT.reference())),
+                    number("trials", "sum", QuantityKind.CATCH, cupsOfTest().sum(CAUGHT)),
                     number("trials", "count", QuantityKind.COUNT, cupsOfTest().count()),
-                    number(
-                        "trials",
-                        "largest",
-                        QuantityKind.CATCH,
-                        cupsOfTest().largest(CAUGHT.reference())),
-                    number(
-                        "trials",
-                        "smallest",
-                        QuantityKind.CATCH,
-                        cupsOfTest().smallest(CAUGHT.reference())),
+                    number("trials", "largest", QuantityKind.CATCH, cupsOfTest().largest(CAUGHT)),
+                    number("trials", "smallest", QuantityKind.CATCH, cupsOfTest().smallest(CAUGHT)),
                     number(
                         "trials",
                         "lowest two",
                         QuantityKind.CATCH,
                         cupsOfTest()
                             .with(rank.reference(), Comparator.AT_MOST, Formula.number(2))
-                            .sum(CAUGHT.reference())),
+                            .sum(CAUGHT)),
                     number(
                         "trials",
                         "above target",
                         QuantityKind.COUNT,
-                        cupsOfTest()
-                            .with(CAUGHT.reference(), Comparator.ABOVE, TARGET.cell())
-                            .count()),
+                        cupsOfTest().with(CAUGHT.reference(), Comparator.ABOVE, TARGET).count()),
                     number(
                         "trials",
                         "least of all",
                         QuantityKind.CATCH,
-                        new Formula.Gather(Gathering.SMALLEST, CAUGHT.reference())))),
+                        CAUGHT.gathered(Gathering.SMALLEST)))),
             new TableDefinition(
                 "cups",
                 "Cups",
@@ -121,27 +109,18 @@ final class SmallBook {
                         "cups",
                         "of target",
                         QuantityKind.FACTOR,
-                        CAUGHT
-                            .cell()
-                            .over(new Formula.Find(TARGET.reference(), OF_TEST.reference()))),
+                        CAUGHT.over(TARGET.inRowOf(OF_TEST))),
                     number(
                         "cups",
                         "off target",
                         QuantityKind.CATCH,
-                        CAUGHT
-                            .cell()
-                            .minus(new Formula.Find(TARGET.reference(), OF_TEST.reference()))
-                            .apply(FunctionKind.ABSOLUTE)),
+                        CAUGHT.minus(TARGET.inRowOf(OF_TEST)).apply(FunctionKind.ABSOLUTE)),
                     number(
                         "cups",
                         "same side",
                         QuantityKind.COUNT,
                         cupsOfSameTest().and(SIDE.reference(), SIDE.reference()).count()),
-                    number(
-                        "cups",
-                        "from beside",
-                        QuantityKind.CATCH,
-                        doubled.cell().plus(CAUGHT.cell())))),
+                    number("cups", "from beside", QuantityKind.CATCH, doubled.plus(CAUGHT)))),
             new TableDefinition(
                 "extras",
                 "Extras",
@@ -155,7 +134,7 @@ final class SmallBook {
                         "extras",
                         "rounded",
                         QuantityKind.MONEY,
-                        PRICE.cell().over(Formula.number(3)).roundedTo(Units.CENT)))),
+                        PRICE.over(3).roundedTo(Units.CENT)))),
             new TableDefinition(
                 "further",
                 "Further",
@@ -164,10 +143,7 @@ final class SmallBook {
                 List.of(
                     FURTHER,
                     number(
-                        "further",
-                        "side by side",
-                        QuantityKind.FACTOR,
-                        doubled.cell().over(CAUGHT.cell()))))));
+                        "further", "side by side", QuantityKind.FACTOR, doubled.over(CAUGHT))))));
   }
 
   /** Returns names that spreadsheets read signs in, two of one name, blanks and numbers no good. */

@@ -54,32 +54,56 @@ final class CellLooks {
     if (column.content() == Column.Content.NUMBER && !Double.isNaN(number)) {
       return new CellLook(number(column, number), standing, "");
     }
-    Outcome outcome = book.outcome(reference, row);
-    if (outcome instanceof Outcome.Amount amount) {
-      return new CellLook(number(column, amount.value()), standing, "");
+    return book.outcome(reference, row).read(new Look(column, entry, standing));
+  }
+
+  /** What stands in a cell, for each kind of outcome. */
+  private final class Look implements Outcome.Cases<CellLook> {
+    private final Column column;
+    private final Entry entry;
+    private final Standing standing;
+
+    Look(Column column, Entry entry, Standing standing) {
+      this.column = column;
+      this.entry = entry;
+      this.standing = standing;
     }
-    if (outcome instanceof Outcome.Words words) {
-      return new CellLook(words.text(), standing, "");
+
+    @Override
+    public CellLook amount(double value) {
+      return new CellLook(number(column, value), standing, "");
     }
-    String sentence = outcome.sentence();
-    if (outcome instanceof Outcome.NotApplicable not) {
-      return new CellLook(not.shown(), Standing.NOT_APPLICABLE, sentence);
+
+    @Override
+    public CellLook words(String text) {
+      return new CellLook(text, standing, "");
     }
-    if (outcome instanceof Outcome.Missing missing) {
+
+    @Override
+    public CellLook blank() {
+      return new CellLook("", standing, "");
+    }
+
+    @Override
+    public CellLook missing(Outcome.Missing missing) {
       String first = missing.needs().isEmpty() ? "" : missing.needs().get(0).column().name();
-      return new CellLook("needs " + first, Standing.MISSING, sentence);
+      return new CellLook("needs " + first, Standing.MISSING, missing.sentence());
     }
-    if (outcome instanceof Outcome.Refused refused) {
-      return given
-          ? new CellLook(Entries.typed(column, entry), Standing.REFUSED, sentence)
-          : new CellLook(
-              refused.where().column().equals(reference)
-                  ? "not possible"
-                  : "see " + refused.where().column().name(),
-              Standing.REFUSED_ELSEWHERE,
-              sentence);
+
+    @Override
+    public CellLook refused(Outcome.Refused refused) {
+      Reference where = refused.where().column();
+      if (!(entry instanceof Entry.Blank)) {
+        return new CellLook(Entries.typed(column, entry), Standing.REFUSED, refused.sentence());
+      }
+      String seen = where.equals(column.reference()) ? "not possible" : "see " + where.name();
+      return new CellLook(seen, Standing.REFUSED_ELSEWHERE, refused.sentence());
     }
-    return new CellLook("", standing, "");
+
+    @Override
+    public CellLook notApplicable(Outcome.NotApplicable not) {
+      return new CellLook(not.shown(), Standing.NOT_APPLICABLE, not.sentence());
+    }
   }
 
   private String number(Column column, double value) {
@@ -120,6 +144,6 @@ final class CellLooks {
     if (outcome instanceof Outcome.Amount amount) {
       return QuantityText.typed(amount.value(), column.kind());
     }
-    return outcome instanceof Outcome.Words words ? words.text() : "";
+    return outcome.text();
   }
 }

@@ -55,11 +55,6 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     setOpaque(true);
   }
 
-  /** Returns the space left of and right of the words of a cell. */
-  static int padding() {
-    return UIScale.scale(7);
-  }
-
   @Override
   public Component getTableCellRendererComponent(
       JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int at) {
@@ -141,7 +136,8 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     g.fillRect(0, height - 1, width, 1);
     g.setColor(lastOfGroup ? palette.strongLine() : palette.line());
     g.fillRect(width - 1, 0, 1, height);
-    Rectangle inside = new Rectangle(padding(), 0, width - 2 * padding() - 1, height - 1);
+    Rectangle inside =
+        new Rectangle(EntryTable.padding(), 0, width - 2 * EntryTable.padding() - 1, height - 1);
     boolean flagged = flag.isPresent() && look.standing() != Standing.REFUSED;
     if (flagged || lead || MARKED.contains(look.standing())) {
       Marks.smooth(g);
@@ -157,7 +153,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     if (chooses) {
       int side = EntryTable.chevronWidth();
       Marks.chevron(g, palette.muted(), width - side, 0, side, height - 1);
-      inside.width -= side - padding();
+      inside.width -= side - EntryTable.padding();
       right -= side;
     }
     if (flagged) {

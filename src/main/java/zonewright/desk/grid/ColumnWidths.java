@@ -29,7 +29,7 @@ final class ColumnWidths {
     }
     int marks = column.takesEntries() ? UIScale.scale(8) : 0;
     return Math.max(
-        header.leastWidth(column), content + 2 * CellPainter.padding() + marks + UIScale.scale(2));
+        header.leastWidth(column), content + 2 * EntryTable.padding() + marks + UIScale.scale(2));
   }
 
   /** Returns the width that the content of some rows of the book asks for. */
@@ -39,7 +39,7 @@ final class ColumnWidths {
     int most = (column.content() == Column.Content.CHOICE ? 30 : 34) * metrics.charWidth('0');
     int marks = column.takesEntries() ? UIScale.scale(8) : 0;
     return Math.min(most, widest(table, column, metrics, rows))
-        + 2 * CellPainter.padding()
+        + 2 * EntryTable.padding()
         + marks
         + UIScale.scale(2);
   }

@@ -16,19 +16,51 @@ import zonewright.sheet.Column;
 
 /** The field one types into, in the place of a cell; completes words that come from a list. */
 final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
+  /** The table of the cell. */
+  interface Host {
+    /** Returns the column of the book that a cell shows. */
+    Optional<Column> declared(int row, int column);
+
+    /** Returns what a person would type to get what stands in a cell. */
+    String typed(Column column, int row);
+
+    /** Returns the words a cell can hold. */
+    List<String> choices(Column column);
+
+    /** Takes over what was typed and goes to another cell, where there is one. */
+    void leave(int down, int right);
+  }
+
+  /** How editing begins. */
+  record Beginning(String text, boolean replaces, boolean listOpen) {
+    static Beginning typing(char sign) {
+      return new Beginning(String.valueOf(sign), true, false);
+    }
+
+    static Beginning inPlace() {
+      return new Beginning("", false, false);
+    }
+
+    static Beginning fromList() {
+      return new Beginning("", false, true);
+    }
+  }
+
   private final JTextField field = new JTextField();
-  private final transient EntryTable table;
+  private final transient Host table;
+  private final int padding;
 
   /** Made when something is first edited: every start would wait. */
   private transient Completion completion;
 
-  private transient EntryTable.Beginning beginning = EntryTable.Beginning.inPlace();
+  private transient Beginning beginning = Beginning.inPlace();
   private String original = "";
   private String result = "";
   private boolean arrowsMove;
 
-  EntryEditor(EntryTable table) {
+  EntryEditor(Host table, int padding) {
     this.table = table;
+    this.padding = padding;
     field.setName("cell editor");
     field.setFocusTraversalKeysEnabled(false);
     field.addKeyListener(
@@ -53,8 +85,7 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
     field.setBorder(
         BorderFactory.createCompoundBorder(
             BorderFactory.createLineBorder(Palette.current().strongAccent(), line),
-            BorderFactory.createEmptyBorder(
-                0, CellPainter.padding() - line, 0, CellPainter.padding() - line)));
+            BorderFactory.createEmptyBorder(0, padding - line, 0, padding - line)));
   }
 
   void updateUI() {
@@ -66,7 +97,7 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
   }
 
   /** Says how the next editing begins. */
-  void prepare(EntryTable.Beginning how) {
+  void prepare(Beginning how) {
     beginning = how;
   }
 
@@ -74,8 +105,8 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
   public Component getTableCellEditorComponent(
       JTable any, Object value, boolean selected, int row, int at) {
     Optional<Column> column = table.declared(row, at);
-    original = column.map(found -> table.looks().typed(found, table.bookRow(row))).orElse("");
-    field.setFont(table.getFont());
+    original = column.map(found -> table.typed(found, row)).orElse("");
+    field.setFont(any.getFont());
     boolean number = column.filter(found -> found.content() == Column.Content.NUMBER).isPresent();
     field.setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
     field
@@ -84,7 +115,7 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
     List<String> words =
         column
             .filter(found -> found.content() == Column.Content.CHOICE)
-            .map(found -> table.book().choices(found))
+            .map(found -> table.choices(found))
             .orElse(List.of());
     completion().rest();
     field.setText(beginning.replaces() ? "" : original);
@@ -105,7 +136,7 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
       field.selectAll();
       completion().openAll();
     }
-    beginning = EntryTable.Beginning.inPlace();
+    beginning = Beginning.inPlace();
   }
 
   /** Takes a sign that was typed before the focus had come over. */
@@ -147,9 +178,7 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
         boolean upOrDown =
             event.getKeyCode() == KeyEvent.VK_UP || event.getKeyCode() == KeyEvent.VK_DOWN;
         if (plain && (arrowsMove || upOrDown)) {
-          table.commit();
-          table.requestFocusInWindow();
-          move(event.getKeyCode());
+          leave(event.getKeyCode());
           event.consume();
         }
       }
@@ -161,17 +190,12 @@ final class EntryEditor extends AbstractCellEditor implements TableCellEditor {
     }
   }
 
-  private void move(int key) {
-    int row = table.leadRow();
-    int column = table.leadColumn();
+  private void leave(int key) {
     switch (key) {
-      case KeyEvent.VK_UP -> row--;
-      case KeyEvent.VK_DOWN -> row++;
-      case KeyEvent.VK_LEFT -> column--;
-      default -> column++;
-    }
-    if (row >= 0 && row < table.getRowCount() && column >= 0 && column < table.getColumnCount()) {
-      table.changeSelection(row, column, false, false);
+      case KeyEvent.VK_UP -> table.leave(-1, 0);
+      case KeyEvent.VK_DOWN -> table.leave(1, 0);
+      case KeyEvent.VK_LEFT -> table.leave(0, -1);
+      default -> table.leave(0, 1);
     }
   }
 }

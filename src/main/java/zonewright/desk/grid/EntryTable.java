@@ -8,6 +8,7 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.util.EventObject;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.ListSelectionModel;
@@ -43,8 +44,7 @@ abstract class EntryTable extends JXTable {
     this.book = book;
     this.edits = new Edits(book);
     this.looks = looks;
-    this.editor = new EntryEditor(this);
-    setDefaultRenderer(Object.class, new CellPainter());
+    this.editor = new EntryEditor(new Editing(), padding());
     setDefaultEditor(Object.class, editor);
     setSortable(false);
     setAutoCreateRowSorter(false);
@@ -70,6 +70,35 @@ abstract class EntryTable extends JXTable {
           }
         });
     scaleRows();
+  }
+
+  /** What the editor needs of the table. */
+  private final class Editing implements EntryEditor.Host {
+    @Override
+    public Optional<Column> declared(int row, int column) {
+      return EntryTable.this.declared(row, column);
+    }
+
+    @Override
+    public String typed(Column column, int row) {
+      return looks.typed(column, bookRow(row));
+    }
+
+    @Override
+    public List<String> choices(Column column) {
+      return book.choices(column);
+    }
+
+    @Override
+    public void leave(int down, int right) {
+      commit();
+      requestFocusInWindow();
+      int row = leadRow() + down;
+      int column = leadColumn() + right;
+      if (row >= 0 && row < getRowCount() && column >= 0 && column < getColumnCount()) {
+        changeSelection(row, column, false, false);
+      }
+    }
   }
 
   /** None: all cells are painted by one painter, and the many that are usual are slow to make. */
@@ -195,12 +224,17 @@ abstract class EntryTable extends JXTable {
     if (pressed && !isEditing() && row == leadRow() && column == leadColumn() && row >= 0) {
       Rectangle cell = getCellRect(row, column, false);
       boolean onMark = event.getX() >= cell.x + cell.width - chevronWidth();
-      if (onMark && chooses(row, column) && beginEditing(Beginning.fromList())) {
+      if (onMark && chooses(row, column) && beginEditing(EntryEditor.Beginning.fromList())) {
         event.consume();
         return;
       }
     }
     super.processMouseEvent(event);
+  }
+
+  /** Returns the space left of and right of the words of a cell. */
+  static int padding() {
+    return UIScale.scale(7);
   }
 
   /** Makes rows high enough for the font, with some air. */
@@ -246,28 +280,13 @@ abstract class EntryTable extends JXTable {
     if (isEditing()) {
       editor.append(sign);
     } else if (takesEntries(leadRow(), leadColumn())) {
-      beginEditing(Beginning.typing(sign));
+      beginEditing(EntryEditor.Beginning.typing(sign));
     }
     event.consume();
   }
 
-  /** How editing begins. */
-  record Beginning(String text, boolean replaces, boolean listOpen) {
-    static Beginning typing(char sign) {
-      return new Beginning(String.valueOf(sign), true, false);
-    }
-
-    static Beginning inPlace() {
-      return new Beginning("", false, false);
-    }
-
-    static Beginning fromList() {
-      return new Beginning("", false, true);
-    }
-  }
-
   /** Begins to edit the cell that has the focus, if one may type into it. */
-  boolean beginEditing(Beginning beginning) {
+  boolean beginEditing(EntryEditor.Beginning beginning) {
     int row = leadRow();
     int column = leadColumn();
     if (row < 0 || column < 0 || !takesEntries(row, column)) {
@@ -295,7 +314,7 @@ abstract class EntryTable extends JXTable {
     if (leadRow() != row || leadColumn() != column) {
       changeSelection(row, column, false, false);
     }
-    return beginEditing(Beginning.inPlace());
+    return beginEditing(EntryEditor.Beginning.inPlace());
   }
 
   @Override
@@ -336,7 +355,7 @@ abstract class EntryTable extends JXTable {
     if (look.standing() == CellLook.Standing.OVERRIDDEN) {
       return "Typed over the default; delete it to get the default back.";
     }
-    int room = getCellRect(row, column, false).width - 2 * CellPainter.padding();
+    int room = getCellRect(row, column, false).width - 2 * padding();
     return getFontMetrics(getFont()).stringWidth(look.text()) > room ? look.text() : "";
   }
 }

@@ -75,7 +75,7 @@ public record PaperTable(String title, List<Heading> headings, int repeated, Lis
 
   /** Returns the lines of a form. */
   static PaperTable of(RecordTable table) {
-    RecordModel model = table.lines();
+    RecordModel model = (RecordModel) table.getModel();
     List<Line> lines = new ArrayList<>();
     for (int row = 0; row < model.getRowCount(); row++) {
       List<Cell> cells = new ArrayList<>();

@@ -28,8 +28,8 @@ final class RangeActions {
     actions.does(GridAction.FILL_DOWN, () -> settled(this::fillDown));
     actions.does(GridAction.FILL_SERIES, () -> settled(this::fillSeries));
     actions.does(GridAction.SELECT_ALL, () -> settled(table::selectAll));
-    actions.does(GridAction.EDIT, () -> table.beginEditing(EntryTable.Beginning.inPlace()));
-    actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryTable.Beginning.fromList()));
+    actions.does(GridAction.EDIT, () -> table.beginEditing(EntryEditor.Beginning.inPlace()));
+    actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryEditor.Beginning.fromList()));
     if (grows()) {
       actions.does(GridAction.INSERT_ROWS, () -> settled(this::insertRows));
       actions.does(GridAction.DELETE_ROWS, () -> settled(this::deleteRows));
@@ -258,7 +258,7 @@ final class RangeActions {
                 .filter(column -> EntryTable.typeable(table.book(), column))
                 .isPresent();
     if (choice) {
-      table.beginEditing(EntryTable.Beginning.fromList());
+      table.beginEditing(EntryEditor.Beginning.fromList());
     } else {
       moveRows(1);
     }

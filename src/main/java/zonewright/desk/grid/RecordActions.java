@@ -24,10 +24,10 @@ final class RecordActions {
     actions.does(GridAction.PASTE, () -> settled(this::paste));
     actions.does(GridAction.CLEAR, () -> settled(this::clear));
     actions.does(GridAction.SELECT_ALL, () -> settled(this::selectAll));
-    actions.does(GridAction.EDIT, () -> table.beginEditing(EntryTable.Beginning.inPlace()));
-    actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryTable.Beginning.fromList()));
+    actions.does(GridAction.EDIT, () -> table.beginEditing(EntryEditor.Beginning.inPlace()));
+    actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryEditor.Beginning.fromList()));
     actions.does(
-        GridAction.MOVE_ROWS_DOWN, () -> table.beginEditing(EntryTable.Beginning.fromList()));
+        GridAction.MOVE_ROWS_DOWN, () -> table.beginEditing(EntryEditor.Beginning.fromList()));
   }
 
   private void settled(Runnable what) {

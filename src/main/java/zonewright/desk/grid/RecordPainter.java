@@ -28,11 +28,11 @@ final class RecordPainter extends JLabel implements TableCellRenderer {
   @Override
   public Component getTableCellRendererComponent(
       JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int at) {
-    RecordModel lines = ((RecordTable) table).lines();
+    RecordModel lines = (RecordModel) table.getModel();
     heading = lines.line(row).column().isEmpty();
     band = lines.bandPlace(row);
     column = at;
-    selected = !heading && ((RecordTable) table).isRowSelected(row);
+    selected = !heading && table.isRowSelected(row);
     boolean small = at == RecordModel.UNIT || at == RecordModel.MEANING;
     Font font = small ? SheetHeader.unitFont(table.getFont()) : table.getFont();
     setFont(heading ? SheetHeader.unitFont(table.getFont()).deriveFont(Font.BOLD) : font);
@@ -56,10 +56,9 @@ final class RecordPainter extends JLabel implements TableCellRenderer {
     g.setColor(quiet ? palette.muted() : palette.ink());
     g.setFont(getFont());
     FontMetrics metrics = g.getFontMetrics();
-    int left =
-        column == RecordModel.NAME ? UIScale.scale(heading ? 10 : 18) : CellPainter.padding();
+    int left = column == RecordModel.NAME ? UIScale.scale(heading ? 10 : 18) : EntryTable.padding();
     Rectangle inside =
-        new Rectangle(left, 0, getWidth() - left - CellPainter.padding(), getHeight());
+        new Rectangle(left, 0, getWidth() - left - EntryTable.padding(), getHeight());
     String text =
         SwingUtilities.layoutCompoundLabel(
             this,

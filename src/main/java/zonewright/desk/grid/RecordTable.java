@@ -19,16 +19,13 @@ final class RecordTable extends EntryTable {
   RecordTable(RecordModel model, Book book, CellLooks looks) {
     super(model, book, looks);
     this.model = model;
+    setDefaultRenderer(Object.class, new CellPainter());
     setTableHeader(null);
     setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
     getAccessibleContext().setAccessibleName(model.table().title());
     getAccessibleContext()
         .setAccessibleDescription("One line for each fact. Type to replace, F2 to edit.");
     fitColumns();
-  }
-
-  RecordModel lines() {
-    return model;
   }
 
   /** Gives every column the width its content asks for; meanings take the rest. */

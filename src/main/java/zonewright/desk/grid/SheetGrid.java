@@ -79,6 +79,7 @@ public final class SheetGrid extends JPanel {
     this.looks = new CellLooks(book);
     SheetModel model = new SheetModel(book, tableId, looks);
     this.table = new SheetTable(model, book, looks);
+    table.setTableHeader(new SheetHeader(table.getColumnModel()));
     this.numbers = new RowNumbers(table);
     this.pane = new JScrollPane(table);
     pane.setBorder(BorderFactory.createEmptyBorder());

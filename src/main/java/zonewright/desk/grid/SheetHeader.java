@@ -60,7 +60,7 @@ final class SheetHeader extends JXTableHeader {
   int leastWidth(Column column) {
     int name = WrappedName.of(column.name(), getFontMetrics(nameFont(getFont()))).width();
     int unit = getFontMetrics(unitFont(getFont())).stringWidth(unit(column));
-    return Math.max(name, unit) + 2 * CellPainter.padding() + 2;
+    return Math.max(name, unit) + 2 * EntryTable.padding() + 2;
   }
 
   private String unit(Column column) {
@@ -130,7 +130,7 @@ final class SheetHeader extends JXTableHeader {
     Rectangle seen = getVisibleRect();
     int clear = sheet().frozenWidth();
     int words = metrics.stringWidth(band);
-    int pad = CellPainter.padding();
+    int pad = EntryTable.padding();
     boolean scrolls = place.x >= clear && seen.x > 0 && !isFrozenPlace(place, seen, clear);
     int start = scrolls ? Math.max(place.x, seen.x + clear) : place.x;
     int x = Math.min(start + pad, Math.max(place.x + pad, place.x + place.width - words - pad));
@@ -158,7 +158,7 @@ final class SheetHeader extends JXTableHeader {
       g.setColor(palette.strongLine());
       g.fillRect(place.x + place.width - 1, place.y, 1, height);
     }
-    int pad = CellPainter.padding();
+    int pad = EntryTable.padding();
     Graphics2D inside = (Graphics2D) g.create();
     Marks.words(inside);
     inside.clipRect(place.x, place.y, place.width - 1, height);

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import javax.swing.JTable;
-import javax.swing.table.JTableHeader;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -30,6 +29,7 @@ final class SheetTable extends EntryTable {
   SheetTable(SheetModel model, Book book, CellLooks looks) {
     super(model, book, looks);
     this.model = model;
+    setDefaultRenderer(Object.class, new CellPainter());
     setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     getAccessibleContext().setAccessibleName(model.table().title());
     getAccessibleContext()
@@ -41,11 +41,6 @@ final class SheetTable extends EntryTable {
 
   SheetModel sheet() {
     return model;
-  }
-
-  @Override
-  protected JTableHeader createDefaultTableHeader() {
-    return new SheetHeader(getColumnModel());
   }
 
   @Override

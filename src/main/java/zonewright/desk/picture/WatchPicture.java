@@ -6,7 +6,6 @@ import java.util.List;
 import zonewright.budget.SiteBudget;
 import zonewright.design.Design;
 import zonewright.fieldwork.Watching;
-import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.trade.Sheets;
 
@@ -35,10 +34,7 @@ final class WatchPicture implements Picture {
       double day = book.number(Watching.DATE.reference(), at);
       double shown = book.number(Watching.SHOWN.reference(), at);
       if (!Double.isNaN(day + shown)) {
-        String zone =
-            book.outcome(Watching.ZONE.reference(), at) instanceof Outcome.Words words
-                ? words.text()
-                : "";
+        String zone = book.outcome(Watching.ZONE.reference(), at).text();
         points.add(new WatchDrawing.Point(day, shown, zone, at == row));
       }
     }

@@ -1,0 +1,36 @@
+package zonewright.desk;
+
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
+import zonewright.desk.findings.Mending;
+import zonewright.desk.part.Deed;
+import zonewright.desk.sheets.DesignSteps;
+import zonewright.desk.sheets.SheetDeck;
+
+/** The menu of what is done to the design as a whole. */
+record DesignMenu(
+    SheetDeck deck,
+    DesignSteps steps,
+    Mending mending,
+    ZoneSplit split,
+    PricingDesk pricing,
+    Deed nights) {
+  /** Fills it. */
+  void fill(JMenu menu) {
+    menu.add(steps.units().item());
+    menu.add(mending.next().item());
+    menu.add(mending.mend().item());
+    menu.add(nights.item());
+    menu.add(split.one().item());
+    menu.add(split.all().item());
+    menu.addSeparator();
+    menu.add(item("Take the zones as found", pricing::takeAsFound));
+    menu.add(item("Propose the zones as found", pricing::proposeAsFound));
+    menu.add(item("Read a price book …", pricing::readPrices));
+    menu.add(item("Write the price book …", pricing::writePrices));
+  }
+
+  private JMenuItem item(String name, Runnable work) {
+    return new Deed(name, deck.typed(work)).item();
+  }
+}

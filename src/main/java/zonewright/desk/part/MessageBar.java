@@ -1,0 +1,140 @@
+package zonewright.desk.part;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * A bar across the top for what must be said: one sentence, more where there is more, no dialog.
+ */
+public final class MessageBar extends JPanel {
+  private final JButton more = new JButton();
+  private boolean problem;
+
+  /** Made with the rest when there is something to say for the first time: a start has nothing. */
+  private Prose sentence;
+
+  private Prose details;
+  private JPanel offers;
+
+  public MessageBar() {
+    super(new BorderLayout());
+    setName("message bar");
+    setVisible(false);
+  }
+
+  private void build() {
+    sentence = new Prose("");
+    details = new Prose("");
+    offers = new JPanel(new MigLayout("insets 0, gap 6"));
+    sentence.setName("message");
+    details.setName("message details");
+    JButton close = new JButton(Pictogram.CLOSE);
+    close.setName("close message");
+    close.setToolTipText("Close this message");
+    close.getAccessibleContext().setAccessibleName("Close this message");
+    close.putClientProperty(
+        FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+    close.addActionListener(event -> clear());
+    more.putClientProperty(
+        FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+    more.setText("More");
+    more.addActionListener(event -> showDetails(!details.isVisible()));
+    StackPanel text = new StackPanel();
+    text.setBorder(BorderFactory.createEmptyBorder(8, 12, 8, 8));
+    text.stack(sentence, 0);
+    text.stack(details, 4);
+    JPanel buttons = new JPanel(new MigLayout("insets 3 0 3 6, gap 2"));
+    buttons.setOpaque(false);
+    offers.setOpaque(false);
+    buttons.add(offers, "hidemode 3");
+    buttons.add(more, "hidemode 3");
+    buttons.add(close);
+    add(text, BorderLayout.CENTER);
+    add(buttons, BorderLayout.LINE_END);
+  }
+
+  /** Something a person may do about a message. */
+  public record Offer(String label, Runnable does) {}
+
+  /** Says that something was done or is worth knowing. */
+  public void tell(String words, List<String> further) {
+    show(words, further, false, List.of());
+  }
+
+  /** Says that something went wrong. */
+  public void problem(String words, List<String> further) {
+    show(words, further, true, List.of());
+  }
+
+  /** Says something and offers what may be done about it; either way the message goes. */
+  public void offer(String words, boolean wrong, Offer... offers) {
+    show(words, List.of(), wrong, List.of(offers));
+  }
+
+  private void show(String words, List<String> further, boolean wrong, List<Offer> offered) {
+    problem = wrong;
+    if (sentence == null) {
+      build();
+    }
+    offers.removeAll();
+    for (Offer offer : offered) {
+      JButton button = new JButton(offer.label());
+      button.setName("offer " + offer.label());
+      button.addActionListener(
+          event -> {
+            clear();
+            offer.does().run();
+          });
+      offers.add(button);
+    }
+    offers.setVisible(!offered.isEmpty());
+    sentence.setText(words);
+    details.setText(String.join("\n", further));
+    more.setVisible(!further.isEmpty());
+    showDetails(false);
+    colour();
+    setVisible(true);
+    getAccessibleContext().setAccessibleName(words);
+    revalidate();
+  }
+
+  private void showDetails(boolean open) {
+    details.setVisible(open);
+    more.setText(open ? "Less" : "More");
+    revalidate();
+  }
+
+  /** Takes the message away. */
+  public void clear() {
+    setVisible(false);
+    if (sentence != null) {
+      sentence.setText("");
+      details.setText("");
+    }
+  }
+
+  /** Returns the sentence that stands in the bar; empty where none does. */
+  public String sentence() {
+    return sentence == null ? "" : sentence.getText();
+  }
+
+  private void colour() {
+    setBackground(
+        UIManager.getColor(
+            problem ? "Zonewright.problemBackground" : "Zonewright.messageBackground"));
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (sentence != null) {
+      colour();
+    }
+  }
+}

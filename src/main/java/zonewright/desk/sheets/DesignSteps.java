@@ -1,0 +1,122 @@
+package zonewright.desk.sheets;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.Action;
+import zonewright.desk.part.Deed;
+import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.Pictogram;
+import zonewright.formula.Reference;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Journal;
+import zonewright.sheet.Place;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.UnitSystem;
+
+/** The steps a person takes in the design from menus and buttons, rather than in a cell. */
+public final class DesignSteps {
+  private final OpenDesign open;
+  private final SheetDeck deck;
+  private final Runnable moved;
+  private final Deed undo = new Deed("Undo", this::takeBack).keys("ctrl Z").drawn(Pictogram.UNDO);
+  private final Deed redo = new Deed("Redo", this::doAgain).keys("ctrl Y").drawn(Pictogram.REDO);
+  private final Deed units = new Deed("Switch units", this::switchUnits).drawn(Pictogram.UNITS);
+  private final Deed newRow = new Deed("New row", this::addRow).drawn(Pictogram.ADD_ROW);
+
+  /**
+   * Makes the steps.
+   *
+   * @param moved what shows where the person is after a step that led elsewhere
+   */
+  public DesignSteps(OpenDesign open, SheetDeck deck, Runnable moved) {
+    this.open = open;
+    this.deck = deck;
+    this.moved = moved;
+  }
+
+  /** Returns what takes the last edit back. */
+  public Deed undo() {
+    return undo;
+  }
+
+  /** Returns what does again what was taken back. */
+  public Deed redo() {
+    return redo;
+  }
+
+  /** Returns what keeps the whole design in the other unit system. */
+  public Deed units() {
+    return units;
+  }
+
+  /** Returns what puts a new row below the one the person is at and goes there. */
+  public Deed newRow() {
+    return newRow;
+  }
+
+  /** Brings names and what can be done up to date. */
+  public void refresh() {
+    Journal journal = open.book().journal();
+    named(undo, "Undo", "Ctrl+Z", journal.toUndo());
+    named(redo, "Redo", "Ctrl+Y", journal.toRedo());
+    units.rename("Switch to " + otherUnits().words());
+    units.tip("Keep the whole design in " + otherUnits().words() + "; can be undone");
+    String word = frontRowWord();
+    newRow.rename("New " + word);
+    newRow.tip("Put a new " + word + " below the one selected");
+    newRow.setEnabled(mayAddRows());
+  }
+
+  private static void named(Deed deed, String verb, String keys, Optional<Edit> edit) {
+    deed.setEnabled(edit.isPresent());
+    deed.rename(edit.map(found -> verb + " " + found.name()).orElse(verb));
+    deed.tip(deed.getValue(Action.NAME) + " (" + keys + ")");
+  }
+
+  private UnitSystem otherUnits() {
+    return open.book().system() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
+  }
+
+  private void takeBack() {
+    deck.front().finishTyping();
+    open.book().undo();
+  }
+
+  private void doAgain() {
+    open.book().redo();
+  }
+
+  private boolean mayAddRows() {
+    return open.book().blueprint().table(deck.frontTable()).rows()
+        instanceof TableDefinition.Rows.Free;
+  }
+
+  private void addRow() {
+    String table = deck.frontTable();
+    if (!mayAddRows()) {
+      return;
+    }
+    deck.front().finishTyping();
+    int rows = open.book().rows(table);
+    int at = deck.current().map(place -> place.row() + 1).orElse(rows);
+    open.book().perform(open.design().edits().inserted(table, at, 1));
+    Reference first = open.book().blueprint().table(table).columns().get(0).reference();
+    deck.goTo(new Place(first, at));
+    moved.run();
+  }
+
+  private void switchUnits() {
+    deck.front().finishTyping();
+    open.book().perform(open.design().edits().switched(otherUnits()));
+  }
+
+  private String frontRowWord() {
+    return mayAddRows() ? open.book().blueprint().table(deck.frontTable()).rowWord() : "row";
+  }
+
+  /** Gives a cell its default again. */
+  public void backToDefault(Place place) {
+    open.book()
+        .perform(open.design().edits().cleared(List.of(place.column()), List.of(place.row())));
+  }
+}

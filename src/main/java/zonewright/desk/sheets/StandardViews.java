@@ -1,0 +1,167 @@
+package zonewright.desk.sheets;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import zonewright.budget.Ordinance;
+import zonewright.budget.SiteBudget;
+import zonewright.budget.SiteNeed;
+import zonewright.budget.ZoneBudget;
+import zonewright.design.Facts;
+import zonewright.emitters.Emitters;
+import zonewright.plants.Plants;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.soil.SoilLayers;
+import zonewright.soil.Soils;
+import zonewright.trade.Sheets;
+import zonewright.water.CycleAndSoak;
+import zonewright.water.Demand;
+
+/**
+ * The columns each kind of user works with most.
+ *
+ * <p>Written as what is left out, so that a column that comes later is seen until somebody decides
+ * otherwise.
+ */
+public final class StandardViews {
+  /** For who sizes zones and sets run times. */
+  public static final String DESIGNER = "Designer";
+
+  /** For who counts, prices and compares. */
+  public static final String ESTIMATOR = "Estimator";
+
+  /** For who follows the sums step by step. */
+  public static final String STUDENT = "Student";
+
+  /** Nothing left out. */
+  public static final String ALL = "All columns";
+
+  /** What only some zones need: other ways to the rate, mixed plants, sites at the margin. */
+  private static final Set<Column> SPECIAL_CASES =
+      Set.of(
+          Plants.DENSITY_FACTOR,
+          Plants.MICROCLIMATE_FACTOR,
+          Plants.SECOND_PLANT,
+          Plants.SECOND_SHARE,
+          Plants.MIXED,
+          Emitters.RATE_METHOD,
+          Emitters.RATE_BY_AREA,
+          Emitters.HEAD_SPACING,
+          Emitters.ROW_SPACING,
+          Emitters.RATE_BY_SPACING,
+          Emitters.PLANT_COUNT,
+          Emitters.CANOPY,
+          Emitters.RATE_BY_CANOPY,
+          Emitters.WETTED_WIDTH,
+          Emitters.DRIP_RATE,
+          Emitters.WETTED_RATE);
+
+  private static final Set<Column> STEPS_BETWEEN =
+      Set.of(
+          Facts.ZONE_NOTE,
+          Plants.PLANT_FACTOR,
+          Plants.ROOT_DEPTH,
+          Plants.ALLOWED_DEPLETION,
+          Emitters.DISTRIBUTION_UNIFORMITY,
+          Emitters.IRRIGATION_EFFICIENCY,
+          Soils.SURFACE_STORAGE,
+          Soils.AVAILABLE_WATER,
+          Demand.PEAK_NEED,
+          Demand.RUN_TIME_MULTIPLIER,
+          Demand.GROSS_DEMAND,
+          Demand.DEPLETION_USED,
+          SoilLayers.WATER_HELD,
+          Demand.DEPLETION_DEPTH,
+          Demand.DAYS_NEEDED,
+          Demand.LONGEST_GAP,
+          CycleAndSoak.APPLIED,
+          SiteNeed.COUNTED_COEFFICIENT,
+          ZoneBudget.WEIGHTED_AREA,
+          ZoneBudget.MINUTES_GIVEN,
+          ZoneBudget.VOLUME_PER_WATERING_DAY);
+
+  private static final Set<Column> PRICED =
+      Set.of(
+          Facts.ZONE_NAME,
+          Facts.ZONE_PLACE,
+          Facts.ZONE_NOTE,
+          SiteBudget.ZONE_PROGRAM,
+          Emitters.AREA,
+          Plants.PLANT,
+          Emitters.EMITTER,
+          Emitters.EMITTER_COUNT,
+          Emitters.EMITTER_FLOW,
+          Emitters.ZONE_FLOW,
+          Emitters.PRECIPITATION_RATE,
+          Demand.WATERING_DAYS,
+          Demand.RUN_TIME,
+          CycleAndSoak.CYCLES);
+
+  private static final Set<String> NEITHER_PRICED_NOR_BUILT =
+      Set.of(
+          Sheets.ZONE,
+          Sheets.PLANTS,
+          Sheets.APPLICATION,
+          Sheets.SOIL,
+          Sheets.SOIL_WATER,
+          Sheets.SALINE_WATER,
+          Sheets.SCHEDULE,
+          Sheets.DRYING_OUT);
+
+  /** Bands that most zones need nothing of. */
+  private static final Set<String> SELDOM =
+      Set.of(Sheets.SOIL_WATER, Sheets.SALINE_WATER, Sheets.DRYING_OUT, Sheets.ALLOWANCES);
+
+  private StandardViews() {}
+
+  /** Returns the standard views of a sheet by name: for each the identifiers of its columns. */
+  public static Map<String, List<String>> of(TableDefinition table) {
+    Map<String, List<String>> views = new LinkedHashMap<>();
+    if (table.id().equals(Sheets.ZONES)) {
+      views.put(DESIGNER, ids(table, StandardViews::forDesigner));
+      views.put(ESTIMATOR, ids(table, StandardViews::forEstimator));
+      views.put(STUDENT, ids(table, StandardViews::forStudent));
+    }
+    views.put(ALL, ids(table, column -> true));
+    return views;
+  }
+
+  private static List<String> ids(TableDefinition table, Predicate<Column> shown) {
+    return table.columns().stream()
+        .filter(shown)
+        .map(column -> column.reference().column())
+        .toList();
+  }
+
+  private static boolean forDesigner(Column column) {
+    return !SPECIAL_CASES.contains(column)
+        && !STEPS_BETWEEN.contains(column)
+        && !SELDOM.contains(column.band());
+  }
+
+  private static boolean forEstimator(Column column) {
+    if (PRICED.contains(column)) {
+      return true;
+    }
+    boolean step =
+        Set.of(
+                ZoneBudget.WEIGHTED_AREA,
+                ZoneBudget.MINUTES_GIVEN,
+                Ordinance.SPECIAL,
+                Ordinance.SPECIAL_AREA,
+                Ordinance.ZONE_FACTOR,
+                Ordinance.REGULAR_WEIGHTED,
+                Ordinance.ABOVE_SHARE)
+            .contains(column);
+    return !NEITHER_PRICED_NOR_BUILT.contains(column.band()) && !step;
+  }
+
+  private static boolean forStudent(Column column) {
+    return !SPECIAL_CASES.contains(column)
+        && !column.equals(Facts.ZONE_NOTE)
+        && !SELDOM.contains(column.band());
+  }
+}
