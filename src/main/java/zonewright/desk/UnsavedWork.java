@@ -15,7 +15,6 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.SwingUtilities;
-import zonewright.design.Design;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
 import zonewright.disk.Disk;

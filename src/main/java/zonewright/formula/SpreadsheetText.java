@@ -177,7 +177,8 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
           columns.stream().map(names::counted).flatMap(Optional::stream).distinct().toList();
       if (counted.size() == 1) {
         return Text.closed(
-            "SUMIFS(%s,%s,1)".formatted(chosen(nth, columns.stream().map(names::column)), counted.get(0)));
+            "SUMIFS(%s,%s,1)"
+                .formatted(chosen(nth, columns.stream().map(names::column)), counted.get(0)));
       }
     }
     return Text.closed(chosen(nth, nth.options().stream().map(this::words)));
@@ -188,7 +189,8 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   }
 
   private String chosen(Formula.Nth nth, Stream<String> options) {
-    return "CHOOSE(%s,%s)".formatted(words(nth.position()), options.collect(Collectors.joining(",")));
+    return "CHOOSE(%s,%s)"
+        .formatted(words(nth.position()), options.collect(Collectors.joining(",")));
   }
 
   @Override

@@ -100,8 +100,7 @@ final class CheckSheet implements PackSheet {
     Column column = working.column();
     int row = step.row();
     TableDefinition table = pack.design().book().blueprint().table(column.reference().table());
-    String equation =
-        working.symbols().isEmpty() ? column.meaning() : "= " + working.symbols();
+    String equation = working.symbols().isEmpty() ? column.meaning() : "= " + working.symbols();
     page.words(0, number + ".", Look.NAME);
     if (pack.live().has(column)) {
       page.formula(1, link(pack, column, row), column.name(), Look.NAME);
