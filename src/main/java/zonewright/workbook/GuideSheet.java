@@ -52,7 +52,7 @@ final class GuideSheet {
     }
     sheet.createFreezePane(2, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Paper.set(sheet, project, system, true, 1, HEADINGS.size());
+    Paper.set(sheet, project, system, true, HEADINGS.size());
     return sheet;
   }
 

@@ -68,7 +68,7 @@ final class LimitsSheet {
     layout.fixedWords().forEach((column, words) -> list(layout, column, words));
     sheet.createFreezePane(2, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Paper.set(sheet, project, layout.system(), true, 1, HEADINGS.length);
+    Paper.set(sheet, project, layout.system(), true, HEADINGS.length);
     return sheet;
   }
 

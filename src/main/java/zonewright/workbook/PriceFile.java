@@ -68,7 +68,7 @@ public final class PriceFile {
         item(book, row, columns, sheet, styles);
       }
       sheet.createFreezePane(1, 1);
-      Paper.set(sheet, TITLE, book.system(), true, 1, columns.size());
+      Paper.set(sheet, TITLE, book.system(), true, columns.size());
       sheet.setRepeatingRows(CellRangeAddress.valueOf("1:1"));
       SafeSave.replace(file, workbook::write);
     } catch (CellText.TooLong | IOException problem) {

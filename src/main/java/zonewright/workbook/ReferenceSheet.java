@@ -69,7 +69,7 @@ final class ReferenceSheet {
     ExcelTable.make(sheet, table.name(), number, 0, table.size(), headings.size());
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Paper.set(sheet, project, system, true, 1, headings.size());
+    Paper.set(sheet, project, system, true, headings.size());
     return sheet;
   }
 

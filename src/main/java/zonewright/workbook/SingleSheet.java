@@ -36,14 +36,17 @@ final class SingleSheet {
   static final int YOURS_AT = 1;
   static final int USED_AT = 2;
 
+  /** Where a figure comes from stands behind a sign that opens it. */
+  private static final int SOURCE_AT = 5;
+
   private static final String[] HEADINGS = {ITEM, YOURS, USED, UNIT, "What it means", "Where from"};
 
   /** Names are bold and set in a little: they take more than a figure's width a letter. */
   private static final int ROOM_FOR_BOLD = 6;
 
-  private static final int[] WIDTHS = {27, 24, 24, 9, 62, 58};
-  private static final int VALUE_LETTERS_A_LINE = 22;
-  private static final int SMALL_LETTERS_A_WIDTH = 80;
+  private static final int[] WIDTHS = {27, 20, 20, 9, 80, 58};
+  private static final int VALUE_LETTERS_A_LINE = 18;
+  private static final int SMALL_LETTERS_A_WIDTH = 104;
 
   private final XSSFWorkbook workbook;
   private final Book book;
@@ -94,7 +97,10 @@ final class SingleSheet {
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setTabColor(Styles.colour(Look.INPUT_HEADING.fill()));
-    Paper.set(sheet, project, book.system(), true, 1, HEADINGS.length);
+    sheet.setColumnHidden(SOURCE_AT, true);
+    sheet.getColumnHelper().getColumn(SOURCE_AT, false).setOutlineLevel((short) 1);
+    sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
+    Paper.set(sheet, project, book.system(), true, HEADINGS.length);
     return sheet;
   }
 
@@ -117,7 +123,7 @@ final class SingleSheet {
     String words =
         "All numbers of this workbook are in these units. Change them in Zonewright, which converts every number.";
     small(row, 4, words, Look.SMALL);
-    row.setHeightInPoints(height(words, ""));
+    row.setHeightInPoints(height(words));
     return at + 1;
   }
 
@@ -138,7 +144,7 @@ final class SingleSheet {
     small(row, 4, column.meaning(), Look.SMALL);
     small(row, 5, column.source(), Look.SMALL);
     int next = first + 1;
-    float height = height(column.meaning(), column.source());
+    float height = height(column.meaning());
     for (SheetColumn line : layout.columns(table)) {
       if (!line.column().equals(Optional.of(column))) {
         continue;
@@ -181,9 +187,8 @@ final class SingleSheet {
     return 5 + 13 * (1 + letters / VALUE_LETTERS_A_LINE);
   }
 
-  private static float height(String one, String other) {
-    int longest = Math.max(one.length(), other.length());
-    int lines = 1 + Math.max(0, longest - 1) / SMALL_LETTERS_A_WIDTH;
+  private static float height(String meaning) {
+    int lines = 1 + Math.max(0, meaning.length() - 1) / SMALL_LETTERS_A_WIDTH;
     return Math.max(17, lines * 11.5f + 4);
   }
 

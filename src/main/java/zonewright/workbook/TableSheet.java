@@ -3,12 +3,14 @@ package zonewright.workbook;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheetFormatPr;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -28,7 +30,6 @@ final class TableSheet {
 
   private static final int NARROWEST = 11;
   private static final int WIDEST = 34;
-  private static final int COLUMNS_A_PAGE = 26;
   private static final int ROWS_MEASURED = 200;
   private static final float LINE_POINTS = 12.5f;
 
@@ -92,35 +93,40 @@ final class TableSheet {
     for (SheetColumn column : columns) {
       column.formula().ifPresent(formula -> made.calculates(at.get(column), formula));
     }
-    int seen = (int) columns.stream().filter(column -> !column.role().closed()).count();
-    close(sheet, seen, columns.size());
+    List<Integer> open =
+        IntStream.range(0, columns.size())
+            .filter(position -> layout.open(table, columns.get(position)))
+            .boxed()
+            .toList();
+    for (SheetColumn column : columns) {
+      if (!layout.open(table, column)) {
+        close(sheet, column, at.get(column));
+      }
+    }
     sheet.createFreezePane(1, FIRST_ROW);
     sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
-    boolean empty = book.rows(table.id()) == 0;
-    int pages = empty ? 1 : (seen + COLUMNS_A_PAGE - 1) / COLUMNS_A_PAGE;
-    if (pages > 1) {
+    sheet.setTabColor(Styles.colour(Look.HEADING.fill()));
+    int printed = open.isEmpty() ? 1 : open.get(open.size() - 1) + 1;
+    if (Paper.set(sheet, project, book.system(), true, printed) > 1) {
       sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     }
-    sheet.setTabColor(Styles.colour(Look.HEADING.fill()));
-    Paper.set(sheet, project, book.system(), true, pages, seen);
     return sheet;
   }
 
   /**
-   * Closes the group of columns that hold what is calculated in between: said in the format's own
-   * terms, for the library's way of grouping names all columns a sheet can have.
+   * Closes a column that is not on view, with those beside it; what is calculated in between is a
+   * group within: said in the format's own terms, for the library's way of grouping names all
+   * columns a sheet can have.
    *
    * <p>Source: ECMA-376 part 1, 18.3.1.13 (col).
    */
-  private static void close(XSSFSheet sheet, int from, int columns) {
-    for (int position = from; position < columns; position++) {
-      CTCol column = sheet.getColumnHelper().getColumn(position, false);
-      column.setOutlineLevel((short) 1);
-      column.setHidden(true);
-    }
-    if (from < columns) {
-      sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
-    }
+  static void close(XSSFSheet sheet, SheetColumn column, int position) {
+    short level = (short) (column.role().closed() ? 2 : 1);
+    CTCol there = sheet.getColumnHelper().getColumn(position, true);
+    there.setOutlineLevel(level);
+    there.setHidden(true);
+    CTSheetFormatPr format = sheet.getCTWorksheet().getSheetFormatPr();
+    format.setOutlineLevelCol((short) Math.max(format.getOutlineLevelCol(), level));
   }
 
   private void bands(XSSFSheet sheet, List<SheetColumn> columns) {

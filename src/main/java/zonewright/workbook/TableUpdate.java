@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumn;
 import zonewright.sheet.Book;
 import zonewright.sheet.Row;
@@ -164,7 +165,22 @@ final class TableUpdate {
     for (SheetColumn column : missing) {
       places.put(column, ++lastColumn);
       sheet.setColumnWidth(lastColumn, TableSheet.width(book, column) * 256);
+      if (!layout.open(table, column)) {
+        TableSheet.close(sheet, column, lastColumn);
+      }
     }
+  }
+
+  /** A column that was closed is opened when somebody typed into it. */
+  private void open() {
+    places.forEach(
+        (column, position) -> {
+          CTCol there = sheet.getColumnHelper().getColumn(position, true);
+          if (there != null && there.getOutlineLevel() > 0 && layout.open(table, column)) {
+            there.setOutlineLevel((short) 0);
+            there.setHidden(false);
+          }
+        });
   }
 
   private boolean occupied(int from, int to) {
@@ -220,6 +236,7 @@ final class TableUpdate {
 
   /** Makes table, formulas of new rows and looks fit the cells again. */
   void finish(int number) {
+    open();
     int totals = area.made().map(XSSFTable::getTotalsRowCount).orElse(0);
     AreaReference whole =
         new AreaReference(

@@ -24,20 +24,8 @@ import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.water.Demand;
 
-/**
- * Invented designs with many zones, always the same for the same count. Some zones are begun only:
- * something is blank, and they have no name, so that they do not count in the totals.
- */
+/** Invented designs with many zones, always the same for the same count. Some rows are blank. */
 final class ManyZones {
-  private static final List<Column> MAY_BE_BLANK =
-      List.of(
-          Emitters.AREA,
-          Plants.PLANT,
-          Emitters.EMITTER,
-          Emitters.EMITTER_COUNT,
-          Soils.SOIL_TYPE,
-          Soils.SLOPE);
-
   private ManyZones() {}
 
   static Design design(int count) {
@@ -107,8 +95,7 @@ final class ManyZones {
       zone.put(Demand.WATERING_DAYS, Integer.toString(1 + random.nextInt(7)));
     }
     if (random.nextInt(40) == 0) {
-      zone.remove(Facts.ZONE_NAME);
-      zone.remove(MAY_BE_BLANK.get(random.nextInt(MAY_BE_BLANK.size())));
+      zone.clear();
     }
     return zone;
   }

@@ -9,7 +9,6 @@ import zonewright.budget.ZoneBudget;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.design.Design;
-import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.formula.ReferenceTable;
 import zonewright.plants.Plants;
@@ -70,7 +69,7 @@ final class PlainLoop {
   private final double allowanceRain;
   private final double yearEt;
   private final double adjustment;
-  private final boolean[] named;
+  private final boolean[] counted;
   private final Map<Column, double[]> typed = new LinkedHashMap<>();
   final Map<Column, double[]> results = new LinkedHashMap<>();
   private final PlainMonths months;
@@ -104,11 +103,11 @@ final class PlainLoop {
     yearEt = book.number(Climate.YEAR_REFERENCE_ET.reference(), 0);
     adjustment = book.number(Ordinance.ADJUSTMENT_FACTOR.reference(), 0);
     months = new PlainMonths(book, results);
-    named = new boolean[count];
+    counted = new boolean[count];
     for (int row = 0; row < count; row++) {
-      named[row] = !(book.entry(Facts.ZONE_NAME.reference(), row) instanceof Entry.Blank);
+      counted[row] = book.counts(Sheets.ZONES, row);
     }
-    cuts = new PlainCuts(book, named, results);
+    cuts = new PlainCuts(book, counted, results);
     for (Column column : book.blueprint().table(Sheets.ZONES).columns()) {
       if (column.takesEntries()) {
         double[] numbers = new double[count];
@@ -391,7 +390,7 @@ final class PlainLoop {
     double[] share = out(ZoneBudget.SHARE);
     double total = 0;
     for (int i = 0; i < count; i++) {
-      if (named[i]) {
+      if (counted[i]) {
         total += perWeek[i];
       }
     }

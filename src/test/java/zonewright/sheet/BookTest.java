@@ -107,14 +107,15 @@ class BookTest {
   }
 
   @Test
-  void aRowCountsInSumsOnceItHasAName() {
+  void aRowCountsInSumsOnceAnythingIsEntered() {
     book.perform(edits().inserted("things", 3, 1));
     type(Ledger.LENGTH, 3, "10");
     type(Ledger.IN_GROUP, 3, "A");
     assertThat(number(Ledger.TOTAL, 0)).isEqualTo(17);
     type(Ledger.NAME, 3, "");
-    assertThat(number(Ledger.TOTAL, 0)).isEqualTo(7);
-    assertThat(number(Ledger.GROUP_TOTAL, 0)).isEqualTo(1);
+    assertThat(number(Ledger.TOTAL, 0)).isEqualTo(17);
+    assertThat(number(Ledger.GROUP_TOTAL, 0)).isEqualTo(11);
+    type(Ledger.IN_GROUP, 3, "");
     type(Ledger.LENGTH, 3, "");
     assertThat(number(Ledger.TOTAL, 0)).isEqualTo(7);
     type(Ledger.NAME, 3, "four");

@@ -23,6 +23,7 @@ import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
+import zonewright.sheet.Column;
 import zonewright.spreadsheet.SpreadsheetProgram;
 import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
@@ -157,6 +158,25 @@ class KeepingTest {
     SingleReading reading = new SingleReading(site);
     int line = reading.line(SingleSheet.UNITS_LINE).orElseThrow();
     return site.getRow(line).getCell(reading.usedColumn()).getStringCellValue();
+  }
+
+  @Test
+  void aClosedColumnIsOpenedWhenSomebodyTypesIntoIt() throws Exception {
+    DesignFile.Opened opened = DesignFile.read(mine);
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(mine))) {
+      assertThat(hidden(workbook, Emitters.HEAD_SPACING)).isTrue();
+      assertThat(hidden(workbook, Emitters.AREA)).isFalse();
+    }
+    Designs.type(opened.design(), Emitters.HEAD_SPACING, 0, "15 ft");
+    try (XSSFWorkbook workbook = saved(opened)) {
+      assertThat(hidden(workbook, Emitters.HEAD_SPACING)).isFalse();
+      assertThat(hidden(workbook, Emitters.ROW_SPACING)).isTrue();
+    }
+  }
+
+  private static boolean hidden(XSSFWorkbook workbook, Column column) {
+    XSSFSheet zones = workbook.getSheet("Zones");
+    return zones.isColumnHidden(Headings.typed(zones, column));
   }
 
   @Test

@@ -10,33 +10,33 @@ import zonewright.units.UnitSystem;
 
 /** How a sheet comes out on paper. */
 public final class Paper {
-  /** What goes on a sheet across is printed on large paper where it has more letters than this. */
-  private static final int LETTERS_ON_USUAL_PAPER = 215;
+  /** So many letters of the usual width go across a page: 7 of 96 parts of an inch each. */
+  private static final int LETTERS_ACROSS = 105;
+
+  private static final int LETTERS_ACROSS_LANDSCAPE = 140;
+
+  /** Letters of 10 point stay 8 point large. */
+  private static final double SMALLEST_PART = 0.8;
 
   private Paper() {}
 
   /**
-   * Sets a sheet up for printing.
+   * Sets a sheet up for printing on paper of the usual size, over as many pages as it takes for its
+   * letters to stay at least {@value #SMALLEST_PART} of their size.
    *
    * @param project what the project is called
-   * @param pagesWide over how many pages its columns go
    * @param columns how many columns are printed, with as many rows as there will be; their widths
-   *     are set already
+   *     are set already, and those that are hidden take no room
+   * @return over how many pages the columns go
    */
-  public static void set(
-      XSSFSheet sheet,
-      String project,
-      UnitSystem system,
-      boolean landscape,
-      int pagesWide,
-      int columns) {
+  public static int set(
+      XSSFSheet sheet, String project, UnitSystem system, boolean landscape, int columns) {
     area(sheet, columns);
     PrintSetup setup = sheet.getPrintSetup();
-    boolean large =
-        pagesWide > 1 || (landscape && letters(sheet, columns) > LETTERS_ON_USUAL_PAPER);
-    short letter = large ? PrintSetup.TABLOID_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE;
-    short metric = large ? PrintSetup.A3_PAPERSIZE : PrintSetup.A4_PAPERSIZE;
-    setup.setPaperSize(system == UnitSystem.US ? letter : metric);
+    double room = (landscape ? LETTERS_ACROSS_LANDSCAPE : LETTERS_ACROSS) / SMALLEST_PART;
+    int pagesWide = Math.max(1, (int) Math.ceil(letters(sheet, columns) / room));
+    setup.setPaperSize(
+        system == UnitSystem.US ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
     setup.setLandscape(landscape);
     setup.setFitWidth((short) pagesWide);
     setup.setFitHeight((short) 0);
@@ -52,6 +52,7 @@ public final class Paper {
     Footer footer = sheet.getFooter();
     footer.setLeft("&8Zonewright");
     footer.setRight("&8Page &P of &N");
+    return pagesWide;
   }
 
   /** Whole columns, so that rows added later come out too. */
@@ -64,7 +65,7 @@ public final class Paper {
   private static int letters(XSSFSheet sheet, int columns) {
     int letters = 0;
     for (int i = 0; i < columns; i++) {
-      letters += sheet.getColumnWidth(i) / 256;
+      letters += sheet.isColumnHidden(i) ? 0 : sheet.getColumnWidth(i) / 256;
     }
     return letters;
   }

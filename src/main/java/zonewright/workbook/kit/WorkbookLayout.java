@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import zonewright.design.AtAGlance;
 import zonewright.formula.Expressed;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
@@ -39,6 +40,7 @@ public final class WorkbookLayout {
   private final UnitSystem system;
   private final Set<Column> written = new HashSet<>();
   private final Set<Column> typed = new HashSet<>();
+  private final Set<Column> filled = new HashSet<>();
   private final Map<Column, List<SheetColumn>> stepsOf = new HashMap<>();
   private final Map<Column, Optional<String>> valueOf = new HashMap<>();
   private final WorkbookNames.Wanted wanted = new WorkbookNames.Wanted();
@@ -124,6 +126,9 @@ public final class WorkbookLayout {
                 && !typedInto.test(column);
         if (table.takesEntries(column) && !usual && written.contains(column)) {
           typed.add(column);
+        }
+        if (typedInto.test(column)) {
+          filled.add(column);
         }
       }
     }
@@ -213,6 +218,22 @@ public final class WorkbookLayout {
                     .filter(each -> each.is(SheetColumn.Role.TYPED, column))
                     .findFirst()
                     .orElseThrow());
+  }
+
+  /**
+   * Says whether a column of a table's sheet is on view; the others are behind a sign that opens
+   * them. What must be typed is on view, what may be typed where somebody did, and the results that
+   * are looked at first.
+   */
+  public boolean open(TableDefinition table, SheetColumn column) {
+    Column of = column.column().orElse(null);
+    boolean leads = of != null && of.equals(table.columns().get(0));
+    return switch (column.role()) {
+      case TYPED -> leads || filled.contains(of) || required(table, of);
+      case VALUE -> leads || AtAGlance.shows(table, of);
+      case MISSING -> true;
+      default -> false;
+    };
   }
 
   /** Returns what formulas of a table call cells and columns. */

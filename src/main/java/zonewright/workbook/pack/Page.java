@@ -42,7 +42,7 @@ public final class Page {
       sheet.setColumnWidth(i, widths[i] * 256);
     }
     sheet.setDisplayGridlines(false);
-    Paper.set(sheet, book.project(), system(), wide, 1, widths.length);
+    Paper.set(sheet, book.project(), system(), wide, widths.length);
     Protection.on(sheet);
   }
 

@@ -1,0 +1,26 @@
+package zonewright.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+
+class AtAGlanceTest {
+  @Test
+  void whatIsLookedAtFirstIsThereUnderThatName() {
+    AtAGlance.results()
+        .forEach(
+            (id, names) -> {
+              TableDefinition table = IrrigationSheets.blueprint().table(id);
+              assertThat(table.columns())
+                  .filteredOn(column -> column.role() != Column.Role.INPUT)
+                  .extracting(Column::name)
+                  .containsAll(names);
+              assertThat(table.columns())
+                  .filteredOn(column -> !AtAGlance.shows(table, column))
+                  .as("what may wait in " + id)
+                  .isNotEmpty();
+            });
+  }
+}
