@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import zonewright.design.Design;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.Unit;
@@ -86,14 +86,14 @@ public record ReferenceCheck(
   private static void grow(Design design, String table, int count) {
     int there = design.book().rows(table);
     if (there < count
-        && design.book().blueprint().table(table).rows() instanceof TableDefinition.Rows.Free) {
+        && design.book().schema().table(table).rows() instanceof TableDefinition.Rows.Free) {
       design.book().start(design.edits().inserted(table, there, count - there));
     }
   }
 
   /** Returns the column that {@code table.id} names, or refuses. */
-  static Column column(Blueprint blueprint, String key) {
-    for (TableDefinition table : blueprint.tables()) {
+  static Column column(Schema schema, String key) {
+    for (TableDefinition table : schema.tables()) {
       for (Column column : table.columns()) {
         if (column.reference().key().equals(key)) {
           return column;

@@ -76,7 +76,7 @@ public final class ReferenceChecks {
     if (!matcher.matches()) {
       throw new IllegalArgumentException("a reference check names no cell: " + text);
     }
-    var column = ReferenceCheck.column(IrrigationSheets.blueprint(), matcher.group(1));
+    var column = ReferenceCheck.column(IrrigationSheets.schema(), matcher.group(1));
     List<ReferenceCheck.Cell> cells = new ArrayList<>();
     if ("*".equals(matcher.group(2))) {
       for (int month = 0; month < 12; month++) {

@@ -10,9 +10,9 @@ import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Aggregation;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
@@ -60,7 +60,7 @@ public final class WaterSense {
           .source(FROM_MEMORY)
           .build();
 
-  private static final Formula POSITION = MONTH_RANKING.gathered(Gathering.POSITION_OF_LARGEST);
+  private static final Formula POSITION = MONTH_RANKING.gathered(Aggregation.POSITION_OF_LARGEST);
 
   public static final Column MONTH_ET =
       Column.calculated(

@@ -6,9 +6,9 @@ import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.SITE;
 
 import java.util.List;
+import zonewright.formula.Aggregation;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Reference;
 import zonewright.formula.Term;
 import zonewright.sheet.Column;
@@ -98,7 +98,7 @@ public final class Peak {
   }
 
   /** The place of the peak month in the year. */
-  public static final Formula POSITION = RANKING.gathered(Gathering.POSITION_OF_LARGEST);
+  public static final Formula POSITION = RANKING.gathered(Aggregation.POSITION_OF_LARGEST);
 
   public static final Column MONTH =
       Column.calculatedWord(

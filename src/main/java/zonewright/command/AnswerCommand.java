@@ -60,7 +60,7 @@ final class AnswerCommand extends Task {
   public Integer call() {
     PrintWriter out = out();
     PrintWriter err = err();
-    ColumnFinder finder = new ColumnFinder(IrrigationSheets.blueprint(), Sheets.ZONES);
+    ColumnFinder finder = new ColumnFinder(IrrigationSheets.schema(), Sheets.ZONES);
     Column asked = Asked.column(finder, name);
     Question question = new Question(asked, given(finder), system);
     question.problems().stream()

@@ -12,9 +12,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 
@@ -65,12 +65,12 @@ final class CalculateCommand extends Task {
     PrintWriter out = out();
     PrintWriter err = err();
     Design design = source.design(file, err);
-    Blueprint blueprint = design.book().blueprint();
+    Schema schema = design.book().schema();
     TableDefinition table =
-        sheet.map(name -> SheetNames.find(blueprint, name)).orElse(blueprint.table(Sheets.ZONES));
-    SheetCells cells = new SheetCells(design.book(), table.id());
+        sheet.map(name -> SheetNames.find(schema, name)).orElse(schema.table(Sheets.ZONES));
+    SheetListing cells = new SheetListing(design.book(), table.id());
     List<Column> chosen =
-        columns.map(names -> chosen(blueprint, table, names)).orElse(table.columns());
+        columns.map(names -> chosen(schema, table, names)).orElse(table.columns());
     if (csv) {
       out.print(cells.csv(chosen));
     } else if (table.single()) {
@@ -85,8 +85,8 @@ final class CalculateCommand extends Task {
     return ExitCode.FINE;
   }
 
-  private static List<Column> chosen(Blueprint blueprint, TableDefinition table, String names) {
-    ColumnFinder finder = new ColumnFinder(blueprint, table.id());
+  private static List<Column> chosen(Schema schema, TableDefinition table, String names) {
+    ColumnFinder finder = new ColumnFinder(schema, table.id());
     List<Column> chosen = new ArrayList<>();
     for (String name : names.split(",", -1)) {
       ColumnFinder.Found found = finder.in(table, name);
@@ -98,7 +98,7 @@ final class CalculateCommand extends Task {
     return chosen;
   }
 
-  private static void groups(PrintWriter out, SheetCells cells, TableDefinition table) {
+  private static void groups(PrintWriter out, SheetListing cells, TableDefinition table) {
     Column key = table.key().orElseThrow();
     Map<String, List<Column>> groups = new LinkedHashMap<>();
     for (Column column : table.columns()) {

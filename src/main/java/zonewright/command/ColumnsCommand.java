@@ -10,9 +10,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.IrrigationSheets;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
@@ -53,32 +53,31 @@ final class ColumnsCommand extends Task {
   @Override
   public Integer call() {
     PrintWriter out = out();
-    Blueprint blueprint = IrrigationSheets.blueprint();
+    Schema schema = IrrigationSheets.schema();
     ColumnListing listing = new ColumnListing(system);
-    for (Map.Entry<TableDefinition, List<Column>> each : chosen(blueprint).entrySet()) {
+    for (Map.Entry<TableDefinition, List<Column>> each : chosen(schema).entrySet()) {
       listing.lines(each.getKey(), each.getValue(), markdown).forEach(out::println);
     }
     return ExitCode.FINE;
   }
 
-  private Map<TableDefinition, List<Column>> chosen(Blueprint blueprint) {
+  private Map<TableDefinition, List<Column>> chosen(Schema schema) {
     Map<TableDefinition, List<Column>> chosen = new LinkedHashMap<>();
     if (names.isEmpty()) {
-      Optional<TableDefinition> only = sheet.map(name -> SheetNames.find(blueprint, name));
-      for (TableDefinition table : blueprint.tables()) {
+      Optional<TableDefinition> only = sheet.map(name -> SheetNames.find(schema, name));
+      for (TableDefinition table : schema.tables()) {
         if (only.isEmpty() || only.get().equals(table)) {
           chosen.put(table, table.columns());
         }
       }
       return chosen;
     }
-    String preferred =
-        sheet.map(name -> SheetNames.find(blueprint, name).id()).orElse(Sheets.ZONES);
-    ColumnFinder finder = new ColumnFinder(blueprint, preferred);
+    String preferred = sheet.map(name -> SheetNames.find(schema, name).id()).orElse(Sheets.ZONES);
+    ColumnFinder finder = new ColumnFinder(schema, preferred);
     for (String name : names) {
       Column column = Asked.column(finder, name);
       chosen
-          .computeIfAbsent(blueprint.table(column.reference().table()), any -> new ArrayList<>())
+          .computeIfAbsent(schema.table(column.reference().table()), any -> new ArrayList<>())
           .add(column);
     }
     return chosen;

@@ -88,7 +88,7 @@ final class FindingsCommand extends Task {
           CsvText.line(
               List.of(
                   finding.severity().word().toLowerCase(Locale.ROOT),
-                  design.book().blueprint().table(finding.column().table()).title(),
+                  design.book().schema().table(finding.column().table()).title(),
                   CsvText.harmless(where),
                   finding.column().name(),
                   CsvText.harmless(finding.sentence()),

@@ -115,8 +115,8 @@ final class ImportCommand extends Task {
     }
     int position = position(match, foreign, pair.substring(0, equals));
     ColumnFinder.Found found =
-        new ColumnFinder(design.book().blueprint(), Sheets.ZONES)
-            .in(design.book().blueprint().table(Sheets.ZONES), pair.substring(equals + 1));
+        new ColumnFinder(design.book().schema(), Sheets.ZONES)
+            .in(design.book().schema().table(Sheets.ZONES), pair.substring(equals + 1));
     if (found instanceof ColumnFinder.Unclear unclear) {
       throw new Complaint(ExitCode.USAGE, unclear.sentence());
     }

@@ -64,7 +64,7 @@ final class RetrofitCommand extends Task {
       throw new Complaint(
           ExitCode.FOUND,
           "The sheet %s holds no zones to copy."
-              .formatted(design.book().blueprint().table(filled).title()));
+              .formatted(design.book().schema().table(filled).title()));
     }
     design.book().perform(asFound ? copy.proposedToFound() : copy.foundToProposed());
     DesignFiles.save(design, path, source.kept(), err());

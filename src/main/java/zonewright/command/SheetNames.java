@@ -1,8 +1,8 @@
 package zonewright.command;
 
 import java.util.List;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Nearest;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 
 /** Finds a sheet by the name a person writes. */
@@ -14,9 +14,9 @@ final class SheetNames {
    *
    * @throws Complaint where there is none
    */
-  static TableDefinition find(Blueprint blueprint, String name) {
-    List<String> titles = blueprint.tables().stream().map(TableDefinition::title).toList();
-    return blueprint.tables().stream()
+  static TableDefinition find(Schema schema, String name) {
+    List<String> titles = schema.tables().stream().map(TableDefinition::title).toList();
+    return schema.tables().stream()
         .filter(table -> table.title().equalsIgnoreCase(name.strip()))
         .findFirst()
         .orElseThrow(

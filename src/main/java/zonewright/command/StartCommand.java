@@ -100,7 +100,7 @@ final class StartCommand extends Task {
         file.map(path -> "The zones of " + path)
             .orElse("The zones of the demo garden; its figures are invented"));
     out.println();
-    new SheetCells(design.book(), Sheets.ZONES).lines(SCHEDULE).forEach(out::println);
+    new SheetListing(design.book(), Sheets.ZONES).lines(SCHEDULE).forEach(out::println);
     out.println();
     if (file.isEmpty()) {
       DesignFiles.writeInto(design, DEMO_FILE, err());

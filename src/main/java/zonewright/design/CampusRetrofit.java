@@ -167,7 +167,7 @@ final class CampusRetrofit {
     List<Column> columns = new ArrayList<>();
     for (String heading : lines.get(0)) {
       columns.add(
-          design.book().blueprint().table(table).columns().stream()
+          design.book().schema().table(table).columns().stream()
               .filter(column -> column.name().equals(heading))
               .findFirst()
               .orElseThrow(() -> new IllegalStateException(table + " has no " + heading)));
@@ -176,7 +176,7 @@ final class CampusRetrofit {
   }
 
   private void rows(String table, List<Column> columns, List<List<String>> texts) {
-    TableDefinition definition = design.book().blueprint().table(table);
+    TableDefinition definition = design.book().schema().table(table);
     List<List<Entry>> rows = new ArrayList<>();
     for (List<String> line : texts) {
       List<Entry> entries = new ArrayList<>();

@@ -7,12 +7,12 @@ import zonewright.climate.Weather;
 import zonewright.nights.NightSheet;
 import zonewright.nights.Nights;
 import zonewright.pipes.ValveLosses;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Schema;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -34,12 +34,12 @@ public final class Design {
 
   /** Returns a design with its months and two programs, some usual valves, and no zones yet. */
   public static Design blank(UnitSystem system) {
-    return new Design(blankBook(IrrigationSheets.blueprint(), system));
+    return new Design(blankBook(IrrigationSheets.schema(), system));
   }
 
-  /** Returns the sheets of a blank design, by a blueprint with the same tables and columns. */
-  static Book blankBook(Blueprint blueprint, UnitSystem system) {
-    Book book = new Book(blueprint, system);
+  /** Returns the sheets of a blank design, by a schema with the same tables and columns. */
+  static Book blankBook(Schema schema, UnitSystem system) {
+    Book book = new Book(schema, system);
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     for (int month = 0; month < MONTH_LENGTHS.length; month++) {
@@ -65,7 +65,7 @@ public final class Design {
    * Returns a design of its own with what another held when the snapshot was taken, all calculated.
    */
   public static Design of(BookSnapshot snapshot) {
-    Book book = new Book(IrrigationSheets.blueprint(), snapshot);
+    Book book = new Book(IrrigationSheets.schema(), snapshot);
     book.settle();
     return new Design(book);
   }

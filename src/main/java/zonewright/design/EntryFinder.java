@@ -54,12 +54,12 @@ final class EntryFinder extends Finder implements CarriedOn.Cells {
       // a blank is missed once anything else stands in its row
       table.inputs().forEach(input -> sameRow.add(input.reference()));
     }
-    book.blueprint()
+    book.schema()
         .dependencies(column)
         .ifPresent(
             found -> {
               for (Reference cell : found.cells()) {
-                boolean beside = book.blueprint().sameRows(cell.table(), table.id());
+                boolean beside = book.schema().sameRows(cell.table(), table.id());
                 (beside ? sameRow : anyRow).add(cell);
               }
               anyRow.addAll(found.columns());
@@ -123,7 +123,7 @@ final class EntryFinder extends Finder implements CarriedOn.Cells {
   }
 
   private int rowOf(Reference cell) {
-    return book().blueprint().sameRows(cell.table(), table.id()) ? judged : 0;
+    return book().schema().sameRows(cell.table(), table.id()) ? judged : 0;
   }
 
   @Override

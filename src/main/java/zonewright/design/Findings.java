@@ -61,7 +61,7 @@ final class Findings {
     finders.clear();
     bySameRow.clear();
     byAnyRow.clear();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       if (table.rows() instanceof TableDefinition.Rows.Free) {
         take(new NameFinder(book, table));
       }

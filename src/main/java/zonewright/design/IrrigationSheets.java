@@ -47,9 +47,9 @@ import zonewright.pipes.PipeRules;
 import zonewright.pipes.PipeSheets;
 import zonewright.pipes.PipeTables;
 import zonewright.plants.Plants;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.soil.Salinity;
 import zonewright.soil.SoilLayers;
@@ -323,7 +323,7 @@ public final class IrrigationSheets {
           WateringPattern.PATTERN_GAP,
           Demand.WATERINGS_A_WEEK);
 
-  private static final Blueprint BLUEPRINT = new Blueprint(tables());
+  private static final Schema BLUEPRINT = new Schema(tables());
 
   private static List<TableDefinition> tables() {
     List<TableDefinition> tables =
@@ -413,7 +413,7 @@ public final class IrrigationSheets {
   }
 
   /** Returns all sheets and columns, checked. */
-  public static Blueprint blueprint() {
+  public static Schema schema() {
     return BLUEPRINT;
   }
 

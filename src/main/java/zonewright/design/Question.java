@@ -61,11 +61,11 @@ public final class Question {
   private Book made(Set<Column> known, UnitSystem system) {
     Set<Reference> references = new HashSet<>();
     known.forEach(column -> references.add(column.reference()));
-    book = Design.blankBook(IrrigationSheets.blueprint().withInputs(references), system);
+    book = Design.blankBook(IrrigationSheets.schema().withInputs(references), system);
     rows.clear();
     problems.clear();
-    book.blueprint().tables().forEach(this::prepare);
-    book.blueprint().tables().forEach(this::join);
+    book.schema().tables().forEach(this::prepare);
+    book.schema().tables().forEach(this::join);
     given.forEach(this::enter);
     return book;
   }
@@ -113,8 +113,7 @@ public final class Question {
   private Optional<Column> key(TableDefinition table) {
     return given.keySet().stream()
         .filter(each -> book.position(each.reference()) == 0)
-        .filter(
-            each -> book.blueprint().table(each.reference().table()).rows().equals(table.rows()))
+        .filter(each -> book.schema().table(each.reference().table()).rows().equals(table.rows()))
         .findFirst();
   }
 
@@ -143,7 +142,7 @@ public final class Question {
 
   private void enter(Column column, String text) {
     Reference reference = column.reference();
-    TableDefinition table = book.blueprint().table(reference.table());
+    TableDefinition table = book.schema().table(reference.table());
     boolean fixedName = table.givenNames() && book.position(reference) == 0;
     if (fixedName) {
       return;
@@ -190,7 +189,7 @@ public final class Question {
 
   /** Returns the words a column of choices, or of fixed names of rows, can hold. */
   public List<String> choices(Column column) {
-    TableDefinition table = book.blueprint().table(column.reference().table());
+    TableDefinition table = book.schema().table(column.reference().table());
     return table.rows() instanceof TableDefinition.Rows.Named named
             && book.position(column.reference()) == 0
         ? named.names()
@@ -234,19 +233,19 @@ public final class Question {
       return List.of(asked);
     }
     if (rowMatters()) {
-      return List.of(rowNames(book.blueprint().table(asked.reference().table())));
+      return List.of(rowNames(book.schema().table(asked.reference().table())));
     }
     if (!(outcome instanceof Outcome.Missing missing)) {
       return List.of();
     }
     Set<Column> columns = new LinkedHashSet<>();
-    missing.needs().forEach(cell -> columns.add(book.blueprint().column(cell.column())));
+    missing.needs().forEach(cell -> columns.add(book.schema().column(cell.column())));
     return List.copyOf(columns);
   }
 
   /** Says whether all is given but the month, and the answer differs from month to month. */
   public boolean rowMatters() {
-    TableDefinition table = book.blueprint().table(asked.reference().table());
+    TableDefinition table = book.schema().table(asked.reference().table());
     return table.rows() instanceof TableDefinition.Rows.Named
         && key(table).isEmpty()
         && book.position(asked.reference()) > 0
@@ -264,7 +263,7 @@ public final class Question {
   }
 
   private Column rowNames(TableDefinition table) {
-    return book.blueprint().tables().stream()
+    return book.schema().tables().stream()
         .filter(each -> each.rows().equals(table.rows()))
         .findFirst()
         .orElseThrow()
@@ -286,7 +285,7 @@ public final class Question {
 
   /** Says whether a cell was filled by the design itself, as the number of a month is. */
   private boolean fact(Column column) {
-    TableDefinition table = book.blueprint().table(column.reference().table());
+    TableDefinition table = book.schema().table(column.reference().table());
     return column.role() == Column.Role.INPUT && !table.single();
   }
 
@@ -306,8 +305,8 @@ public final class Question {
     while (!open.isEmpty()) {
       Reference next = open.pop();
       if (needed.add(next)) {
-        Column column = book.blueprint().column(next);
-        Dependencies needs = book.blueprint().dependencies(column).orElse(null);
+        Column column = book.schema().column(next);
+        Dependencies needs = book.schema().dependencies(column).orElse(null);
         if (needs != null) {
           open.addAll(needs.cells());
           open.addAll(needs.columns());
@@ -321,6 +320,6 @@ public final class Question {
   }
 
   private boolean single(Column column) {
-    return book.blueprint().table(column.reference().table()).single();
+    return book.schema().table(column.reference().table()).single();
   }
 }

@@ -33,14 +33,14 @@ final class RuleFinder extends Finder {
   /** Returns the finder of a rule, in the units of the book as they are now. */
   static RuleFinder of(Book book, Rule rule) {
     Dependencies needs = Dependencies.of(rule.when());
-    book.blueprint().typedInto(rule.id(), needs);
+    book.schema().typedInto(rule.id(), needs);
     Set<Reference> sameRow = new LinkedHashSet<>();
     Set<Reference> anyRow = new LinkedHashSet<>(needs.columns());
     Set<Reference> cells = new LinkedHashSet<>(needs.cells());
     cells.addAll(rule.shown());
-    cells.add(book.blueprint().table(rule.table()).columns().get(0).reference());
+    cells.add(book.schema().table(rule.table()).columns().get(0).reference());
     for (Reference cell : cells) {
-      boolean beside = book.blueprint().sameRows(cell.table(), rule.table());
+      boolean beside = book.schema().sameRows(cell.table(), rule.table());
       (beside ? sameRow : anyRow).add(cell);
     }
     return new RuleFinder(book, rule, sameRow, anyRow);
@@ -70,9 +70,9 @@ final class RuleFinder extends Finder {
   private List<Outcome> values(int row) {
     List<Outcome> values = new ArrayList<>(rule.shown().size());
     for (Reference column : rule.shown()) {
-      int at = book().blueprint().sameRows(column.table(), rule.table()) ? row : 0;
+      int at = book().schema().sameRows(column.table(), rule.table()) ? row : 0;
       Outcome outcome = book().outcome(column, at);
-      boolean number = book().blueprint().column(column).content() == Column.Content.NUMBER;
+      boolean number = book().schema().column(column).content() == Column.Content.NUMBER;
       if (number && !(outcome instanceof Outcome.Amount)) {
         // why a number is not there may lie further up than the cells that are watched
         unsure(row);

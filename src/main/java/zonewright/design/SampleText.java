@@ -83,7 +83,7 @@ final class SampleText {
 
   /** Whether the rows are there before anything is typed, or come with those of another sheet. */
   private static boolean standing(Design design, Rows sheet) {
-    return !(design.book().blueprint().table(sheet.table()).rows()
+    return !(design.book().schema().table(sheet.table()).rows()
         instanceof TableDefinition.Rows.Free);
   }
 
@@ -103,7 +103,7 @@ final class SampleText {
 
   private static List<Entry> row(Design design, Rows sheet, String[] texts) {
     List<Entry> entries = new ArrayList<>();
-    for (Column column : design.book().blueprint().table(sheet.table()).columns()) {
+    for (Column column : design.book().schema().table(sheet.table()).columns()) {
       int at = sheet.columns().indexOf(column);
       entries.add(at < 0 ? Entry.BLANK : Entries.read(column, texts[at], UnitSystem.US));
     }

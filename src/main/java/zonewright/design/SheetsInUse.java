@@ -1,13 +1,18 @@
 package zonewright.design;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
 
 /**
  * Which sheets a design uses: those every design has, and those somebody typed into, with what
@@ -54,7 +59,7 @@ public final class SheetsInUse {
     Optional<List<String>> group =
         TOGETHER.stream().filter(each -> each.contains(table.id())).findFirst();
     return group.orElse(List.of(table.id())).stream()
-        .anyMatch(id -> typedInto(book, book.blueprint().table(id)));
+        .anyMatch(id -> typedInto(book, book.schema().table(id)));
   }
 
   private static boolean typedInto(Book book, TableDefinition table) {
@@ -63,14 +68,33 @@ public final class SheetsInUse {
         .anyMatch(column -> typedInto(book, column));
   }
 
-  /** Says whether somebody typed into a column. */
+  /** Says whether something stands in a column that does not stand there in every new design. */
   public static boolean typedInto(Book book, Column column) {
     Reference reference = column.reference();
+    Optional<Book> fresh =
+        book.schema().equals(IrrigationSheets.schema())
+            ? Optional.of(New.BOOKS.get(book.system()))
+            : Optional.empty();
     for (int row = 0; row < book.rows(reference.table()); row++) {
-      if (!(book.entry(reference, row) instanceof Entry.Blank)) {
+      Entry entry = book.entry(reference, row);
+      boolean there = fresh.isPresent() && row < fresh.get().rows(reference.table());
+      Entry before = there ? fresh.get().entry(reference, row) : Entry.BLANK;
+      if (!(entry instanceof Entry.Blank) && !entry.equals(before)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** What stands in a new design. */
+  private static final class New {
+    static final Map<UnitSystem, Book> BOOKS =
+        Stream.of(UnitSystem.values())
+            .collect(
+                Collectors.toMap(
+                    system -> system,
+                    system -> Design.blank(system).book(),
+                    (one, other) -> one,
+                    () -> new EnumMap<>(UnitSystem.class)));
   }
 }

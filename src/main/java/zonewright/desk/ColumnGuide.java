@@ -28,13 +28,13 @@ import javax.swing.event.DocumentListener;
 import zonewright.desk.part.DialogSize;
 import zonewright.formula.Reference;
 import zonewright.help.HelpBook;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 
 /** The help inside the program: a page for each column, and all other pages, with their links. */
 final class ColumnGuide {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final JDialog dialog;
   private final List<Entry> all = new ArrayList<>();
   private final DefaultListModel<Entry> found = new DefaultListModel<>();
@@ -64,8 +64,8 @@ final class ColumnGuide {
     }
   }
 
-  ColumnGuide(Window owner, Blueprint blueprint) {
-    this.blueprint = blueprint;
+  ColumnGuide(Window owner, Schema schema) {
+    this.schema = schema;
     collect();
     dialog = new JDialog(owner, "Help");
     dialog.setName("column guide");
@@ -81,7 +81,7 @@ final class ColumnGuide {
   }
 
   private void collect() {
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       for (Column column : table.columns()) {
         String words = table.title() + "  ·  " + column.name();
         all.add(new Entry(words, HelpBook.fileOf(table.id()), Optional.of(column)));
@@ -90,11 +90,11 @@ final class ColumnGuide {
     HelpBook.titles().forEach((file, title) -> all.add(new Entry(title, file, Optional.empty())));
   }
 
-  private void key(String keys, Runnable deed) {
+  private void key(String keys, Runnable action) {
     dialog
         .getRootPane()
         .registerKeyboardAction(
-            event -> deed.run(), KeyStroke.getKeyStroke(keys), JComponent.WHEN_IN_FOCUSED_WINDOW);
+            event -> action.run(), KeyStroke.getKeyStroke(keys), JComponent.WHEN_IN_FOCUSED_WINDOW);
   }
 
   private JComponent finder() {
@@ -169,7 +169,7 @@ final class ColumnGuide {
     column.ifPresent(
         reference -> {
           search.setText("");
-          choose(blueprint.column(reference));
+          choose(schema.column(reference));
         });
     dialog.setVisible(true);
     list.requestFocusInWindow();
@@ -241,7 +241,7 @@ final class ColumnGuide {
       return "<h1>" + entry.words() + "</h1>" + HelpBook.page(entry.file()).orElseThrow().body();
     }
     Column column = entry.column().get();
-    String table = blueprint.table(column.reference().table()).title();
+    String table = schema.table(column.reference().table()).title();
     String band = column.band().isEmpty() ? "" : "  ·  " + column.band();
     return "<p class=\"quiet\"><a href=\""
         + entry.file()

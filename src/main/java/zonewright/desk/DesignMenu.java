@@ -3,7 +3,7 @@ package zonewright.desk;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import zonewright.desk.findings.Mending;
-import zonewright.desk.part.Deed;
+import zonewright.desk.part.UserAction;
 import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.SheetDeck;
 
@@ -14,7 +14,7 @@ record DesignMenu(
     Mending mending,
     ZoneSplit split,
     PricingDesk pricing,
-    Deed nights) {
+    UserAction nights) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
@@ -31,6 +31,6 @@ record DesignMenu(
   }
 
   private JMenuItem item(String name, Runnable work) {
-    return new Deed(name, deck.typed(work)).item();
+    return new UserAction(name, deck.typed(work)).item();
   }
 }

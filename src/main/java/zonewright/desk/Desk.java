@@ -10,11 +10,11 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.layout.PlatformDefaults;
 import zonewright.design.Demo;
 import zonewright.design.Design;
-import zonewright.desk.part.Look;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.SystemDarkness;
+import zonewright.desk.part.UserPreferences;
 import zonewright.desk.sheets.StandardViews;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
@@ -26,9 +26,9 @@ public final class Desk {
   private static final Logger LOG = Logger.getLogger(Desk.class.getName());
 
   private final CompletableFuture<Design> demo;
-  private final CompletableFuture<Memory> memory;
+  private final CompletableFuture<UserPreferences> memory;
 
-  private Desk(CompletableFuture<Design> demo, CompletableFuture<Memory> memory) {
+  private Desk(CompletableFuture<Design> demo, CompletableFuture<UserPreferences> memory) {
     this.demo = demo;
     this.memory = memory;
   }
@@ -41,14 +41,14 @@ public final class Desk {
     CompletableFuture<Design> demo =
         CompletableFuture.supplyAsync(
             () -> calculated(Demo.libraryGarden(UnitSystem.US)), work -> start("demo", work));
-    CompletableFuture<Memory> memory = new CompletableFuture<>();
+    CompletableFuture<UserPreferences> memory = new CompletableFuture<>();
     start("beforehand", () -> prepare(memory));
     return new Desk(demo, memory);
   }
 
   /** Has those columns calculated that the window shows first. */
   private static Design calculated(Design design) {
-    TableDefinition zones = design.book().blueprint().table(Sheets.ZONES);
+    TableDefinition zones = design.book().schema().table(Sheets.ZONES);
     List<String> first = StandardViews.of(zones).values().iterator().next();
     for (Column column : zones.columns()) {
       if (first.contains(column.reference().column())) {
@@ -58,10 +58,10 @@ public final class Desk {
     return design;
   }
 
-  private static void prepare(CompletableFuture<Memory> wanted) {
+  private static void prepare(CompletableFuture<UserPreferences> wanted) {
     try {
-      Memory memory = Memory.ofUser();
-      if (Look.followsSystem(memory)) {
+      UserPreferences memory = UserPreferences.ofUser();
+      if (Appearance.followsSystem(memory)) {
         SystemDarkness.askAhead();
       }
       wanted.complete(memory);
@@ -90,7 +90,7 @@ public final class Desk {
   }
 
   private void show(Optional<Path> file) {
-    Look look = new Look(memory.join());
+    Appearance look = new Appearance(memory.join());
     look.install();
     OpenDesign design =
         file.isPresent()

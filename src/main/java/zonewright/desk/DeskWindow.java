@@ -21,20 +21,20 @@ import zonewright.desk.findings.Mending;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.nights.NightsWatch;
 import zonewright.desk.nights.NightsWindow;
-import zonewright.desk.part.Deed;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.DesignCopy;
 import zonewright.desk.part.Keyboard;
-import zonewright.desk.part.Look;
-import zonewright.desk.part.Memory;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Pictogram;
+import zonewright.desk.part.UserAction;
+import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
 import zonewright.desk.sheets.ColumnViews;
 import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
-import zonewright.desk.sheets.GridDeeds;
+import zonewright.desk.sheets.GridUserActions;
 import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.sheet.Place;
@@ -43,36 +43,36 @@ import zonewright.units.UnitSystem;
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
   private final JFrame frame = new JFrame("Zonewright");
-  private final Memory memory;
-  private final Look look;
+  private final UserPreferences memory;
+  private final Appearance look;
   private final OpenDesign open;
   private final Wayfinder ways;
   private final SheetDeck deck;
-  private final Late<WorkingPane> working;
-  private final Late<FindingsPane> findings;
-  private final Late<PicturePane> pictures;
+  private final LazyPart<WorkingPane> working;
+  private final LazyPart<FindingsPane> findings;
+  private final LazyPart<PicturePane> pictures;
   private final FootLine foot = new FootLine();
   private final MessageBar messages = new MessageBar();
   private final Panels panels;
-  private final Errands errands = new Errands(foot::busy);
+  private final BackgroundTasks tasks = new BackgroundTasks(foot::busy);
   private final Curtain curtain;
   private final UnsavedWork work;
   private final FileKeeper keeper;
   private final HandOver handOver;
   private final DesignCopy copy;
   private final NightsWatch nightsWatch;
-  private final Late<NightsWindow> nights;
+  private final LazyPart<NightsWindow> nights;
   private final PricingDesk pricing;
   private final ListDesk lists;
   private final DesignSteps steps;
   private final Mending mending;
-  private final GridDeeds gridDeeds;
+  private final GridUserActions gridActions;
   private final ZoneSplit split;
-  private final Deed back;
+  private final UserAction back;
   private final FileMenu files;
   private final Menus menus;
-  private final Late<ColumnGuide> guide;
-  private final Late<FindingsWatch> watch;
+  private final LazyPart<ColumnGuide> guide;
+  private final LazyPart<FindingsWatch> watch;
   private final Afterwards afterwards = new Afterwards();
   private boolean pending;
 
@@ -83,8 +83,8 @@ final class DeskWindow {
    * @param spare the folder for the record of designs without a file
    */
   DeskWindow(
-      Memory memory,
-      Look look,
+      UserPreferences memory,
+      Appearance look,
       OpenDesign open,
       Shelf shelf,
       Optional<Questions> asked,
@@ -92,29 +92,29 @@ final class DeskWindow {
     this.memory = memory;
     this.look = look;
     this.open = open;
-    pictures = new Late<>(() -> new PicturePane(memory, this::export));
+    pictures = new LazyPart<>(() -> new PicturePane(memory, this::export));
     deck = new SheetDeck(open, new ColumnViews(memory));
     ways = new Wayfinder(open, deck, this::selected);
     steps = new DesignSteps(open, deck, this::selected);
-    working = new Late<>(() -> new WorkingPane(this::follow, steps::backToDefault, this::back));
-    findings = new Late<>(() -> new FindingsPane(ways::goTo, this::mend));
+    working = new LazyPart<>(() -> new WorkingPane(this::follow, steps::backToDefault, this::back));
+    findings = new LazyPart<>(() -> new FindingsPane(ways::goTo, this::mend));
     mending = new Mending(open, deck, findings::get, ways, messages);
     panels = new Panels(deck, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
-    handOver = new HandOver(open, shelf, errands, questions, messages, () -> pictures.get().zone());
-    pricing = new PricingDesk(open, errands, questions, messages);
-    lists = new ListDesk(frame, open, errands, questions, messages);
+    handOver = new HandOver(open, shelf, tasks, questions, messages, () -> pictures.get().zone());
+    pricing = new PricingDesk(open, tasks, questions, messages);
+    lists = new ListDesk(frame, open, tasks, questions, messages);
     curtain = new Curtain(frame.getRootPane(), foot, foot::breakOff);
     work = new UnsavedWork(frame, open, messages, spare);
-    keeper = new FileKeeper(open, shelf, errands, questions, messages, memory, curtain, work);
+    keeper = new FileKeeper(open, shelf, tasks, questions, messages, memory, curtain, work);
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
-    nights = new Late<>(() -> new NightsWindow(frame, open, keeper::export));
-    guide = new Late<>(() -> new ColumnGuide(frame, open.book().blueprint()));
-    watch = new Late<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
-    gridDeeds = new GridDeeds(deck, this::perform);
+    nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
+    guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
+    watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
+    gridActions = new GridUserActions(deck, this::perform);
     split = new ZoneSplit(open, deck, messages);
-    back = new Deed("Back", this::back).keys("alt LEFT").drawn(Pictogram.BACK);
+    back = new UserAction("Back", this::back).keys("alt LEFT").drawn(Pictogram.BACK);
     back.setEnabled(false);
     files = new FileMenu(deck, keeper, lists, handOver, windowed());
     menus = new Menus(menus());
@@ -150,14 +150,16 @@ final class DeskWindow {
 
   private FileMenu.Windowed windowed() {
     return new FileMenu.Windowed(
-        new Deed("New …", deck.typed(this::beginNew)).keys("ctrl N"),
-        new Deed("Print the sheet …", this::print).keys("ctrl P"),
-        new Deed("Export picture …", deck.typed(() -> pictures.get().export())).keys("ctrl E"),
-        new Deed("Quit", this::close).keys("ctrl Q"));
+        new UserAction("New …", deck.typed(this::beginNew)).keys("ctrl N"),
+        new UserAction("Print the sheet …", this::print).keys("ctrl P"),
+        new UserAction("Export picture …", deck.typed(() -> pictures.get().export()))
+            .keys("ctrl E"),
+        new UserAction("Quit", this::close).keys("ctrl Q"));
   }
 
   private List<Menus.Part> menus() {
-    Deed nights = new Deed("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
+    UserAction nights =
+        new UserAction("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
     DesignMenu design = new DesignMenu(deck, steps, mending, split, pricing, nights);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
@@ -173,34 +175,34 @@ final class DeskWindow {
   private void fillEdit(JMenu menu) {
     menu.add(steps.undo().item());
     menu.add(steps.redo().item());
-    gridDeeds.edits(menu);
+    gridActions.edits(menu);
   }
 
   /** What is shown of a sheet: its columns in a view, its rows sorted and filtered. */
   private void fillSheet(JMenu menu) {
-    menu.add(new Deed("Next view", deck.tools()::nextView).keys("ctrl shift V").item());
-    menu.add(new Deed("Keep this view as my own …", deck.tools()::keepView).item());
-    gridDeeds.rowsAndColumns(menu);
+    menu.add(new UserAction("Next view", deck.tools()::nextView).keys("ctrl shift V").item());
+    menu.add(new UserAction("Keep this view as my own …", deck.tools()::keepView).item());
+    gridActions.rowsAndColumns(menu);
   }
 
   private void fillView(JMenu menu) {
     new ViewMenu(look, this::restyle, panels)
         .fill(
             menu,
-            new Deed("Next picture", pictures.get()::next).keys("ctrl shift P"),
-            new Deed("Next part of the window", this::nextPart).keys("F6"));
+            new UserAction("Next picture", pictures.get()::next).keys("ctrl shift P"),
+            new UserAction("Next part of the window", this::nextPart).keys("F6"));
   }
 
   private void fillHelp(JMenu menu) {
-    menu.add(new Deed("What this column means", this::explainColumn).keys("F1").item());
-    menu.add(new Deed("Cautions", () -> Cautions.open(frame)).item());
+    menu.add(new UserAction("What this column means", this::explainColumn).keys("F1").item());
+    menu.add(new UserAction("Cautions", () -> Cautions.open(frame)).item());
     menu.addSeparator();
-    menu.add(new Deed("About Zonewright", () -> Cautions.openAbout(frame)).item());
+    menu.add(new UserAction("About Zonewright", () -> Cautions.openAbout(frame)).item());
   }
 
   private List<Menus.Button> buttons() {
-    Deed explain =
-        new Deed("What is this?", this::explainColumn)
+    UserAction explain =
+        new UserAction("What is this?", this::explainColumn)
             .drawn(Pictogram.HELP)
             .tip("What the column means, its equation and its source (F1)");
     return List.of(
@@ -283,7 +285,7 @@ final class DeskWindow {
     deck.tools().refresh();
     steps.refresh();
     split.refresh();
-    gridDeeds.refresh();
+    gridActions.refresh();
     back.setEnabled(ways.mayGoBack());
   }
 
@@ -355,7 +357,7 @@ final class DeskWindow {
             && (Keyboard.has(working.get()) || Keyboard.has(findings.get()));
     Action action = deck.front().action(which);
     if (!typedElsewhere && action.isEnabled()) {
-      Deed.run(action, deck.front().component());
+      UserAction.run(action, deck.front().component());
     }
   }
 
@@ -383,7 +385,7 @@ final class DeskWindow {
     afterwards.close();
     nightsWatch.close();
     nights.ifMade(NightsWindow::close);
-    errands.close();
+    tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
     copy.close();
@@ -392,7 +394,7 @@ final class DeskWindow {
 
   /** Shows the sheet at the front on pages, to print. */
   private void print() {
-    new Printing(frame, open, errands, messages).begin(deck.front().paper());
+    new Printing(frame, open, tasks, messages).begin(deck.front().paper());
   }
 
   /** Gives the keyboard to the next part of the window. */

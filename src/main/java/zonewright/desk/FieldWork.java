@@ -7,9 +7,9 @@ import java.util.Optional;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import zonewright.desk.grid.GridClipboard;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.UserAction;
 import zonewright.desk.sheets.SheetDeck;
 import zonewright.fieldwork.CanGrid;
 import zonewright.fieldwork.Cans;
@@ -35,15 +35,15 @@ final class FieldWork {
 
   /** Fills the menu. */
   void fill(JMenu menu) {
-    menu.add(deed("Paste cans from a grid", this::pasteCans));
-    menu.add(deed("Let the zone go by this test", this::useTest));
-    menu.add(deed("No longer go by this test", this::dropTest));
+    menu.add(action("Paste cans from a grid", this::pasteCans));
+    menu.add(action("Let the zone go by this test", this::useTest));
+    menu.add(action("No longer go by this test", this::dropTest));
     menu.addSeparator();
-    menu.add(deed("Take the advice of the tuning log", this::takeAdvice));
+    menu.add(action("Take the advice of the tuning log", this::takeAdvice));
   }
 
-  private JMenuItem deed(String name, Runnable work) {
-    return new Deed(name, deck.typed(work)).item();
+  private JMenuItem action(String name, Runnable work) {
+    return new UserAction(name, deck.typed(work)).item();
   }
 
   private Book book() {

@@ -8,9 +8,9 @@ import java.util.Optional;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Facts;
-import zonewright.desk.part.Memory;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureFile;
 import zonewright.nights.NightsPlan;
@@ -35,10 +35,10 @@ final class FileKeeper {
 
   private final OpenDesign open;
   private final Shelf shelf;
-  private final Errands errands;
+  private final BackgroundTasks tasks;
   private final Questions questions;
   private final MessageBar messages;
-  private final Memory memory;
+  private final UserPreferences memory;
   private final Curtain curtain;
   private final UnsavedWork work;
 
@@ -53,15 +53,15 @@ final class FileKeeper {
   FileKeeper(
       OpenDesign open,
       Shelf shelf,
-      Errands errands,
+      BackgroundTasks tasks,
       Questions questions,
       MessageBar messages,
-      Memory memory,
+      UserPreferences memory,
       Curtain curtain,
       UnsavedWork work) {
     this.open = open;
     this.shelf = shelf;
-    this.errands = errands;
+    this.tasks = tasks;
     this.questions = questions;
     this.messages = messages;
     this.memory = memory;
@@ -156,7 +156,7 @@ final class FileKeeper {
     String name = file.getFileName().toString();
     curtain.draw();
     String id = work.id();
-    errands.runAbandonable(
+    tasks.runAbandonable(
         "Opening " + name + " …",
         progress -> read(file, password, id, progress),
         read -> {
@@ -198,7 +198,7 @@ final class FileKeeper {
         before,
         new WorkRecord.Base(
             taken.design().book().snapshot(), digest, taken.kept().password().isPresent()),
-        UnsavedWork.found(around, taken.design().book().blueprint()),
+        UnsavedWork.found(around, taken.design().book().schema()),
         around.holder(id));
   }
 
@@ -304,7 +304,7 @@ final class FileKeeper {
     Laid before = laid();
     String id = work.id();
     curtain.draw();
-    errands.runAbandonable(
+    tasks.runAbandonable(
         "Reading " + name + " …",
         progress -> read(file, before.kept().flatMap(KeptFile::password), id, progress),
         read -> {
@@ -338,7 +338,7 @@ final class FileKeeper {
         .ifPresent(
             file -> {
               String id = work.id();
-              errands.quietly(
+              tasks.quietly(
                   () -> new Seen(FileStamp.of(file), work.around(file, "").holder(id)),
                   seen -> {
                     if (open.file().equals(Optional.of(file))) {
@@ -429,7 +429,7 @@ final class FileKeeper {
     String name = file.getFileName().toString();
     String id = work.id();
     work.saving(snapshot);
-    errands.runStoppable(
+    tasks.runStoppable(
         "Saving " + name + " …",
         progress -> {
           Optional<FileStamp> now = FileStamp.of(file);
@@ -506,7 +506,7 @@ final class FileKeeper {
         .fileToExport(plain(drawing.title()))
         .ifPresent(
             file ->
-                errands.run(
+                tasks.run(
                     "Exporting " + file.getFileName() + " …",
                     () -> {
                       PictureFile.write(drawing, size, file);

@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.Pictogram;
+import zonewright.desk.part.UserAction;
 import zonewright.desk.sheets.SheetDeck;
 
 /** The menu of files: what begins, opens, saves and hands over. */
@@ -16,11 +16,11 @@ final class FileMenu {
   private final ListDesk lists;
   private final HandOver handOver;
   private final Windowed windowed;
-  private final Deed open;
-  private final Deed save;
+  private final UserAction open;
+  private final UserAction save;
 
   /** What only a window can do. */
-  record Windowed(Deed begin, Deed print, Deed exportPicture, Deed quit) {}
+  record Windowed(UserAction begin, UserAction print, UserAction exportPicture, UserAction quit) {}
 
   FileMenu(
       SheetDeck deck, FileKeeper keeper, ListDesk lists, HandOver handOver, Windowed windowed) {
@@ -30,24 +30,24 @@ final class FileMenu {
     this.handOver = handOver;
     this.windowed = windowed;
     open =
-        new Deed("Open …", deck.typed(keeper::openAsked))
+        new UserAction("Open …", deck.typed(keeper::openAsked))
             .keys("ctrl O")
             .drawn(Pictogram.OPEN)
             .tip("Open a design (Ctrl+O)");
     save =
-        new Deed("Save", deck.typed(() -> keeper.save(() -> {})))
+        new UserAction("Save", deck.typed(() -> keeper.save(() -> {})))
             .keys("ctrl S")
             .drawn(Pictogram.SAVE)
             .tip("Save (Ctrl+S)");
   }
 
   /** Returns what asks for a file and opens it. */
-  Deed open() {
+  UserAction open() {
     return open;
   }
 
   /** Returns what saves the design. */
-  Deed save() {
+  UserAction save() {
     return save;
   }
 
@@ -55,12 +55,12 @@ final class FileMenu {
   void fill(JMenu menu) {
     menu.add(windowed.begin().item());
     menu.add(open.item());
-    menu.add(new Deed("Open the demo", keeper::demo).item());
+    menu.add(new UserAction("Open the demo", keeper::demo).item());
     menu.add(recent);
     menu.addSeparator();
     menu.add(save.item());
     Runnable saveAs = deck.typed(() -> keeper.saveAs(() -> {}));
-    menu.add(new Deed("Save as …", saveAs).keys("ctrl shift S").item());
+    menu.add(new UserAction("Save as …", saveAs).keys("ctrl shift S").item());
     menu.add(item("Back to what was saved", keeper::revert));
     JMenu adding = new JMenu("Add zones");
     adding.add(item("From a list (CSV) …", lists::readAsked));
@@ -81,14 +81,15 @@ final class FileMenu {
   }
 
   private JMenuItem item(String name, Runnable work) {
-    return new Deed(name, deck.typed(work)).item();
+    return new UserAction(name, deck.typed(work)).item();
   }
 
   /** Brings the list of recent files up to date. */
   void refreshRecent(List<Path> files) {
     recent.removeAll();
     for (Path file : files) {
-      JMenuItem item = new Deed(file.getFileName().toString(), () -> keeper.open(file)).item();
+      JMenuItem item =
+          new UserAction(file.getFileName().toString(), () -> keeper.open(file)).item();
       item.setToolTipText(file.toString());
       recent.add(item);
     }

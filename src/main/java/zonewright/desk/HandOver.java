@@ -29,7 +29,7 @@ import zonewright.workbook.pack.PackSheets;
 final class HandOver {
   private final OpenDesign open;
   private final Shelf shelf;
-  private final Errands errands;
+  private final BackgroundTasks tasks;
   private final Questions questions;
   private final MessageBar messages;
   private final Supplier<Optional<String>> zone;
@@ -42,13 +42,13 @@ final class HandOver {
   HandOver(
       OpenDesign open,
       Shelf shelf,
-      Errands errands,
+      BackgroundTasks tasks,
       Questions questions,
       MessageBar messages,
       Supplier<Optional<String>> zone) {
     this.open = open;
     this.shelf = shelf;
-    this.errands = errands;
+    this.tasks = tasks;
     this.questions = questions;
     this.messages = messages;
     this.zone = zone;
@@ -121,7 +121,7 @@ final class HandOver {
 
   private void written(Path file, Callable<Path> writing) {
     String name = file.getFileName().toString();
-    errands.run(
+    tasks.run(
         "Writing " + name + " …",
         writing,
         done -> messages.tell("“" + name + "” was written.", List.of()),
@@ -145,7 +145,7 @@ final class HandOver {
     var known = open.design().nights().known();
     Optional<String> derived = zone.get();
     String name = file.getFileName().toString();
-    errands.runStoppable(
+    tasks.runStoppable(
         "Writing " + name + " …",
         progress -> {
           Design design = Design.of(snapshot);

@@ -20,15 +20,19 @@ import zonewright.trade.Sheets;
 final class ListDesk {
   private final Window window;
   private final OpenDesign open;
-  private final Errands errands;
+  private final BackgroundTasks tasks;
   private final Questions questions;
   private final MessageBar messages;
 
   ListDesk(
-      Window window, OpenDesign open, Errands errands, Questions questions, MessageBar messages) {
+      Window window,
+      OpenDesign open,
+      BackgroundTasks tasks,
+      Questions questions,
+      MessageBar messages) {
     this.window = window;
     this.open = open;
-    this.errands = errands;
+    this.tasks = tasks;
     this.questions = questions;
     this.messages = messages;
   }
@@ -51,7 +55,7 @@ final class ListDesk {
   /** Reads a list and shows where its columns go. */
   void read(Path file) {
     String name = file.getFileName().toString();
-    errands.run(
+    tasks.run(
         "Reading " + name + " …",
         () -> ForeignList.read(file),
         list -> ask("“" + name + "”", list),

@@ -11,7 +11,7 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import zonewright.desk.part.Deed;
+import zonewright.desk.part.UserAction;
 
 /** The menus, and the few buttons above the sheets: actions of others, in their places. */
 final class Menus {
@@ -27,7 +27,7 @@ final class Menus {
    * @param text its own fixed text; empty for that of the action
    * @param layout where it stands in the row
    */
-  record Button(Deed deed, String text, String layout) {}
+  record Button(UserAction action, String text, String layout) {}
 
   Menus(List<Part> parts) {
     this.parts = List.copyOf(parts);
@@ -54,22 +54,22 @@ final class Menus {
   static JComponent buttons(List<Button> buttons) {
     JPanel panel = new JPanel(new MigLayout("insets 6 10 4 10, gap 2", "", "[]"));
     panel.setName("buttons");
-    buttons.forEach(each -> panel.add(made(each.deed(), each.text()), each.layout()));
+    buttons.forEach(each -> panel.add(made(each.action(), each.text()), each.layout()));
     panel.setBorder(BorderFactory.createEmptyBorder());
     return panel;
   }
 
-  private static JButton made(Deed deed, String text) {
+  private static JButton made(UserAction action, String text) {
     JButton button = new JButton();
     if (!text.isEmpty()) {
       button.setHideActionText(true);
     }
-    button.setAction(deed);
+    button.setAction(action);
     if (!text.isEmpty()) {
       button.setText(text);
       button.getAccessibleContext().setAccessibleName(text);
     }
-    button.setName("button " + (text.isEmpty() ? deed.getValue(Action.NAME) : text));
+    button.setName("button " + (text.isEmpty() ? action.getValue(Action.NAME) : text));
     button.putClientProperty(
         FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
     button.setFocusable(true);

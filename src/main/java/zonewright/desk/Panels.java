@@ -9,7 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.UserPreferences;
 
 /** Where the parts of the window stand, and how much room each has. */
 final class Panels extends JPanel {
@@ -22,11 +22,11 @@ final class Panels extends JPanel {
   private final JSplitPane top;
   private final JSplitPane bottom;
   private final JSplitPane whole;
-  private final Memory memory;
+  private final UserPreferences memory;
   private boolean placed;
   private transient Runnable onFirstPaint = () -> {};
 
-  Panels(JComponent sheets, Memory memory) {
+  Panels(JComponent sheets, UserPreferences memory) {
     super(new BorderLayout());
     this.memory = memory;
     top = split(JSplitPane.HORIZONTAL_SPLIT, sheets, working, 1);

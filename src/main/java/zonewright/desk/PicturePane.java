@@ -18,9 +18,9 @@ import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import zonewright.design.Design;
 import zonewright.design.Facts;
-import zonewright.desk.part.Look;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.Pictogram;
+import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.Picture;
 import zonewright.desk.picture.PictureView;
@@ -34,7 +34,7 @@ final class PicturePane extends JPanel {
   private final PictureView view = new PictureView();
   private final JButton title = new JButton(" ");
   private final JButton export = new JButton("Export", Pictogram.EXPORT);
-  private final Memory memory;
+  private final UserPreferences memory;
 
   /** The row selected last in each sheet. */
   private final Map<String, Integer> rows = new HashMap<>();
@@ -47,7 +47,7 @@ final class PicturePane extends JPanel {
    *
    * @param exported is given a drawing and its view to export
    */
-  PicturePane(Memory memory, BiConsumer<Drawing, PictureView> exported) {
+  PicturePane(UserPreferences memory, BiConsumer<Drawing, PictureView> exported) {
     super(new BorderLayout());
     this.memory = memory;
     setName("pictures");
@@ -117,7 +117,7 @@ final class PicturePane extends JPanel {
   }
 
   private void put(Drawing drawing, boolean others) {
-    Look.title(title);
+    Appearance.title(title);
     title.setText(drawing.title());
     title.setIcon(others ? Pictogram.DOWN : null);
     title.setFocusable(others);
@@ -140,7 +140,7 @@ final class PicturePane extends JPanel {
     String table = picture.subject().sheet();
     int count = design.book().rows(table);
     if (count == 0) {
-      String word = design.book().blueprint().table(table).rowWord();
+      String word = design.book().schema().table(table).rowWord();
       return Drawing.saying(picture.name(), "There is no " + word + " yet.");
     }
     return picture.of(design, rowIn(table));

@@ -21,13 +21,13 @@ import zonewright.workbook.PriceFile;
 /** What a person does about prices and retrofits beyond typing: price books and copies of zones. */
 final class PricingDesk {
   private final OpenDesign open;
-  private final Errands errands;
+  private final BackgroundTasks tasks;
   private final Questions questions;
   private final MessageBar messages;
 
-  PricingDesk(OpenDesign open, Errands errands, Questions questions, MessageBar messages) {
+  PricingDesk(OpenDesign open, BackgroundTasks tasks, Questions questions, MessageBar messages) {
     this.open = open;
-    this.errands = errands;
+    this.tasks = tasks;
     this.questions = questions;
     this.messages = messages;
   }
@@ -45,7 +45,7 @@ final class PricingDesk {
   private void copy(String from, Edit edit) {
     Book book = open.book();
     if (book.rows(from) == 0) {
-      String sheet = book.blueprint().table(from).title();
+      String sheet = book.schema().table(from).title();
       messages.problem("The sheet " + sheet + " holds no zones to copy.", List.of());
       return;
     }
@@ -60,7 +60,7 @@ final class PricingDesk {
       return;
     }
     String name = file.get().getFileName().toString();
-    errands.run(
+    tasks.run(
         "Reading " + name + " …",
         () -> reading(file.get()),
         reading -> takeOver(name, reading),
@@ -92,7 +92,7 @@ final class PricingDesk {
     }
     String name = file.get().getFileName().toString();
     Book book = Design.of(open.book().snapshot()).book();
-    errands.run(
+    tasks.run(
         "Writing " + name + " …",
         () -> written(book, file.get()),
         done -> messages.tell("“" + name + "” was written.", List.of()),

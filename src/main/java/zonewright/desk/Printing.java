@@ -6,7 +6,7 @@ import java.awt.print.Paper;
 import java.awt.print.PrinterJob;
 import java.util.List;
 import zonewright.design.Facts;
-import zonewright.desk.grid.PaperTable;
+import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetPages;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
@@ -17,18 +17,18 @@ import zonewright.units.UnitSystem;
 final class Printing {
   private final Frame owner;
   private final OpenDesign open;
-  private final Errands errands;
+  private final BackgroundTasks tasks;
   private final MessageBar messages;
 
-  Printing(Frame owner, OpenDesign open, Errands errands, MessageBar messages) {
+  Printing(Frame owner, OpenDesign open, BackgroundTasks tasks, MessageBar messages) {
     this.owner = owner;
     this.open = open;
-    this.errands = errands;
+    this.tasks = tasks;
     this.messages = messages;
   }
 
   /** Shows the pages of a sheet and prints them where the person wants that. */
-  void begin(PaperTable table) {
+  void begin(PrintedGrid table) {
     SheetPages pages = new SheetPages(table, project(), across(open.book().system()));
     PrintPreview.open(owner, pages, table.title(), () -> print(table.title(), pages));
   }
@@ -64,7 +64,7 @@ final class Printing {
       messages.problem(PrintPreview.problem(noPrinter), List.of());
       return;
     }
-    errands.runCancellable(
+    tasks.runCancellable(
         "Printing " + title + " …",
         () -> {
           job.print();

@@ -21,8 +21,8 @@ import zonewright.disk.Disk;
 import zonewright.recovery.LeftWork;
 import zonewright.recovery.UnsavedFile;
 import zonewright.recovery.WorkRecord;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Schema;
 
 /** Keeps a record of what is not saved yet, and offers what a crash left over. */
 final class UnsavedWork {
@@ -33,7 +33,7 @@ final class UnsavedWork {
   private final OpenDesign open;
   private final MessageBar messages;
   private final Path spare;
-  private final Late<WorkRecord> record;
+  private final LazyPart<WorkRecord> record;
 
   /** The design's file as it was read or saved; none for a design in no file. */
   private Optional<WorkRecord.Base> base = Optional.empty();
@@ -48,14 +48,14 @@ final class UnsavedWork {
     this.open = open;
     this.messages = messages;
     this.spare = spare;
-    record = new Late<>(this::begun);
+    record = new LazyPart<>(this::begun);
     open.onChanged(changes -> record.get().changed());
   }
 
   private WorkRecord begun() {
     WorkRecord begun =
         new WorkRecord(
-            open.book().blueprint(),
+            open.book().schema(),
             () -> open.book().snapshot(),
             SwingUtilities::invokeLater,
             spare,
@@ -114,10 +114,8 @@ final class UnsavedWork {
   }
 
   /** Returns what the records hold that windows left which are gone. */
-  static List<UnsavedFile.Found> found(UnsavedFile.Around around, Blueprint blueprint) {
-    return around.left().stream()
-        .flatMap(file -> UnsavedFile.read(file, blueprint).stream())
-        .toList();
+  static List<UnsavedFile.Found> found(UnsavedFile.Around around, Schema schema) {
+    return around.left().stream().flatMap(file -> UnsavedFile.read(file, schema).stream()).toList();
   }
 
   /** Takes the file over from another window. */
@@ -133,7 +131,7 @@ final class UnsavedWork {
   /** Offers the latest of the designs that are in no file and whose window is gone. */
   void offerLeftOver(Consumer<UnsavedFile.Found> bringBack) {
     for (Path file : UnsavedFile.leftWithoutFile(spare)) {
-      Optional<UnsavedFile.Found> found = UnsavedFile.read(file, open.book().blueprint());
+      Optional<UnsavedFile.Found> found = UnsavedFile.read(file, open.book().schema());
       if (found.isPresent() && found.get().untouched()) {
         letGo(file);
       } else if (found.isPresent()) {

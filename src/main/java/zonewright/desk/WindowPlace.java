@@ -2,13 +2,13 @@ package zonewright.desk;
 
 import java.awt.Rectangle;
 import javax.swing.JFrame;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.UserPreferences;
 
 /** Where the window was left last, and how large. */
 final class WindowPlace {
-  private final Memory memory;
+  private final UserPreferences memory;
 
-  WindowPlace(Memory memory) {
+  WindowPlace(UserPreferences memory) {
     this.memory = memory;
   }
 

@@ -15,8 +15,8 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.InputLink;
-import zonewright.desk.part.Look;
 import zonewright.desk.part.Pictogram;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SeverityMark;
@@ -206,7 +206,7 @@ final class WorkingPane extends JPanel {
   }
 
   private void refresh(boolean fromTheTop) {
-    Look.title(title);
+    Appearance.title(title);
     page.revalidate();
     page.repaint();
     if (fromTheTop) {

@@ -3,9 +3,9 @@ package zonewright.desk;
 import java.util.List;
 import java.util.Optional;
 import zonewright.design.EvenSplit;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.UserAction;
 import zonewright.desk.sheets.SheetDeck;
 import zonewright.sheet.Book;
 import zonewright.sheet.Place;
@@ -16,26 +16,26 @@ final class ZoneSplit {
   private final OpenDesign open;
   private final SheetDeck deck;
   private final MessageBar messages;
-  private final Deed one;
-  private final Deed all;
+  private final UserAction one;
+  private final UserAction all;
 
   ZoneSplit(OpenDesign open, SheetDeck deck, MessageBar messages) {
     this.open = open;
     this.deck = deck;
     this.messages = messages;
     one =
-        new Deed("Split the zone evenly", deck.typed(this::splitOne))
+        new UserAction("Split the zone evenly", deck.typed(this::splitOne))
             .tip("Part a zone that draws too much over as many valves as it needs");
-    all = new Deed("Split all zones that need it", deck.typed(this::splitAll));
+    all = new UserAction("Split all zones that need it", deck.typed(this::splitAll));
   }
 
   /** Returns what splits the zone the person is at; can be undone. */
-  Deed one() {
+  UserAction one() {
     return one;
   }
 
   /** Returns what splits every zone that needs more than one valve, in one step. */
-  Deed all() {
+  UserAction all() {
     return all;
   }
 
@@ -48,7 +48,7 @@ final class ZoneSplit {
   private Optional<Integer> row() {
     Book book = open.book();
     return deck.current()
-        .filter(place -> book.blueprint().sameRows(place.column().table(), Sheets.ZONES))
+        .filter(place -> book.schema().sameRows(place.column().table(), Sheets.ZONES))
         .map(Place::row)
         .filter(row -> row < book.rows(Sheets.ZONES))
         .filter(row -> EvenSplit.helps(book, row));

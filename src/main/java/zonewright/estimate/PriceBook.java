@@ -223,7 +223,7 @@ public final class PriceBook {
   }
 
   private List<Entry> row(Map<Column, Entry> entries) {
-    return book.blueprint().table(PARTS).columns().stream()
+    return book.schema().table(PARTS).columns().stream()
         .map(column -> entries.getOrDefault(column, Entry.BLANK))
         .toList();
   }

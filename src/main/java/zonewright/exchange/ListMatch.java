@@ -41,7 +41,7 @@ public final class ListMatch {
    */
   public ListMatch(Book book, String table, ForeignList list) {
     this.book = book;
-    this.table = book.blueprint().table(table);
+    this.table = book.schema().table(table);
     this.list = list;
     this.text = list.text();
     this.guesses = new ListGuess(book, this.table, list, this::read);

@@ -8,7 +8,7 @@ package zonewright.formula;
  * tell, it says no, and whoever asks looks closer.
  */
 public final class CarriedOn
-    implements Reading<Boolean>, Condition.ConditionReading<CarriedOn.Answer> {
+    implements FormulaVisitor<Boolean>, Condition.ConditionVisitor<CarriedOn.Answer> {
   private final Cells row;
 
   /** What a row holds, in numbers. */
@@ -108,7 +108,7 @@ public final class CarriedOn
   }
 
   @Override
-  public Boolean gather(Formula.Gather gather) {
+  public Boolean gather(Formula.Aggregate gather) {
     return false;
   }
 
@@ -119,7 +119,7 @@ public final class CarriedOn
   }
 
   @Override
-  public Boolean find(Formula.Find find) {
+  public Boolean find(Formula.RowLookup find) {
     return lacks(find.word());
   }
 

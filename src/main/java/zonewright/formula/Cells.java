@@ -32,17 +32,17 @@ public interface Cells extends Term {
 
   /** Returns the sum of the column; 0 where it has no rows. */
   default Formula sum() {
-    return gathered(Gathering.SUM);
+    return gathered(Aggregation.SUM);
   }
 
   /** Returns the largest of the column. */
   default Formula largest() {
-    return gathered(Gathering.LARGEST);
+    return gathered(Aggregation.LARGEST);
   }
 
   /** Returns one number from the whole column. */
-  default Formula gathered(Gathering gathering) {
-    return new Formula.Gather(gathering, reference());
+  default Formula gathered(Aggregation aggregation) {
+    return new Formula.Aggregate(aggregation, reference());
   }
 
   /** Returns the number in the {@code position}-th row of the column, counted from 1. */
@@ -57,6 +57,6 @@ public interface Cells extends Term {
 
   /** Returns the number in the first row whose name is chosen in the cell {@code word}. */
   default Formula inRowOf(Cells word) {
-    return new Formula.Find(reference(), word.reference());
+    return new Formula.RowLookup(reference(), word.reference());
   }
 }

@@ -5,12 +5,12 @@ import java.util.List;
 /** Something that is so or is not, for one row. */
 public sealed interface Condition {
   /** Reads the condition. */
-  <R> R read(ConditionReading<R> reading);
+  <R> R read(ConditionVisitor<R> reading);
 
   /** One number held against another of the same dimension. */
   record Comparison(Comparator comparator, Formula left, Formula right) implements Condition {
     @Override
-    public <R> R read(ConditionReading<R> reading) {
+    public <R> R read(ConditionVisitor<R> reading) {
       return reading.comparison(this);
     }
   }
@@ -22,7 +22,7 @@ public sealed interface Condition {
     }
 
     @Override
-    public <R> R read(ConditionReading<R> reading) {
+    public <R> R read(ConditionVisitor<R> reading) {
       return reading.wordIs(this);
     }
   }
@@ -30,7 +30,7 @@ public sealed interface Condition {
   /** The input cell is not blank. */
   record Given(Reference cell) implements Condition {
     @Override
-    public <R> R read(ConditionReading<R> reading) {
+    public <R> R read(ConditionVisitor<R> reading) {
       return reading.given(this);
     }
   }
@@ -38,7 +38,7 @@ public sealed interface Condition {
   /** Both, or at least one. */
   record Joined(boolean both, Condition left, Condition right) implements Condition {
     @Override
-    public <R> R read(ConditionReading<R> reading) {
+    public <R> R read(ConditionVisitor<R> reading) {
       return reading.joined(this);
     }
   }
@@ -46,7 +46,7 @@ public sealed interface Condition {
   /** Not so. */
   record Not(Condition condition) implements Condition {
     @Override
-    public <R> R read(ConditionReading<R> reading) {
+    public <R> R read(ConditionVisitor<R> reading) {
       return reading.not(this);
     }
   }
@@ -67,7 +67,7 @@ public sealed interface Condition {
   }
 
   /** One answer for each kind of condition. */
-  interface ConditionReading<R> {
+  interface ConditionVisitor<R> {
     R comparison(Comparison comparison);
 
     R wordIs(WordIs wordIs);

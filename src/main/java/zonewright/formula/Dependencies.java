@@ -2,18 +2,18 @@ package zonewright.formula;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 
 /**
  * Lists the columns a formula depends on: cells of the same row or a one-row table, and whole
  * columns.
  */
-public final class Dependencies implements Reading<Void>, ConditionReading<Void> {
+public final class Dependencies implements FormulaVisitor<Void>, ConditionVisitor<Void> {
   private final Set<Reference> cells = new LinkedHashSet<>();
   private final Set<Reference> columns = new LinkedHashSet<>();
   private final Set<ReferenceTable.Numbers> published = new LinkedHashSet<>();
   private final Set<Matching.Pair> pairs = new LinkedHashSet<>();
-  private final Set<Formula.Find> finds = new LinkedHashSet<>();
+  private final Set<Formula.RowLookup> finds = new LinkedHashSet<>();
   private final Set<Reference> givens = new LinkedHashSet<>();
 
   private Dependencies() {}
@@ -48,7 +48,7 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   }
 
   /** Returns the rows of other tables it finds by name. */
-  public Set<Formula.Find> finds() {
+  public Set<Formula.RowLookup> finds() {
     return finds;
   }
 
@@ -140,7 +140,7 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   }
 
   @Override
-  public Void gather(Formula.Gather gather) {
+  public Void gather(Formula.Aggregate gather) {
     columns.add(gather.column());
     return null;
   }
@@ -165,7 +165,7 @@ public final class Dependencies implements Reading<Void>, ConditionReading<Void>
   }
 
   @Override
-  public Void find(Formula.Find find) {
+  public Void find(Formula.RowLookup find) {
     columns.add(find.column());
     cells.add(find.word());
     finds.add(find);

@@ -1,10 +1,10 @@
 package zonewright.formula;
 
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 import zonewright.units.Dimension;
 
 /** Finds what a formula is made of and refuses one that adds, compares or raises unlike things. */
-final class DimensionCheck implements Reading<DimensionCheck.Found>, ConditionReading<Void> {
+final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, ConditionVisitor<Void> {
   /** A dimension, or {@code any} for a branch that holds no number. */
   record Found(Dimension dimension, boolean any) {}
 
@@ -144,8 +144,8 @@ final class DimensionCheck implements Reading<DimensionCheck.Found>, ConditionRe
   }
 
   @Override
-  public Found gather(Formula.Gather gather) {
-    return gather.gathering().keepsUnit()
+  public Found gather(Formula.Aggregate gather) {
+    return gather.aggregation().keepsUnit()
         ? found(gather.column().kind().dimension())
         : found(Dimension.NONE);
   }
@@ -160,7 +160,7 @@ final class DimensionCheck implements Reading<DimensionCheck.Found>, ConditionRe
   }
 
   @Override
-  public Found find(Formula.Find find) {
+  public Found find(Formula.RowLookup find) {
     return found(find.column().kind().dimension());
   }
 

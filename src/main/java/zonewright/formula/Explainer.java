@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 import zonewright.units.QuantityText;
 
 /**
@@ -16,7 +16,8 @@ import zonewright.units.QuantityText;
  *
  * <p>The explanation returns the number it explains, so it cannot drift from it.
  */
-public final class Explainer implements Reading<Explainer.Part>, ConditionReading<Explainer.Held> {
+public final class Explainer
+    implements FormulaVisitor<Explainer.Part>, ConditionVisitor<Explainer.Held> {
   /**
    * What a part of the formula comes to, and its text with numbers.
    *
@@ -345,12 +346,12 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   }
 
   @Override
-  public Part gather(Formula.Gather gather) {
+  public Part gather(Formula.Aggregate gather) {
     Outcome outcome = row.gathered(gather);
-    Supplier<String> words = () -> gather.gathering().words() + " " + gather.column().name();
+    Supplier<String> words = () -> gather.aggregation().words() + " " + gather.column().name();
     return new Part(
         outcome,
-        gather.gathering().keepsUnit()
+        gather.aggregation().keepsUnit()
             ? total(gather.column(), outcome, row, words)
             : counted(outcome, words));
   }
@@ -378,7 +379,7 @@ public final class Explainer implements Reading<Explainer.Part>, ConditionReadin
   }
 
   @Override
-  public Part find(Formula.Find find) {
+  public Part find(Formula.RowLookup find) {
     Outcome word = row.outcome(find.word());
     Outcome outcome = word instanceof Outcome.Words ? row.found(find) : word;
     return new Part(outcome, Text.number(() -> printed(find.column(), outcome)));

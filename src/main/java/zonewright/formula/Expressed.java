@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 import zonewright.units.Scale;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
@@ -19,7 +19,8 @@ import zonewright.units.Units;
  * must meet, the factor between them becomes a constant, put as far left as it goes: flow ÷ area is
  * 96.25 × flow ÷ area in gallons a minute, square feet and inches an hour.
  */
-public final class Expressed implements Reading<Expressed.Scaled>, ConditionReading<Condition> {
+public final class Expressed
+    implements FormulaVisitor<Expressed.Scaled>, ConditionVisitor<Condition> {
   /** A formula of plain numbers and the exact size of its unit in SI. */
   public record Scaled(Formula plain, Scale scale) {}
 
@@ -214,10 +215,10 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
   }
 
   @Override
-  public Scaled gather(Formula.Gather gather) {
+  public Scaled gather(Formula.Aggregate gather) {
     return new Scaled(
         gather,
-        gather.gathering().keepsUnit() ? gather.column().kind().unit(system).size() : Scale.ONE);
+        gather.aggregation().keepsUnit() ? gather.column().kind().unit(system).size() : Scale.ONE);
   }
 
   @Override
@@ -238,7 +239,7 @@ public final class Expressed implements Reading<Expressed.Scaled>, ConditionRead
   }
 
   @Override
-  public Scaled find(Formula.Find find) {
+  public Scaled find(Formula.RowLookup find) {
     return new Scaled(find, find.column().kind().unit(system).size());
   }
 

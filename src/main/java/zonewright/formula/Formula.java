@@ -24,7 +24,7 @@ public sealed interface Formula extends Term {
    * Reads the tree; every kind of node has its own answer, so that a new kind does not compile
    * until each reading knows it.
    */
-  <R> R read(Reading<R> reading);
+  <R> R read(FormulaVisitor<R> reading);
 
   /** A number in its unit. */
   record Constant(double value, Unit unit) implements Formula {
@@ -35,7 +35,7 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.constant(this);
     }
   }
@@ -43,7 +43,7 @@ public sealed interface Formula extends Term {
   /** The cell of the same row, or the one cell of a one-row table. */
   record Cell(Reference reference) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.cell(this);
     }
   }
@@ -51,7 +51,7 @@ public sealed interface Formula extends Term {
   /** A sum, difference, product or quotient. */
   record Arithmetic(Operator operator, Formula left, Formula right) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.arithmetic(this);
     }
   }
@@ -59,7 +59,7 @@ public sealed interface Formula extends Term {
   /** The smaller or the larger of two. */
   record Extreme(boolean largest, Formula left, Formula right) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.extreme(this);
     }
   }
@@ -67,7 +67,7 @@ public sealed interface Formula extends Term {
   /** A whole number of {@code unit}; see {@link Numbers}. */
   record Rounding(RoundingWay way, Formula operand, Unit unit) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.rounding(this);
     }
   }
@@ -75,7 +75,7 @@ public sealed interface Formula extends Term {
   /** A power; both sides are pure numbers and the base is 0 or more. */
   record Power(Formula base, Formula exponent) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.power(this);
     }
   }
@@ -83,7 +83,7 @@ public sealed interface Formula extends Term {
   /** A function of one number; see {@link FunctionKind}. */
   record Function(FunctionKind kind, Formula operand) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.function(this);
     }
   }
@@ -94,7 +94,7 @@ public sealed interface Formula extends Term {
    */
   record Measure(Formula operand, Unit unit) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.measure(this);
     }
   }
@@ -102,7 +102,7 @@ public sealed interface Formula extends Term {
   /** One of two, by a condition. The branch not taken does not count: it may lack what it needs. */
   record Choose(Condition condition, Formula then, Formula otherwise) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.choose(this);
     }
   }
@@ -114,7 +114,7 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.nth(this);
     }
   }
@@ -129,7 +129,7 @@ public sealed interface Formula extends Term {
    */
   record Nothing(String shown, String because, boolean fault) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.nothing(this);
     }
   }
@@ -137,7 +137,7 @@ public sealed interface Formula extends Term {
   /** The number that a reference table gives for the word in a cell. */
   record Lookup(Reference word, ReferenceTable.Numbers column) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.lookup(this);
     }
   }
@@ -153,15 +153,15 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.lookupAcross(this);
     }
   }
 
   /** One number from a whole column of another table. */
-  record Gather(Gathering gathering, Reference column) implements Formula {
+  record Aggregate(Aggregation aggregation, Reference column) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.gather(this);
     }
   }
@@ -172,7 +172,7 @@ public sealed interface Formula extends Term {
    */
   record Where(WhereKind kind, Reference column, Matching matching) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.where(this);
     }
   }
@@ -181,11 +181,13 @@ public sealed interface Formula extends Term {
    * The number in the row of another table that has the name chosen in {@code word}; the first such
    * row. {@code word} is a choice among the names of that table.
    */
-  record Find(Reference column, Reference word) implements Formula {
+  record RowLookup(Reference column, Reference word) implements Formula {
     /** Written out: what a record makes by itself is slow at its first use, which is each start. */
     @Override
     public boolean equals(Object other) {
-      return other instanceof Find that && column.equals(that.column) && word.equals(that.word);
+      return other instanceof RowLookup that
+          && column.equals(that.column)
+          && word.equals(that.word);
     }
 
     @Override
@@ -194,7 +196,7 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.find(this);
     }
   }
@@ -202,7 +204,7 @@ public sealed interface Formula extends Term {
   /** The number in the {@code position}-th row of another table's column, counted from 1. */
   record Pick(Reference column, Formula position) implements Formula {
     @Override
-    public <R> R read(Reading<R> reading) {
+    public <R> R read(FormulaVisitor<R> reading) {
       return reading.pick(this);
     }
   }

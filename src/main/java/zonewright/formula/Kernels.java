@@ -2,10 +2,10 @@ package zonewright.formula;
 
 import java.util.ArrayList;
 import java.util.List;
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 
 /** Makes a formula of plain numbers ready to run over blocks of rows. */
-final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
+final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> {
   private final Workspace workspace;
 
   /** What stands where a question does not arise. */
@@ -126,9 +126,11 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   }
 
   @Override
-  public Kernel gather(Formula.Gather gather) {
-    return new WholeColumnKernels.Gather(
-        gather.gathering(), workspace.column(gather.column()), workspace.counted(gather.column()));
+  public Kernel gather(Formula.Aggregate gather) {
+    return new WholeColumnKernels.Aggregate(
+        gather.aggregation(),
+        workspace.column(gather.column()),
+        workspace.counted(gather.column()));
   }
 
   @Override
@@ -165,7 +167,7 @@ final class Kernels implements Reading<Kernel>, ConditionReading<Kernel> {
   }
 
   @Override
-  public Kernel find(Formula.Find find) {
+  public Kernel find(Formula.RowLookup find) {
     Kernel word = cells(find.word());
     return same(new WholeColumnKernels.Pick(workspace.column(find.column()), word, 0), word);
   }

@@ -14,7 +14,7 @@ public interface KnownRow {
   String shown(Reference column, double value);
 
   /** Returns what a whole column comes to. */
-  Outcome gathered(Formula.Gather gather);
+  Outcome gathered(Formula.Aggregate gather);
 
   /**
    * Returns what the rows that match this one come to.
@@ -24,7 +24,7 @@ public interface KnownRow {
   Outcome matched(Formula.Where where, double than);
 
   /** Returns what the row of the name in {@code find}'s cell holds; the cell holds a name. */
-  Outcome found(Formula.Find find);
+  Outcome found(Formula.RowLookup find);
 
   /** Returns how many rows the table of a column has. */
   int rows(Reference column);

@@ -2,14 +2,14 @@ package zonewright.formula;
 
 import java.util.ArrayList;
 import java.util.List;
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
 /** A declared formula as a person reads it: names joined by × and ÷, no factors. */
-public final class PrintedText implements Reading<Text>, ConditionReading<String> {
+public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor<String> {
   /** A constant of more characters is rounded to significant digits. */
   static final int LONGEST_CONSTANT = 8;
 
@@ -155,8 +155,8 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
   }
 
   @Override
-  public Text gather(Formula.Gather gather) {
-    return Text.closed(gather.gathering().words() + " " + gather.column().name());
+  public Text gather(Formula.Aggregate gather) {
+    return Text.closed(gather.aggregation().words() + " " + gather.column().name());
   }
 
   @Override
@@ -187,14 +187,14 @@ public final class PrintedText implements Reading<Text>, ConditionReading<String
   }
 
   @Override
-  public Text find(Formula.Find find) {
+  public Text find(Formula.RowLookup find) {
     return Text.closed(find.column().name() + " of the " + find.word().name());
   }
 
   @Override
   public Text pick(Formula.Pick pick) {
     String position = pick.position().read(INSIDE).onLeft(Text.CLOSED);
-    String row = pick.position() instanceof Formula.Gather ? "the " : "row ";
+    String row = pick.position() instanceof Formula.Aggregate ? "the " : "row ";
     return Text.closed(pick.column().name() + " in " + row + position);
   }
 

@@ -39,7 +39,7 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
     for (Optional<Formula> rows = rows(last); rows.isPresent(); rows = rows(last)) {
       Formula cell = new Formula.Cell(step.apply(steps.size()));
       steps.add(rows.get());
-      last = Moved.replaced(last, rows.get(), cell);
+      last = Rewriter.replaced(last, rows.get(), cell);
     }
     while (!readable(SpreadsheetText.of(last, names))) {
       Formula cell = new Formula.Cell(step.apply(steps.size()));
@@ -48,10 +48,10 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
           part.isPresent() ? Optional.empty() : largestCondition(last, names);
       if (part.isPresent()) {
         steps.add(part.get());
-        last = Moved.replaced(last, part.get(), cell);
+        last = Rewriter.replaced(last, part.get(), cell);
       } else if (condition.isPresent()) {
         steps.add(asNumber(condition.get()));
-        last = Moved.replaced(last, condition.get(), cell.atLeast(Formula.number(1)));
+        last = Rewriter.replaced(last, condition.get(), cell.atLeast(Formula.number(1)));
       } else {
         break;
       }
@@ -65,7 +65,7 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
    */
   private static Optional<Formula> rows(Formula whole) {
     Formula[] found = {null};
-    Moved.parts(
+    Rewriter.parts(
         whole,
         part -> {
           Optional<Matching.Limit> limit =
@@ -96,7 +96,7 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
   private static Optional<Formula> largest(Formula whole, SpreadsheetNames names) {
     Formula[] best = {null};
     int[] length = {SHORTEST};
-    Moved.parts(
+    Rewriter.parts(
         whole,
         part -> {
           if (part == whole) {
@@ -116,7 +116,7 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
   }
 
   private static Optional<Condition> largestCondition(Formula whole, SpreadsheetNames names) {
-    return Moved.conditions(whole).stream()
+    return Rewriter.conditions(whole).stream()
         .filter(condition -> !(condition instanceof Condition.Comparison))
         .filter(condition -> worthwhile(SpreadsheetText.of(asNumber(condition), names)))
         .max(Comparator.comparingInt(condition -> SpreadsheetText.of(condition, names).length()));

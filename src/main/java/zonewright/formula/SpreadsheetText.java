@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 
@@ -14,7 +14,7 @@ import zonewright.units.QuantityText;
  * else. What has no number is the error {@code #N/A}, which runs through a spreadsheet by itself as
  * not-a-number does through the engine.
  */
-public final class SpreadsheetText implements Reading<Text>, ConditionReading<String> {
+public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVisitor<String> {
   /** A name of the workbook for {@link Numbers#WHOLE_ENOUGH}. */
   public static final String WHOLE_ENOUGH = "Whole_enough";
 
@@ -172,7 +172,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   public Text nth(Formula.Nth nth) {
     if (nth.options().stream().allMatch(SpreadsheetText::summed)) {
       List<Reference> columns =
-          nth.options().stream().map(option -> ((Formula.Gather) option).column()).toList();
+          nth.options().stream().map(option -> ((Formula.Aggregate) option).column()).toList();
       List<String> counted =
           columns.stream().map(names::counted).flatMap(Optional::stream).distinct().toList();
       if (counted.size() == 1) {
@@ -185,7 +185,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   }
 
   private static boolean summed(Formula option) {
-    return option instanceof Formula.Gather gather && gather.gathering() == Gathering.SUM;
+    return option instanceof Formula.Aggregate gather && gather.aggregation() == Aggregation.SUM;
   }
 
   private String chosen(Formula.Nth nth, Stream<String> options) {
@@ -219,12 +219,12 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   }
 
   @Override
-  public Text gather(Formula.Gather gather) {
+  public Text gather(Formula.Aggregate gather) {
     String column = names.column(gather.column());
     Optional<String> counted = names.counted(gather.column());
     List<String> criteria = counted.map(each -> List.of(each, "1")).orElse(List.of());
     return Text.closed(
-        switch (gather.gathering()) {
+        switch (gather.aggregation()) {
           case SUM -> gathered("SUM", column, criteria);
           case LARGEST -> largestOf("MAX", column, criteria);
           case SMALLEST -> largestOf("MIN", column, criteria);
@@ -342,7 +342,7 @@ public final class SpreadsheetText implements Reading<Text>, ConditionReading<St
   }
 
   @Override
-  public Text find(Formula.Find find) {
+  public Text find(Formula.RowLookup find) {
     return Text.closed(
         "INDEX(%s,%s)"
             .formatted(names.column(find.column()), names.row(find.word(), find.column())));

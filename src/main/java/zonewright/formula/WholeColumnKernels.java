@@ -33,8 +33,8 @@ final class WholeColumnKernels {
   }
 
   /** One number from a whole column; no number where a row that counts has none. */
-  static final class Gather extends Kernel.Single {
-    private final Gathering gathering;
+  static final class Aggregate extends Kernel.Single {
+    private final Aggregation aggregation;
     private final BlockColumn column;
     private final BlockColumn counted;
 
@@ -43,15 +43,15 @@ final class WholeColumnKernels {
 
     private long[] addedAt = new long[0];
 
-    Gather(Gathering gathering, BlockColumn column, BlockColumn counted) {
-      this.gathering = gathering;
+    Aggregate(Aggregation aggregation, BlockColumn column, BlockColumn counted) {
+      this.aggregation = aggregation;
       this.column = column;
       this.counted = counted;
     }
 
     @Override
     double fetch() {
-      return switch (gathering) {
+      return switch (aggregation) {
         case SUM -> sum();
         case LARGEST -> extreme(true);
         case SMALLEST -> extreme(false);

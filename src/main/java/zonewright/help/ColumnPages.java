@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Reference;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.units.UnitSystem;
@@ -22,12 +22,12 @@ import zonewright.units.UnitSystem;
  * formulas.
  */
 final class ColumnPages {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final Map<Reference, Set<Reference>> usedBy = new LinkedHashMap<>();
 
-  ColumnPages(Blueprint blueprint) {
-    this.blueprint = blueprint;
-    for (Column column : blueprint.order()) {
+  ColumnPages(Schema schema) {
+    this.schema = schema;
+    for (Column column : schema.order()) {
       for (Reference need : needs(column)) {
         usedBy.computeIfAbsent(need, any -> new LinkedHashSet<>()).add(column.reference());
       }
@@ -36,7 +36,7 @@ final class ColumnPages {
 
   private Set<Reference> needs(Column column) {
     Set<Reference> needs = new LinkedHashSet<>();
-    Dependencies found = blueprint.dependencies(column).orElse(null);
+    Dependencies found = schema.dependencies(column).orElse(null);
     if (found != null) {
       needs.addAll(found.cells());
       needs.addAll(found.columns());
@@ -103,7 +103,7 @@ final class ColumnPages {
         text,
         "Used by",
         links(column.reference(), usedBy.getOrDefault(column.reference(), Set.of())));
-    row(text, "Rests on", links(column.reference(), blueprint.origins(column)));
+    row(text, "Rests on", links(column.reference(), schema.origins(column)));
     row(text, "Source", escaped(column.source()));
     return text.append("</table>\n").toString();
   }
@@ -155,7 +155,7 @@ final class ColumnPages {
     List<String> links = new ArrayList<>();
     for (Reference column : columns) {
       boolean here = column.table().equals(from.table());
-      String sheet = here ? "" : blueprint.table(column.table()).title() + ": ";
+      String sheet = here ? "" : schema.table(column.table()).title() + ": ";
       String target = (here ? "" : file(column.table())) + "#" + column.column();
       links.add("<a href=\"" + target + "\">" + escaped(sheet + column.name()) + "</a>");
     }

@@ -48,7 +48,7 @@ public final class HelpBook {
     Map<String, String> titles = new LinkedHashMap<>();
     titles.put(CONTENTS, "Zonewright help");
     WRITTEN.forEach((name, title) -> titles.put(name + ".html", title));
-    IrrigationSheets.blueprint()
+    IrrigationSheets.schema()
         .tables()
         .forEach(table -> titles.put(ColumnPages.file(table.id()), ColumnPages.title(table)));
     titles.put(TablePages.PUBLISHED, "Published tables");
@@ -63,7 +63,7 @@ public final class HelpBook {
       return Optional.empty();
     }
     String picture =
-        IrrigationSheets.blueprint().tables().stream()
+        IrrigationSheets.schema().tables().stream()
             .map(TableDefinition::id)
             .filter(table -> file.equals(ColumnPages.file(table)))
             .map(table -> "sheet-" + table)
@@ -82,9 +82,9 @@ public final class HelpBook {
     if (file.equals(TablePages.CHECKS)) {
       return TablePages.checks();
     }
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
       if (file.equals(ColumnPages.file(table.id()))) {
-        return new ColumnPages(IrrigationSheets.blueprint()).body(table);
+        return new ColumnPages(IrrigationSheets.schema()).body(table);
       }
     }
     return written(file.replace(".html", ""));
@@ -92,12 +92,12 @@ public final class HelpBook {
 
   /** Returns what the help says of one column, a part of the page of its sheet. */
   public static String section(Column column) {
-    return new ColumnPages(IrrigationSheets.blueprint()).section(column);
+    return new ColumnPages(IrrigationSheets.schema()).section(column);
   }
 
   /** Returns where a link of a page leads, if it leads to a column. */
   public static Optional<Column> linked(String link) {
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
       for (Column column : table.columns()) {
         if (link.equals(ColumnPages.file(table.id()) + "#" + column.reference().column())) {
           return Optional.of(column);

@@ -20,13 +20,13 @@ final class CureWords {
   /** Returns what to do and what it gives, as a clause. */
   String clause(Cure cure) {
     int left = cure.minutesStillMissing();
-    return deed(cure)
+    return action(cure)
         + (left == 0
             ? ", after which every night is long enough"
             : ", after which " + left + " min are still missing");
   }
 
-  private String deed(Cure cure) {
+  private String action(Cure cure) {
     if (cure instanceof Cure.OtherNights others) {
       List<String> moves = new ArrayList<>();
       for (Cure.Move move : others.moves()) {

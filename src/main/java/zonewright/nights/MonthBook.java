@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.Set;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Schema;
 import zonewright.trade.Sheets;
 import zonewright.water.Demand;
 
@@ -28,7 +28,7 @@ public final class MonthBook {
    * @param share 1 for the peak month; not negative
    */
   public static Optional<NightsInput> input(Book peak, double share) {
-    return scaled(peak.blueprint(), peak.snapshot(), minutes(peak), share);
+    return scaled(peak.schema(), peak.snapshot(), minutes(peak), share);
   }
 
   /** Returns the minutes a week of each zone, to hand to {@link #scaled} with a snapshot. */
@@ -42,9 +42,8 @@ public final class MonthBook {
 
   /** As {@link #input}, of a book as it was; on any thread. */
   public static Optional<NightsInput> scaled(
-      Blueprint blueprint, BookSnapshot snapshot, double[] minutes, double share) {
-    Book book =
-        new Book(blueprint.withInputs(Set.of(Demand.RUN_TIME_PER_WEEK.reference())), snapshot);
+      Schema schema, BookSnapshot snapshot, double[] minutes, double share) {
+    Book book = new Book(schema.withInputs(Set.of(Demand.RUN_TIME_PER_WEEK.reference())), snapshot);
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     for (int row = 0; row < minutes.length; row++) {

@@ -56,7 +56,7 @@ final class NightsReading {
 
   private NightsReading(Book book) {
     this.book = book;
-    List<Column> columns = book.blueprint().table(Sheets.ZONES).columns();
+    List<Column> columns = book.schema().table(Sheets.ZONES).columns();
     this.name = columns.get(0).reference();
     this.place =
         columns.stream()

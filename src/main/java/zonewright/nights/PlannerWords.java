@@ -10,9 +10,9 @@ import java.util.Optional;
 import zonewright.budget.SiteBudget;
 import zonewright.formula.Reference;
 import zonewright.sheet.Severity;
-import zonewright.timetable.Finding;
 import zonewright.timetable.ProgramPart;
 import zonewright.timetable.Subject;
+import zonewright.timetable.TimetableFinding;
 import zonewright.timetable.WateredZone;
 import zonewright.timetable.WateringDays;
 import zonewright.water.CycleAndSoak;
@@ -29,28 +29,28 @@ final class PlannerWords {
   }
 
   /** Returns a finding in words. */
-  NightFinding of(Finding finding) {
-    if (finding instanceof Finding.NoOpenDay none) {
+  NightFinding of(TimetableFinding finding) {
+    if (finding instanceof TimetableFinding.NoOpenDay none) {
       return ofDays(
           none.subject(),
           "may water on " + days(none.days()) + ", and none of these nights is open",
           "open one of them, or choose other days");
     }
-    if (finding instanceof Finding.ClosedDays closed) {
+    if (finding instanceof TimetableFinding.ClosedDays closed) {
       return ofDays(
           closed.subject(),
           "should water on %s, when nothing may water, and keeps %s"
               .formatted(days(closed.closed()), days(closed.kept())),
           "open these nights, or choose other days");
     }
-    if (finding instanceof Finding.TooFewDays few) {
+    if (finding instanceof TimetableFinding.TooFewDays few) {
       return ofDays(
           few.subject(),
           "needs %s a week, and only %s open to it"
               .formatted(counted(few.needed()), few.open() == 1 ? "1 is" : few.open() + " are"),
           "open more nights, or water more on each");
     }
-    if (finding instanceof Finding.GapTooLong gap) {
+    if (finding instanceof TimetableFinding.GapTooLong gap) {
       return ofDays(
           gap.subject(),
           "should wait no longer than %s, and on %s a week it waits %s"
@@ -59,13 +59,13 @@ final class PlannerWords {
               ? "water it on " + counted(gap.enough().getAsInt()) + " a week"
               : "open more nights: those open are too far apart");
     }
-    if (finding instanceof Finding.LostDates lost) {
+    if (finding instanceof TimetableFinding.LostDates lost) {
       return ofDays(
           lost.zone(),
           "loses %s of %s waterings to nights that are not open".formatted(lost.lost(), lost.due()),
           "open these nights, or water it by weekdays");
     }
-    if (finding instanceof Finding.CycleOverWindow cycle) {
+    if (finding instanceof TimetableFinding.CycleOverWindow cycle) {
       return ofZone(
           cycle.zone(),
           CycleAndSoak.CYCLE_MINUTES.reference(),
@@ -73,7 +73,7 @@ final class PlannerWords {
               .formatted(cycle.zone().minutesPerCycle(), day(cycle.day()), cycle.longest()),
           "widen the window, or water it in more cycles");
     }
-    if (finding instanceof Finding.SpanOverWindow span) {
+    if (finding instanceof TimetableFinding.SpanOverWindow span) {
       return ofZone(
           span.zone(),
           CycleAndSoak.CYCLE_MINUTES.reference(),
@@ -81,7 +81,7 @@ final class PlannerWords {
               .formatted(span.needed(), day(span.day()), span.given()),
           "widen the window, water it on more days, or give it emitters with a lower rate");
     }
-    if (finding instanceof Finding.StartOverWindow start) {
+    if (finding instanceof TimetableFinding.StartOverWindow start) {
       return ofProgram(
           start.program(),
           Severity.CHECK,
@@ -89,7 +89,7 @@ final class PlannerWords {
               .formatted(start.minutes(), start.longest()),
           "share its stations over more programs");
     }
-    if (finding instanceof Finding.ProgramSplit split) {
+    if (finding instanceof TimetableFinding.ProgramSplit split) {
       return ofProgram(
           new ProgramPart(split.program(), 1),
           Severity.NOTE,
@@ -97,7 +97,7 @@ final class PlannerWords {
           "key it in as %s programs, or give its zones the same days and cycles"
               .formatted(split.examples().size()));
     }
-    if (finding instanceof Finding.NoCommonHours hours) {
+    if (finding instanceof TimetableFinding.NoCommonHours hours) {
       return ofProgram(
           hours.program(),
           Severity.CHECK,
@@ -105,7 +105,7 @@ final class PlannerWords {
               .formatted(day(hours.first()), day(hours.other())),
           "give both nights windows that overlap");
     }
-    if (finding instanceof Finding.RestBetweenNights rest) {
+    if (finding instanceof TimetableFinding.RestBetweenNights rest) {
       return ofZone(
           rest.zone(),
           CycleAndSoak.SOAK.reference(),

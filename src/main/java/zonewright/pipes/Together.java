@@ -7,10 +7,10 @@ import static zonewright.trade.Sheets.SUPPLY;
 
 import java.util.List;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Aggregation;
 import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
 import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
@@ -123,7 +123,7 @@ public final class Together {
             QuantityKind.FLOW,
             Formula.when(sum.atMost(NOTHING))
                 .then(NOTHING)
-                .otherwise(Formula.smaller(sum, bound.gathered(Gathering.SMALLEST))))
+                .otherwise(Formula.smaller(sum, bound.gathered(Aggregation.SMALLEST))))
         .band(ALL_ZONES)
         .decimals(1, 1)
         .means(means)

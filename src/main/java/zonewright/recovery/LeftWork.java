@@ -37,7 +37,7 @@ public final class LeftWork {
   private final Map<String, Map<Long, Long>> known = new HashMap<>();
 
   private final List<Item> items = new ArrayList<>();
-  private final List<Consumer<Taking>> deeds = new ArrayList<>();
+  private final List<Consumer<Taking>> actions = new ArrayList<>();
 
   /**
    * One difference, in words.
@@ -81,7 +81,7 @@ public final class LeftWork {
           new Item("", "", "units", now.system().words(), left.system().words(), false),
           taking -> taking.units = true);
     }
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       Map<Long, Long> rows =
           table.other().map(known::get).orElseGet(() -> matched(table, in(now.system(), opened)));
       known.put(table.id(), rows);
@@ -93,14 +93,14 @@ public final class LeftWork {
     if (snapshot.system() == system) {
       return snapshot;
     }
-    Book other = new Book(book.blueprint(), snapshot);
+    Book other = new Book(book.schema(), snapshot);
     other.start(new Edits(other).switched(system));
     return other.snapshot();
   }
 
-  private void item(Item item, Consumer<Taking> deed) {
+  private void item(Item item, Consumer<Taking> action) {
     items.add(item);
-    deeds.add(deed);
+    actions.add(action);
   }
 
   private Map<Long, Long> matched(TableDefinition table, BookSnapshot opened) {
@@ -185,7 +185,7 @@ public final class LeftWork {
 
   /** Says whether something beside a row was changed in the record. */
   private boolean beside(TableDefinition table, Row row) {
-    return book.blueprint().alongside(table.id()).stream()
+    return book.schema().alongside(table.id()).stream()
         .anyMatch(
             other -> {
               Row old = byId(base.rows(other.id())).get(row.id());
@@ -299,9 +299,9 @@ public final class LeftWork {
       return becoming(exactly());
     }
     Taking taking = new Taking();
-    chosen.forEach(each -> deeds.get(each).accept(taking));
+    chosen.forEach(each -> actions.get(each).accept(taking));
     Map<String, List<Row>> tables = new HashMap<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       tables.put(table.id(), rows(table, taking));
     }
     BookSnapshot target = new BookSnapshot(now.system(), tables);
@@ -315,7 +315,7 @@ public final class LeftWork {
   /** Returns what the record holds, bit for bit, with the rows that are rows of the design. */
   private BookSnapshot exactly() {
     Map<String, List<Row>> tables = new HashMap<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       Map<Long, Long> same = known.get(table.id());
       List<Row> rows = new ArrayList<>();
       for (Row row : exact.rows(table.id())) {

@@ -7,17 +7,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Row;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** A book that is put together again from the lines of its differences. */
 final class Rebuilt {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final Map<String, Map<Long, Map<String, Entry>>> cells = new HashMap<>();
   private final Map<String, List<Long>> order = new HashMap<>();
   private final Map<String, Integer> over = new HashMap<>();
@@ -27,8 +27,8 @@ final class Rebuilt {
   private Optional<String> head = Optional.empty();
   private boolean understood = true;
 
-  Rebuilt(Blueprint blueprint) {
-    this.blueprint = blueprint;
+  Rebuilt(Schema schema) {
+    this.schema = schema;
   }
 
   /** Takes the lines of a group in; a line that is none of ours is left out. */
@@ -111,7 +111,7 @@ final class Rebuilt {
       return Optional.empty();
     }
     Map<String, List<Row>> tables = new HashMap<>();
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       List<Row> rows = new ArrayList<>();
       for (long id : order.getOrDefault(table.id(), List.of())) {
         Map<String, Entry> known =

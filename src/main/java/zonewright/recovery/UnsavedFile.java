@@ -24,8 +24,8 @@ import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import zonewright.disk.Claims;
 import zonewright.disk.FileNames;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Schema;
 
 /**
  * A file with what was entered and not saved: groups of lines, each between a line that opens it
@@ -242,8 +242,8 @@ public final class UnsavedFile {
   }
 
   /** Returns what a record holds, as far as its groups are whole; nothing where it is gone. */
-  public static Optional<Found> read(Path file, Blueprint blueprint) {
-    Rebuilt rebuilt = new Rebuilt(blueprint);
+  public static Optional<Found> read(Path file, Schema schema) {
+    Rebuilt rebuilt = new Rebuilt(schema);
     try {
       boolean whole =
           through(

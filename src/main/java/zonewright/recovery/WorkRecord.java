@@ -26,8 +26,8 @@ import java.util.logging.Logger;
 import zonewright.disk.Access;
 import zonewright.disk.Disk;
 import zonewright.disk.DiskFile;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Schema;
 
 /**
  * Writes down what changes in a book, at most {@link #PAUSE_MILLIS} after it changed, and forces it
@@ -47,7 +47,7 @@ public final class WorkRecord implements AutoCloseable {
   private static final Logger LOG = Logger.getLogger(WorkRecord.class.getName());
 
   private final Disk disk;
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final Supplier<BookSnapshot> book;
   private final Executor owner;
   private final Path spare;
@@ -99,24 +99,24 @@ public final class WorkRecord implements AutoCloseable {
    *     can again
    */
   public WorkRecord(
-      Blueprint blueprint,
+      Schema schema,
       Supplier<BookSnapshot> book,
       Executor owner,
       Path spare,
       Consumer<String> told) {
-    this(Disk.REAL, blueprint, book, owner, spare, told);
+    this(Disk.REAL, schema, book, owner, spare, told);
   }
 
   /** Writes on a disk of its own, for tests. */
   WorkRecord(
       Disk disk,
-      Blueprint blueprint,
+      Schema schema,
       Supplier<BookSnapshot> book,
       Executor owner,
       Path spare,
       Consumer<String> told) {
     this.disk = disk;
-    this.blueprint = blueprint;
+    this.schema = schema;
     this.book = book;
     this.owner = owner;
     this.spare = spare;
@@ -296,13 +296,13 @@ public final class WorkRecord implements AutoCloseable {
       Optional<Base> base = standing.base();
       if (base.isPresent()) {
         List<String> lines =
-            new ArrayList<>(Difference.lines(blueprint, nothing, base.get().book()));
+            new ArrayList<>(UnsavedChange.lines(schema, nothing, base.get().book()));
         lines.add(UnsavedFile.BASE);
         append(lines);
       }
       written = base.map(Base::book).orElse(nothing);
     }
-    List<String> lines = Difference.lines(blueprint, written, now);
+    List<String> lines = UnsavedChange.lines(schema, written, now);
     if (!lines.isEmpty()) {
       append(lines);
     }
@@ -310,14 +310,14 @@ public final class WorkRecord implements AutoCloseable {
   }
 
   /** Something a disk may refuse. */
-  private interface Deed {
+  private interface UserAction {
     void run() throws IOException;
   }
 
   /** Does something; what a disk refuses is told, once, and so is that it no longer does. */
-  private boolean guarded(Deed deed) {
+  private boolean guarded(UserAction action) {
     try {
-      deed.run();
+      action.run();
       if (refused) {
         refused = false;
         owner.execute(() -> told.accept("What you type is on record again."));

@@ -76,13 +76,13 @@ public final class ZoneCopy {
       Integer at = there.get(words.text().toLowerCase(Locale.ROOT));
       Map<Column, Entry> entries = new LinkedHashMap<>();
       if (to.equals(FOUND)) {
-        entries.put(book.blueprint().column(AsFound.BECOMES.reference()), words);
+        entries.put(book.schema().column(AsFound.BECOMES.reference()), words);
       }
       for (Map.Entry<Column, Column> each : sources.entrySet()) {
         entries.put(each.getKey(), taken(each.getValue(), row));
       }
       if (at == null) {
-        entries.put(book.blueprint().table(to).columns().get(0), words);
+        entries.put(book.schema().table(to).columns().get(0), words);
         fresh.add(entries);
       } else {
         entries.forEach((column, entry) -> parts.add(edits.set(column.reference(), at, entry)));
@@ -96,7 +96,7 @@ public final class ZoneCopy {
 
   /** Appends rows and fills the rows that will stand alongside them. */
   private List<Edit> appended(String to, List<Map<Column, Entry>> fresh) {
-    List<Column> columns = book.blueprint().table(to).columns();
+    List<Column> columns = book.schema().table(to).columns();
     Edit.InsertRows rows =
         edits.appended(
             to,
@@ -135,7 +135,7 @@ public final class ZoneCopy {
     Map<Column, Column> sources = new LinkedHashMap<>();
     for (Column column : columns(to)) {
       Column source = first.get(column.reference().column());
-      boolean name = book.blueprint().table(column.reference().table()).columns().get(0) == column;
+      boolean name = book.schema().table(column.reference().table()).columns().get(0) == column;
       if (column.takesEntries() && !name && source != null) {
         sources.put(column, source);
       }
@@ -145,9 +145,7 @@ public final class ZoneCopy {
 
   private List<Column> columns(String side) {
     List<String> tables = side.equals(FOUND) ? List.of(FOUND) : AsFound.FROM;
-    return tables.stream()
-        .flatMap(table -> book.blueprint().table(table).columns().stream())
-        .toList();
+    return tables.stream().flatMap(table -> book.schema().table(table).columns().stream()).toList();
   }
 
   /** What was typed; of a zone with a catch-can test, what the test found, for it stays with it. */

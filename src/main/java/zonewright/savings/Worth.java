@@ -7,8 +7,8 @@ import static zonewright.trade.Sheets.SAVINGS;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import zonewright.formula.Aggregation;
 import zonewright.formula.Formula;
-import zonewright.formula.Gathering;
 import zonewright.formula.Term;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
@@ -94,7 +94,7 @@ public final class Worth {
                                   at ->
                                       Years.CASH_OF_CASE
                                           .get(at)
-                                          .gathered(Gathering.RATE_OF_RETURN)))))
+                                          .gathered(Aggregation.RATE_OF_RETURN)))))
           .band(CASH)
           .decimals(2, 2)
           .means("The discount rate at which the net present value would be 0.")

@@ -27,41 +27,41 @@ import zonewright.units.UnitSystem;
  * all is calculated. Serves one thread at a time.
  */
 public final class Book {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final Contents contents;
   private final Calculation calculation;
-  private final Journal journal = new Journal();
+  private final EditHistory journal = new EditHistory();
   private final List<Consumer<Changes>> listeners = new CopyOnWriteArrayList<>();
 
   /** Why cells have no number, as far as somebody asked; each is the reason of many others. */
   private final Map<Reference, Map<Integer, Outcome>> reasons = new HashMap<>();
 
-  private final Map<Formula.Gather, Outcome> gathered = new HashMap<>();
+  private final Map<Formula.Aggregate, Outcome> gathered = new HashMap<>();
   private final RowsByWords rowsByWords = new RowsByWords(this);
   private final Map<Reference, Integer> positions = new HashMap<>();
   private Wording wording;
 
   /** Starts a book with blank rows where the tables have fixed ones. */
-  public Book(Blueprint blueprint, UnitSystem system) {
-    this(blueprint, new Contents(blueprint, system));
+  public Book(Schema schema, UnitSystem system) {
+    this(schema, new Contents(schema, system));
   }
 
   /** Starts a book of its own with what another held; its edits are not carried over. */
-  public Book(Blueprint blueprint, BookSnapshot snapshot) {
-    this(blueprint, new Contents(blueprint, snapshot));
+  public Book(Schema schema, BookSnapshot snapshot) {
+    this(schema, new Contents(schema, snapshot));
   }
 
-  private Book(Blueprint blueprint, Contents contents) {
-    this.blueprint = blueprint;
+  private Book(Schema schema, Contents contents) {
+    this.schema = schema;
     this.contents = contents;
-    this.calculation = new Calculation(blueprint, contents);
-    this.wording = new Wording(blueprint, contents.system());
+    this.calculation = new Calculation(schema, contents);
+    this.wording = new Wording(schema, contents.system());
     calculation.rebuild();
   }
 
   /** Returns what tables and columns there are. */
-  public Blueprint blueprint() {
-    return blueprint;
+  public Schema schema() {
+    return schema;
   }
 
   /** Returns what was entered. */
@@ -88,7 +88,7 @@ public final class Book {
   }
 
   /** Returns the edits done and taken back. */
-  public Journal journal() {
+  public EditHistory journal() {
     return journal;
   }
 
@@ -202,7 +202,7 @@ public final class Book {
   /** Returns where a column stands in its table, counted from 0. */
   public int position(Reference column) {
     return positions.computeIfAbsent(
-        column, any -> blueprint.table(column.table()).columns().indexOf(blueprint.column(column)));
+        column, any -> schema.table(column.table()).columns().indexOf(schema.column(column)));
   }
 
   /** Returns the rows of tables by what they hold. */
@@ -216,7 +216,7 @@ public final class Book {
   }
 
   /** Returns what a whole column comes to, found once until the next edit. */
-  Outcome gathered(Formula.Gather gather, Supplier<Outcome> found) {
+  Outcome gathered(Formula.Aggregate gather, Supplier<Outcome> found) {
     Outcome known = gathered.get(gather);
     if (known == null) {
       known = found.get();
@@ -235,7 +235,7 @@ public final class Book {
 
   /** Returns what a cell holds: a number, words, a blank, or why there is none. */
   public Outcome outcome(Reference reference, int row) {
-    Column column = blueprint.column(reference);
+    Column column = schema.column(reference);
     boolean typed = column.takesEntries() && !(entry(reference, row) instanceof Entry.Blank);
     if (typed || column.role() == Column.Role.INPUT) {
       return Entries.outcome(
@@ -276,13 +276,13 @@ public final class Book {
 
   /** Says whether a condition of plain numbers holds in a row; not where that cannot be said. */
   public boolean holds(Condition plain, String table, int row) {
-    Reference first = blueprint.table(table).columns().get(0).reference();
+    Reference first = schema.table(table).columns().get(0).reference();
     return Explainer.holds(plain, new BookRow(this, table, row), cellName(first, row));
   }
 
   /** Returns how a cell comes about. */
   public Working working(Reference reference, int row) {
-    Column column = blueprint.column(reference);
+    Column column = schema.column(reference);
     Outcome outcome = outcome(reference, row);
     boolean typed = column.takesEntries() && !(entry(reference, row) instanceof Entry.Blank);
     if (typed || column.role() == Column.Role.INPUT) {
@@ -332,25 +332,23 @@ public final class Book {
   }
 
   private List<Working.Input> rests(Column column) {
-    return blueprint.origins(column).stream()
-        .map(
-            cell ->
-                new Working.Input(blueprint.column(cell), 0, shown(cell, outcome(cell, 0)), true))
+    return schema.origins(column).stream()
+        .map(cell -> new Working.Input(schema.column(cell), 0, shown(cell, outcome(cell, 0)), true))
         .toList();
   }
 
   private List<Working.Input> inputs(Dependencies needs, String table, int row, BookRow known) {
     List<Working.Input> inputs = new ArrayList<>();
     for (Reference cell : needs.cells()) {
-      int at = blueprint.sameRows(cell.table(), table) ? row : 0;
+      int at = schema.sameRows(cell.table(), table) ? row : 0;
       String held = shown(cell, outcome(cell, at));
-      inputs.add(new Working.Input(blueprint.column(cell), at, held, known.wasRead(cell)));
+      inputs.add(new Working.Input(schema.column(cell), at, held, known.wasRead(cell)));
     }
     Set<Reference> wholes = new LinkedHashSet<>(needs.columns());
     for (Reference whole : wholes) {
       String words =
-          "all " + rows(whole.table()) + " rows of " + blueprint.table(whole.table()).title();
-      inputs.add(new Working.Input(blueprint.column(whole), -1, words, known.wasRead(whole)));
+          "all " + rows(whole.table()) + " rows of " + schema.table(whole.table()).title();
+      inputs.add(new Working.Input(schema.column(whole), -1, words, known.wasRead(whole)));
     }
     return inputs;
   }
@@ -362,7 +360,7 @@ public final class Book {
 
   /** Returns a cell as a person would name it. */
   public Outcome.CellName cellName(Reference column, int row) {
-    TableDefinition table = blueprint.table(column.table());
+    TableDefinition table = schema.table(column.table());
     return new Outcome.CellName(rowName(table, row), column);
   }
 
@@ -378,13 +376,13 @@ public final class Book {
 
   /** Returns what a person calls a row of a table. */
   String rowWord(String table) {
-    return blueprint.table(table).rowWord();
+    return schema.table(table).rowWord();
   }
 
   /** Returns what puts what cells hold into words, in the units of the book as they are now. */
   public Wording wording() {
     if (wording.system() != system()) {
-      wording = new Wording(blueprint, system());
+      wording = new Wording(schema, system());
     }
     return wording;
   }
@@ -398,7 +396,7 @@ public final class Book {
 
   /** Returns a number of a column with its unit and enough digits to follow a sum. */
   String readable(Reference reference, double value) {
-    Column column = blueprint.column(reference);
+    Column column = schema.column(reference);
     if (column.content() == Column.Content.CHOICE) {
       return Optional.of(calculation.list(column))
           .filter(list -> value >= 0 && value < list.size())

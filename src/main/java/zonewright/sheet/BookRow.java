@@ -28,7 +28,7 @@ final class BookRow implements KnownRow {
   }
 
   private int rowFor(Reference cell) {
-    return book.blueprint().sameRows(cell.table(), table) ? row : 0;
+    return book.schema().sameRows(cell.table(), table) ? row : 0;
   }
 
   /** Says whether a cell was looked at; not where a condition took another way. */
@@ -61,12 +61,12 @@ final class BookRow implements KnownRow {
   }
 
   @Override
-  public Outcome gathered(Formula.Gather gather) {
+  public Outcome gathered(Formula.Aggregate gather) {
     read.add(gather.column());
     return book.gathered(gather, () -> gatheredNow(gather));
   }
 
-  private Outcome gatheredNow(Formula.Gather gather) {
+  private Outcome gatheredNow(Formula.Aggregate gather) {
     double value = book.part(gather, table, row);
     return Double.isNaN(value)
         ? firstReason(gather.column(), counted(gather.column().table()))
@@ -107,7 +107,7 @@ final class BookRow implements KnownRow {
   }
 
   @Override
-  public Outcome found(Formula.Find find) {
+  public Outcome found(Formula.RowLookup find) {
     read.add(find.column());
     return needed(find.column(), (int) book.number(find.word(), rowFor(find.word())));
   }

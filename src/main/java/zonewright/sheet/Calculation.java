@@ -30,7 +30,7 @@ import zonewright.units.UnitSystem;
  * it does not show.
  */
 public final class Calculation implements Workspace {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final Contents contents;
   private final Map<Reference, ColumnState> states = new LinkedHashMap<>();
   private final List<ColumnState> order = new ArrayList<>();
@@ -45,28 +45,28 @@ public final class Calculation implements Workspace {
   /** Whether it is known which rows count. */
   private boolean counts;
 
-  Calculation(Blueprint blueprint, Contents contents) {
-    this.blueprint = blueprint;
+  Calculation(Schema schema, Contents contents) {
+    this.schema = schema;
     this.contents = contents;
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       counted.put(table.id(), new BlockColumn());
       for (int position = 0; position < table.columns().size(); position++) {
         Column column = table.columns().get(position);
         states.put(column.reference(), new ColumnState(column, position, table.id()));
       }
     }
-    blueprint.order().forEach(column -> order.add(states.get(column.reference())));
+    schema.order().forEach(column -> order.add(states.get(column.reference())));
     order.forEach(this::connect);
   }
 
   private void connect(ColumnState state) {
-    Dependencies needs = blueprint.dependencies(state.column).orElse(null);
+    Dependencies needs = schema.dependencies(state.column).orElse(null);
     if (needs == null) {
       return;
     }
     for (Reference cell : needs.cells()) {
       ColumnState need = states.get(cell);
-      (blueprint.sameRows(cell.table(), state.table) ? need.sameRow : need.wholeColumn).add(state);
+      (schema.sameRows(cell.table(), state.table) ? need.sameRow : need.wholeColumn).add(state);
     }
     needs.columns().forEach(column -> states.get(column).wholeColumn.add(state));
     needs.cells().forEach(cell -> state.needs.add(states.get(cell)));
@@ -146,7 +146,7 @@ public final class Calculation implements Workspace {
   private void countAll() {
     if (!counts) {
       counts = true;
-      blueprint.tables().forEach(this::count);
+      schema.tables().forEach(this::count);
     }
   }
 
@@ -167,7 +167,7 @@ public final class Calculation implements Workspace {
 
   /** Takes over one cell's entry; {@link #run} then calculates what follows. */
   void entered(String tableId, int row, int position, Map<Reference, BitSet> changed) {
-    TableDefinition table = blueprint.table(tableId);
+    TableDefinition table = schema.table(tableId);
     ColumnState state = states.get(table.columns().get(position).reference());
     state.enter(row, contents.row(tableId, row).entry(position));
     mark(changed, state, row);
@@ -175,7 +175,7 @@ public final class Calculation implements Workspace {
       renamed(table, changed);
     } else if (counts && (counted.get(tableId).at(row) != 0) != inUse(table, row)) {
       countAgain(table);
-      blueprint.alongside(tableId).forEach(this::countAgain);
+      schema.alongside(tableId).forEach(this::countAgain);
     }
   }
 
@@ -286,7 +286,7 @@ public final class Calculation implements Workspace {
   Formula plain(Reference reference) {
     Formula known = plain.get(reference);
     if (known == null) {
-      Column column = blueprint.column(reference);
+      Column column = schema.column(reference);
       Formula formula = column.formula().orElseThrow();
       known = Expressed.in(formula, compiledFor, column.kind().unit(compiledFor));
       plain.put(reference, known);
@@ -364,13 +364,12 @@ public final class Calculation implements Workspace {
 
   @Override
   public boolean single(Reference reference) {
-    return blueprint.table(reference.table()).single();
+    return schema.table(reference.table()).single();
   }
 
   @Override
   public List<Integer> positions(Reference reference, List<String> words) {
-    List<String> list =
-        blueprint.column(reference).words().flatMap(WordList::constant).orElseThrow();
+    List<String> list = schema.column(reference).words().flatMap(WordList::constant).orElseThrow();
     return words.stream()
         .map(
             word -> {

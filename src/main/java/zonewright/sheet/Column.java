@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.Set;
 import zonewright.formula.Cells;
 import zonewright.formula.Formula;
-import zonewright.formula.Moved;
 import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
+import zonewright.formula.Rewriter;
 import zonewright.formula.Term;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
@@ -281,7 +281,9 @@ public final class Column implements Cells {
   public Column movedTo(String table, Set<String> from, Map<Reference, Formula> instead) {
     Reference there = new Reference(table, reference.column(), reference.name(), kind());
     Formula moved =
-        formula == null ? null : Moved.formula(formula, cell -> moved(cell, table, from), instead);
+        formula == null
+            ? null
+            : Rewriter.formula(formula, cell -> moved(cell, table, from), instead);
     return new Builder(there, role, content, moved).like(this).build();
   }
 

@@ -11,16 +11,16 @@ import zonewright.units.UnitSystem;
 public final class ColumnFinder {
   private static final int SUGGESTIONS = 3;
 
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final String preferred;
 
   /**
-   * Looks in all tables of a blueprint.
+   * Looks in all tables of a schema.
    *
    * @param preferred identifier of the table whose column is meant where several have the name
    */
-  public ColumnFinder(Blueprint blueprint, String preferred) {
-    this.blueprint = blueprint;
+  public ColumnFinder(Schema schema, String preferred) {
+    this.schema = schema;
     this.preferred = preferred;
   }
 
@@ -41,7 +41,7 @@ public final class ColumnFinder {
       return whole;
     }
     String title = written.substring(0, colon).strip();
-    return blueprint.tables().stream()
+    return schema.tables().stream()
         .filter(table -> table.title().equalsIgnoreCase(title))
         .findFirst()
         .map(table -> in(table, written.substring(colon + 1)))
@@ -81,7 +81,7 @@ public final class ColumnFinder {
 
   /** Returns the fixed names of the rows a column holds, such as the months; none for others. */
   private List<String> rowNames(Column column) {
-    TableDefinition table = blueprint.table(column.reference().table());
+    TableDefinition table = schema.table(column.reference().table());
     return table.rows() instanceof TableDefinition.Rows.Named rows
             && table.columns().get(0).equals(column)
         ? rows.names()
@@ -101,12 +101,12 @@ public final class ColumnFinder {
 
   private List<Column> all() {
     List<Column> columns = new ArrayList<>();
-    blueprint.tables().forEach(table -> columns.addAll(table.columns()));
+    schema.tables().forEach(table -> columns.addAll(table.columns()));
     return columns;
   }
 
   private List<String> titles() {
-    return blueprint.tables().stream().map(TableDefinition::title).toList();
+    return schema.tables().stream().map(TableDefinition::title).toList();
   }
 
   /** Returns the shortest name that means a column: its own, or with its table in front. */
@@ -119,7 +119,7 @@ public final class ColumnFinder {
 
   /** Returns a column's name with its table, as {@code Site: Volume a week}. */
   private String fullName(Column column) {
-    return blueprint.table(column.reference().table()).title() + ": " + column.name();
+    return schema.table(column.reference().table()).title() + ": " + column.name();
   }
 
   private static String either(List<String> names) {

@@ -10,7 +10,7 @@ import zonewright.units.UnitSystem;
  * What was entered: the rows of every table and the unit system they are in. Changes only by edits.
  */
 public final class Contents {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final Map<String, List<Row>> rows = new HashMap<>();
   private final Map<String, Map<Long, Integer>> places = new HashMap<>();
 
@@ -29,10 +29,10 @@ public final class Contents {
     void structure();
   }
 
-  Contents(Blueprint blueprint, UnitSystem system) {
-    this.blueprint = blueprint;
+  Contents(Schema schema, UnitSystem system) {
+    this.schema = schema;
     this.system = system;
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       rows.put(table.id(), new ArrayList<>());
       for (int i = 0; i < startingRows(table); i++) {
         rows.get(table.id()).add(blankRow(table.id()));
@@ -44,10 +44,10 @@ public final class Contents {
   }
 
   /** Holds what a snapshot holds; rows keep their identities. */
-  Contents(Blueprint blueprint, BookSnapshot snapshot) {
-    this.blueprint = blueprint;
+  Contents(Schema schema, BookSnapshot snapshot) {
+    this.schema = schema;
     this.system = snapshot.system();
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       List<Row> list = new ArrayList<>(snapshot.rows(table.id()));
       rows.put(table.id(), list);
       list.forEach(row -> nextId = Math.max(nextId, row.id() + 1));
@@ -73,7 +73,7 @@ public final class Contents {
 
   /** Returns a row with nothing in it, not yet part of the table. */
   Row blankRow(String table) {
-    return Row.blank(nextId++, blueprint.table(table).columns().size());
+    return Row.blank(nextId++, schema.table(table).columns().size());
   }
 
   /** Returns a copy of a row under an identity of its own, not yet part of the table. */
@@ -183,7 +183,7 @@ public final class Contents {
 
   private void restructured(String table, Touched touched) {
     places.remove(table);
-    for (TableDefinition beside : blueprint.alongside(table)) {
+    for (TableDefinition beside : schema.alongside(table)) {
       places.remove(beside.id());
       follow(beside);
     }
@@ -208,7 +208,7 @@ public final class Contents {
 
   /** The names of the rows alongside are those of the rows they stand beside. */
   private void rename(String table, int place, Touched touched) {
-    for (TableDefinition beside : blueprint.alongside(table)) {
+    for (TableDefinition beside : schema.alongside(table)) {
       List<Row> list = rows.get(beside.id());
       list.set(place, list.get(place).named(row(table, place).entry(0)));
       touched.cell(beside.id(), place, 0);

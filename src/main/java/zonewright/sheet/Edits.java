@@ -23,7 +23,7 @@ public final class Edits {
 
   /** Returns the edit of typing {@code text} into a cell. */
   public Edit typed(Reference column, int row, String text) {
-    Entry entry = Entries.read(book.blueprint().column(column), text, book.system());
+    Entry entry = Entries.read(book.schema().column(column), text, book.system());
     return set(column, row, entry);
   }
 
@@ -103,7 +103,7 @@ public final class Edits {
     List<Edit> parts = new ArrayList<>();
     List<Edit.Change> changes = new ArrayList<>();
     List<Row> fresh = new ArrayList<>();
-    boolean grows = book.blueprint().table(table).rows() instanceof TableDefinition.Rows.Free;
+    boolean grows = book.schema().table(table).rows() instanceof TableDefinition.Rows.Free;
     for (int i = 0; i < block.size(); i++) {
       int target = rows.get(i);
       if (target < book.rows(table)) {
@@ -128,7 +128,7 @@ public final class Edits {
     Row fresh = named(table, place);
     for (int j = 0; j < texts.size() && column + j < columns.size(); j++) {
       Reference reference = columns.get(column + j);
-      if (book.blueprint().column(reference).takesEntries()) {
+      if (book.schema().column(reference).takesEntries()) {
         fresh = fresh.with(book.position(reference), read(reference, texts.get(j)));
       }
     }
@@ -136,7 +136,7 @@ public final class Edits {
   }
 
   private Entry read(Reference reference, String text) {
-    return Entries.read(book.blueprint().column(reference), text, book.system());
+    return Entries.read(book.schema().column(reference), text, book.system());
   }
 
   /**
@@ -220,7 +220,7 @@ public final class Edits {
   private Edit withBeside(
       String name, Edit inserted, String table, List<Integer> originals, List<Row> copies) {
     List<Edit.Change> changes = new ArrayList<>();
-    for (TableDefinition other : book.blueprint().alongside(table)) {
+    for (TableDefinition other : book.schema().alongside(table)) {
       for (int i = 0; i < copies.size(); i++) {
         Row own = book.contents().row(other.id(), originals.get(i));
         for (int column = 1; column < other.columns().size(); column++) {
@@ -320,7 +320,7 @@ public final class Edits {
     List<Edit.Change> changes = new ArrayList<>();
     Map<String, Map<Long, Long>> fresh = new HashMap<>();
     parts.add(new Edit.SwitchUnits(book.system(), wanted.system(), List.of()));
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       List<Row> now = book.contents().rows(table.id());
       List<Row> then = wanted.rows(table.id());
       Map<Long, Row> known = new HashMap<>();
@@ -387,7 +387,7 @@ public final class Edits {
                         change ->
                             earlier.put(
                                 new Cell(change.table(), change.row(), change.column()), change)));
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (Row row : book.contents().rows(table.id())) {
         for (int i = 0; i < table.columns().size(); i++) {
           Entry before = row.entry(i);
@@ -409,8 +409,8 @@ public final class Edits {
   private record Cell(String table, long row, int column) {}
 
   private void add(List<Edit.Change> changes, Reference column, int row, Entry after) {
-    TableDefinition table = book.blueprint().table(column.table());
-    if (!table.takesEntries(book.blueprint().column(column))) {
+    TableDefinition table = book.schema().table(column.table());
+    if (!table.takesEntries(book.schema().column(column))) {
       return;
     }
     Entry before = book.entry(column, row);

@@ -15,7 +15,7 @@ final class RowDivision {
 
   RowDivision(Book book, String table, int at, List<Map<Reference, Entry>> parts) {
     this.book = book;
-    this.table = book.blueprint().table(table);
+    this.table = book.schema().table(table);
     this.at = at;
     this.parts = parts;
   }
@@ -29,7 +29,7 @@ final class RowDivision {
       fresh.add(changed(book.contents().copyOf(whole), part));
     }
     record(table, whole, changed(whole, parts.get(0)));
-    for (TableDefinition beside : book.blueprint().alongside(table.id())) {
+    for (TableDefinition beside : book.schema().alongside(table.id())) {
       beside(beside, fresh);
     }
     renamed(whole.entry(0), parts.get(0).get(table.columns().get(0).reference()));
@@ -79,7 +79,7 @@ final class RowDivision {
     if (!(before instanceof Entry.Words name) || after == null) {
       return;
     }
-    for (TableDefinition other : book.blueprint().tables()) {
+    for (TableDefinition other : book.schema().tables()) {
       for (int i = 0; i < other.columns().size(); i++) {
         boolean chooses =
             other.columns().get(i).words().orElse(null) instanceof WordList.RowsOf list

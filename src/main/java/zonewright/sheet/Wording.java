@@ -8,19 +8,17 @@ import zonewright.units.UnitSystem;
 
 /** Puts what cells hold into words, in one unit system; never changes, so any thread may ask it. */
 public final class Wording {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final UnitSystem system;
 
-  Wording(Blueprint blueprint, UnitSystem system) {
-    this.blueprint = blueprint;
+  Wording(Schema schema, UnitSystem system) {
+    this.schema = schema;
     this.system = system;
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Wording that
-        && system == that.system
-        && blueprint.equals(that.blueprint);
+    return other instanceof Wording that && system == that.system && schema.equals(that.schema);
   }
 
   @Override
@@ -39,7 +37,7 @@ public final class Wording {
         new Outcome.Cases<>() {
           @Override
           public String amount(double value) {
-            return Wording.this.amount(blueprint.column(column), value);
+            return Wording.this.amount(schema.column(column), value);
           }
 
           @Override

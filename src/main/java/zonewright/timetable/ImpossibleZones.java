@@ -10,9 +10,9 @@ import java.util.Set;
 final class ImpossibleZones {
   private ImpossibleZones() {}
 
-  static List<Finding> find(
+  static List<TimetableFinding> find(
       List<WateredZone> zones, NightRules rules, Calendar calendar, List<Set<DayOfWeek>> days) {
-    List<Finding> findings = new ArrayList<>();
+    List<TimetableFinding> findings = new ArrayList<>();
     for (int i = 0; i < zones.size(); i++) {
       WateredZone zone = zones.get(i);
       tooLong(zone, i, rules, calendar, days, findings);
@@ -27,7 +27,7 @@ final class ImpossibleZones {
       NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
-      List<Finding> findings) {
+      List<TimetableFinding> findings) {
     Set<DayOfWeek> seen = new HashSet<>();
     for (int day = 0; day < calendar.nights().size(); day++) {
       DayOfWeek weekday = calendar.nights().get(day).weekday();
@@ -40,11 +40,11 @@ final class ImpossibleZones {
       int longest = longestStretch(windows);
       int needed = NightPlacer.bound(List.of(zone), rules, windows);
       if (zone.minutesPerCycle() > longest) {
-        findings.add(new Finding.CycleOverWindow(zone, weekday, longest));
+        findings.add(new TimetableFinding.CycleOverWindow(zone, weekday, longest));
         return;
       }
       if (needed > span) {
-        findings.add(new Finding.SpanOverWindow(zone, weekday, needed, span));
+        findings.add(new TimetableFinding.SpanOverWindow(zone, weekday, needed, span));
         return;
       }
     }
@@ -72,7 +72,7 @@ final class ImpossibleZones {
       NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
-      List<Finding> findings) {
+      List<TimetableFinding> findings) {
     if (calendar.weekly() || !days.get(number).isEmpty()) {
       return;
     }
@@ -85,7 +85,7 @@ final class ImpossibleZones {
       }
     }
     if (lost > 0 && !byWeekday(zone)) {
-      findings.add(new Finding.LostDates(zone, lost, due));
+      findings.add(new TimetableFinding.LostDates(zone, lost, due));
     }
   }
 

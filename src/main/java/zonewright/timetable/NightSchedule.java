@@ -34,7 +34,7 @@ final class NightSchedule {
     this.days = days;
   }
 
-  List<NightPlan> place(List<NightPlan> known, List<Finding> findings) {
+  List<NightPlan> place(List<NightPlan> known, List<TimetableFinding> findings) {
     int[] rest = new int[zones.size()];
     Arrays.fill(rest, -WateringWindow.DAY * 8);
     List<NightPlan> plans = pass(rest, known);
@@ -50,7 +50,7 @@ final class NightSchedule {
           return plans;
         }
         if (week == MOST_WEEKS - 1 && !Arrays.equals(before, rest)) {
-          findings.add(new Finding.RestOverWeeksEnd());
+          findings.add(new TimetableFinding.RestOverWeeksEnd());
         }
       }
     }

@@ -23,7 +23,7 @@ import java.util.Set;
 public final class PlainWeekPlanner {
   private final NightRules rules;
   private final StartRuns startRuns;
-  private final List<Finding> findings = new ArrayList<>();
+  private final List<TimetableFinding> findings = new ArrayList<>();
   private final List<Part> parts = new ArrayList<>();
   private final List<PlainProgram> programs = new ArrayList<>();
   private Calendar calendar;
@@ -144,7 +144,7 @@ public final class PlainWeekPlanner {
           if (groups.size() > 1) {
             List<WateredZone> examples =
                 groups.values().stream().map(group -> group.get(0)).toList();
-            findings.add(new Finding.ProgramSplit(program, examples));
+            findings.add(new TimetableFinding.ProgramSplit(program, examples));
           }
         });
   }
@@ -207,7 +207,7 @@ public final class PlainWeekPlanner {
         part.nights.add(night);
       } else if (!told) {
         DayOfWeek first = calendar.nights().get(part.nights.get(0)).weekday();
-        findings.add(new Finding.NoCommonHours(part.program, first, day));
+        findings.add(new TimetableFinding.NoCommonHours(part.program, first, day));
         told = true;
       }
     }
@@ -257,7 +257,7 @@ public final class PlainWeekPlanner {
     add(part, keyed, stations, closes);
     int longest = ImpossibleZones.longestStretch(part.hours);
     if (chain.minutes(0) > longest) {
-      findings.add(new Finding.StartOverWindow(part.program, chain.minutes(0), longest));
+      findings.add(new TimetableFinding.StartOverWindow(part.program, chain.minutes(0), longest));
     }
     for (PlainProgram.Station station : stations) {
       int free =
@@ -265,7 +265,7 @@ public final class PlainWeekPlanner {
               - (starts[station.starts() - 1] - starts[0])
               - station.zone().minutesPerCycle();
       if (station.starts() > 1 && free < station.zone().soakMinutes()) {
-        findings.add(new Finding.RestBetweenNights(station.zone()));
+        findings.add(new TimetableFinding.RestBetweenNights(station.zone()));
       }
     }
   }

@@ -16,7 +16,10 @@ import java.util.List;
  *     when every night is long enough
  */
 public record Timetable(
-    List<NightPlan> nights, List<ZoneWater> zones, List<Finding> findings, List<Cure> cures) {
+    List<NightPlan> nights,
+    List<ZoneWater> zones,
+    List<TimetableFinding> findings,
+    List<Cure> cures) {
 
   /** Keeps copies. */
   public Timetable {

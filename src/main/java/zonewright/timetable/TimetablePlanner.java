@@ -30,7 +30,7 @@ public final class TimetablePlanner {
         zones.stream().filter(zone -> zone.flow() <= rules.availableFlow()).toList();
     List<Waterings> waterings = Waterings.of(possible);
     WeekdayChoice.Result choice = WeekdayChoice.choose(waterings, rules);
-    List<Finding> findings = new ArrayList<>(choice.findings());
+    List<TimetableFinding> findings = new ArrayList<>(choice.findings());
     Calendar calendar =
         new Calendar(waterings, rules, firstDay, choice.days(), Calendar.weekly(zones));
     NightSchedule schedule = new NightSchedule(possible, rules, calendar, choice.days());

@@ -21,7 +21,7 @@ final class WeekdayChoice {
 
   private final List<Waterings> zones;
   private final NightRules rules;
-  private final List<Finding> findings = new ArrayList<>();
+  private final List<TimetableFinding> findings = new ArrayList<>();
   private final List<int[]> choices = new ArrayList<>();
   private final int[] chosen;
   private final long[] load = new long[WEEK];
@@ -33,7 +33,7 @@ final class WeekdayChoice {
    *     dates or finds no day
    * @param findings days that are closed, too few days, gaps that cannot be kept
    */
-  record Result(List<Set<DayOfWeek>> days, List<Finding> findings) {
+  record Result(List<Set<DayOfWeek>> days, List<TimetableFinding> findings) {
     /** Keeps copies. */
     Result {
       days = List.copyOf(days);
@@ -82,9 +82,10 @@ final class WeekdayChoice {
   private int fixed(Waterings zone, int wanted, int open) {
     int kept = wanted & open;
     if (kept == 0) {
-      findings.add(new Finding.NoOpenDay(zone.subject(), days(wanted)));
+      findings.add(new TimetableFinding.NoOpenDay(zone.subject(), days(wanted)));
     } else if (kept != wanted) {
-      findings.add(new Finding.ClosedDays(zone.subject(), days(wanted & ~open), days(kept)));
+      findings.add(
+          new TimetableFinding.ClosedDays(zone.subject(), days(wanted & ~open), days(kept)));
     }
     return kept;
   }
@@ -93,11 +94,11 @@ final class WeekdayChoice {
     int allowed = mask(free.allowed()) & open;
     int count = Math.min(free.daysNeeded(), Integer.bitCount(allowed));
     if (count == 0) {
-      findings.add(new Finding.NoOpenDay(zone.subject(), free.allowed()));
+      findings.add(new TimetableFinding.NoOpenDay(zone.subject(), free.allowed()));
       return new int[] {0};
     }
     if (count < free.daysNeeded()) {
-      findings.add(new Finding.TooFewDays(zone.subject(), free.daysNeeded(), count));
+      findings.add(new TimetableFinding.TooFewDays(zone.subject(), free.daysNeeded(), count));
     }
     List<Integer> sets = new ArrayList<>();
     int least = WEEK + 1;
@@ -110,7 +111,7 @@ final class WeekdayChoice {
     int limit = Math.max(least, free.longestGap());
     if (least > free.longestGap()) {
       findings.add(
-          new Finding.GapTooLong(
+          new TimetableFinding.GapTooLong(
               zone.subject(), free.longestGap(), count, least, enough(allowed, free.longestGap())));
     }
     return sets.stream().filter(mask -> longestGap(mask) <= limit).mapToInt(mask -> mask).toArray();

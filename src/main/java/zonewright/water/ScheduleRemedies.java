@@ -126,10 +126,10 @@ final class ScheduleRemedies {
       BookSnapshot now = book.snapshot();
       Map<String, List<Row>> tables = new HashMap<>(now.tables());
       tables.put(Sheets.ZONES, List.of(now.rows(Sheets.ZONES).get(row)));
-      book.blueprint()
+      book.schema()
           .alongside(Sheets.ZONES)
           .forEach(beside -> tables.put(beside.id(), List.of(now.rows(beside.id()).get(row))));
-      return new Trial(new Book(book.blueprint(), new BookSnapshot(now.system(), tables)));
+      return new Trial(new Book(book.schema(), new BookSnapshot(now.system(), tables)));
     }
 
     void type(Column column, int number) {

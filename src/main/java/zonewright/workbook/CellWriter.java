@@ -15,8 +15,8 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 
@@ -48,10 +48,10 @@ final class CellWriter {
   XSSFCellStyle style(SheetColumn column) {
     return switch (column.role()) {
       case TYPED -> styles.of(look(column), format(column));
-      case VALUE, USUAL, CHECKED -> styles.of(Look.CALCULATED, format(column));
-      case MISSING -> styles.of(Look.CALCULATED);
-      case STEP -> styles.of(Look.CALCULATED, "General");
-      case FILLED_IN, IDENTITY, JOIN, ROW -> styles.of(Look.CALCULATED, WITHOUT_DECIMALS);
+      case VALUE, USUAL, CHECKED -> styles.of(CellStyleName.CALCULATED, format(column));
+      case MISSING -> styles.of(CellStyleName.CALCULATED);
+      case STEP -> styles.of(CellStyleName.CALCULATED, "General");
+      case FILLED_IN, IDENTITY, JOIN, ROW -> styles.of(CellStyleName.CALCULATED, WITHOUT_DECIMALS);
     };
   }
 
@@ -189,13 +189,13 @@ final class CellWriter {
     return styles.literal(look(column));
   }
 
-  private static Look look(SheetColumn column) {
+  private static CellStyleName look(SheetColumn column) {
     Column of = column.column().orElse(null);
     if (of == null || column.role() != SheetColumn.Role.TYPED) {
-      return Look.CALCULATED;
+      return CellStyleName.CALCULATED;
     }
     return of.role() == Column.Role.DEFAULTED
-        ? Look.DEFAULT
-        : of.content() == Column.Content.NUMBER ? Look.INPUT : Look.INPUT_WORDS;
+        ? CellStyleName.DEFAULT
+        : of.content() == Column.Content.NUMBER ? CellStyleName.INPUT : CellStyleName.INPUT_WORDS;
   }
 }

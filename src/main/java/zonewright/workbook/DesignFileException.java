@@ -1,7 +1,7 @@
 package zonewright.workbook;
 
 /** A design file could not be read or written; the message is one sentence for a designer. */
-public sealed class DesignFileException extends Exception permits Protection.Needed {
+public sealed class DesignFileException extends Exception permits PasswordProtection.Needed {
   DesignFileException(String sentence) {
     super(sentence);
   }
@@ -12,6 +12,6 @@ public sealed class DesignFileException extends Exception permits Protection.Nee
 
   /** Says whether a password, or another one, would open the file. */
   public boolean wantsPassword() {
-    return this instanceof Protection.Needed;
+    return this instanceof PasswordProtection.Needed;
   }
 }

@@ -16,13 +16,13 @@ import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.SheetsInUse;
 import zonewright.formula.ReferenceTable;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
 import zonewright.sheet.Row;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.QuantityText;
@@ -37,7 +37,7 @@ final class DesignReader {
 
   private final WorkbookSource source;
   private final XSSFWorkbook workbook;
-  private final Blueprint blueprint = IrrigationSheets.blueprint();
+  private final Schema schema = IrrigationSheets.schema();
   private final Notes notes = new Notes();
   private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
   private final Map<String, List<Double>> identities = new HashMap<>();
@@ -76,7 +76,7 @@ final class DesignReader {
   }
 
   private static void refuse(XSSFWorkbook workbook, String file) throws DesignFileException {
-    TableDefinition zones = IrrigationSheets.blueprint().table(Sheets.ZONES);
+    TableDefinition zones = IrrigationSheets.schema().table(Sheets.ZONES);
     boolean marked = workbook.getProperties().getCustomProperties().contains(DesignWorkbook.MARK);
     if (TableReading.there(WorkbookSource.whole(workbook), zones)) {
       return;
@@ -95,7 +95,7 @@ final class DesignReader {
     this.earlier = earlier(workbook);
     this.system = findSystem();
     this.cells = new CellReader(system, notes);
-    this.layout = new WorkbookLayout(blueprint, system);
+    this.layout = new WorkbookLayout(schema, system);
     this.design = Design.blank(system);
     known.add("About");
     known.add(LimitsSheet.TITLE);
@@ -114,7 +114,7 @@ final class DesignReader {
 
   private UnitSystem findSystem() {
     Optional<UnitSystem> said = Optional.empty();
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       XSSFSheet sheet = workbook.getSheet(table.title());
       if (table.single() && sheet != null && said.isEmpty()) {
         said = new SingleReading(sheet).system();
@@ -132,7 +132,7 @@ final class DesignReader {
 
   private void all() {
     List<Runnable> comparisons = new ArrayList<>();
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       if (table.single()) {
         single(table, comparisons);
       } else {
@@ -152,7 +152,7 @@ final class DesignReader {
 
   /** Tables of the trade are the program's; what a person changed in them is told. */
   private void references() {
-    ReferenceCells ours = new ReferenceCells(blueprint, system);
+    ReferenceCells ours = new ReferenceCells(schema, system);
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       XSSFSheet sheet = workbook.getSheet(table.name());
       if (sheet == null) {

@@ -16,9 +16,9 @@ import zonewright.design.IrrigationSheets;
 import zonewright.design.SheetsInUse;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.kit.Protection;
@@ -42,7 +42,7 @@ final class DesignWorkbook {
   private final List<PackSheet> selection;
   private final PackBook pack;
   private final Book book;
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final List<TableDefinition> ours;
   private final XSSFWorkbook workbook;
   private final Styles styles;
@@ -66,9 +66,9 @@ final class DesignWorkbook {
     this.selection =
         order.sheets().stream().filter(sheet -> sheet.lacks(office).isEmpty()).toList();
     this.book = design.book();
-    this.blueprint = book.blueprint();
+    this.schema = book.schema();
     this.ours =
-        blueprint.tables().stream()
+        schema.tables().stream()
             .filter(table -> !order.client() || ForClient.SHEETS.contains(table.id()))
             .toList();
     int zone = order.zoneIn(design).orElse(0);
@@ -103,7 +103,7 @@ final class DesignWorkbook {
         new DesignWorkbook(
             workbook, design, Styles.of(workbook), layout(design, order.client()), order, later);
     made.add(
-        new Validations(design.book().blueprint(), design.book().system(), made.lists()), Set.of());
+        new Validations(design.book().schema(), design.book().system(), made.lists()), Set.of());
     workbook.setActiveSheet(0);
     return workbook;
   }
@@ -170,7 +170,7 @@ final class DesignWorkbook {
       }
       hide(sheet, !SheetsInUse.uses(book, table));
     }
-    ReferenceCells tradeCells = new ReferenceCells(blueprint, book.system());
+    ReferenceCells tradeCells = new ReferenceCells(schema, book.system());
     ReferenceSheet references = new ReferenceSheet(workbook, styles, book.system(), tradeCells);
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       XSSFSheet sheet = workbook.getSheet(table.name());
@@ -225,7 +225,7 @@ final class DesignWorkbook {
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
       lists.put(table.name(), Validations.cells(table.name(), 0, 1, table.size()));
     }
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       if (!table.single() && layout.has(table)) {
         int last = TableSheet.lastRow(book, table);
         lists.put(table.id(), Validations.cells(table.title(), 0, TableSheet.FIRST_ROW, last));

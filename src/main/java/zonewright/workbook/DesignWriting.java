@@ -53,12 +53,13 @@ final class DesignWriting {
       Optional<KeptFile> made = inPlace(design, kept.get(), order);
       if (made.isPresent()) {
         byte[] content = made.get().content().orElseThrow();
-        SafeSave.replace(file, Protection.closed(password, stream -> stream.write(content)));
+        SafeSave.replace(
+            file, PasswordProtection.closed(password, stream -> stream.write(content)));
         return new DesignFile.Written(made.get().closedBy(password), List.of());
       }
     }
     Map<String, Map<Long, Integer>> rows = new HashMap<>();
-    for (TableDefinition table : design.book().blueprint().tables()) {
+    for (TableDefinition table : design.book().schema().tables()) {
       rows.put(table.id(), KeptRows.fresh(design.book(), table));
     }
     Optional<byte[]> content = Optional.empty();
@@ -69,12 +70,12 @@ final class DesignWriting {
       if (bearable) {
         ByteArrayOutputStream made = new ByteArrayOutputStream();
         later.write(workbook, made, progress);
-        SafeSave.replace(file, Protection.closed(password, made::writeTo));
+        SafeSave.replace(file, PasswordProtection.closed(password, made::writeTo));
         content = Optional.of(made.toByteArray());
       } else {
         SafeSave.replace(
             file,
-            Protection.closed(password, stream -> later.write(workbook, stream, progress)),
+            PasswordProtection.closed(password, stream -> later.write(workbook, stream, progress)),
             part -> {
               if (cells(design) > WorkbookOpening.MOST_CELLS * 2 / 3) {
                 WorkbookOpening.again(part, file, password);
@@ -89,7 +90,7 @@ final class DesignWriting {
   }
 
   private static long cells(Design design) {
-    return design.book().blueprint().tables().stream()
+    return design.book().schema().tables().stream()
         .mapToLong(table -> (long) design.book().rows(table.id()) * table.columns().size())
         .sum();
   }

@@ -10,9 +10,9 @@ import zonewright.formula.PrintedText;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
-import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Styles;
 
 /** Every column explained: what it means, how it is calculated, and where that comes from. */
@@ -41,7 +41,7 @@ final class GuideSheet {
     for (int i = 0; i < HEADINGS.size(); i++) {
       XSSFCell cell = top.createCell(i);
       cell.setCellValue(HEADINGS.get(i));
-      cell.setCellStyle(styles.of(Look.HEADING));
+      cell.setCellStyle(styles.of(CellStyleName.HEADING));
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
     int at = 1;
@@ -52,7 +52,7 @@ final class GuideSheet {
     }
     sheet.createFreezePane(2, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Paper.set(sheet, project, system, true, HEADINGS.size());
+    PageSetup.set(sheet, project, system, true, HEADINGS.size());
     return sheet;
   }
 
@@ -75,7 +75,7 @@ final class GuideSheet {
     int longest = 0;
     for (int i = 0; i < texts.size(); i++) {
       XSSFCell cell = row.createCell(i);
-      cell.setCellStyle(styles.of(i == 1 ? Look.NAME : Look.SMALL));
+      cell.setCellStyle(styles.of(i == 1 ? CellStyleName.NAME : CellStyleName.SMALL));
       cell.setCellValue(CellText.encoded(texts.get(i)));
       longest = i > 2 ? Math.max(longest, texts.get(i).length()) : longest;
     }

@@ -44,7 +44,7 @@ final class InPlace {
     this.book = design.book();
     this.kept = kept;
     this.workbook = workbook;
-    this.keptLayout = new WorkbookLayout(design.book().blueprint(), kept.system());
+    this.keptLayout = new WorkbookLayout(design.book().schema(), kept.system());
   }
 
   /**
@@ -101,7 +101,7 @@ final class InPlace {
     Styles styles = Styles.of(workbook);
     CellWriter cells = new CellWriter(book, styles);
     Map<TableDefinition, TableReading> readings = new LinkedHashMap<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       reading(table).ifPresent(reading -> readings.put(table, reading));
     }
     WorkbookLayout layout =
@@ -110,14 +110,13 @@ final class InPlace {
             table -> SheetsInUse.uses(book, table) || stands(table, readings),
             column -> false,
             column ->
-                Optional.ofNullable(
-                        readings.get(book.blueprint().table(column.reference().table())))
+                Optional.ofNullable(readings.get(book.schema().table(column.reference().table())))
                     .filter(reading -> reading.takesYours(column))
                     .isPresent());
     Reformat reformat = new Reformat(workbook, kept.system(), book.system());
     Map<String, TableUpdate> found = new LinkedHashMap<>();
     Map<String, SingleUpdate> singles = new LinkedHashMap<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       if (table.single()) {
         XSSFSheet sheet = workbook.getSheet(table.title());
         if (sheet != null) {
@@ -138,7 +137,7 @@ final class InPlace {
     DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, layout, order);
     Map<String, String> lists = whole.lists();
     found.forEach((id, update) -> lists.put(id, update.nameCells()));
-    Validations validations = new Validations(book.blueprint(), book.system(), lists);
+    Validations validations = new Validations(book.schema(), book.system(), lists);
     found.values().forEach(update -> update.validate(validations));
     singles.values().forEach(update -> update.write(validations));
     found.values().forEach(update -> update.finish(whole.nextTable()));
@@ -146,7 +145,7 @@ final class InPlace {
     there.addAll(singles.keySet());
     whole.add(validations, there);
     back(gone, order);
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       rows.computeIfAbsent(table.id(), any -> KeptRows.fresh(book, table));
     }
     int index = workbook.getSheetIndex(front);

@@ -15,9 +15,9 @@ import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
-import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
@@ -57,7 +57,7 @@ final class LimitsSheet {
   XSSFSheet write(WorkbookLayout layout, String project) {
     sheet = workbook.createSheet(TITLE);
     for (int i = 0; i < HEADINGS.length; i++) {
-      words(i, HEADINGS[i], Look.HEADING);
+      words(i, HEADINGS[i], CellStyleName.HEADING);
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
     row++;
@@ -68,12 +68,12 @@ final class LimitsSheet {
     layout.fixedWords().forEach((column, words) -> list(layout, column, words));
     sheet.createFreezePane(2, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Paper.set(sheet, project, layout.system(), true, HEADINGS.length);
+    PageSetup.set(sheet, project, layout.system(), true, HEADINGS.length);
     return sheet;
   }
 
   private void constant(String words, String name, double value) {
-    words(1, words, Look.NAME);
+    words(1, words, CellStyleName.NAME);
     number(USUAL, value, "0E+00");
     name(name, row, row, USUAL);
     row++;
@@ -81,15 +81,15 @@ final class LimitsSheet {
 
   private void line(WorkbookLayout.Limits limits, UnitSystem system) {
     Column column = limits.column();
-    words(0, limits.table().title(), Look.TABLE);
-    words(1, column.name(), Look.NAME);
+    words(0, limits.table().title(), CellStyleName.TABLE);
+    words(1, column.name(), CellStyleName.NAME);
     boolean number = column.content() == Column.Content.NUMBER;
-    words(2, number ? column.kind().unit(system).symbol() : "", Look.SMALL);
+    words(2, number ? column.kind().unit(system).symbol() : "", CellStyleName.SMALL);
     String format = Styles.format(column, system);
     if (!Double.isNaN(limits.least())) {
       boolean taken = column.bounds().map(Bounds::lowIncluded).orElse(true);
       number(3, limits.least(), format);
-      words(4, taken ? "yes" : "no", Look.TABLE);
+      words(4, taken ? "yes" : "no", CellStyleName.TABLE);
       criterion(
           FROM,
           "IF(%s=\"yes\",\">=\",\">\")&%s".formatted(cell(4), cell(3)),
@@ -105,7 +105,7 @@ final class LimitsSheet {
     if (usual instanceof Double value) {
       number(USUAL, value, format);
     } else if (usual instanceof String word) {
-      words(USUAL, word, Look.TABLE);
+      words(USUAL, word, CellStyleName.TABLE);
     }
     if (usual != null) {
       name(WorkbookNames.limit(limits.table(), column, "usual"), row, row, USUAL);
@@ -115,14 +115,14 @@ final class LimitsSheet {
 
   private void list(WorkbookLayout layout, Column column, List<String> words) {
     int first = row;
-    words(0, layout.blueprint().table(column.reference().table()).title(), Look.TABLE);
-    words(1, column.name(), Look.NAME);
+    words(0, layout.schema().table(column.reference().table()).title(), CellStyleName.TABLE);
+    words(1, column.name(), CellStyleName.NAME);
     for (String word : words) {
-      words(WORDS, word, Look.TABLE);
+      words(WORDS, word, CellStyleName.TABLE);
       row++;
     }
     name(
-        WorkbookNames.limit(layout.blueprint().table(column.reference().table()), column, "words"),
+        WorkbookNames.limit(layout.schema().table(column.reference().table()), column, "words"),
         first,
         row - 1,
         WORDS);
@@ -137,7 +137,7 @@ final class LimitsSheet {
     return present.createCell(column);
   }
 
-  private void words(int column, String words, Look look) {
+  private void words(int column, String words, CellStyleName look) {
     XSSFCell cell = at(column);
     cell.setCellStyle(styles.of(look));
     if (!words.isEmpty()) {
@@ -147,13 +147,13 @@ final class LimitsSheet {
 
   private void number(int column, double value, String format) {
     XSSFCell cell = at(column);
-    cell.setCellStyle(styles.of(Look.TABLE, format));
+    cell.setCellStyle(styles.of(CellStyleName.TABLE, format));
     cell.setCellValue(value);
   }
 
   private void criterion(int column, String formula, String result) {
     XSSFCell cell = at(column);
-    cell.setCellStyle(styles.of(Look.SMALL));
+    cell.setCellStyle(styles.of(CellStyleName.SMALL));
     cell.setCellFormula(formula);
     cell.setCellValue(result);
   }

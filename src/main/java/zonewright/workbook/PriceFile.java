@@ -22,9 +22,9 @@ import zonewright.trade.Sheets;
 import zonewright.units.DecimalSign;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
-import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Styles;
 
 /**
@@ -61,14 +61,14 @@ public final class PriceFile {
       for (int at = 0; at < columns.size(); at++) {
         XSSFCell cell = head.createCell(at);
         cell.setCellValue(columns.get(at).heading(book.system()));
-        cell.setCellStyle(styles.of(Look.INPUT_HEADING));
+        cell.setCellStyle(styles.of(CellStyleName.INPUT_HEADING));
         sheet.setColumnWidth(at, 256 * width(book, columns.get(at)));
       }
       for (int row = 0; row < book.rows(Sheets.PARTS); row++) {
         item(book, row, columns, sheet, styles);
       }
       sheet.createFreezePane(1, 1);
-      Paper.set(sheet, TITLE, book.system(), true, columns.size());
+      PageSetup.set(sheet, TITLE, book.system(), true, columns.size());
       sheet.setRepeatingRows(CellRangeAddress.valueOf("1:1"));
       SafeSave.replace(file, workbook::write);
     } catch (CellText.TooLong | IOException problem) {
@@ -104,15 +104,15 @@ public final class PriceFile {
       boolean words = column.content() != Column.Content.NUMBER;
       cell.setCellStyle(
           words
-              ? styles.of(Look.INPUT_WORDS)
-              : styles.of(Look.INPUT, Styles.format(column, book.system())));
+              ? styles.of(CellStyleName.INPUT_WORDS)
+              : styles.of(CellStyleName.INPUT, Styles.format(column, book.system())));
       if (entries.get(at) instanceof Entry.Figure figure) {
         cell.setCellValue(figure.value());
       } else if (!entries.get(at).equals(Entry.BLANK)) {
         String text = Entries.typed(column, entries.get(at));
         cell.setCellValue(CellText.encoded(text));
         if (CellText.looksLikeFormula(text)) {
-          cell.setCellStyle(styles.literal(Look.INPUT_WORDS));
+          cell.setCellStyle(styles.literal(CellStyleName.INPUT_WORDS));
         }
       }
     }

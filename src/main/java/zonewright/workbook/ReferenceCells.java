@@ -10,7 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import zonewright.formula.ReferenceTable;
-import zonewright.sheet.Blueprint;
+import zonewright.sheet.Schema;
 import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
@@ -24,14 +24,14 @@ final class ReferenceCells {
   private final UnitSystem system;
   private final Map<String, ReferenceTable.Numbers> used = new HashMap<>();
 
-  /** Prepares for one unit system; the blueprint says in which columns formulas look things up. */
-  ReferenceCells(Blueprint blueprint, UnitSystem system) {
+  /** Prepares for one unit system; the schema says in which columns formulas look things up. */
+  ReferenceCells(Schema schema, UnitSystem system) {
     this.system = system;
-    blueprint
+    schema
         .order()
         .forEach(
             column ->
-                blueprint
+                schema
                     .dependencies(column)
                     .ifPresent(needs -> needs.published().forEach(this::uses)));
   }

@@ -10,10 +10,10 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.formula.ReferenceTable;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.kit.ExcelTable;
-import zonewright.workbook.kit.Look;
-import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Styles;
 
 /**
@@ -50,7 +50,7 @@ final class ReferenceSheet {
       String heading = headings.get(position);
       Optional<ReferenceTable.Numbers> numbers = cells.numbers(table, heading);
       XSSFCell cell = top.createCell(position);
-      cell.setCellStyle(styles.of(Look.HEADING));
+      cell.setCellStyle(styles.of(CellStyleName.HEADING));
       cell.setCellValue(numbers.map(column -> column.heading(system)).orElse(heading));
       boolean source = heading.equals("Source") || heading.equals("Status");
       int width =
@@ -69,7 +69,7 @@ final class ReferenceSheet {
     ExcelTable.make(sheet, table.name(), number, 0, table.size(), headings.size());
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Paper.set(sheet, project, system, true, headings.size());
+    PageSetup.set(sheet, project, system, true, headings.size());
     return sheet;
   }
 
@@ -89,7 +89,8 @@ final class ReferenceSheet {
       Optional<ReferenceTable.Numbers> numbers,
       boolean source) {
     XSSFCell cell = row.createCell(position);
-    Look look = source ? Look.SMALL : position == 0 ? Look.NAME : Look.TABLE;
+    CellStyleName look =
+        source ? CellStyleName.SMALL : position == 0 ? CellStyleName.NAME : CellStyleName.TABLE;
     Object content = cells.content(text, at, numbers);
     if (content instanceof Double number) {
       cell.setCellStyle(styles.of(look, format(numbers.orElseThrow(), text)));

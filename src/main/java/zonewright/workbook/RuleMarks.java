@@ -17,9 +17,9 @@ import zonewright.design.IrrigationSheets;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Expressed;
 import zonewright.formula.SpreadsheetText;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
+import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.MarkNames;
@@ -36,11 +36,11 @@ final class RuleMarks {
   private static final String FILL = "F8CBB9";
   private static final String INK = "6E2412";
 
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final WorkbookLayout layout;
 
   RuleMarks(WorkbookLayout layout) {
-    this.blueprint = layout.blueprint();
+    this.schema = layout.schema();
     this.layout = layout;
   }
 
@@ -78,7 +78,7 @@ final class RuleMarks {
     ofTable(table)
         .forEach(
             rule -> {
-              Column marked = blueprint.column(rule.cell());
+              Column marked = schema.column(rule.cell());
               Integer position = layout.has(marked) ? places.get(layout.shown(marked)) : null;
               if (position != null) {
                 condition(rule, table, cells)
@@ -118,7 +118,7 @@ final class RuleMarks {
     ofTable(table)
         .forEach(
             rule -> {
-              Integer row = lines.get(blueprint.column(rule.cell()));
+              Integer row = lines.get(schema.column(rule.cell()));
               if (row != null) {
                 condition(rule, table, (column, typed) -> "")
                     .ifPresent(
@@ -134,11 +134,11 @@ final class RuleMarks {
 
   private Optional<String> condition(Rule rule, TableDefinition table, MarkNames.Cells cells) {
     Dependencies needs = Dependencies.of(rule.when());
-    boolean there = needs.cells().stream().allMatch(cell -> layout.has(blueprint.column(cell)));
+    boolean there = needs.cells().stream().allMatch(cell -> layout.has(schema.column(cell)));
     if (!there) {
       return Optional.empty();
     }
-    MarkNames names = new MarkNames(blueprint, table, cells);
+    MarkNames names = new MarkNames(schema, table, cells);
     String test = SpreadsheetText.of(Expressed.in(rule.when(), layout.system()), names);
     return names.plain()
         ? Optional.of("IFERROR(AND(%s,%s),FALSE)".formatted(name(rule), test))

@@ -14,8 +14,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.Look;
-import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.CellStyleName;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -96,11 +96,11 @@ final class SingleSheet {
     new RuleMarks(layout).single(sheet, table, lines, USED_AT);
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    sheet.setTabColor(Styles.colour(Look.INPUT_HEADING.fill()));
+    sheet.setTabColor(Styles.colour(CellStyleName.INPUT_HEADING.fill()));
     sheet.setColumnHidden(SOURCE_AT, true);
     sheet.getColumnHelper().getColumn(SOURCE_AT, false).setOutlineLevel((short) 1);
     sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
-    Paper.set(sheet, project, book.system(), true, HEADINGS.length);
+    PageSetup.set(sheet, project, book.system(), true, HEADINGS.length);
     return sheet;
   }
 
@@ -110,19 +110,20 @@ final class SingleSheet {
     for (int i = 0; i < HEADINGS.length; i++) {
       XSSFCell cell = row.createCell(i);
       cell.setCellValue(HEADINGS[i]);
-      cell.setCellStyle(styles.of(i == YOURS_AT ? Look.INPUT_HEADING : Look.HEADING));
+      cell.setCellStyle(
+          styles.of(i == YOURS_AT ? CellStyleName.INPUT_HEADING : CellStyleName.HEADING));
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
   }
 
   private int units(XSSFSheet sheet, int at) {
     XSSFRow row = sheet.createRow(at);
-    small(row, 0, UNITS_LINE, Look.NAME);
-    small(row, USED_AT, book.system().words(), Look.CALCULATED);
-    small(row, 3, "", Look.SMALL);
+    small(row, 0, UNITS_LINE, CellStyleName.NAME);
+    small(row, USED_AT, book.system().words(), CellStyleName.CALCULATED);
+    small(row, 3, "", CellStyleName.SMALL);
     String words =
         "All numbers of this workbook are in these units. Change them in Zonewright, which converts every number.";
-    small(row, 4, words, Look.SMALL);
+    small(row, 4, words, CellStyleName.SMALL);
     row.setHeightInPoints(height(words));
     return at + 1;
   }
@@ -130,7 +131,7 @@ final class SingleSheet {
   private int band(XSSFSheet sheet, int at, String band) {
     XSSFRow row = sheet.createRow(at);
     for (int i = 0; i < HEADINGS.length; i++) {
-      small(row, i, i == 0 ? band : "", Look.BAND);
+      small(row, i, i == 0 ? band : "", CellStyleName.BAND);
     }
     return at + 1;
   }
@@ -138,11 +139,11 @@ final class SingleSheet {
   /** Writes the line of a column and, closed, those of what is calculated in between. */
   private int lines(XSSFSheet sheet, int first, TableDefinition table, Column column) {
     XSSFRow row = sheet.createRow(first);
-    small(row, 0, column.name(), Look.NAME);
+    small(row, 0, column.name(), CellStyleName.NAME);
     boolean number = column.content() == Column.Content.NUMBER;
-    small(row, 3, number ? column.kind().unit(book.system()).symbol() : "", Look.SMALL);
-    small(row, 4, column.meaning(), Look.SMALL);
-    small(row, 5, column.source(), Look.SMALL);
+    small(row, 3, number ? column.kind().unit(book.system()).symbol() : "", CellStyleName.SMALL);
+    small(row, 4, column.meaning(), CellStyleName.SMALL);
+    small(row, 5, column.source(), CellStyleName.SMALL);
     int next = first + 1;
     float height = height(column.meaning());
     for (SheetColumn line : layout.columns(table)) {
@@ -151,7 +152,7 @@ final class SingleSheet {
       }
       if (line.role().closed()) {
         XSSFRow between = sheet.createRow(next++);
-        small(between, 0, line.heading(), Look.SMALL);
+        small(between, 0, line.heading(), CellStyleName.SMALL);
         cells.write(between, USED_AT, table, line, 0);
         between.setZeroHeight(true);
         between.getCTRow().setOutlineLevel((short) 1);
@@ -192,7 +193,7 @@ final class SingleSheet {
     return Math.max(17, lines * 11.5f + 4);
   }
 
-  private void small(XSSFRow row, int position, String words, Look look) {
+  private void small(XSSFRow row, int position, String words, CellStyleName look) {
     XSSFCell cell = row.createCell(position);
     cell.setCellStyle(styles.of(look));
     if (!words.isEmpty()) {

@@ -11,7 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -77,7 +77,9 @@ final class SingleUpdate {
   void write(Validations validations) {
     reading
         .line(SingleSheet.UNITS_LINE)
-        .ifPresent(row -> text(row, reading.usedColumn(), book.system().words(), Look.CALCULATED));
+        .ifPresent(
+            row ->
+                text(row, reading.usedColumn(), book.system().words(), CellStyleName.CALCULATED));
     Map<Column, Integer> lines = new HashMap<>();
     Map<String, Integer> added = new HashMap<>();
     for (SheetColumn line : layout.columns(table)) {
@@ -92,7 +94,7 @@ final class SingleUpdate {
       lines.put(column, row);
       if (column.content() == Column.Content.NUMBER && reading.unitColumn() >= 0) {
         String unit = column.kind().unit(book.system()).symbol();
-        text(row, reading.unitColumn(), unit, Look.SMALL);
+        text(row, reading.unitColumn(), unit, CellStyleName.SMALL);
       }
       if (line.role() == SheetColumn.Role.TYPED) {
         validations.renew(sheet, column, row, row, reading.yoursColumn());
@@ -119,11 +121,11 @@ final class SingleUpdate {
   private int line(String item) {
     int row = sheet.getLastRowNum() + 1;
     sheet.createRow(row);
-    text(row, reading.itemColumn(), item, Look.NAME);
+    text(row, reading.itemColumn(), item, CellStyleName.NAME);
     return row;
   }
 
-  private void text(int at, int position, String words, Look look) {
+  private void text(int at, int position, String words, CellStyleName look) {
     XSSFRow row = sheet.getRow(at);
     XSSFCell cell = row.getCell(position);
     if (cell == null) {

@@ -15,9 +15,9 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.ExcelTable;
-import zonewright.workbook.kit.Look;
-import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -105,9 +105,9 @@ final class TableSheet {
     }
     sheet.createFreezePane(1, FIRST_ROW);
     sheet.setRepeatingRows(new CellRangeAddress(BAND_ROW, HEADING_ROW, -1, -1));
-    sheet.setTabColor(Styles.colour(Look.HEADING.fill()));
+    sheet.setTabColor(Styles.colour(CellStyleName.HEADING.fill()));
     int printed = open.isEmpty() ? 1 : open.get(open.size() - 1) + 1;
-    if (Paper.set(sheet, project, book.system(), true, printed) > 1) {
+    if (PageSetup.set(sheet, project, book.system(), true, printed) > 1) {
       sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     }
     return sheet;
@@ -135,7 +135,7 @@ final class TableSheet {
     int start = 0;
     for (int position = 0; position < columns.size(); position++) {
       XSSFCell cell = row.createCell(position);
-      cell.setCellStyle(styles.of(Look.BAND));
+      cell.setCellStyle(styles.of(CellStyleName.BAND));
       String band = band(columns.get(position));
       boolean ends =
           position + 1 == columns.size() || !band(columns.get(position + 1)).equals(band);
@@ -163,7 +163,7 @@ final class TableSheet {
       XSSFCell cell = row.createCell(position);
       cell.setCellValue(column.heading());
       boolean typed = column.role() == SheetColumn.Role.TYPED;
-      cell.setCellStyle(styles.of(typed ? Look.INPUT_HEADING : Look.HEADING));
+      cell.setCellStyle(styles.of(typed ? CellStyleName.INPUT_HEADING : CellStyleName.HEADING));
       int width = width(book, column);
       sheet.setColumnWidth(position, width * 256);
       lines = Math.max(lines, lines(column.heading(), width - 1));

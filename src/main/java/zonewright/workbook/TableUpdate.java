@@ -19,8 +19,8 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumn;
 import zonewright.sheet.Book;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.ExcelTable;
-import zonewright.workbook.kit.Look;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -212,7 +212,9 @@ final class TableUpdate {
             cell = row.createCell(position);
             cell.setCellStyle(
                 styles.of(
-                    column.role() == SheetColumn.Role.TYPED ? Look.INPUT_HEADING : Look.HEADING));
+                    column.role() == SheetColumn.Role.TYPED
+                        ? CellStyleName.INPUT_HEADING
+                        : CellStyleName.HEADING));
           }
           if (!heading.equalsIgnoreCase(cell.getStringCellValue())) {
             cell.setCellValue(heading);

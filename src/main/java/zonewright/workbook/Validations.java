@@ -12,9 +12,9 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidation;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidations;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.units.UnitSystem;
@@ -27,7 +27,7 @@ final class Validations {
   private static final int LONGEST_MESSAGE = 250;
   private static final int LONGEST_LIST = 250;
 
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final UnitSystem system;
   private final Map<String, String> lists;
 
@@ -36,8 +36,8 @@ final class Validations {
    *
    * @param lists the cells that hold the words of a table, by the table's name
    */
-  Validations(Blueprint blueprint, UnitSystem system, Map<String, String> lists) {
-    this.blueprint = blueprint;
+  Validations(Schema schema, UnitSystem system, Map<String, String> lists) {
+    this.schema = schema;
     this.system = system;
     this.lists = lists;
   }
@@ -111,7 +111,7 @@ final class Validations {
   }
 
   private String test(Column column, String cell) {
-    TableDefinition table = blueprint.table(column.reference().table());
+    TableDefinition table = schema.table(column.reference().table());
     Bounds bounds = column.bounds().orElse(null);
     if (bounds == null) {
       return "ISNUMBER(" + cell + ")";

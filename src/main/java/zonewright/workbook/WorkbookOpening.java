@@ -326,7 +326,7 @@ final class WorkbookOpening {
       throws IOException, DesignFileException {
     try (POIFSFileSystem files = new POIFSFileSystem(path.toFile(), true)) {
       if (files.getRoot().hasEntryCaseInsensitive("EncryptedPackage")) {
-        return Protection.opened(path, files, password);
+        return PasswordProtection.opened(path, files, password);
       }
       throw new DesignFileException(
           files.getRoot().hasEntryCaseInsensitive("Workbook")

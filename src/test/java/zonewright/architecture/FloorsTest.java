@@ -14,6 +14,9 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** The floors of the house: dependencies point from the screen down to the science. */
@@ -39,6 +42,19 @@ class FloorsTest {
   /** Classes of the program outside the packages named. */
   private static DescribedPredicate<JavaClass> programBut(String... packages) {
     return resideInAPackage("zonewright..").and(not(resideInAnyPackage(packages)));
+  }
+
+  @Test
+  void noTwoClassesHaveOneName() {
+    Map<String, List<String>> places =
+        PROGRAM.stream()
+            .filter(JavaClass::isTopLevelClass)
+            .filter(each -> !each.getSimpleName().equals("package-info"))
+            .collect(
+                Collectors.groupingBy(
+                    JavaClass::getSimpleName,
+                    Collectors.mapping(JavaClass::getPackageName, Collectors.toList())));
+    assertThat(places).hasSizeGreaterThan(100).allSatisfy((name, in) -> assertThat(in).hasSize(1));
   }
 
   @Test

@@ -114,7 +114,7 @@ public class Bench {
     Design design = ManyZones.design(1);
     long columns =
         COLUMNS_OF.stream()
-            .flatMap(table -> design.book().blueprint().table(table).columns().stream())
+            .flatMap(table -> design.book().schema().table(table).columns().stream())
             .filter(column -> column.formula().isPresent())
             .count();
     PlainLoop loop = new PlainLoop(design);
@@ -141,7 +141,7 @@ public class Bench {
         MANY, columns, sheet, sheet * columns * MANY / 1e6);
     print("By hand, the same %d columns: %.2f ns a cell%n", loop.results.size(), byHand);
     print("Ratio: %.2f%n", sheet / byHand);
-    for (TableDefinition table : design.book().blueprint().tables()) {
+    for (TableDefinition table : design.book().schema().tables()) {
       print("  table %s: %d columns%n", table.title(), table.columns().size());
     }
   }

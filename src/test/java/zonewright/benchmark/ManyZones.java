@@ -40,7 +40,7 @@ final class ManyZones {
       String rain = Double.toString(month % 6 / 2.0);
       design.book().start(edits.typed(Rain.MONTH_RAIN.reference(), month, rain));
     }
-    List<Column> columns = design.book().blueprint().table(Sheets.ZONES).columns();
+    List<Column> columns = design.book().schema().table(Sheets.ZONES).columns();
     List<List<Entry>> rows = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       Map<Column, String> zone = zone(i, random);

@@ -108,7 +108,7 @@ final class PlainLoop {
       counted[row] = book.counts(Sheets.ZONES, row);
     }
     cuts = new PlainCuts(book, counted, results);
-    for (Column column : book.blueprint().table(Sheets.ZONES).columns()) {
+    for (Column column : book.schema().table(Sheets.ZONES).columns()) {
       if (column.takesEntries()) {
         double[] numbers = new double[count];
         for (int row = 0; row < count; row++) {

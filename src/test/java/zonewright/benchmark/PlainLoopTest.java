@@ -61,7 +61,7 @@ class PlainLoopTest {
         .as("columns of the loop written by hand: one for each column with a formula")
         .containsExactlyInAnyOrderElementsOf(
             Stream.of(Sheets.ZONES, Sheets.MONTHLY)
-                .flatMap(table -> design.book().blueprint().table(table).columns().stream())
+                .flatMap(table -> design.book().schema().table(table).columns().stream())
                 .filter(column -> column.formula().isPresent() && !FROM_THE_FIELD.contains(column))
                 .toList());
     for (Column column : loop.results.keySet()) {

@@ -94,7 +94,7 @@ public final class WorkbookBench {
     WorkbookLayout layout = WorkbookLayout.of(book);
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(100);
         OutputStream stream = new BufferedOutputStream(Files.newOutputStream(file))) {
-      for (TableDefinition table : book.blueprint().tables()) {
+      for (TableDefinition table : book.schema().tables()) {
         if (table.single()) {
           continue;
         }

@@ -129,7 +129,7 @@ final class AnswerCommandTest {
   @Test
   @Tag(Counts.LONG)
   void whatIsSuggestedToWriteIsAcceptedForEveryColumn() {
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
       for (int at = 0; at < table.columns().size(); at += Counts.of(9, 1)) {
         Column column = table.columns().get(at);
         List<String> arguments =

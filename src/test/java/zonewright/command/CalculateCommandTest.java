@@ -127,7 +127,7 @@ final class CalculateCommandTest {
 
   @Test
   void everySheetCanBePrintedBothWays() {
-    for (var table : zonewright.design.IrrigationSheets.blueprint().tables()) {
+    for (var table : zonewright.design.IrrigationSheets.schema().tables()) {
       assertThat(CommandRun.of("calculate", "--sheet", table.title()).code()).isZero();
       assertThat(CommandRun.of("calculate", "--sheet", table.title(), "--csv").code()).isZero();
     }

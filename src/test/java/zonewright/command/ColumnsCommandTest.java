@@ -13,7 +13,7 @@ final class ColumnsCommandTest {
     String text = CommandRun.of("columns").out();
     String markdown = CommandRun.of("columns", "--markdown").out();
 
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
       for (Column column : table.columns()) {
         assertThat(text).contains("\n" + column.name(), column.meaning());
         assertThat(markdown).contains("\n| " + column.name() + " |", column.meaning());

@@ -60,7 +60,7 @@ class AskedForTest {
 
   private static List<Column> shuffled(Book book, int seed) {
     List<Column> columns = new ArrayList<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       columns.addAll(table.columns());
     }
     Collections.shuffle(columns, new Random(seed));

@@ -12,7 +12,7 @@ class AtAGlanceTest {
     AtAGlance.results()
         .forEach(
             (id, names) -> {
-              TableDefinition table = IrrigationSheets.blueprint().table(id);
+              TableDefinition table = IrrigationSheets.schema().table(id);
               assertThat(table.columns())
                   .filteredOn(column -> column.role() != Column.Role.INPUT)
                   .extracting(Column::name)

@@ -206,7 +206,7 @@ class DesignLawsTest {
   }
 
   private static void alike(Book first, Book second) {
-    for (TableDefinition table : first.blueprint().tables()) {
+    for (TableDefinition table : first.schema().tables()) {
       for (Column column : table.columns()) {
         for (int row = 0; row < first.rows(table.id()); row++) {
           double one = first.number(column.reference(), row);

@@ -21,7 +21,7 @@ import zonewright.units.UnitSystem;
  */
 class EveryCellTest {
   static void numbersAndWorkingsAgree(Book book) {
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (int row = 0; row < book.rows(table.id()); row++) {
         for (Column column : table.columns()) {
           if (column.content() == Column.Content.NUMBER) {
@@ -49,7 +49,7 @@ class EveryCellTest {
     for (int month = 0; month < 12; month++) {
       book.perform(design.edits().typed(Rain.MONTH_RAIN.reference(), month, month + " in"));
     }
-    for (Column column : book.blueprint().table(Sheets.SITE).columns()) {
+    for (Column column : book.schema().table(Sheets.SITE).columns()) {
       if (column.usualWord().isPresent()) {
         for (String word : book.choices(column)) {
           book.perform(design.edits().typed(column.reference(), 0, word));
@@ -70,7 +70,7 @@ class EveryCellTest {
     numbersAndWorkingsAgree(book);
     book.perform(design.edits().typed(WeatherSite.LATITUDE.reference(), 0, "36.7"));
     numbersAndWorkingsAgree(book);
-    for (Column column : book.blueprint().table(Sheets.ZONES).columns()) {
+    for (Column column : book.schema().table(Sheets.ZONES).columns()) {
       if (column.takesEntries()) {
         String text = column.words().isPresent() ? book.choices(column).get(0) : "0.5";
         book.perform(design.edits().typed(column.reference(), 1, text));

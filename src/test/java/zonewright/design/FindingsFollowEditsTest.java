@@ -68,7 +68,7 @@ class FindingsFollowEditsTest {
 
   private static Optional<Edit> edit(Design design, Random random, int kind) {
     Edits edits = design.edits();
-    List<TableDefinition> tables = design.book().blueprint().tables();
+    List<TableDefinition> tables = design.book().schema().tables();
     TableDefinition table = tables.get(random.nextInt(tables.size()));
     int rows = design.book().rows(table.id());
     List<Column> inputs = table.columns().stream().filter(table::takesEntries).toList();

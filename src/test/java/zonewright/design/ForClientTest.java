@@ -17,7 +17,7 @@ class ForClientTest {
   @Test
   void sheetsForAClientAskForNoSheetOfTheOffice() {
     for (String id : ForClient.SHEETS) {
-      TableDefinition table = IrrigationSheets.blueprint().table(id);
+      TableDefinition table = IrrigationSheets.schema().table(id);
       for (Column column : table.columns()) {
         column.formula().ifPresent(formula -> inside(column.toString(), Dependencies.of(formula)));
         column

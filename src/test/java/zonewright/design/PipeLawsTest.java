@@ -207,7 +207,7 @@ class PipeLawsTest {
   private static List<Entry> entries(Book book, String table) {
     List<Entry> entries = new ArrayList<>();
     for (int row = 0; row < book.rows(table); row++) {
-      for (Column column : book.blueprint().table(table).columns()) {
+      for (Column column : book.schema().table(table).columns()) {
         entries.add(book.entry(column.reference(), row));
       }
     }

@@ -94,7 +94,7 @@ final class QuestionTest {
 
   @Test
   void everyColumnCanBeAskedForWithNothingGiven() {
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
       for (Column column : table.columns()) {
         Question question = new Question(column, Map.of(), UnitSystem.SI);
 

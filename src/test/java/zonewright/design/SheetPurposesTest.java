@@ -9,7 +9,7 @@ import zonewright.sheet.TableDefinition;
 /** Whoever opens a sheet for the first time is told what it is for. */
 class SheetPurposesTest {
   static Iterable<TableDefinition> tables() {
-    return IrrigationSheets.blueprint().tables();
+    return IrrigationSheets.schema().tables();
   }
 
   @ParameterizedTest

@@ -29,7 +29,7 @@ class WorkingWordsTest {
   private static List<Working> workings(UnitSystem system) {
     Book book = Demo.libraryGarden(system).book();
     List<Working> workings = new ArrayList<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (Column column : table.columns()) {
         if (column.formula().isPresent() && book.rows(table.id()) > 0) {
           workings.add(book.working(column.reference(), 0));

@@ -24,9 +24,9 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import zonewright.design.Demo;
-import zonewright.desk.part.Look;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.UserPreferences;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Place;
@@ -80,9 +80,9 @@ final class DeskDriver implements AutoCloseable {
   }
 
   private DeskWindow made() {
-    Memory memory = new Memory(new ForgottenPreferences());
+    UserPreferences memory = new UserPreferences(new ForgottenPreferences());
     memory.keep("look", "LIGHT");
-    Look look = new Look(memory);
+    Appearance look = new Appearance(memory);
     look.install();
     return new DeskWindow(memory, look, open, shelf, java.util.Optional.of(questions), spare);
   }
@@ -99,8 +99,8 @@ final class DeskDriver implements AutoCloseable {
     return GuiActionRunner.execute(question);
   }
 
-  void act(Runnable deed) {
-    GuiActionRunner.execute(deed::run);
+  void act(Runnable action) {
+    GuiActionRunner.execute(action::run);
     robot.waitForIdle();
   }
 

@@ -42,7 +42,7 @@ class DeskFilesTest {
     return desk.ask(
         () -> {
           StringBuilder text = new StringBuilder();
-          for (TableDefinition table : desk.book().blueprint().tables()) {
+          for (TableDefinition table : desk.book().schema().tables()) {
             for (int row = 0; row < desk.book().rows(table.id()); row++) {
               for (var column : table.inputs()) {
                 text.append(column.reference().key()).append(' ');

@@ -40,7 +40,7 @@ class DeskTest {
 
   private static List<Entry> entries(Book book) {
     List<Entry> entries = new ArrayList<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (Row row : book.contents().rows(table.id())) {
         for (int at = 0; at < table.columns().size(); at++) {
           entries.add(row.entry(at));

@@ -20,9 +20,9 @@ import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.Sample;
-import zonewright.desk.part.Look;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.UserPreferences;
 import zonewright.desk.sheets.SheetGroup;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
@@ -46,7 +46,7 @@ final class Screenshots {
           .toList();
 
   private static final List<String> OF_THE_GARDEN =
-      IrrigationSheets.blueprint().tables().stream()
+      IrrigationSheets.schema().tables().stream()
           .map(TableDefinition::id)
           .filter(table -> !OF_THE_RETROFIT.contains(table))
           .toList();
@@ -57,13 +57,14 @@ final class Screenshots {
   public static void main(String[] arguments) throws Exception {
     Path folder = Path.of(arguments.length > 0 ? arguments[0] : "help/images");
     Files.createDirectories(folder);
-    for (Look.Choice choice : new Look.Choice[] {Look.Choice.LIGHT, Look.Choice.DARK}) {
+    for (Appearance.Choice choice :
+        new Appearance.Choice[] {Appearance.Choice.LIGHT, Appearance.Choice.DARK}) {
       shoot(folder, choice);
     }
     System.exit(0);
   }
 
-  private static void shoot(Path folder, Look.Choice choice) throws Exception {
+  private static void shoot(Path folder, Appearance.Choice choice) throws Exception {
     shoot(folder, choice, Demo.libraryGarden(UnitSystem.US), "Library garden", OF_THE_GARDEN);
     shoot(
         folder,
@@ -74,7 +75,7 @@ final class Screenshots {
   }
 
   private static void shoot(
-      Path folder, Look.Choice choice, Design design, String name, List<String> sheets)
+      Path folder, Appearance.Choice choice, Design design, String name, List<String> sheets)
       throws Exception {
     DeskWindow[] made = new DeskWindow[1];
     EventQueue.invokeAndWait(() -> made[0] = open(choice, design, name));
@@ -92,12 +93,12 @@ final class Screenshots {
     EventQueue.invokeAndWait(() -> window.frame().dispose());
   }
 
-  private static DeskWindow open(Look.Choice choice, Design design, String name) {
-    Memory memory = new Memory(new ForgottenPreferences());
+  private static DeskWindow open(Appearance.Choice choice, Design design, String name) {
+    UserPreferences memory = new UserPreferences(new ForgottenPreferences());
     memory.keep("look", choice.name());
     memory.keep("width", WIDTH);
     memory.keep("height", HEIGHT);
-    Look look = new Look(memory);
+    Appearance look = new Appearance(memory);
     look.install();
     try {
       DeskWindow window =

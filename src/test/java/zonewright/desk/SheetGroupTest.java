@@ -13,15 +13,14 @@ import zonewright.units.UnitSystem;
 class SheetGroupTest {
   @Test
   void everySheetStandsInOneGroup() {
-    var sheets = Demo.libraryGarden(UnitSystem.US).book().blueprint().tables();
+    var sheets = Demo.libraryGarden(UnitSystem.US).book().schema().tables();
     assertThat(Arrays.stream(SheetGroup.values()).flatMap(group -> group.tables().stream()))
         .containsExactlyInAnyOrderElementsOf(sheets.stream().map(TableDefinition::id).toList());
   }
 
   @Test
   void aTitleOfTwoWordsIsReadAsTwo() {
-    TableDefinition nights =
-        Demo.libraryGarden(UnitSystem.US).book().blueprint().table("zone-nights");
+    TableDefinition nights = Demo.libraryGarden(UnitSystem.US).book().schema().table("zone-nights");
     assertThat(SheetGroup.caption(nights)).isEqualTo("Zone nights");
   }
 }

@@ -20,9 +20,9 @@ import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import zonewright.design.Demo;
 import zonewright.design.Design;
-import zonewright.desk.part.Look;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.UserPreferences;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -102,9 +102,9 @@ final class WindowSpeed {
   }
 
   private void open() {
-    Memory memory = new Memory(new ForgottenPreferences());
+    UserPreferences memory = new UserPreferences(new ForgottenPreferences());
     memory.keep("look", "LIGHT");
-    Look look = new Look(memory);
+    Appearance look = new Appearance(memory);
     look.install();
     RepaintManager.setCurrentManager(
         new RepaintManager() {
@@ -139,7 +139,7 @@ final class WindowSpeed {
   private Design many() {
     Design design = Demo.libraryGarden(UnitSystem.US);
     List<Row> pattern = design.book().contents().rows(Sheets.ZONES);
-    int columns = design.book().blueprint().table(Sheets.ZONES).columns().size();
+    int columns = design.book().schema().table(Sheets.ZONES).columns().size();
     List<List<Entry>> rows = new ArrayList<>();
     for (int at = pattern.size(); at < zones; at++) {
       List<Entry> entries = new ArrayList<>();

@@ -135,7 +135,7 @@ class ListGuessTest {
   void everyOtherNameBelongsToAColumnAndToNoSecondOne() {
     Map<String, String> seen = new HashMap<>();
     Map<String, Column> columns = new HashMap<>();
-    for (Column column : IrrigationSheets.blueprint().table(Sheets.ZONES).inputs()) {
+    for (Column column : IrrigationSheets.schema().table(Sheets.ZONES).inputs()) {
       columns.put(column.reference().key(), column);
       for (String name : OtherNames.of(column)) {
         assertThat(name).matches("[a-z0-9 ]+");

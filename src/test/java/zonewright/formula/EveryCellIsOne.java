@@ -25,7 +25,7 @@ final class EveryCellIsOne implements KnownRow {
   }
 
   @Override
-  public Outcome gathered(Formula.Gather gather) {
+  public Outcome gathered(Formula.Aggregate gather) {
     return ONE;
   }
 
@@ -35,7 +35,7 @@ final class EveryCellIsOne implements KnownRow {
   }
 
   @Override
-  public Outcome found(Formula.Find find) {
+  public Outcome found(Formula.RowLookup find) {
     return ONE;
   }
 

@@ -34,7 +34,7 @@ class HelpBookTest {
 
   @Test
   void thePageOfEverySheetOpensWithItsPictureInBothLooks() {
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
       String html = HelpBook.page(HelpBook.fileOf(table.id())).orElseThrow().html(FOLDER);
       assertThat(html)
           .as("take the pictures anew, see DEVELOPERS.md")
@@ -76,7 +76,7 @@ class HelpBookTest {
 
   @Test
   void everyColumnSaysWhatItMeansAndWhereItComesFrom() {
-    for (TableDefinition table : IrrigationSheets.blueprint().tables()) {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
       for (Column column : table.columns()) {
         assertThat(column.meaning()).as(column.reference().key()).isNotBlank();
         if (column.formula().isPresent() && column.usualWord().isEmpty()) {

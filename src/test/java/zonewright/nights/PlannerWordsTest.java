@@ -13,9 +13,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Facts;
 import zonewright.timetable.Cure;
-import zonewright.timetable.Finding;
 import zonewright.timetable.NightRules;
 import zonewright.timetable.ProgramPart;
+import zonewright.timetable.TimetableFinding;
 import zonewright.timetable.WateredZone;
 
 /** Whatever the planner finds is said in whole sentences, made of names that hold anything. */
@@ -29,35 +29,35 @@ class PlannerWordsTest {
     return garden.plan().input().stations().get(0).zone();
   }
 
-  private List<Finding> findings() {
+  private List<TimetableFinding> findings() {
     WateredZone zone = zone();
     ProgramPart program = new ProgramPart(zone.program(), 1);
     return List.of(
-        new Finding.NoOpenDay(zone, Set.of(MON)),
-        new Finding.NoOpenDay(program, Set.of(THU)),
-        new Finding.ClosedDays(zone, Set.of(MON), Set.of(THU)),
-        new Finding.TooFewDays(zone, 3, 2),
-        new Finding.GapTooLong(zone, 3, 2, 4, OptionalInt.of(3)),
-        new Finding.GapTooLong(program, 1, 2, 4, OptionalInt.empty()),
-        new Finding.LostDates(zone, 4, 28),
-        new Finding.CycleOverWindow(zone, MON, 10),
-        new Finding.SpanOverWindow(zone, MON, 135, 120),
-        new Finding.StartOverWindow(program, 130, 120),
-        new Finding.StartOverWindow(new ProgramPart(WateredZone.NO_PROGRAM, 1), 130, 120),
-        new Finding.ProgramSplit(zone.program(), List.of(zone, zone)),
-        new Finding.NoCommonHours(program, MON, THU),
-        new Finding.RestBetweenNights(zone),
-        new Finding.RestOverWeeksEnd());
+        new TimetableFinding.NoOpenDay(zone, Set.of(MON)),
+        new TimetableFinding.NoOpenDay(program, Set.of(THU)),
+        new TimetableFinding.ClosedDays(zone, Set.of(MON), Set.of(THU)),
+        new TimetableFinding.TooFewDays(zone, 3, 2),
+        new TimetableFinding.GapTooLong(zone, 3, 2, 4, OptionalInt.of(3)),
+        new TimetableFinding.GapTooLong(program, 1, 2, 4, OptionalInt.empty()),
+        new TimetableFinding.LostDates(zone, 4, 28),
+        new TimetableFinding.CycleOverWindow(zone, MON, 10),
+        new TimetableFinding.SpanOverWindow(zone, MON, 135, 120),
+        new TimetableFinding.StartOverWindow(program, 130, 120),
+        new TimetableFinding.StartOverWindow(new ProgramPart(WateredZone.NO_PROGRAM, 1), 130, 120),
+        new TimetableFinding.ProgramSplit(zone.program(), List.of(zone, zone)),
+        new TimetableFinding.NoCommonHours(program, MON, THU),
+        new TimetableFinding.RestBetweenNights(zone),
+        new TimetableFinding.RestOverWeeksEnd());
   }
 
   @Test
   void everyKindOfFindingHasWords() {
     assertThat(findings())
         .extracting(Object::getClass)
-        .containsAll(Arrays.<Class<?>>asList(Finding.class.getPermittedSubclasses()));
+        .containsAll(Arrays.<Class<?>>asList(TimetableFinding.class.getPermittedSubclasses()));
     PlannerWords words = new PlannerWords(garden.plan(), new NightNames(garden.plan()));
     List<String> said = new ArrayList<>();
-    for (Finding finding : findings()) {
+    for (TimetableFinding finding : findings()) {
       NightFinding inWords = words.of(finding);
       assertThat(inWords.sentence()).doesNotEndWith(".").doesNotContain("null", "[", " 1 days");
       assertThat(inWords.cure()).isNotBlank().doesNotEndWith(".");

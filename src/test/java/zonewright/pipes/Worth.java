@@ -2,9 +2,9 @@ package zonewright.pipes;
 
 import java.util.List;
 import zonewright.formula.Formula;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
@@ -19,7 +19,7 @@ final class Worth {
     TableDefinition table =
         new TableDefinition(
             "sheet", "Sheet", "row", new TableDefinition.Rows.One(), List.of(column));
-    Book book = new Book(new Blueprint(List.of(table)), system);
+    Book book = new Book(new Schema(List.of(table)), system);
     return kind.unit(system).convert(book.number(column.reference(), 0), unit);
   }
 }

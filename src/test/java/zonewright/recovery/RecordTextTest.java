@@ -22,9 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Demo;
 import zonewright.design.Design;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Schema;
 import zonewright.testing.Counts;
 import zonewright.units.UnitSystem;
 
@@ -54,13 +54,13 @@ class RecordTextTest {
   void whateverIsTypedTheDifferencesLeadThere(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 25) int edits) {
     Design design = Demo.libraryGarden(UnitSystem.US);
-    Blueprint blueprint = design.book().blueprint();
-    Rebuilt rebuilt = new Rebuilt(blueprint);
+    Schema schema = design.book().schema();
+    Rebuilt rebuilt = new Rebuilt(schema);
     BookSnapshot before = new BookSnapshot(UnitSystem.US, Map.of());
     TypingSteps steps = new TypingSteps(design, seed);
     for (int i = 0; i < edits; i++) {
       BookSnapshot now = design.book().snapshot();
-      Difference.lines(blueprint, before, now).forEach(rebuilt::take);
+      UnsavedChange.lines(schema, before, now).forEach(rebuilt::take);
       assertThat(rebuilt.snapshot().orElseThrow().sameEntries(now)).isTrue();
       before = now;
       steps.next();
@@ -70,23 +70,23 @@ class RecordTextTest {
   @Test
   void whatWasCutShortIsLeftOutAndTheRestIsRead(@TempDir Path folder) throws IOException {
     Design design = Demo.libraryGarden(UnitSystem.SI);
-    Blueprint blueprint = design.book().blueprint();
+    Schema schema = design.book().schema();
     BookSnapshot first = design.book().snapshot();
     List<String> start =
-        Difference.lines(blueprint, new BookSnapshot(UnitSystem.SI, Map.of()), first);
+        UnsavedChange.lines(schema, new BookSnapshot(UnitSystem.SI, Map.of()), first);
     new TypingSteps(design, 7).next();
-    List<String> then = Difference.lines(blueprint, first, design.book().snapshot());
+    List<String> then = UnsavedChange.lines(schema, first, design.book().snapshot());
     String whole = head(folder) + UnsavedFile.group(start) + UnsavedFile.group(then);
     Path file = folder.resolve(".garden.xlsx.12345678.unsaved");
     int afterStart = whole.length() - UnsavedFile.group(then).length();
     for (int end = afterStart; end < whole.length() - 1; end++) {
       Files.writeString(file, whole.substring(0, end), StandardCharsets.UTF_8);
-      UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
+      UnsavedFile.Found found = UnsavedFile.read(file, schema).orElseThrow();
       assertThat(found.book().orElseThrow().sameEntries(first)).isTrue();
       assertThat(found.whole()).isEqualTo(end <= afterStart + 1);
     }
     Files.writeString(file, whole, StandardCharsets.UTF_8);
-    UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
+    UnsavedFile.Found found = UnsavedFile.read(file, schema).orElseThrow();
     assertThat(found.whole()).isTrue();
     assertThat(found.book().orElseThrow().sameEntries(design.book().snapshot())).isTrue();
     assertThat(found.head().orElseThrow().design())
@@ -122,13 +122,13 @@ class RecordTextTest {
   void ofADamagedRecordAllWholeGroupsAreGivenAndThatItIsDamagedIsKnown(@TempDir Path folder)
       throws IOException {
     Design design = Demo.libraryGarden(UnitSystem.US);
-    Blueprint blueprint = design.book().blueprint();
+    Schema schema = design.book().schema();
     BookSnapshot before = new BookSnapshot(UnitSystem.US, Map.of());
     TypingSteps steps = new TypingSteps(design, 11);
     List<String> groups = new ArrayList<>(List.of(head(folder)));
     for (int i = 0; i < 12; i++) {
       BookSnapshot now = design.book().snapshot();
-      groups.add(UnsavedFile.group(Difference.lines(blueprint, before, now)));
+      groups.add(UnsavedFile.group(UnsavedChange.lines(schema, before, now)));
       before = now;
       steps.next();
     }
@@ -147,7 +147,7 @@ class RecordTextTest {
       }
       boolean cut = random.nextInt(4) == 0;
       Files.write(file, cut ? Arrays.copyOf(damaged, at) : damaged);
-      Rebuilt expected = new Rebuilt(blueprint);
+      Rebuilt expected = new Rebuilt(schema);
       int begin = 0;
       for (String group : groups) {
         int end = begin + group.getBytes(StandardCharsets.UTF_8).length;
@@ -156,7 +156,7 @@ class RecordTextTest {
         }
         begin = end;
       }
-      UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
+      UnsavedFile.Found found = UnsavedFile.read(file, schema).orElseThrow();
       if (!cut) { // one cut between two groups cannot be told from one that ended there
         assertThat(found.whole()).as("damaged at %s", at).isFalse();
       }
@@ -177,11 +177,11 @@ class RecordTextTest {
   @Test
   void whatIsNoRecordIsNone(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("x.unsaved");
-    Blueprint blueprint = Design.blank(UnitSystem.US).book().blueprint();
-    assertThat(UnsavedFile.read(file, blueprint)).isEmpty();
+    Schema schema = Design.blank(UnitSystem.US).book().schema();
+    assertThat(UnsavedFile.read(file, schema)).isEmpty();
     for (String text : List.of("", "Dear gardener", "zonewright unsaved 1\t1\t2\tx\t\nend\t0\n")) {
       Files.writeString(file, text, StandardCharsets.UTF_8);
-      UnsavedFile.Found found = UnsavedFile.read(file, blueprint).orElseThrow();
+      UnsavedFile.Found found = UnsavedFile.read(file, schema).orElseThrow();
       assertThat(found.book()).isEmpty();
       assertThat(found.untouched()).isEqualTo(text.isEmpty());
     }

@@ -39,7 +39,7 @@ final class TypingProcess {
     ExecutorService files = Executors.newSingleThreadExecutor();
     WorkRecord record =
         new WorkRecord(
-            design.book().blueprint(),
+            design.book().schema(),
             design.book()::snapshot,
             hands,
             file.resolveSibling("spare"),
@@ -93,7 +93,7 @@ final class TypingProcess {
     BookSnapshot read = design.book().snapshot();
     String digest = UnsavedFile.digest(file);
     for (Path record : records(file)) {
-      UnsavedFile.Found found = UnsavedFile.read(record, design.book().blueprint()).orElseThrow();
+      UnsavedFile.Found found = UnsavedFile.read(record, design.book().schema()).orElseThrow();
       Optional<BookSnapshot> moment = found.at(digest, read);
       if (moment.isPresent() && found.book().isPresent()) {
         LeftWork left = new LeftWork(design.book(), read, moment, found.book().get());

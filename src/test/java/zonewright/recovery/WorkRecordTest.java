@@ -58,12 +58,7 @@ class WorkRecordTest {
     }
     record =
         new WorkRecord(
-            disk,
-            design.book().blueprint(),
-            design.book()::snapshot,
-            Runnable::run,
-            spare,
-            told::add);
+            disk, design.book().schema(), design.book()::snapshot, Runnable::run, spare, told::add);
     record.follow(Optional.of(file), "garden", Optional.of(base()));
     return record;
   }
@@ -99,7 +94,7 @@ class WorkRecordTest {
   private boolean holds(Path folder, double area) throws IOException {
     for (Path each : records(folder)) {
       Optional<BookSnapshot> book =
-          UnsavedFile.read(each, design.book().blueprint()).flatMap(UnsavedFile.Found::book);
+          UnsavedFile.read(each, design.book().schema()).flatMap(UnsavedFile.Found::book);
       if (book.isPresent() && area(book.get()).equals(new Entry.Figure(area))) {
         return true;
       }
@@ -135,7 +130,7 @@ class WorkRecordTest {
         .containsExactly(
             "What you type is not on record now: the disk is full. A crash would lose it, so save it, here or in another folder.");
     UnsavedFile.Found kept =
-        UnsavedFile.read(records(file.getParent()).get(0), design.book().blueprint()).orElseThrow();
+        UnsavedFile.read(records(file.getParent()).get(0), design.book().schema()).orElseThrow();
     assertThat(kept.whole()).as("the last good record").isTrue();
     assertThat(kept.book()).isPresent();
     Files.delete(ballast);

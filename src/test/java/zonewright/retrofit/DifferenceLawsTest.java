@@ -101,9 +101,9 @@ class DifferenceLawsTest {
     Book book = design.book();
     book.perform(new ZoneCopy(book).proposedToFound());
     for (int row = 0; row < book.rows(ZONES); row++) {
-      for (Column column : book.blueprint().table(ZONES).columns()) {
+      for (Column column : book.schema().table(ZONES).columns()) {
         boolean moved =
-            book.blueprint().table(FOUND).columns().stream()
+            book.schema().table(FOUND).columns().stream()
                 .anyMatch(each -> each.reference().equals(AsFound.of(column)));
         if (moved && column.content() == Column.Content.NUMBER) {
           assertThat(book.number(AsFound.of(column), row))

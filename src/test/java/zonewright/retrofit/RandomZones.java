@@ -124,7 +124,7 @@ public final class RandomZones {
 
   /** Takes any word in each choice among a few, or leaves it as it usually is. */
   private static void choose(List<Edit> parts, Edits edits, Random random, String table, int row) {
-    for (Column column : IrrigationSheets.blueprint().table(table).columns()) {
+    for (Column column : IrrigationSheets.schema().table(table).columns()) {
       if (column.takesEntries()
           && column.words().orElse(null) instanceof WordList.Fixed fixed
           && random.nextBoolean()) {

@@ -24,7 +24,7 @@ class PublishedCashTest {
 
   private static Book book(String discount, double... cash) {
     Book blank = Design.blank(UnitSystem.US).book();
-    Book book = new Book(blank.blueprint().withInputs(Set.of(CASH.reference())), UnitSystem.US);
+    Book book = new Book(blank.schema().withInputs(Set.of(CASH.reference())), UnitSystem.US);
     Edits edits = new Edits(book);
     for (int year = 0; year < Years.NAMES.size(); year++) {
       String number = year < cash.length ? Double.toString(cash[year]) : "0";

@@ -14,7 +14,7 @@ class BookSnapshotTest {
 
   private static String all(Book book) {
     StringBuilder text = new StringBuilder();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (int row = 0; row < book.rows(table.id()); row++) {
         for (Column column : table.columns()) {
           text.append(book.number(column.reference(), row)).append(' ');

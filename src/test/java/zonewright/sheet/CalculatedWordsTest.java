@@ -29,7 +29,7 @@ class CalculatedWordsTest {
   void aNewNameIsShownAtOnceAndARowWithoutAWordSaysSo() {
     Book book =
         new Book(
-            new Blueprint(
+            new Schema(
                 List.of(
                     new TableDefinition(
                         "groups",

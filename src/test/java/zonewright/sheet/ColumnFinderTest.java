@@ -16,8 +16,8 @@ final class ColumnFinderTest {
   private static final Column TANK_DEPTH =
       Column.input("tanks", "depth", "Depth", QuantityKind.DEPTH).build();
 
-  private static final Blueprint BLUEPRINT =
-      new Blueprint(
+  private static final Schema BLUEPRINT =
+      new Schema(
           List.of(
               table("ponds", "Ponds", POND_DEPTH, POND_AREA),
               table("wells", "Wells", WELL_DEPTH),

@@ -38,8 +38,8 @@ final class KnownValuesTest {
               Formula.when(DEEP).then(AREA).otherwise(Formula.zero(QuantityKind.AREA)))
           .build();
 
-  private static final Blueprint BLUEPRINT =
-      new Blueprint(
+  private static final Schema BLUEPRINT =
+      new Schema(
           List.of(
               new TableDefinition(
                   "pond",
@@ -48,8 +48,8 @@ final class KnownValuesTest {
                   new TableDefinition.Rows.One(),
                   List.of(WIDTH, LENGTH, DEPTH, AREA, CARE))));
 
-  private static Book book(Blueprint blueprint) {
-    return new Book(blueprint, UnitSystem.US);
+  private static Book book(Schema schema) {
+    return new Book(schema, UnitSystem.US);
   }
 
   private static void type(Book book, Column column, String text) {
@@ -84,7 +84,7 @@ final class KnownValuesTest {
   }
 
   @Test
-  void theBlueprintItCameFromStaysAsItWas() {
+  void theSchemaItCameFromStaysAsItWas() {
     BLUEPRINT.withInputs(Set.of(AREA.reference()));
 
     assertThat(BLUEPRINT.column(AREA.reference()).role()).isEqualTo(Column.Role.CALCULATED);

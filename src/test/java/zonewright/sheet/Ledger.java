@@ -37,8 +37,8 @@ final class Ledger {
 
   private Ledger() {}
 
-  static Blueprint blueprint() {
-    return new Blueprint(
+  static Schema schema() {
+    return new Schema(
         List.of(
             new TableDefinition(
                 "site", "Site", "site", new TableDefinition.Rows.One(), List.of(TOTAL)),
@@ -61,7 +61,7 @@ final class Ledger {
    * B.
    */
   static Book book() {
-    Book book = new Book(blueprint(), UnitSystem.US);
+    Book book = new Book(schema(), UnitSystem.US);
     Edits edits = new Edits(book);
     book.start(
         edits.appended(

@@ -18,14 +18,14 @@ import zonewright.units.UnitSystem;
 /** Laws that every book keeps, whatever its formulas and whatever is done to it. */
 class RandomBookLawsTest {
   private static Book filled(long seed, Random random, int rows) {
-    Book book = new Book(RandomTables.blueprint(seed), UnitSystem.US);
+    Book book = new Book(RandomTables.schema(seed), UnitSystem.US);
     Edits edits = new Edits(book);
     book.start(edits.inserted(RandomTables.GROUPS, 0, 3));
     book.start(edits.inserted(RandomTables.ROWS, 0, rows));
     for (int row = 0; row < 3; row++) {
       book.start(
           edits.typed(
-              book.blueprint().table(RandomTables.GROUPS).columns().get(0).reference(),
+              book.schema().table(RandomTables.GROUPS).columns().get(0).reference(),
               row,
               List.of("A", "B", "C").get(row)));
     }
@@ -40,7 +40,7 @@ class RandomBookLawsTest {
   @Property(tries = 100)
   void everyNumberIsTheOneItsExplanationGivesBitForBit(@ForAll long seed) {
     Book book = filled(seed, new Random(seed), 8);
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (Column column : table.columns()) {
         for (int row = 0; row < book.rows(table.id()); row++) {
           agrees(book, column, row);
@@ -54,7 +54,7 @@ class RandomBookLawsTest {
   void numbersAndExplanationsAgreeBeyondOneBlock(@ForAll long seed) {
     Random random = new Random(seed);
     Book book = filled(seed, random, BlockColumn.BLOCK + 30);
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (Column column : table.columns()) {
         for (int i = 0; i < 3; i++) {
           agrees(book, column, random.nextInt(book.rows(table.id())));
@@ -100,7 +100,7 @@ class RandomBookLawsTest {
         for (Reference column : before.bits().keySet()) {
           BitSet differs = differences(before.bits().get(column), after.bits().get(column));
           BitSet said = told.getOrDefault(column, new BitSet());
-          if (book.blueprint().column(column).takesEntries()) {
+          if (book.schema().column(column).takesEntries()) {
             differs.andNot(said);
             assertThat(differs.cardinality()).as("changes of %s not told", column).isZero();
           } else {

@@ -53,9 +53,9 @@ final class RandomEdits {
 
   /** Returns a next edit, most often the typing of something. */
   Edit next() {
-    String table = any(book.blueprint().tables()).id();
+    String table = any(book.schema().tables()).id();
     int count = book.rows(table);
-    boolean free = book.blueprint().table(table).rows() instanceof TableDefinition.Rows.Free;
+    boolean free = book.schema().table(table).rows() instanceof TableDefinition.Rows.Free;
     if (free && count == 0) {
       return edits.inserted(table, 0, 1 + random.nextInt(4));
     }
@@ -92,13 +92,13 @@ final class RandomEdits {
 
   /** Returns a next edit that leaves rows and units as they are. */
   Edit nextOfCells() {
-    String table = any(book.blueprint().tables()).id();
+    String table = any(book.schema().tables()).id();
     return book.rows(table) == 0 ? nextOfCells() : cells(table, random.nextInt(book.rows(table)));
   }
 
   private Edit cells(String table, int at) {
     List<Reference> columns =
-        book.blueprint().table(table).columns().stream().map(Column::reference).toList();
+        book.schema().table(table).columns().stream().map(Column::reference).toList();
     return switch (random.nextInt(8)) {
       case 0 ->
           edits.cleared(

@@ -3,11 +3,11 @@ package zonewright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import zonewright.formula.Aggregation;
 import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
-import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
@@ -69,9 +69,9 @@ final class RandomTables {
   }
 
   /** Returns tables whose formulas follow from {@code seed} alone. */
-  static Blueprint blueprint(long seed) {
+  static Schema schema(long seed) {
     RandomTables made = new RandomTables(seed);
-    return new Blueprint(
+    return new Schema(
         List.of(
             new TableDefinition(
                 SITE, "Settings", "setting", new TableDefinition.Rows.One(), made.site),
@@ -115,7 +115,7 @@ final class RandomTables {
   private Formula leaf(String table) {
     return switch (random.nextInt(14)) {
       case 0, 1 -> Formula.number(CONSTANTS[random.nextInt(CONSTANTS.length)]);
-      case 2 -> number(rows).gathered(any(Gathering.values()));
+      case 2 -> number(rows).gathered(any(Aggregation.values()));
       case 3 -> number(groups).sum();
       case 4 -> number(random.nextBoolean() ? rows : groups).inRow(cell(table));
       case 5 ->

@@ -54,7 +54,7 @@ class RowsAlongsideTest {
   void threeThingsInTwoGroups() {
     book =
         new Book(
-            new Blueprint(
+            new Schema(
                 List.of(
                     table("groups", new TableDefinition.Rows.Free(), GROUP, PRICE, LARGEST),
                     table("things", new TableDefinition.Rows.Free(), THING, IN, SIZE, COST, RANK),
@@ -147,7 +147,7 @@ class RowsAlongsideTest {
 
   @Test
   void aSnapshotKeepsWhatStandsAlongside() {
-    book = new Book(book.blueprint(), book.snapshot());
+    book = new Book(book.schema(), book.snapshot());
     assertThat(beside()).containsExactly("a 1.0", "b 2.0", "c 3.0");
   }
 
@@ -196,7 +196,7 @@ class RowsAlongsideTest {
   void tablesThatCannotStandAlongsideAndWordsOfTwoListsAreRefused() {
     TableDefinition groups = table("groups", new TableDefinition.Rows.One(), PRICE);
     TableDefinition notes = table("notes", new TableDefinition.Rows.Alongside("groups"), NAME);
-    assertThatThrownBy(() -> new Blueprint(List.of(groups, notes)))
+    assertThatThrownBy(() -> new Schema(List.of(groups, notes)))
         .hasMessage(
             "notes stands alongside a table that is not declared before it, or not free to grow");
     Column wrong =
@@ -205,7 +205,7 @@ class RowsAlongsideTest {
             .build();
     assertThatThrownBy(
             () ->
-                new Blueprint(
+                new Schema(
                     List.of(
                         table("groups", new TableDefinition.Rows.Free(), GROUP),
                         table("things", new TableDefinition.Rows.Free(), THING, IN, wrong))))

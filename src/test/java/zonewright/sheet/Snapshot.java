@@ -20,7 +20,7 @@ record Snapshot(
     Map<String, List<List<Entry>>> entries = new LinkedHashMap<>();
     Map<String, List<Long>> identities = new LinkedHashMap<>();
     Map<Reference, List<Long>> bits = new LinkedHashMap<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       List<List<Entry>> rows = new ArrayList<>();
       List<Long> ids = new ArrayList<>();
       for (Row row : book.contents().rows(table.id())) {
@@ -46,9 +46,9 @@ record Snapshot(
 
   /** Returns a new book that was never edited but holds the same entries. */
   static Book freshCopy(Book book) {
-    Book copy = new Book(book.blueprint(), book.system());
+    Book copy = new Book(book.schema(), book.system());
     List<Edit> parts = new ArrayList<>();
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       List<Row> rows = book.contents().rows(table.id());
       if (table.other().isPresent()) {
         parts.add(new Edit.SetCells("copy", entries(table, rows)));

@@ -71,7 +71,7 @@ class WorkedStepsReadBackTest {
   }
 
   private static void everyNumber(Book book, BiConsumer<Column, Integer> check) {
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (int row = 0; row < Math.min(2, book.rows(table.id())); row++) {
         for (Column column : table.columns()) {
           boolean typed =
@@ -122,7 +122,7 @@ class WorkedStepsReadBackTest {
     }
 
     @Override
-    public Outcome gathered(Formula.Gather gather) {
+    public Outcome gathered(Formula.Aggregate gather) {
       return row.gathered(gather);
     }
 
@@ -132,7 +132,7 @@ class WorkedStepsReadBackTest {
     }
 
     @Override
-    public Outcome found(Formula.Find find) {
+    public Outcome found(Formula.RowLookup find) {
       return row.found(find);
     }
 

@@ -74,7 +74,7 @@ class PlainWeekPlannerTest {
         .containsExactlyInAnyOrder(new ProgramPart(1, 1), new ProgramPart(1, 2));
     assertThat(plan.timetable().findings())
         .containsExactly(
-            new Finding.ProgramSplit(
+            new TimetableFinding.ProgramSplit(
                 1, List.of(zone(1, 1, 2, 10, 30, 3), zone(2, 1, 1, 30, 0, 3))));
   }
 
@@ -107,7 +107,8 @@ class PlainWeekPlannerTest {
     PlainTimetable plan = plan(rules, StartRuns.EVERY_STATION, zone(1, 1, 1, 20, 0, 2));
     assertThat(plan.timetable().findings())
         .containsExactly(
-            new Finding.NoCommonHours(new ProgramPart(1, 1), DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
+            new TimetableFinding.NoCommonHours(
+                new ProgramPart(1, 1), DayOfWeek.MONDAY, DayOfWeek.THURSDAY));
     // No start lies outside a window: what Thursday should get is left undone.
     ZoneWater water = plan.timetable().zones().get(0);
     assertThat(water.minutesPlaced()).isEqualTo(20);

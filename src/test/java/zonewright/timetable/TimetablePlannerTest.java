@@ -105,11 +105,11 @@ class TimetablePlannerTest {
     // By hand: clay needs 3 × 5 + 2 × 60 = 135 min of 120.
     assertThat(table.findings())
         .containsExactlyInAnyOrder(
-            new Finding.NoOpenDay(zones.get(1), Set.of(DayOfWeek.TUESDAY)),
-            new Finding.ClosedDays(
+            new TimetableFinding.NoOpenDay(zones.get(1), Set.of(DayOfWeek.TUESDAY)),
+            new TimetableFinding.ClosedDays(
                 zones.get(2), Set.of(DayOfWeek.TUESDAY), Set.of(DayOfWeek.MONDAY)),
-            new Finding.SpanOverWindow(zones.get(3), DayOfWeek.MONDAY, 135, 120),
-            new Finding.CycleOverWindow(zones.get(4), DayOfWeek.MONDAY, 120));
+            new TimetableFinding.SpanOverWindow(zones.get(3), DayOfWeek.MONDAY, 135, 120),
+            new TimetableFinding.CycleOverWindow(zones.get(4), DayOfWeek.MONDAY, 120));
     assertThat(table.zones())
         .extracting(zone -> zone.minutesPlaced() + " of " + zone.minutesAsked() + zone.undone())
         .containsExactly(
@@ -137,8 +137,8 @@ class TimetablePlannerTest {
             Optional.empty());
     assertThat(table.findings())
         .containsExactly(
-            new Finding.NoOpenDay(table.zones().get(0).zone(), Set.of(DayOfWeek.MONDAY)),
-            new Finding.LostDates(table.zones().get(1).zone(), 18, 18));
+            new TimetableFinding.NoOpenDay(table.zones().get(0).zone(), Set.of(DayOfWeek.MONDAY)),
+            new TimetableFinding.LostDates(table.zones().get(1).zone(), 18, 18));
   }
 
   @Test
@@ -181,7 +181,7 @@ class TimetablePlannerTest {
             FIRST_DAY,
             Optional.empty());
     assertThat(table.findings())
-        .containsExactly(new Finding.LostDates(table.zones().get(0).zone(), 4, 28));
+        .containsExactly(new TimetableFinding.LostDates(table.zones().get(0).zone(), 4, 28));
     // By hand: 28 waterings of 5 min, 4 of them lost.
     assertThat(table.zones().get(0).minutesPlaced()).isEqualTo(120);
     assertThat(table.zones().get(0).undone())

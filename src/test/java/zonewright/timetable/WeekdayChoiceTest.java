@@ -83,15 +83,15 @@ class WeekdayChoiceTest {
     assertThat(result.days()).containsExactly(EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY));
     assertThat(result.findings())
         .containsExactly(
-            new Finding.TooFewDays(lawn, 3, 2),
-            new Finding.GapTooLong(lawn, 3, 2, 6, OptionalInt.empty()));
+            new TimetableFinding.TooFewDays(lawn, 3, 2),
+            new TimetableFinding.GapTooLong(lawn, 3, 2, 6, OptionalInt.empty()));
   }
 
   @Test
   void aGapThatNeedsMoreDaysSaysHowMany() {
     WateredZone lawn = choosing(1, 20, 2, 3, Sites.ALL_DAYS);
     assertThat(WeekdayChoice.choose(Waterings.of(List.of(lawn)), EVERY_NIGHT).findings())
-        .containsExactly(new Finding.GapTooLong(lawn, 3, 2, 4, OptionalInt.of(3)));
+        .containsExactly(new TimetableFinding.GapTooLong(lawn, 3, 2, 4, OptionalInt.of(3)));
   }
 
   private static WateredZone choosing(

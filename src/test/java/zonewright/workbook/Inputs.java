@@ -16,7 +16,7 @@ final class Inputs {
     Book book = design.book();
     List<String> lines = new ArrayList<>();
     lines.add(book.system().toString());
-    for (TableDefinition table : book.blueprint().tables()) {
+    for (TableDefinition table : book.schema().tables()) {
       for (Row row : book.contents().rows(table.id())) {
         StringBuilder line = new StringBuilder(table.id());
         for (int i = 0; i < table.columns().size(); i++) {
@@ -41,7 +41,7 @@ final class Inputs {
   /** The cells in which two designs differ by more than the 15 digits another program keeps. */
   static List<String> differences(Design one, Design other) {
     List<String> differences = new ArrayList<>();
-    for (TableDefinition table : one.book().blueprint().tables()) {
+    for (TableDefinition table : one.book().schema().tables()) {
       List<Row> rows = one.book().contents().rows(table.id());
       List<Row> others = other.book().contents().rows(table.id());
       for (int row = 0; row < Math.max(rows.size(), others.size()); row++) {

@@ -81,7 +81,7 @@ class LiveFormulasTest {
         XSSFWorkbook ours = new XSSFWorkbook(Files.newInputStream(file))) {
       Book book = design.book();
       WorkbookLayout layout = DesignWorkbook.layout(design, false);
-      for (TableDefinition table : book.blueprint().tables()) {
+      for (TableDefinition table : book.schema().tables()) {
         if (ours.getSheet(table.title()) == null) {
           continue;
         }
@@ -195,11 +195,11 @@ class LiveFormulasTest {
     if (formula != null) {
       Dependencies needs = Dependencies.of(formula);
       found =
-          layout.columns(book.blueprint().table(column.reference().table())).stream()
+          layout.columns(book.schema().table(column.reference().table())).stream()
                   .filter(each -> each.column().filter(column::equals).isPresent())
                   .anyMatch(each -> POWERS.matcher(each.formula().orElse("")).find())
               || Stream.concat(needs.cells().stream(), needs.columns().stream())
-                  .anyMatch(need -> rough(book, layout, book.blueprint().column(need)));
+                  .anyMatch(need -> rough(book, layout, book.schema().column(need)));
     }
     rough.put(column.reference(), found);
     return found;

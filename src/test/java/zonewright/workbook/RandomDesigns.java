@@ -40,7 +40,7 @@ public final class RandomDesigns {
    */
   public static Design of(UnitSystem system, int rows, long seed, int spoilt) {
     RandomDesigns maker = new RandomDesigns(system, seed, spoilt);
-    for (TableDefinition table : maker.design.book().blueprint().tables()) {
+    for (TableDefinition table : maker.design.book().schema().tables()) {
       if (table.rows() instanceof TableDefinition.Rows.Free) {
         maker.free(table, rows);
       } else {

@@ -64,7 +64,7 @@ class RetrofitFormulasTest {
   private static void ask(Design design, Path file, Path asked) throws IOException {
     Book book = design.book();
     WorkbookLayout layout = WorkbookLayout.of(book);
-    WorkbookNames names = layout.names(book.blueprint().tables().get(0));
+    WorkbookNames names = layout.names(book.schema().tables().get(0));
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file));
         OutputStream stream = Files.newOutputStream(asked)) {
       XSSFSheet sheet = workbook.createSheet("Asked");

@@ -59,7 +59,7 @@ class RuleMarksTest {
           new ConditionalFormattingEvaluator(workbook, new XSSFFormulaEvaluator(workbook));
       WorkbookLayout layout = DesignWorkbook.layout(design, false);
       RuleMarks rules = new RuleMarks(layout);
-      for (TableDefinition table : design.book().blueprint().tables()) {
+      for (TableDefinition table : design.book().schema().tables()) {
         if (workbook.getSheet(table.title()) == null) {
           continue;
         }
@@ -139,7 +139,7 @@ class RuleMarksTest {
       TableDefinition table,
       Reference reference,
       int row) {
-    Column column = layout.blueprint().column(reference);
+    Column column = layout.schema().column(reference);
     if (!layout.has(column)) {
       return null;
     }

@@ -1,16 +1,16 @@
 package zonewright.workbook;
 
 import java.util.List;
+import zonewright.formula.Aggregation;
 import zonewright.formula.Comparator;
 import zonewright.formula.Formula;
 import zonewright.formula.FunctionKind;
-import zonewright.formula.Gathering;
 import zonewright.formula.Matching;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
@@ -55,7 +55,7 @@ final class SmallBook {
     return Matching.rows(OF_TEST, OF_TEST);
   }
 
-  static Blueprint blueprint() {
+  static Schema schema() {
     Column rank =
         number(
             "cups",
@@ -63,7 +63,7 @@ final class SmallBook {
             QuantityKind.COUNT,
             cupsOfSameTest().with(CAUGHT.reference(), Comparator.BELOW, CAUGHT).count().plus(1));
     Column doubled = number("extras", "doubled", QuantityKind.CATCH, CAUGHT.times(2));
-    return new Blueprint(
+    return new Schema(
         List.of(
             new TableDefinition(
                 "trials",
@@ -93,7 +93,7 @@ final class SmallBook {
                         "trials",
                         "least of all",
                         QuantityKind.CATCH,
-                        CAUGHT.gathered(Gathering.SMALLEST)))),
+                        CAUGHT.gathered(Aggregation.SMALLEST)))),
             new TableDefinition(
                 "cups",
                 "Cups",
@@ -148,7 +148,7 @@ final class SmallBook {
 
   /** Returns names that spreadsheets read signs in, two of one name, blanks and numbers no good. */
   static Book book(UnitSystem system) {
-    Book book = new Book(blueprint(), system);
+    Book book = new Book(schema(), system);
     Edits edits = new Edits(book);
     String[][] tests = {
       {"a*", "20"},

@@ -28,7 +28,7 @@ final class SmallWorkbook {
         OutputStream stream = Files.newOutputStream(file)) {
       workbook.setCellFormulaValidation(false);
       WorkbookLayout layout = WorkbookLayout.of(book);
-      Validations validations = new Validations(book.blueprint(), book.system(), Map.of());
+      Validations validations = new Validations(book.schema(), book.system(), Map.of());
       TableSheet sheets =
           new TableSheet(
               workbook,
@@ -38,7 +38,7 @@ final class SmallWorkbook {
               validations,
               new LaterRows(Integer.MAX_VALUE));
       int number = 0;
-      for (TableDefinition table : book.blueprint().tables()) {
+      for (TableDefinition table : book.schema().tables()) {
         sheets.write(table, ++number, "Small");
       }
       new LimitsSheet(workbook, Styles.of(workbook)).write(layout, "Small");
@@ -58,7 +58,7 @@ final class SmallWorkbook {
     List<String> wrong = new ArrayList<>();
     try (XSSFWorkbook theirs = new XSSFWorkbook(Files.newInputStream(answer))) {
       WorkbookLayout layout = WorkbookLayout.of(book);
-      for (TableDefinition table : book.blueprint().tables()) {
+      for (TableDefinition table : book.schema().tables()) {
         List<SheetColumn> columns = layout.columns(table);
         for (int position = 0; position < columns.size(); position++) {
           Column column = columns.get(position).column().orElse(null);

@@ -28,7 +28,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import zonewright.design.Finding;
-import zonewright.desk.part.Look;
+import zonewright.desk.part.Appearance;
 import zonewright.desk.part.SeverityMark;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
@@ -156,7 +156,7 @@ public final class FindingsPane extends JPanel {
         .filter(found -> found.remedy().isPresent());
   }
 
-  private void on(String key, String name, Runnable deed) {
+  private void on(String key, String name, Runnable action) {
     list.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), name);
     list.getActionMap()
         .put(
@@ -164,7 +164,7 @@ public final class FindingsPane extends JPanel {
             new AbstractAction() {
               @Override
               public void actionPerformed(ActionEvent event) {
-                deed.run();
+                action.run();
               }
             });
   }
@@ -214,7 +214,7 @@ public final class FindingsPane extends JPanel {
   }
 
   private void count() {
-    Look.title(title);
+    Appearance.title(title);
     Map<Severity, Integer> counts = model.counts();
     int all = counts.values().stream().mapToInt(Integer::intValue).sum();
     String rest = model.left() == 0 ? "" : ", the gravest " + model.getRowCount() + " listed";

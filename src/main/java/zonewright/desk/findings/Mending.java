@@ -3,11 +3,11 @@ package zonewright.desk.findings;
 import java.util.List;
 import java.util.function.Supplier;
 import zonewright.design.Finding;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Pictogram;
 import zonewright.desk.part.Prose;
+import zonewright.desk.part.UserAction;
 import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.sheet.Place;
@@ -19,12 +19,13 @@ public final class Mending {
   private final Supplier<FindingsPane> findings;
   private final Wayfinder ways;
   private final MessageBar messages;
-  private final Deed next =
-      new Deed("Next finding", this::nextFinding)
+  private final UserAction next =
+      new UserAction("Next finding", this::nextFinding)
           .keys("F8")
           .drawn(Pictogram.NEXT_FINDING)
           .tip("Go to the next finding (F8)");
-  private final Deed mend = new Deed("Put the finding right", this::mendFinding).keys("F9");
+  private final UserAction mend =
+      new UserAction("Put the finding right", this::mendFinding).keys("F9");
 
   public Mending(
       OpenDesign open,
@@ -40,12 +41,12 @@ public final class Mending {
   }
 
   /** Returns what goes to the next finding. */
-  public Deed next() {
+  public UserAction next() {
     return next;
   }
 
   /** Returns what carries out the remedy of the finding selected, or of the cell at hand. */
-  public Deed mend() {
+  public UserAction mend() {
     return mend;
   }
 

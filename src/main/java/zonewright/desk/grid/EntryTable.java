@@ -199,7 +199,7 @@ abstract class EntryTable extends JXTable {
 
   /** Says whether a person may type into a column: not where it names rows that are given. */
   static boolean typeable(Book book, Column column) {
-    return book.blueprint().table(column.reference().table()).takesEntries(column);
+    return book.schema().table(column.reference().table()).takesEntries(column);
   }
 
   /** Says whether a person may choose the content of a cell from a list. */

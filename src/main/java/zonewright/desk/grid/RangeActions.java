@@ -77,7 +77,7 @@ final class RangeActions {
   }
 
   private Column declared(Reference reference) {
-    return table.book().blueprint().column(reference);
+    return table.book().schema().column(reference);
   }
 
   private boolean wholeRows() {

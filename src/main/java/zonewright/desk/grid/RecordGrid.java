@@ -136,9 +136,9 @@ public final class RecordGrid extends JPanel {
   }
 
   /** Returns the lines shown, as they go on paper. */
-  public PaperTable paper() {
+  public PrintedGrid paper() {
     table.commit();
-    return PaperTable.of(table);
+    return PrintedGrid.of(table);
   }
 
   /** Returns an action for menus and tool bars, with its name and key. */

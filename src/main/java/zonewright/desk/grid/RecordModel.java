@@ -28,7 +28,7 @@ final class RecordModel extends AbstractTableModel {
   RecordModel(Book book, String tableId, CellLooks looks, Predicate<Column> shown) {
     this.book = book;
     this.looks = looks;
-    this.table = book.blueprint().table(tableId);
+    this.table = book.schema().table(tableId);
     List<Column> columns = table.columns().stream().filter(shown).toList();
     for (Column column : columns) {
       if (!bands.contains(column.band())) {

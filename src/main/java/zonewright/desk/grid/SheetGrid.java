@@ -280,7 +280,7 @@ public final class SheetGrid extends JPanel {
     if (row < 0 || row >= book.rows(column.table())) {
       return;
     }
-    Column declared = book.blueprint().column(column);
+    Column declared = book.schema().column(column);
     if (!arranger.isShown(declared)) {
       arranger.show(List.of(declared), true);
     }
@@ -314,9 +314,9 @@ public final class SheetGrid extends JPanel {
   }
 
   /** Returns the columns and rows shown, as they go on paper. */
-  public PaperTable paper() {
+  public PrintedGrid paper() {
     table.commit();
-    return PaperTable.of(table);
+    return PrintedGrid.of(table);
   }
 
   /** Returns an action for menus and tool bars, with its name and key. */

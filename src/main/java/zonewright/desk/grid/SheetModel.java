@@ -18,7 +18,7 @@ final class SheetModel extends AbstractTableModel {
   SheetModel(Book book, String tableId, CellLooks looks) {
     this.book = book;
     this.looks = looks;
-    this.table = book.blueprint().table(tableId);
+    this.table = book.schema().table(tableId);
     this.columns = table.columns().stream().map(Optional::of).toList();
     this.shown = new RowsShown(book, tableId);
   }

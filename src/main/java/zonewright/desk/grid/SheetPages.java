@@ -26,7 +26,7 @@ public final class SheetPages implements Pageable, Printable {
   private static final int WIDEST = 190;
   private static final int MEASURED = 300;
 
-  private final PaperTable table;
+  private final PrintedGrid table;
   private final String project;
   private final PageFormat format;
   private final Palette palette = Palette.onPaper();
@@ -45,7 +45,7 @@ public final class SheetPages implements Pageable, Printable {
    * @param project what stands above every page
    * @param format the paper
    */
-  public SheetPages(PaperTable table, String project, PageFormat format) {
+  public SheetPages(PrintedGrid table, String project, PageFormat format) {
     this.table = table;
     this.project = project;
     this.format = format;
@@ -66,11 +66,11 @@ public final class SheetPages implements Pageable, Printable {
   }
 
   private int width(int at) {
-    PaperTable.Heading heading = table.headings().get(at);
+    PrintedGrid.Heading heading = table.headings().get(at);
     int most =
         Math.max(
             WrappedName.of(heading.name(), metrics).width(), metrics.stringWidth(heading.unit()));
-    for (PaperTable.Line line : table.rows().subList(0, Math.min(MEASURED, table.rows().size()))) {
+    for (PrintedGrid.Line line : table.rows().subList(0, Math.min(MEASURED, table.rows().size()))) {
       if (!line.band()) {
         most = Math.max(most, metrics.stringWidth(line.cells().get(at).text()));
       }
@@ -161,7 +161,7 @@ public final class SheetPages implements Pageable, Printable {
     double y = edge();
     head(pen, columns, y);
     y += headHeight();
-    for (PaperTable.Line line : table.rows().subList(first, last)) {
+    for (PrintedGrid.Line line : table.rows().subList(first, last)) {
       row(pen, line, columns, y);
       y += rowHeight();
     }
@@ -194,7 +194,7 @@ public final class SheetPages implements Pageable, Printable {
     double x = 0;
     String before = "";
     for (int at : columns) {
-      PaperTable.Heading heading = table.headings().get(at);
+      PrintedGrid.Heading heading = table.headings().get(at);
       if (band > 0) {
         pen.setColor(palette.band(place(heading.band())));
         fill(pen, x, top, widths[at], band);
@@ -215,7 +215,7 @@ public final class SheetPages implements Pageable, Printable {
   }
 
   private void heading(
-      Graphics2D pen, PaperTable.Heading heading, double x, double top, int width) {
+      Graphics2D pen, PrintedGrid.Heading heading, double x, double top, int width) {
     pen.setFont(bold);
     pen.setColor(palette.ink());
     double base = top + metrics.getAscent();
@@ -231,7 +231,7 @@ public final class SheetPages implements Pageable, Printable {
 
   private int place(String band) {
     return table.headings().stream()
-        .map(PaperTable.Heading::band)
+        .map(PrintedGrid.Heading::band)
         .distinct()
         .toList()
         .indexOf(band);
@@ -245,10 +245,10 @@ public final class SheetPages implements Pageable, Printable {
     pen.fill(new java.awt.geom.Rectangle2D.Double(x, y, width, height));
   }
 
-  private void row(Graphics2D pen, PaperTable.Line line, List<Integer> columns, double top) {
+  private void row(Graphics2D pen, PrintedGrid.Line line, List<Integer> columns, double top) {
     double x = 0;
     for (int at : columns) {
-      PaperTable.Cell cell = line.cells().get(at);
+      PrintedGrid.Cell cell = line.cells().get(at);
       Color ink = cell.soft() ? palette.muted() : palette.ink();
       if (line.band()) {
         pen.setColor(palette.headingGround());

@@ -177,7 +177,7 @@ final class SheetTable extends EntryTable {
 
   private String emptyWords() {
     TableDefinition table = model.table();
-    String other = table.other().map(id -> book().blueprint().table(id).title()).orElse("");
+    String other = table.other().map(id -> book().schema().table(id).title()).orElse("");
     return EmptyHint.words(table, book().rows(table.id()) > 0, other);
   }
 

@@ -159,11 +159,11 @@ public final class NightsWindow {
     return table;
   }
 
-  private static JButton button(String name, String tip, Runnable deed) {
+  private static JButton button(String name, String tip, Runnable action) {
     JButton button = new JButton(name);
     button.setName("night " + name.toLowerCase(Locale.ROOT));
     button.setToolTipText(tip);
-    button.addActionListener(event -> deed.run());
+    button.addActionListener(event -> action.run());
     return button;
   }
 
@@ -265,7 +265,7 @@ public final class NightsWindow {
         worker.submit(
             () -> {
               Optional<NightsPlan> made =
-                  MonthBook.scaled(book.blueprint(), snapshot, minutes, share)
+                  MonthBook.scaled(book.schema(), snapshot, minutes, share)
                       .map(input -> NightsPlanner.plan(input, Optional.empty()));
               SwingUtilities.invokeLater(
                   () -> {

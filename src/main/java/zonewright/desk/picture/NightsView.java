@@ -80,7 +80,7 @@ public final class NightsView extends JPanel implements Scrollable {
     addMouseWheelListener(mouse);
   }
 
-  private void key(String key, String name, Runnable deed) {
+  private void key(String key, String name, Runnable action) {
     getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), name);
     getActionMap()
         .put(
@@ -88,7 +88,7 @@ public final class NightsView extends JPanel implements Scrollable {
             new AbstractAction() {
               @Override
               public void actionPerformed(ActionEvent event) {
-                deed.run();
+                action.run();
               }
             });
   }

@@ -30,7 +30,7 @@ final class StandingWaterPicture implements Picture {
     String title =
         NAME
             + ", "
-            + book.cellName(book.blueprint().table(Sheets.ZONES).columns().get(0).reference(), row)
+            + book.cellName(book.schema().table(Sheets.ZONES).columns().get(0).reference(), row)
                 .row();
     StandingWater.Answer answer = StandingWater.of(book, row);
     if (answer instanceof StandingWater.Shown shown) {

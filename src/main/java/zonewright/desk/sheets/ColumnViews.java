@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.desk.grid.Arrangement;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.UserPreferences;
 import zonewright.sheet.TableDefinition;
 
 /** The ways to look at the columns of each sheet: standard ones, one's own, and the last. */
 public final class ColumnViews {
   private static final String BY_NAME = "view ";
 
-  private final Memory memory;
+  private final UserPreferences memory;
 
   /** A way to look at the columns of a sheet, under a name. */
   public record View(String name, Arrangement arrangement, boolean own) {}
 
-  public ColumnViews(Memory memory) {
+  public ColumnViews(UserPreferences memory) {
     this.memory = memory;
   }
 

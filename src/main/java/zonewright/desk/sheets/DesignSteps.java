@@ -3,12 +3,12 @@ package zonewright.desk.sheets;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Action;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Pictogram;
+import zonewright.desk.part.UserAction;
 import zonewright.formula.Reference;
 import zonewright.sheet.Edit;
-import zonewright.sheet.Journal;
+import zonewright.sheet.EditHistory;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
@@ -18,10 +18,14 @@ public final class DesignSteps {
   private final OpenDesign open;
   private final SheetDeck deck;
   private final Runnable moved;
-  private final Deed undo = new Deed("Undo", this::takeBack).keys("ctrl Z").drawn(Pictogram.UNDO);
-  private final Deed redo = new Deed("Redo", this::doAgain).keys("ctrl Y").drawn(Pictogram.REDO);
-  private final Deed units = new Deed("Switch units", this::switchUnits).drawn(Pictogram.UNITS);
-  private final Deed newRow = new Deed("New row", this::addRow).drawn(Pictogram.ADD_ROW);
+  private final UserAction undo =
+      new UserAction("Undo", this::takeBack).keys("ctrl Z").drawn(Pictogram.UNDO);
+  private final UserAction redo =
+      new UserAction("Redo", this::doAgain).keys("ctrl Y").drawn(Pictogram.REDO);
+  private final UserAction units =
+      new UserAction("Switch units", this::switchUnits).drawn(Pictogram.UNITS);
+  private final UserAction newRow =
+      new UserAction("New row", this::addRow).drawn(Pictogram.ADD_ROW);
 
   /**
    * Makes the steps.
@@ -35,28 +39,28 @@ public final class DesignSteps {
   }
 
   /** Returns what takes the last edit back. */
-  public Deed undo() {
+  public UserAction undo() {
     return undo;
   }
 
   /** Returns what does again what was taken back. */
-  public Deed redo() {
+  public UserAction redo() {
     return redo;
   }
 
   /** Returns what keeps the whole design in the other unit system. */
-  public Deed units() {
+  public UserAction units() {
     return units;
   }
 
   /** Returns what puts a new row below the one the person is at and goes there. */
-  public Deed newRow() {
+  public UserAction newRow() {
     return newRow;
   }
 
   /** Brings names and what can be done up to date. */
   public void refresh() {
-    Journal journal = open.book().journal();
+    EditHistory journal = open.book().journal();
     named(undo, "Undo", "Ctrl+Z", journal.toUndo());
     named(redo, "Redo", "Ctrl+Y", journal.toRedo());
     units.rename("Switch to " + otherUnits().words());
@@ -67,10 +71,10 @@ public final class DesignSteps {
     newRow.setEnabled(mayAddRows());
   }
 
-  private static void named(Deed deed, String verb, String keys, Optional<Edit> edit) {
-    deed.setEnabled(edit.isPresent());
-    deed.rename(edit.map(found -> verb + " " + found.name()).orElse(verb));
-    deed.tip(deed.getValue(Action.NAME) + " (" + keys + ")");
+  private static void named(UserAction action, String verb, String keys, Optional<Edit> edit) {
+    action.setEnabled(edit.isPresent());
+    action.rename(edit.map(found -> verb + " " + found.name()).orElse(verb));
+    action.tip(action.getValue(Action.NAME) + " (" + keys + ")");
   }
 
   private UnitSystem otherUnits() {
@@ -87,7 +91,7 @@ public final class DesignSteps {
   }
 
   private boolean mayAddRows() {
-    return open.book().blueprint().table(deck.frontTable()).rows()
+    return open.book().schema().table(deck.frontTable()).rows()
         instanceof TableDefinition.Rows.Free;
   }
 
@@ -100,7 +104,7 @@ public final class DesignSteps {
     int rows = open.book().rows(table);
     int at = deck.current().map(place -> place.row() + 1).orElse(rows);
     open.book().perform(open.design().edits().inserted(table, at, 1));
-    Reference first = open.book().blueprint().table(table).columns().get(0).reference();
+    Reference first = open.book().schema().table(table).columns().get(0).reference();
     deck.goTo(new Place(first, at));
     moved.run();
   }
@@ -111,7 +115,7 @@ public final class DesignSteps {
   }
 
   private String frontRowWord() {
-    return mayAddRows() ? open.book().blueprint().table(deck.frontTable()).rowWord() : "row";
+    return mayAddRows() ? open.book().schema().table(deck.frontTable()).rowWord() : "row";
   }
 
   /** Gives a cell its default again. */

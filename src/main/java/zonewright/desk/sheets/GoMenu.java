@@ -1,18 +1,18 @@
 package zonewright.desk.sheets;
 
 import javax.swing.JMenu;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.UserAction;
 import zonewright.sheet.TableDefinition;
 
 /** The menu that leads from sheet to sheet. */
 public final class GoMenu {
   private final OpenDesign open;
   private final SheetDeck deck;
-  private final Deed back;
+  private final UserAction back;
 
   /** Makes what fills it; {@code back} leads to where a person came from. */
-  public GoMenu(OpenDesign open, SheetDeck deck, Deed back) {
+  public GoMenu(OpenDesign open, SheetDeck deck, UserAction back) {
     this.open = open;
     this.deck = deck;
     this.back = back;
@@ -21,11 +21,12 @@ public final class GoMenu {
   /** Fills it. */
   public void fill(JMenu menu) {
     menu.add(back.item());
-    menu.add(new Deed("Next sheet", () -> deck.step(1)).keys("ctrl PAGE_DOWN").item());
-    menu.add(new Deed("Sheet before", () -> deck.step(-1)).keys("ctrl PAGE_UP").item());
+    menu.add(new UserAction("Next sheet", () -> deck.step(1)).keys("ctrl PAGE_DOWN").item());
+    menu.add(new UserAction("Sheet before", () -> deck.step(-1)).keys("ctrl PAGE_UP").item());
     menu.addSeparator();
     for (SheetGroup group : SheetGroup.values()) {
-      menu.add(new Deed(group.words(), () -> front(group)).keys("ctrl " + group.digit()).item());
+      menu.add(
+          new UserAction(group.words(), () -> front(group)).keys("ctrl " + group.digit()).item());
     }
     menu.addSeparator();
     for (SheetGroup group : SheetGroup.values()) {
@@ -41,8 +42,8 @@ public final class GoMenu {
   private JMenu sheets(SheetGroup group) {
     JMenu sheets = new JMenu("Sheets of " + group.words());
     for (String id : group.tables()) {
-      TableDefinition table = open.book().blueprint().table(id);
-      sheets.add(new Deed(SheetGroup.caption(table), () -> deck.enter(id)).item());
+      TableDefinition table = open.book().schema().table(id);
+      sheets.add(new UserAction(SheetGroup.caption(table), () -> deck.enter(id)).item());
     }
     return sheets;
   }

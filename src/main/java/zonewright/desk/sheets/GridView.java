@@ -13,7 +13,7 @@ import javax.swing.KeyStroke;
 import zonewright.desk.grid.Arrangement;
 import zonewright.desk.grid.CellPlace;
 import zonewright.desk.grid.GridAction;
-import zonewright.desk.grid.PaperTable;
+import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -35,7 +35,7 @@ public final class GridView implements SheetView {
   public GridView(Book book, String id, IntFunction<Arrangement> first, Runnable selected) {
     grid = new SheetGrid(book, id, first);
     table = grid.table();
-    columns = book.blueprint().table(id).columns();
+    columns = book.schema().table(id).columns();
     prepare(table, id, selected);
   }
 
@@ -112,7 +112,7 @@ public final class GridView implements SheetView {
   }
 
   @Override
-  public PaperTable paper() {
+  public PrintedGrid paper() {
     return grid.paper();
   }
 

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
-import zonewright.desk.grid.PaperTable;
+import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.RecordGrid;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
@@ -66,7 +66,7 @@ public final class RecordView implements SheetView {
   }
 
   @Override
-  public PaperTable paper() {
+  public PrintedGrid paper() {
     return grid.paper();
   }
 

@@ -16,11 +16,11 @@ import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.Keyboard;
 import zonewright.desk.part.OpenDesign;
-import zonewright.sheet.Blueprint;
+import zonewright.desk.part.UserAction;
 import zonewright.sheet.Place;
+import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
@@ -91,8 +91,8 @@ public final class SheetDeck extends JPanel {
     show(Sheets.ZONES);
   }
 
-  private Blueprint blueprint() {
-    return open.book().blueprint();
+  private Schema schema() {
+    return open.book().schema();
   }
 
   private SheetView view(String id) {
@@ -100,7 +100,7 @@ public final class SheetDeck extends JPanel {
   }
 
   private SheetView made(String id) {
-    TableDefinition table = blueprint().table(id);
+    TableDefinition table = schema().table(id);
     SheetView view =
         table.single()
             ? new RecordView(open.book(), id, this::selected)
@@ -116,7 +116,7 @@ public final class SheetDeck extends JPanel {
   /** In the cells themselves, for the panes around them would take these keys to scroll. */
   private void stepping(JComponent cells, String key, int places) {
     cells.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), key);
-    cells.getActionMap().put(key, new Deed(key, () -> step(places)));
+    cells.getActionMap().put(key, new UserAction(key, () -> step(places)));
   }
 
   /** Returns the tools beside the tabs. */
@@ -147,7 +147,7 @@ public final class SheetDeck extends JPanel {
     tabs.setSelectedIndex(at);
     groups.front(group);
     building = false;
-    tools.serve(blueprint().table(table), front().grid());
+    tools.serve(schema().table(table), front().grid());
     if (hadKeyboard) {
       focusTarget().requestFocusInWindow();
     }
@@ -159,7 +159,7 @@ public final class SheetDeck extends JPanel {
     inTabs = group.tables();
     for (String id : inTabs) {
       SheetView known = views.get(id);
-      TableDefinition table = blueprint().table(id);
+      TableDefinition table = schema().table(id);
       tabs.addTab(
           SheetGroup.caption(table),
           null,

@@ -15,8 +15,8 @@ import net.miginfocom.swing.MigLayout;
 import zonewright.desk.grid.Arrangement;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.SheetGrid;
-import zonewright.desk.part.Deed;
 import zonewright.desk.part.Pictogram;
+import zonewright.desk.part.UserAction;
 import zonewright.sheet.TableDefinition;
 
 /** Beside the tabs: which columns of the sheet are shown, in what order its rows, and which. */
@@ -54,7 +54,7 @@ public final class SheetTools extends JPanel {
   }
 
   private void does(GridAction which) {
-    grid.ifPresent(found -> Deed.run(found.action(which), found));
+    grid.ifPresent(found -> UserAction.run(found.action(which), found));
   }
 
   /** Serves another sheet. */

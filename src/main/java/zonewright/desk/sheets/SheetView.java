@@ -7,7 +7,7 @@ import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
-import zonewright.desk.grid.PaperTable;
+import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
@@ -39,7 +39,7 @@ public interface SheetView {
   Optional<SheetGrid> grid();
 
   /** Returns what is shown, as it goes on paper. */
-  PaperTable paper();
+  PrintedGrid paper();
 
   /** Ends typing in a cell and takes over what was typed. */
   void finishTyping();

@@ -5,7 +5,7 @@ import zonewright.sheet.Place;
 
 /** Goes to cells and back. */
 public final class Wayfinder {
-  private final Trail trail = new Trail();
+  private final LinkHistory trail = new LinkHistory();
   private final OpenDesign open;
   private final SheetDeck deck;
   private final Runnable arrived;

@@ -4,8 +4,8 @@ import java.util.Optional;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.formula.SpreadsheetNames;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 
 /**
@@ -13,7 +13,7 @@ import zonewright.sheet.TableDefinition;
  * have a name, and knows no tables. Whether that was enough is told afterwards.
  */
 public final class MarkNames implements SpreadsheetNames {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final TableDefinition home;
   private final Cells cells;
   private boolean plain = true;
@@ -33,8 +33,8 @@ public final class MarkNames implements SpreadsheetNames {
    *
    * @param home the table whose cells are marked
    */
-  public MarkNames(Blueprint blueprint, TableDefinition home, Cells cells) {
-    this.blueprint = blueprint;
+  public MarkNames(Schema schema, TableDefinition home, Cells cells) {
+    this.schema = schema;
     this.home = home;
     this.cells = cells;
   }
@@ -60,8 +60,8 @@ public final class MarkNames implements SpreadsheetNames {
   }
 
   private String cell(Reference reference, boolean typed) {
-    TableDefinition table = blueprint.table(reference.table());
-    Column column = blueprint.column(reference);
+    TableDefinition table = schema.table(reference.table());
+    Column column = schema.column(reference);
     if (table.single()) {
       return typed
           ? WorkbookNames.limit(table, column, "typed")

@@ -28,12 +28,12 @@ public final class Styles {
 
   private final XSSFWorkbook workbook;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
-  private final Map<Look, XSSFFont> fonts = new EnumMap<>(Look.class);
+  private final Map<CellStyleName, XSSFFont> fonts = new EnumMap<>(CellStyleName.class);
 
   /** One that was made and found to be there already, for the next to be made. */
   private XSSFCellStyle spare;
 
-  private record Key(Look look, String format, boolean literal) {}
+  private record Key(CellStyleName look, String format, boolean literal) {}
 
   private Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
@@ -47,7 +47,7 @@ public final class Styles {
     if (workbook.getNumberOfSheets() == 0) {
       XSSFFont usual = workbook.getFontAt(0);
       usual.setFontName(TYPEFACE);
-      usual.setFontHeightInPoints((short) Look.CALCULATED.points);
+      usual.setFontHeightInPoints((short) CellStyleName.CALCULATED.points);
     }
     Styles styles = new Styles(workbook);
     for (int i = 1; i < workbook.getNumCellStyles(); i++) {
@@ -59,23 +59,23 @@ public final class Styles {
   }
 
   /** Returns a style for words. */
-  public XSSFCellStyle of(Look look) {
+  public XSSFCellStyle of(CellStyleName look) {
     return of(look, "General", false);
   }
 
   /** Returns a style for numbers shown in {@code format}. */
-  public XSSFCellStyle of(Look look, String format) {
+  public XSSFCellStyle of(CellStyleName look, String format) {
     return of(look, format, false);
   }
 
   /**
    * Returns a style for words that a spreadsheet could take for a formula were they typed again.
    */
-  public XSSFCellStyle literal(Look look) {
+  public XSSFCellStyle literal(CellStyleName look) {
     return of(look, "General", true);
   }
 
-  private XSSFCellStyle of(Look look, String format, boolean literal) {
+  private XSSFCellStyle of(CellStyleName look, String format, boolean literal) {
     return styles.computeIfAbsent(new Key(look, format, literal), this::make);
   }
 
@@ -112,7 +112,7 @@ public final class Styles {
   }
 
   private void fill(XSSFCellStyle style, Key key) {
-    Look look = key.look();
+    CellStyleName look = key.look();
     style.setFont(fonts.computeIfAbsent(look, this::font));
     style.setVerticalAlignment(VerticalAlignment.CENTER);
     style.setWrapText(look.wrapped);
@@ -123,7 +123,8 @@ public final class Styles {
       style.setAlignment(HorizontalAlignment.CENTER);
     } else if (key.format().equals("General")) {
       style.setAlignment(HorizontalAlignment.LEFT);
-      style.setIndention((short) (look == Look.BAND || look == Look.TITLE ? 0 : 1));
+      style.setIndention(
+          (short) (look == CellStyleName.BAND || look == CellStyleName.TITLE ? 0 : 1));
     } else {
       // Numbers go right and words left, so that a long reason loses its end, not its start.
       style.setAlignment(HorizontalAlignment.GENERAL);
@@ -133,10 +134,10 @@ public final class Styles {
       style.setFillForegroundColor(colour(look.fill));
     }
     if (look.typed()
-        || look == Look.CALCULATED
-        || look == Look.TOTAL
-        || look == Look.TABLE
-        || look == Look.NAME) {
+        || look == CellStyleName.CALCULATED
+        || look == CellStyleName.TOTAL
+        || look == CellStyleName.TABLE
+        || look == CellStyleName.NAME) {
       XSSFColor line = colour(LINE);
       style.setBorderBottom(BorderStyle.THIN);
       style.setBottomBorderColor(line);
@@ -145,7 +146,7 @@ public final class Styles {
     }
   }
 
-  private XSSFFont font(Look look) {
+  private XSSFFont font(CellStyleName look) {
     XSSFFont font = new XSSFFont();
     font.setFontName(TYPEFACE);
     font.setFontHeightInPoints((short) look.points);

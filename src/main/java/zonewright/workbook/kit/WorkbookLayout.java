@@ -11,17 +11,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import zonewright.design.AtAGlance;
+import zonewright.design.SheetsInUse;
 import zonewright.formula.Expressed;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.formula.SpreadsheetSteps;
 import zonewright.formula.SpreadsheetText;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Book;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
@@ -36,7 +37,7 @@ import zonewright.units.UnitSystem;
  * a closed group, the cells in between.
  */
 public final class WorkbookLayout {
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final UnitSystem system;
   private final Set<Column> written = new HashSet<>();
   private final Set<Column> typed = new HashSet<>();
@@ -46,9 +47,9 @@ public final class WorkbookLayout {
   private final WorkbookNames.Wanted wanted = new WorkbookNames.Wanted();
   private final Map<String, List<SheetColumn>> tables = new LinkedHashMap<>();
 
-  /** Makes the layout of all sheets of a blueprint, with everything there can be. */
-  public WorkbookLayout(Blueprint blueprint, UnitSystem system) {
-    this(blueprint, system, column -> true, column -> true);
+  /** Makes the layout of all sheets of a schema, with everything there can be. */
+  public WorkbookLayout(Schema schema, UnitSystem system) {
+    this(schema, system, column -> true, column -> true);
   }
 
   /**
@@ -56,7 +57,7 @@ public final class WorkbookLayout {
    */
   public static WorkbookLayout of(Book book) {
     return new WorkbookLayout(
-        book.blueprint(), book.system(), column -> true, column -> typedInto(book, column));
+        book.schema(), book.system(), column -> true, column -> typedInto(book, column));
   }
 
   /**
@@ -73,20 +74,20 @@ public final class WorkbookLayout {
       Predicate<Column> yours) {
     Predicate<Column> typed = column -> typedInto(book, column);
     return new WorkbookLayout(
-        book.blueprint(),
+        book.schema(),
         book.system(),
         column ->
-            used.test(book.blueprint().table(column.reference().table()))
+            used.test(book.schema().table(column.reference().table()))
                 || there.test(column)
-                || typed.test(column),
+                || SheetsInUse.typedInto(book, column),
         yours.or(typed));
   }
 
   private static boolean typedInto(Book book, Column column) {
     Reference reference = column.reference();
     for (int row = 0; row < book.rows(reference.table()); row++) {
-      boolean given = book.blueprint().table(reference.table()).givenNames();
-      if (!(given && book.blueprint().table(reference.table()).columns().get(0).equals(column))
+      boolean given = book.schema().table(reference.table()).givenNames();
+      if (!(given && book.schema().table(reference.table()).columns().get(0).equals(column))
           && !(book.entry(reference, row) instanceof Entry.Blank)) {
         return true;
       }
@@ -95,29 +96,29 @@ public final class WorkbookLayout {
   }
 
   /**
-   * Makes the layout of all sheets of a blueprint.
+   * Makes the layout of all sheets of a schema.
    *
    * @param wantedColumns says which columns are to be there; what they rest on comes with them
    * @param typedInto says whether somebody typed into a column: in sheets whose rows are given,
    *     usual values have a cell to put one's own beside them only where somebody did
    */
   private WorkbookLayout(
-      Blueprint blueprint,
+      Schema schema,
       UnitSystem system,
       Predicate<Column> wantedColumns,
       Predicate<Column> typedInto) {
-    this.blueprint = blueprint;
+    this.schema = schema;
     this.system = system;
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       table.columns().stream().filter(wantedColumns).forEach(this::write);
     }
     Set<Reference> givens = new HashSet<>();
-    blueprint
+    schema
         .order()
         .forEach(
             column ->
-                blueprint.dependencies(column).ifPresent(needs -> givens.addAll(needs.givens())));
-    for (TableDefinition table : blueprint.tables()) {
+                schema.dependencies(column).ifPresent(needs -> givens.addAll(needs.givens())));
+    for (TableDefinition table : schema.tables()) {
       for (Column column : table.columns()) {
         boolean usual =
             table.givenNames()
@@ -132,7 +133,7 @@ public final class WorkbookLayout {
         }
       }
     }
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       for (Column column : of(table)) {
         if (!table.single() && required(table, column)) {
           wanted.checked.add(column.reference());
@@ -143,7 +144,7 @@ public final class WorkbookLayout {
     while (before != wanted.size()) {
       // What one cell asks for may ask for more.
       before = wanted.size();
-      for (TableDefinition table : blueprint.tables()) {
+      for (TableDefinition table : schema.tables()) {
         tables.put(table.id(), has(table) ? laidOut(table) : List.of());
       }
     }
@@ -154,21 +155,21 @@ public final class WorkbookLayout {
     if (!written.add(column)) {
       return;
     }
-    TableDefinition table = blueprint.table(column.reference().table());
+    TableDefinition table = schema.table(column.reference().table());
     table.key().ifPresent(this::write);
-    table.other().ifPresent(other -> write(blueprint.table(other).columns().get(0)));
-    blueprint
+    table.other().ifPresent(other -> write(schema.table(other).columns().get(0)));
+    schema
         .dependencies(column)
         .ifPresent(
             needs -> {
-              needs.cells().forEach(cell -> write(blueprint.column(cell)));
-              needs.columns().forEach(each -> write(blueprint.column(each)));
+              needs.cells().forEach(cell -> write(schema.column(cell)));
+              needs.columns().forEach(each -> write(schema.column(each)));
             });
     column
         .words()
         .filter(WordList.RowsOf.class::isInstance)
         .map(WordList.RowsOf.class::cast)
-        .ifPresent(list -> write(blueprint.table(list.table()).columns().get(0)));
+        .ifPresent(list -> write(schema.table(list.table()).columns().get(0)));
   }
 
   /** Says whether a column stands in the workbook. */
@@ -187,7 +188,7 @@ public final class WorkbookLayout {
         .anyMatch(
             column ->
                 column.words().equals(Optional.of(new WordList.Published(table)))
-                    || blueprint
+                    || schema
                         .dependencies(column)
                         .filter(
                             needs ->
@@ -238,7 +239,7 @@ public final class WorkbookLayout {
 
   /** Returns what formulas of a table call cells and columns. */
   public WorkbookNames names(TableDefinition home) {
-    return new WorkbookNames(blueprint, system, home, wanted);
+    return new WorkbookNames(schema, system, home, wanted);
   }
 
   /** Returns the formula in which the value of a column stands. */
@@ -246,9 +247,9 @@ public final class WorkbookLayout {
     return shown(column).formula();
   }
 
-  /** Returns the blueprint. */
-  public Blueprint blueprint() {
-    return blueprint;
+  /** Returns the schema. */
+  public Schema schema() {
+    return schema;
   }
 
   /** Returns the unit system. */
@@ -309,7 +310,7 @@ public final class WorkbookLayout {
     boolean free = table.rows() instanceof TableDefinition.Rows.Free;
     if (table.other().isPresent()) {
       String heading = table.columns().get(0).heading(system);
-      TableDefinition other = blueprint.table(table.other().get());
+      TableDefinition other = schema.table(table.other().get());
       wanted.joins.add(new WorkbookNames.Join(table.id(), other.id()));
       String leading =
           "INDEX(%s,%s)".formatted(names.names(other), names.own(names.joinHeading(other.id())));
@@ -354,8 +355,7 @@ public final class WorkbookLayout {
                     "MATCH(%s,%s,0)"
                         .formatted(
                             names.own(WorkbookNames.IDENTITY),
-                            WorkbookNames.whole(
-                                blueprint.table(join.to()), WorkbookNames.IDENTITY))))
+                            WorkbookNames.whole(schema.table(join.to()), WorkbookNames.IDENTITY))))
         .forEach(all::add);
     Set<Column> checked = new LinkedHashSet<>(needed);
     of(table).stream()
@@ -375,7 +375,7 @@ public final class WorkbookLayout {
   }
 
   private List<SheetColumn> rows(Column column, WorkbookNames names) {
-    TableDefinition table = blueprint.table(column.reference().table());
+    TableDefinition table = schema.table(column.reference().table());
     // Where a usual word may stand for a blank, it is that word's row; names stand as they are.
     String cell =
         column.role() == Column.Role.INPUT
@@ -412,7 +412,7 @@ public final class WorkbookLayout {
 
   private String inUse(TableDefinition table, List<SheetColumn> all, WorkbookNames names) {
     if (table.other().isPresent()) {
-      TableDefinition other = blueprint.table(table.other().get());
+      TableDefinition other = schema.table(table.other().get());
       wanted.counted.add(other.id());
       return "INDEX(%s,%s)"
           .formatted(
@@ -509,7 +509,7 @@ public final class WorkbookLayout {
       text = names.cell(position);
     }
     WordList list = names.list(column).orElseThrow();
-    TableDefinition table = blueprint.table(column.reference().table());
+    TableDefinition table = schema.table(column.reference().table());
     String words = names.words(list).orElseGet(() -> WorkbookNames.limit(table, column, "words"));
     return "INDEX(%s,%s+1)".formatted(words, text);
   }
@@ -539,7 +539,7 @@ public final class WorkbookLayout {
     }
     return plain instanceof Formula.Nothing
         || plain instanceof Formula.Pick
-        || plain instanceof Formula.Find
+        || plain instanceof Formula.RowLookup
         || (plain instanceof Formula.Constant && !fixed.isEmpty());
   }
 
@@ -569,7 +569,7 @@ public final class WorkbookLayout {
   /** Returns the limits of all columns that have some, in the order of the sheets. */
   public List<Limits> limits() {
     List<Limits> all = new ArrayList<>();
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       for (Column column : of(table)) {
         if (!column.takesEntries()) {
           continue;
@@ -604,7 +604,7 @@ public final class WorkbookLayout {
   /** Returns the columns whose words are a few of the program's own, each with its words. */
   public Map<Column, List<String>> fixedWords() {
     Map<Column, List<String>> all = new LinkedHashMap<>();
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       for (Column column : of(table)) {
         if (column.content() == Column.Content.CHOICE
             && names(table).list(column).orElseThrow() instanceof WordList.Fixed fixed) {

@@ -8,8 +8,8 @@ import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.formula.SpreadsheetNames;
 import zonewright.formula.SpreadsheetText;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.Column;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
@@ -34,7 +34,7 @@ public final class WorkbookNames implements SpreadsheetNames {
   private static final String STEP = "/step/";
   private static final String WORD = "/word/";
 
-  private final Blueprint blueprint;
+  private final Schema schema;
   private final UnitSystem system;
   private final TableDefinition home;
   private final Wanted wanted;
@@ -75,8 +75,8 @@ public final class WorkbookNames implements SpreadsheetNames {
    * @param home the table whose cells hold the formulas
    * @param wanted takes note of what else must be there
    */
-  WorkbookNames(Blueprint blueprint, UnitSystem system, TableDefinition home, Wanted wanted) {
-    this.blueprint = blueprint;
+  WorkbookNames(Schema schema, UnitSystem system, TableDefinition home, Wanted wanted) {
+    this.schema = schema;
     this.system = system;
     this.home = home;
     this.wanted = wanted;
@@ -129,7 +129,7 @@ public final class WorkbookNames implements SpreadsheetNames {
   }
 
   String joinHeading(String other) {
-    return blueprint.table(other).title() + " row";
+    return schema.table(other).title() + " row";
   }
 
   /** Returns what stands for a step of a column's formula. */
@@ -153,7 +153,7 @@ public final class WorkbookNames implements SpreadsheetNames {
   }
 
   private TableDefinition table(Reference reference) {
-    return blueprint.table(reference.table());
+    return schema.table(reference.table());
   }
 
   /** Returns the cell of this row under a heading of this table. */
@@ -196,13 +196,13 @@ public final class WorkbookNames implements SpreadsheetNames {
     if (isStep(reference)) {
       return home.single() ? defined(home, reference.name()) : own(reference.name());
     }
-    Column column = blueprint.column(reference);
+    Column column = schema.column(reference);
     return at(reference, heading(column), defined(table(reference), column));
   }
 
   @Override
   public String typed(Reference reference) {
-    Column column = blueprint.column(reference);
+    Column column = schema.column(reference);
     String heading = typedHeading(column, system);
     return at(reference, heading, limit(table(reference), column, "typed"));
   }
@@ -210,7 +210,7 @@ public final class WorkbookNames implements SpreadsheetNames {
   @Override
   public String column(Reference reference) {
     TableDefinition table = table(reference);
-    Column column = blueprint.column(reference);
+    Column column = schema.column(reference);
     return table.single() ? defined(table, column) : whole(table, heading(column));
   }
 
@@ -247,7 +247,7 @@ public final class WorkbookNames implements SpreadsheetNames {
   }
 
   private String rowOf(Reference word) {
-    Column column = blueprint.column(word);
+    Column column = schema.column(word);
     String list = words(list(column).orElseThrow()).orElseThrow();
     String heading = rowHeading(column);
     wanted.rows.add(new Row(word, list, heading));
@@ -265,13 +265,13 @@ public final class WorkbookNames implements SpreadsheetNames {
 
   @Override
   public String row(Reference word, Reference of) {
-    TableDefinition table = blueprint.table(base(of.table()));
+    TableDefinition table = schema.table(base(of.table()));
     return row(word, names(table), table.title());
   }
 
   /** The row of a word in a list that need not be its own. */
   private String row(Reference word, String list, String title) {
-    Column column = blueprint.column(word);
+    Column column = schema.column(word);
     boolean own = list(column).flatMap(this::words).filter(list::equals).isPresent();
     String heading = rowHeading(column) + (own ? "" : " in " + title);
     wanted.rows.add(new Row(word, list, heading));
@@ -287,9 +287,7 @@ public final class WorkbookNames implements SpreadsheetNames {
 
   @Override
   public boolean listed(Reference word) {
-    return list(blueprint.column(word))
-        .filter(list -> !(list instanceof WordList.Fixed))
-        .isPresent();
+    return list(schema.column(word)).filter(list -> !(list instanceof WordList.Fixed)).isPresent();
   }
 
   /** The list the words of a column are of: names of rows that are given are fixed. */
@@ -300,8 +298,7 @@ public final class WorkbookNames implements SpreadsheetNames {
     return list.map(
         each ->
             each instanceof WordList.RowsOf of
-                    && blueprint.table(of.table()).rows()
-                        instanceof TableDefinition.Rows.Named named
+                    && schema.table(of.table()).rows() instanceof TableDefinition.Rows.Named named
                 ? new WordList.Fixed(named.names())
                 : each);
   }
@@ -312,12 +309,12 @@ public final class WorkbookNames implements SpreadsheetNames {
       return Optional.of(keys(published.table()));
     }
     return list instanceof WordList.RowsOf rows
-        ? Optional.of(names(blueprint.table(base(rows.table()))))
+        ? Optional.of(names(schema.table(base(rows.table()))))
         : Optional.empty();
   }
 
   private String base(String table) {
-    return blueprint.table(table).other().orElse(table);
+    return schema.table(table).other().orElse(table);
   }
 
   @Override

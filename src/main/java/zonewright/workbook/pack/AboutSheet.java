@@ -1,7 +1,7 @@
 package zonewright.workbook.pack;
 
 import java.util.List;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** How to use the workbook. */
 final class AboutSheet implements PackSheet {
@@ -52,6 +52,6 @@ final class AboutSheet implements PackSheet {
             + book.design().book().system().words()
             + ".");
     page.band("How to use it");
-    USE.forEach(sentence -> page.across(sentence, Look.PLAIN));
+    USE.forEach(sentence -> page.across(sentence, CellStyleName.PLAIN));
   }
 }

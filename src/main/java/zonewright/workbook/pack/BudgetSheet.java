@@ -14,8 +14,8 @@ import zonewright.emitters.Emitters;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.Charts;
-import zonewright.workbook.kit.Look;
 
 /** The water budget: the baseline by zone, program and site, and the allowances it is held to. */
 final class BudgetSheet implements PackSheet {
@@ -109,9 +109,10 @@ final class BudgetSheet implements PackSheet {
     int all = book.design().book().rows(Sheets.ZONES);
     int zones = Math.min(MOST_ZONES, all);
     for (int zone = 0; zone < zones; zone++) {
-      page.live(0, Facts.ZONE_NAME, zone, Look.NAME).live(1, Facts.ZONE_PLACE, zone, Look.TABLE);
+      page.live(0, Facts.ZONE_NAME, zone, CellStyleName.NAME)
+          .live(1, Facts.ZONE_PLACE, zone, CellStyleName.TABLE);
       for (int i = 0; i < ZONE.size(); i++) {
-        page.live(i + 2, ZONE.get(i), zone, Look.CALCULATED);
+        page.live(i + 2, ZONE.get(i), zone, CellStyleName.CALCULATED);
       }
       page.next();
     }
@@ -119,35 +120,36 @@ final class BudgetSheet implements PackSheet {
     if (zones < all) {
       page.across(
           "The first %s of %s zones; the sheet Zones has them all.".formatted(zones, all),
-          Look.SMALL);
+          CellStyleName.SMALL);
     }
     total(page, "Site", "all zones", SITE, 0);
     page.next().band("Programs");
     for (int row = 0; row < book.design().book().rows(Sheets.PROGRAMS); row++) {
-      page.live(0, SiteBudget.PROGRAM, row, Look.NAME).words(1, "", Look.TABLE);
-      amounts(page, PROGRAM, row, Look.CALCULATED);
+      page.live(0, SiteBudget.PROGRAM, row, CellStyleName.NAME).words(1, "", CellStyleName.TABLE);
+      amounts(page, PROGRAM, row, CellStyleName.CALCULATED);
       page.next();
     }
     page.next().breakHere().band("Allowances");
     for (Column column : ALLOWANCES) {
-      page.words(0, "", Look.NAME)
-          .words(1, column.name(), Look.NAME)
-          .live(2, column, 0, Look.TOTAL);
+      page.words(0, "", CellStyleName.NAME)
+          .words(1, column.name(), CellStyleName.NAME)
+          .live(2, column, 0, CellStyleName.TOTAL);
       String unit =
           column.content() == Column.Content.NUMBER ? column.kind().unit(system).symbol() : "";
-      page.words(3, unit, Look.SMALL).across(4, column.meaning(), Look.SMALL);
+      page.words(3, unit, CellStyleName.SMALL).across(4, column.meaning(), CellStyleName.SMALL);
     }
     chart(page, first, Math.min(last, first + MOST_BARS - 1));
   }
 
   private static void total(
       Page page, String name, String where, List<Optional<Column>> columns, int row) {
-    page.words(0, name, Look.TOTAL).words(1, where, Look.TOTAL);
-    amounts(page, columns, row, Look.TOTAL);
-    page.words(7, "", Look.TOTAL).next();
+    page.words(0, name, CellStyleName.TOTAL).words(1, where, CellStyleName.TOTAL);
+    amounts(page, columns, row, CellStyleName.TOTAL);
+    page.words(7, "", CellStyleName.TOTAL).next();
   }
 
-  private static void amounts(Page page, List<Optional<Column>> columns, int row, Look look) {
+  private static void amounts(
+      Page page, List<Optional<Column>> columns, int row, CellStyleName look) {
     for (int i = 0; i < columns.size(); i++) {
       int at = i + 2;
       columns

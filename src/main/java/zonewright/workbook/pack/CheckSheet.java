@@ -14,8 +14,8 @@ import zonewright.sheet.TableDefinition;
 import zonewright.sheet.Working;
 import zonewright.trade.Sheets;
 import zonewright.water.Demand;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
 
 /** One zone's run time, step by step with a link to each cell, for whoever checks the design. */
 final class CheckSheet implements PackSheet {
@@ -92,27 +92,27 @@ final class CheckSheet implements PackSheet {
             "Every zone has the same formulas in the same columns: what holds for this one is checked in another by the same cells"
                 + " of its row. Sums over zones leave out no row; a zone that lacks something is named in the column Missing and"
                 + " leaves the sums without a number.",
-            Look.PLAIN);
+            CellStyleName.PLAIN);
   }
 
   private static void step(Page page, PackBook pack, Derivation.Step step, int number) {
     Working working = step.working();
     Column column = working.column();
     int row = step.row();
-    TableDefinition table = pack.design().book().blueprint().table(column.reference().table());
+    TableDefinition table = pack.design().book().schema().table(column.reference().table());
     String equation = working.symbols().isEmpty() ? column.meaning() : "= " + working.symbols();
-    page.words(0, number + ".", Look.NAME);
+    page.words(0, number + ".", CellStyleName.NAME);
     if (pack.live().has(column)) {
-      page.formula(1, link(pack, column, row), column.name(), Look.NAME);
+      page.formula(1, link(pack, column, row), column.name(), CellStyleName.NAME);
     } else {
-      page.words(1, column.name(), Look.NAME);
+      page.words(1, column.name(), CellStyleName.NAME);
     }
-    page.live(2, column, row, Look.CALCULATED)
-        .words(3, column.kind().unit(pack.design().book().system()).symbol(), Look.SMALL)
+    page.live(2, column, row, CellStyleName.CALCULATED)
+        .words(3, column.kind().unit(pack.design().book().system()).symbol(), CellStyleName.SMALL)
         .words(
             4,
             CellText.shortened(equation, LONGEST_EQUATION) + " (sheet " + table.title() + ")",
-            Look.PLAIN)
+            CellStyleName.PLAIN)
         .next();
   }
 

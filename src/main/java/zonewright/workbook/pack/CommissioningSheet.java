@@ -3,7 +3,7 @@ package zonewright.workbook.pack;
 import java.util.List;
 import zonewright.design.Caution;
 import zonewright.handover.Commissioning;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** The commissioning list: what to do, a box to tick, room for initials. */
 final class CommissioningSheet implements PackSheet {
@@ -34,16 +34,21 @@ final class CommissioningSheet implements PackSheet {
     for (Commissioning part : Commissioning.all()) {
       page.band(part.part());
       for (String thing : part.things()) {
-        page.words(0, "☐", Look.NAME).words(1, thing, Look.PLAIN).words(2, "", Look.TABLE).next();
+        page.words(0, "☐", CellStyleName.NAME)
+            .words(1, thing, CellStyleName.PLAIN)
+            .words(2, "", CellStyleName.TABLE)
+            .next();
       }
     }
     page.next().band("Take care");
     for (Caution caution : Caution.all()) {
-      page.across(caution.topic() + ": " + caution.sentences(), Look.CAUTION);
+      page.across(caution.topic() + ": " + caution.sentences(), CellStyleName.CAUTION);
     }
     page.next();
     for (String name : List.of("Set up by", "Owner or operator", "Date")) {
-      page.height(28).words(1, name + ": ______________________________", Look.PLAIN).next();
+      page.height(28)
+          .words(1, name + ": ______________________________", CellStyleName.PLAIN)
+          .next();
     }
   }
 }

@@ -7,7 +7,7 @@ import zonewright.handover.ControllerFacts;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** The facts of each zone that a weather-based controller asks for, live from the design. */
 final class ControllerFactsSheet implements PackSheet {
@@ -55,9 +55,9 @@ final class ControllerFactsSheet implements PackSheet {
       if (!(design.outcome(Facts.ZONE_NAME.reference(), row) instanceof Outcome.Words name)) {
         continue;
       }
-      page.words(0, name.text(), Look.NAME);
+      page.words(0, name.text(), CellStyleName.NAME);
       for (int i = 0; i < columns.size(); i++) {
-        page.liveByName(i + 1, columns.get(i), row, page.cell(0), Look.CALCULATED);
+        page.liveByName(i + 1, columns.get(i), row, page.cell(0), CellStyleName.CALCULATED);
       }
       page.next();
     }

@@ -16,8 +16,8 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
 
 /** The cover: what the project is, what it comes to, what to look at, and what to be careful of. */
 final class CoverSheet implements PackSheet {
@@ -75,25 +75,25 @@ final class CoverSheet implements PackSheet {
     page.title(book.project(), "Landscape irrigation, zone by zone, in " + system.words() + ".");
     page.band("The project");
     for (Column fact : FACTS) {
-      page.words(0, fact.name(), Look.NAME)
-          .live(1, fact, 0, Look.PLAIN)
-          .reaching(1, book.live().result(fact, 0).words(), Look.PLAIN)
+      page.words(0, fact.name(), CellStyleName.NAME)
+          .live(1, fact, 0, CellStyleName.PLAIN)
+          .reaching(1, book.live().result(fact, 0).words(), CellStyleName.PLAIN)
           .next();
     }
-    page.words(0, "Zones", Look.NAME)
+    page.words(0, "Zones", CellStyleName.NAME)
         .formula(
             1,
             "COUNTA(" + book.live().all(Facts.ZONE_NAME) + ")",
             design.book().rows(Sheets.ZONES),
             "General",
-            Look.PLAIN)
+            CellStyleName.PLAIN)
         .next();
     page.next().band("What it comes to");
     for (Column result : RESULTS) {
-      page.words(0, result.name(), Look.NAME)
-          .live(1, result, 0, Look.CALCULATED)
-          .words(2, result.kind().unit(system).symbol(), Look.SMALL)
-          .words(3, result.meaning(), Look.SMALL)
+      page.words(0, result.name(), CellStyleName.NAME)
+          .live(1, result, 0, CellStyleName.CALCULATED)
+          .words(2, result.kind().unit(system).symbol(), CellStyleName.SMALL)
+          .words(3, result.meaning(), CellStyleName.SMALL)
           .next();
     }
     page.next();
@@ -104,7 +104,8 @@ final class CoverSheet implements PackSheet {
     }
     page.next().band("Take care");
     for (Caution caution : Caution.all()) {
-      page.words(0, caution.topic(), Look.CAUTION).across(1, caution.sentences(), Look.CAUTION);
+      page.words(0, caution.topic(), CellStyleName.CAUTION)
+          .across(1, caution.sentences(), CellStyleName.CAUTION);
     }
   }
 
@@ -114,17 +115,19 @@ final class CoverSheet implements PackSheet {
       page.band("What to know about it");
     }
     for (Finding finding : findings) {
-      page.words(0, where(finding), Look.PLAIN).across(1, finding.sentence(), Look.PLAIN);
+      page.words(0, where(finding), CellStyleName.PLAIN)
+          .across(1, finding.sentence(), CellStyleName.PLAIN);
     }
   }
 
   private static void findings(Page page, List<Finding> findings) {
     page.band("Findings when this was written");
     if (findings.isEmpty()) {
-      page.across("Nothing is wrong, missing or to be looked at.", Look.PLAIN);
+      page.across("Nothing is wrong, missing or to be looked at.", CellStyleName.PLAIN);
     }
     for (Finding finding : findings.subList(0, Math.min(MOST_FINDINGS, findings.size()))) {
-      Look look = finding.severity() == Severity.NOTE ? Look.PLAIN : Look.CAUTION;
+      CellStyleName look =
+          finding.severity() == Severity.NOTE ? CellStyleName.PLAIN : CellStyleName.CAUTION;
       String cure = finding.cure().isEmpty() ? "" : ". To do: " + finding.cure();
       page.words(0, where(finding) + " (" + finding.severity().word() + ")", look)
           .across(1, CellText.shortened(finding.sentence() + cure, 600), look);
@@ -132,7 +135,7 @@ final class CoverSheet implements PackSheet {
     if (findings.size() > MOST_FINDINGS) {
       page.across(
           "And %s more; the program lists them all.".formatted(findings.size() - MOST_FINDINGS),
-          Look.PLAIN);
+          CellStyleName.PLAIN);
     }
   }
 

@@ -13,7 +13,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** The estimate for the office: every item, every step from cost to price, by section and zone. */
 final class EstimateSheet implements PackSheet {
@@ -65,14 +65,14 @@ final class EstimateSheet implements PackSheet {
     UnitSystem system = book.system();
     page.title("Estimate: " + pack.project(), "For the office only; before overhead unless said.");
     page.band("From cost to price");
-    page.words(0, JobFacts.LABOUR_RATE.heading(system), Look.NAME)
-        .live(1, JobFacts.LABOUR_RATE, 0, Look.PLAIN)
+    page.words(0, JobFacts.LABOUR_RATE.heading(system), CellStyleName.NAME)
+        .live(1, JobFacts.LABOUR_RATE, 0, CellStyleName.PLAIN)
         .next();
-    page.words(0, BuildUp.HOURS.heading(system), Look.NAME)
-        .live(1, BuildUp.HOURS, 0, Look.PLAIN)
+    page.words(0, BuildUp.HOURS.heading(system), CellStyleName.NAME)
+        .live(1, BuildUp.HOURS, 0, CellStyleName.PLAIN)
         .next();
     for (Column step : STEPS) {
-      page.words(0, step.name(), Look.NAME).live(1, step, 0, Look.CALCULATED);
+      page.words(0, step.name(), CellStyleName.NAME).live(1, step, 0, CellStyleName.CALCULATED);
       share(page, step);
       page.next();
     }
@@ -92,10 +92,10 @@ final class EstimateSheet implements PackSheet {
                     ? JobFacts.CONTINGENCY_SHARE
                     : step.equals(BuildUp.TAX) ? JobFacts.TAX_SHARE : null;
     if (share != null) {
-      page.live(2, share, 0, Look.SMALL);
+      page.live(2, share, 0, CellStyleName.SMALL);
     }
     if (step.equals(BuildUp.TAX)) {
-      page.live(3, JobFacts.TAX_ON, 0, Look.SMALL);
+      page.live(3, JobFacts.TAX_ON, 0, CellStyleName.SMALL);
     }
   }
 
@@ -145,10 +145,10 @@ final class EstimateSheet implements PackSheet {
   private static void zones(Page page, Book book) {
     page.band("By zone");
     table(page, book, ZoneCosts.printed(), Sheets.TAKEOFF, ZoneCosts.COST_OF_ZONE);
-    page.words(0, ZoneCosts.NOT_ALLOTTED.name(), Look.NAME)
-        .live(1, ZoneCosts.NOT_ALLOTTED, 0, Look.CALCULATED)
+    page.words(0, ZoneCosts.NOT_ALLOTTED.name(), CellStyleName.NAME)
+        .live(1, ZoneCosts.NOT_ALLOTTED, 0, CellStyleName.CALCULATED)
         .next();
-    page.across(ZoneCosts.NOT_ALLOTTED.meaning(), Look.SMALL);
+    page.across(ZoneCosts.NOT_ALLOTTED.meaning(), CellStyleName.SMALL);
   }
 
   private static void table(
@@ -161,7 +161,7 @@ final class EstimateSheet implements PackSheet {
         continue;
       }
       for (int at = 0; at < columns.size(); at++) {
-        Look look = at == 0 ? Look.PLAIN : Look.TABLE;
+        CellStyleName look = at == 0 ? CellStyleName.PLAIN : CellStyleName.TABLE;
         page.live(at, columns.get(at), row, look);
       }
       page.next();

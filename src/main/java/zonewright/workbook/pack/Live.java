@@ -22,7 +22,7 @@ public final class Live {
   }
 
   private boolean single(Column column) {
-    return book.blueprint().table(column.reference().table()).single();
+    return book.schema().table(column.reference().table()).single();
   }
 
   /**
@@ -30,7 +30,7 @@ public final class Live {
    * table the name of its cell, such as {@code Site_Peak_month}.
    */
   public String all(Column column) {
-    return layout.names(book.blueprint().table(column.reference().table())).shown(column);
+    return layout.names(book.schema().table(column.reference().table())).shown(column);
   }
 
   /** Says whether a column stands in the workbook, so that a formula may refer to it. */
@@ -50,14 +50,14 @@ public final class Live {
    * @param nameCell where the name stands, such as {@code $B5}
    */
   public String ofRowNamed(Column column, String nameCell) {
-    TableDefinition table = book.blueprint().table(column.reference().table());
+    TableDefinition table = book.schema().table(column.reference().table());
     return "INDEX(%s,MATCH(%s,%s,0))"
         .formatted(all(column), nameCell, all(table.key().orElseThrow()));
   }
 
   /** Says whether each row of a column's table has a number that stays with it. */
   boolean identified(Column column) {
-    TableDefinition table = book.blueprint().table(column.reference().table());
+    TableDefinition table = book.schema().table(column.reference().table());
     return layout.columns(table).stream()
         .anyMatch(each -> each.role() == SheetColumn.Role.IDENTITY);
   }
@@ -72,7 +72,7 @@ public final class Live {
    * the row wherever it is put and whatever it is called.
    */
   String ofIdentity(Column column, String numberCell) {
-    TableDefinition table = book.blueprint().table(column.reference().table());
+    TableDefinition table = book.schema().table(column.reference().table());
     return "INDEX(%s,MATCH(%s,%s[%s],0))"
         .formatted(all(column), numberCell, table.title(), WorkbookNames.IDENTITY);
   }

@@ -9,9 +9,9 @@ import zonewright.climate.Climate;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
-import zonewright.workbook.kit.Paper;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Protection;
 import zonewright.workbook.kit.Styles;
 
@@ -42,7 +42,7 @@ public final class Page {
       sheet.setColumnWidth(i, widths[i] * 256);
     }
     sheet.setDisplayGridlines(false);
-    Paper.set(sheet, book.project(), system(), wide, widths.length);
+    PageSetup.set(sheet, book.project(), system(), wide, widths.length);
     Protection.on(sheet);
   }
 
@@ -73,11 +73,11 @@ public final class Page {
 
   /** Writes the title of the page and a line below it, and goes on. */
   public Page title(String words, String below) {
-    words(0, words, Look.TITLE);
+    words(0, words, CellStyleName.TITLE);
     height(26);
     next();
     if (!below.isEmpty()) {
-      across(below, Look.SMALL);
+      across(below, CellStyleName.SMALL);
     }
     return next();
   }
@@ -94,7 +94,7 @@ public final class Page {
         0,
         SpreadsheetText.quoted(before) + "&" + book.live().all(Climate.ORIGIN),
         before + now,
-        Look.SMALL);
+        CellStyleName.SMALL);
     sheet.addMergedRegion(new CellRangeAddress(row, row, 0, widths.length - 1));
     return next().next();
   }
@@ -102,7 +102,7 @@ public final class Page {
   /** Writes the title of a part over the whole width and goes on. */
   public Page band(String words) {
     for (int i = 0; i < widths.length; i++) {
-      words(i, i == 0 ? words : "", Look.BAND);
+      words(i, i == 0 ? words : "", CellStyleName.BAND);
     }
     height(18);
     return next();
@@ -112,7 +112,7 @@ public final class Page {
   public Page headings(String... words) {
     int lines = 1;
     for (int i = 0; i < words.length; i++) {
-      words(i, words[i], Look.HEADING);
+      words(i, words[i], CellStyleName.HEADING);
       lines = Math.max(lines, lines(words[i], widths[i], USUAL_LETTERS));
     }
     height(lines * 12.5f + 6);
@@ -127,12 +127,12 @@ public final class Page {
   }
 
   /** Writes a sentence or more over the whole width, as high as it needs, and goes on. */
-  public Page across(String words, Look look) {
+  public Page across(String words, CellStyleName look) {
     return across(0, words, look);
   }
 
   /** Writes a sentence or more from a column to the right edge and goes on. */
-  public Page across(int from, String words, Look look) {
+  public Page across(int from, String words, CellStyleName look) {
     int width = 0;
     for (int i = from; i < widths.length; i++) {
       width += widths[i];
@@ -147,7 +147,7 @@ public final class Page {
   }
 
   /** Writes words into a column; never a formula. */
-  public Page words(int column, String words, Look look) {
+  public Page words(int column, String words, CellStyleName look) {
     put(column, words, look);
     if (look.wrapped() && column < widths.length && !look.heading()) {
       fit(words, widths[column], look);
@@ -155,7 +155,7 @@ public final class Page {
     return this;
   }
 
-  private void put(int column, String words, Look look) {
+  private void put(int column, String words, CellStyleName look) {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(CellText.looksLikeFormula(words) ? styles.literal(look) : styles.of(look));
     if (!words.isEmpty()) {
@@ -164,7 +164,7 @@ public final class Page {
   }
 
   /** Lets a cell of words reach to the right edge, as high as it needs. */
-  public Page reaching(int from, String words, Look look) {
+  public Page reaching(int from, String words, CellStyleName look) {
     int width = 0;
     for (int i = from; i < widths.length; i++) {
       width += widths[i];
@@ -175,7 +175,7 @@ public final class Page {
   }
 
   /** Writes a number in a format such as {@link Styles#format}. */
-  public Page number(int column, double value, String format, Look look) {
+  public Page number(int column, double value, String format, CellStyleName look) {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(styles.of(look, format));
     cell.setCellValue(value);
@@ -187,7 +187,8 @@ public final class Page {
    *
    * @param result what other programs show before they calculate; not-a-number for none
    */
-  public Page formula(int column, String formula, double result, String format, Look look) {
+  public Page formula(
+      int column, String formula, double result, String format, CellStyleName look) {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(styles.of(look, format));
     cell.setCellFormula(formula);
@@ -198,7 +199,7 @@ public final class Page {
   }
 
   /** Writes a formula, without equals sign, with the words it gives now. */
-  public Page formula(int column, String formula, String result, Look look) {
+  public Page formula(int column, String formula, String result, CellStyleName look) {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(styles.of(look));
     cell.setCellFormula(formula);
@@ -207,7 +208,7 @@ public final class Page {
   }
 
   /** Shows a cell of the design live: a formula that refers to it, in its own number format. */
-  public Page live(int column, Column shown, int of, Look look) {
+  public Page live(int column, Column shown, int of, CellStyleName look) {
     return live(column, shown, of, book.live().at(shown, of), look);
   }
 
@@ -215,7 +216,7 @@ public final class Page {
    * Shows a cell of the office's design: live where its table stands in the workbook, otherwise as
    * the value it has.
    */
-  Page ofOffice(int column, Column shown, int of, Look look) {
+  Page ofOffice(int column, Column shown, int of, CellStyleName look) {
     if (book.holds(shown)) {
       return live(column, shown, of, look);
     }
@@ -223,7 +224,7 @@ public final class Page {
     return this;
   }
 
-  private void put(int column, Column shown, Live.Result result, Look look) {
+  private void put(int column, Column shown, Live.Result result, CellStyleName look) {
     XSSFCell cell = cellAt(column);
     cell.setCellStyle(styles.of(look, Styles.format(shown, system())));
     if (Double.isNaN(result.number())) {
@@ -238,12 +239,12 @@ public final class Page {
    *
    * @param nameCell where the name stands, such as {@link #cell}
    */
-  public Page liveByName(int column, Column shown, int of, String nameCell, Look look) {
+  public Page liveByName(int column, Column shown, int of, String nameCell, CellStyleName look) {
     return live(column, shown, of, book.live().ofRowNamed(shown, nameCell), look);
   }
 
   /** Shows what stands in a cell of the design, found by a text of one's own. */
-  Page live(int column, Column shown, int of, String reference, Look look) {
+  Page live(int column, Column shown, int of, String reference, CellStyleName look) {
     boolean number = shown.content() == Column.Content.NUMBER;
     XSSFCell cell = cellAt(column);
     // A reference to an empty cell counts as 0 elsewhere; as words it stays empty.
@@ -287,8 +288,8 @@ public final class Page {
     return this;
   }
 
-  private void fit(String words, int width, Look look) {
-    boolean small = look == Look.SMALL;
+  private void fit(String words, int width, CellStyleName look) {
+    boolean small = look == CellStyleName.SMALL;
     int lines = lines(words, width, small ? SMALL_LETTERS : USUAL_LETTERS);
     height(lines * (small ? SMALL_LINE : USUAL_LINE) + 5);
   }

@@ -20,7 +20,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.trade.Sheets;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** The proposal to the owner: the price, what is in it, what may be chosen, and what it saves. */
 final class ProposalSheet implements PackSheet {
@@ -89,9 +89,9 @@ final class ProposalSheet implements PackSheet {
     for (Column fact : List.of(Facts.LOCATION, Facts.PREPARED_BY)) {
       String said =
           book.entry(fact.reference(), 0) instanceof Entry.Words words ? words.text() : "";
-      page.words(0, fact.name(), Look.NAME)
-          .live(1, fact, 0, Look.PLAIN)
-          .reaching(1, said, Look.PLAIN)
+      page.words(0, fact.name(), CellStyleName.NAME)
+          .live(1, fact, 0, CellStyleName.PLAIN)
+          .reaching(1, said, CellStyleName.PLAIN)
           .next();
     }
     price(page.next(), book);
@@ -106,22 +106,24 @@ final class ProposalSheet implements PackSheet {
   private static void price(Page page, Book book) {
     page.band("The price");
     if (taxOnThePrice(book)) {
-      page.words(0, "The work as described, before tax", Look.NAME)
-          .ofOffice(1, BuildUp.NET_PRICE, 0, Look.CALCULATED)
+      page.words(0, "The work as described, before tax", CellStyleName.NAME)
+          .ofOffice(1, BuildUp.NET_PRICE, 0, CellStyleName.CALCULATED)
           .next();
-      page.words(0, "Tax", Look.NAME).ofOffice(1, BuildUp.TAX, 0, Look.CALCULATED).next();
+      page.words(0, "Tax", CellStyleName.NAME)
+          .ofOffice(1, BuildUp.TAX, 0, CellStyleName.CALCULATED)
+          .next();
     }
-    page.words(0, taxOnThePrice(book) ? "Price" : "Price, tax included", Look.NAME)
-        .ofOffice(1, BuildUp.TOTAL, 0, Look.CALCULATED)
-        .words(2, Money.text(book, BuildUp.TOTAL, 0), Look.SMALL)
+    page.words(0, taxOnThePrice(book) ? "Price" : "Price, tax included", CellStyleName.NAME)
+        .ofOffice(1, BuildUp.TOTAL, 0, CellStyleName.CALCULATED)
+        .words(2, Money.text(book, BuildUp.TOTAL, 0), CellStyleName.SMALL)
         .next();
     if (book.number(BuildUp.ALLOWANCES.reference(), 0) != 0) {
-      page.words(0, "In it, allowances", Look.NAME)
-          .ofOffice(1, BuildUp.ALLOWANCES_PRICE, 0, Look.CALCULATED)
+      page.words(0, "In it, allowances", CellStyleName.NAME)
+          .ofOffice(1, BuildUp.ALLOWANCES_PRICE, 0, CellStyleName.CALCULATED)
           .next();
       page.across(
           "Allowances are sums set aside for what is not settled; what is really spent is charged instead.",
-          Look.SMALL);
+          CellStyleName.SMALL);
     }
   }
 
@@ -146,9 +148,9 @@ final class ProposalSheet implements PackSheet {
         some = true;
       }
       boolean taken = book.number(Extras.COUNTS.reference(), row) != 0;
-      page.ofOffice(0, Extras.LABEL, row, Look.PLAIN)
-          .ofOffice(1, BuildUp.ALTERNATE_PRICE, row, Look.CALCULATED)
-          .words(2, taken ? "yes" : "no", Look.PLAIN)
+      page.ofOffice(0, Extras.LABEL, row, CellStyleName.PLAIN)
+          .ofOffice(1, BuildUp.ALTERNATE_PRICE, row, CellStyleName.CALCULATED)
+          .words(2, taken ? "yes" : "no", CellStyleName.PLAIN)
           .next();
     }
   }
@@ -156,8 +158,8 @@ final class ProposalSheet implements PackSheet {
   private static void savings(Page page, PackBook pack) {
     page.band("What it saves");
     for (Column column : SAVINGS) {
-      page.words(0, column.heading(pack.design().book().system()), Look.NAME)
-          .ofOffice(1, column, 0, Look.CALCULATED)
+      page.words(0, column.heading(pack.design().book().system()), CellStyleName.NAME)
+          .ofOffice(1, column, 0, CellStyleName.CALCULATED)
           .next();
     }
     page.next().headings("If things turn out …", "Low", "As expected", "High");
@@ -169,19 +171,19 @@ final class ProposalSheet implements PackSheet {
             Worth.PAYBACK,
             Worth.NET_PRESENT_VALUE,
             Worth.RATE_OF_RETURN)) {
-      page.words(0, column.name(), Look.NAME);
+      page.words(0, column.name(), CellStyleName.NAME);
       for (int at = 0; at < Cases.NAMES.size(); at++) {
-        page.ofOffice(at + 1, column, at, Look.CALCULATED);
+        page.ofOffice(at + 1, column, at, CellStyleName.CALCULATED);
       }
       page.next();
     }
     for (Finding finding : ForClient.findingsOfSavings(pack.office())) {
-      page.across(finding.where() + " " + finding.sentence() + ".", Look.PLAIN);
+      page.across(finding.where() + " " + finding.sentence() + ".", CellStyleName.PLAIN);
     }
     page.across(
         "Savings are a forecast from equations, published climate and what was typed. Weather, use and"
             + " rates will differ. Rebates are paid by the program's own rules and only if they are kept.",
-        Look.SMALL);
+        CellStyleName.SMALL);
   }
 
   private static void terms(Page page) {
@@ -189,9 +191,9 @@ final class ProposalSheet implements PackSheet {
     page.across(
         "This price is made from a takeoff of the design and stands for the work described there. Permits,"
             + " local codes and licensed practice decide what may be done and by whom.",
-        Look.CAUTION);
+        CellStyleName.CAUTION);
     for (Caution caution : Caution.all().subList(0, 4)) {
-      page.across(caution.topic() + ". " + caution.sentences(), Look.CAUTION);
+      page.across(caution.topic() + ". " + caution.sentences(), CellStyleName.CAUTION);
     }
   }
 }

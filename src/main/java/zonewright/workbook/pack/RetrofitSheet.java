@@ -17,7 +17,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.trade.Sheets;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** The zones as found and as proposed side by side, with what changes set off. */
 final class RetrofitSheet implements PackSheet {
@@ -94,28 +94,29 @@ final class RetrofitSheet implements PackSheet {
   }
 
   private static Column there(Book book, Column column) {
-    return book.blueprint().column(AsFound.of(column));
+    return book.schema().column(AsFound.of(column));
   }
 
   private static void found(Page page, PackBook pack, int row, String state) {
     Book book = pack.design().book();
-    page.live(0, there(book, Facts.ZONE_NAME), row, Look.PLAIN)
-        .live(1, there(book, Facts.ZONE_PLACE), row, Look.PLAIN);
+    page.live(0, there(book, Facts.ZONE_NAME), row, CellStyleName.PLAIN)
+        .live(1, there(book, Facts.ZONE_PLACE), row, CellStyleName.PLAIN);
     for (int at = 0; at < COMPARED.size(); at++) {
-      page.live(at + 2, there(book, COMPARED.get(at)), row, Look.TABLE);
+      page.live(at + 2, there(book, COMPARED.get(at)), row, CellStyleName.TABLE);
     }
-    page.words(COMPARED.size() + 2, state, Look.SMALL).next();
+    page.words(COMPARED.size() + 2, state, CellStyleName.SMALL).next();
   }
 
   private static void proposed(Page page, PackBook pack, int zone, int row) {
     Book book = pack.design().book();
-    page.live(0, Facts.ZONE_NAME, zone, Look.PLAIN).live(1, Facts.ZONE_PLACE, zone, Look.PLAIN);
+    page.live(0, Facts.ZONE_NAME, zone, CellStyleName.PLAIN)
+        .live(1, Facts.ZONE_PLACE, zone, CellStyleName.PLAIN);
     for (int at = 0; at < COMPARED.size(); at++) {
       Column column = COMPARED.get(at);
       boolean changed = row < 0 || changed(book, column, zone, row);
-      page.live(at + 2, column, zone, changed ? Look.NAME : Look.TABLE);
+      page.live(at + 2, column, zone, changed ? CellStyleName.NAME : CellStyleName.TABLE);
     }
-    page.words(COMPARED.size() + 2, state(book, zone), Look.SMALL).next();
+    page.words(COMPARED.size() + 2, state(book, zone), CellStyleName.SMALL).next();
   }
 
   private static String state(Book book, int zone) {

@@ -9,7 +9,7 @@ import zonewright.design.Design;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ScheduleCard;
 import zonewright.nights.ScheduleCards;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** What someone keys into the controller: a page for each program. */
 final class ScheduleCardSheet implements PackSheet {
@@ -52,7 +52,7 @@ final class ScheduleCardSheet implements PackSheet {
     if (plan.isEmpty()) {
       book.page(title(), false, 90)
           .title("Schedule cards", "")
-          .across("There is no timetable yet.", Look.PLAIN);
+          .across("There is no timetable yet.", CellStyleName.PLAIN);
       return;
     }
     Set<String> taken = new HashSet<>();
@@ -80,21 +80,21 @@ final class ScheduleCardSheet implements PackSheet {
         .restingOnClimate();
     if (!card.misfits().isEmpty()) {
       page.band("Does not fit: key in what stands here, and see to the rest");
-      card.misfits().forEach(misfit -> page.across(misfit, Look.CAUTION));
+      card.misfits().forEach(misfit -> page.across(misfit, CellStyleName.CAUTION));
       page.next();
     }
     if (card.lines().isEmpty()) {
       return;
     }
-    page.words(0, "Days", Look.NAME).across(1, card.nights(), Look.PLAIN);
-    page.words(0, "Percent", Look.NAME)
+    page.words(0, "Days", CellStyleName.NAME).across(1, card.nights(), CellStyleName.PLAIN);
+    page.words(0, "Percent", CellStyleName.NAME)
         .across(
             1,
             "100: the minutes are those of the peak month. Other months get their percent, or a sensor sets it.",
-            Look.PLAIN);
+            CellStyleName.PLAIN);
     if (card.startsProgram()) {
-      page.words(0, "Start times", Look.NAME)
-          .across(1, String.join(", ", card.starts()), Look.PLAIN);
+      page.words(0, "Start times", CellStyleName.NAME)
+          .across(1, String.join(", ", card.starts()), CellStyleName.PLAIN);
     }
     page.next();
     page.headings(
@@ -106,20 +106,20 @@ final class ScheduleCardSheet implements PackSheet {
         "Nights",
         card.startsProgram() ? "Will run at" : "Start times");
     for (ScheduleCard.Line line : card.lines()) {
-      page.words(0, line.zone().name(), Look.NAME)
-          .words(1, line.zone().place(), Look.PLAIN)
-          .number(2, line.minutes(), "0", Look.CALCULATED)
-          .number(3, line.cycles(), "0", Look.CALCULATED);
+      page.words(0, line.zone().name(), CellStyleName.NAME)
+          .words(1, line.zone().place(), CellStyleName.PLAIN)
+          .number(2, line.minutes(), "0", CellStyleName.CALCULATED)
+          .number(3, line.cycles(), "0", CellStyleName.CALCULATED);
       if (line.cycles() > 1) {
-        page.number(4, line.soak(), "0", Look.CALCULATED);
+        page.number(4, line.soak(), "0", CellStyleName.CALCULATED);
       } else {
-        page.words(4, "none", Look.CALCULATED);
+        page.words(4, "none", CellStyleName.CALCULATED);
       }
-      page.words(5, line.nights(), Look.PLAIN)
-          .words(6, String.join(", ", line.starts()), Look.PLAIN)
+      page.words(5, line.nights(), CellStyleName.PLAIN)
+          .words(6, String.join(", ", line.starts()), CellStyleName.PLAIN)
           .next();
     }
     page.next().band("Take care");
-    CAUTIONS.forEach(caution -> page.across(caution, Look.CAUTION));
+    CAUTIONS.forEach(caution -> page.across(caution, CellStyleName.CAUTION));
   }
 }

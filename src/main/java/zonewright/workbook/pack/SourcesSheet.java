@@ -8,7 +8,7 @@ import zonewright.design.IrrigationSheets;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 
 /** Where equations and figures come from, and what each source is worth. */
 final class SourcesSheet implements PackSheet {
@@ -60,7 +60,7 @@ final class SourcesSheet implements PackSheet {
   }
 
   private static void line(Page page, String source, String what) {
-    page.words(0, source, Look.PLAIN).words(1, what, Look.SMALL).next();
+    page.words(0, source, CellStyleName.PLAIN).words(1, what, CellStyleName.SMALL).next();
   }
 
   private static Map<String, List<String>> equations(PackBook book) {

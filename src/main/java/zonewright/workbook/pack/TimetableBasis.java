@@ -15,7 +15,7 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.SiteRules;
 import zonewright.water.WateringPattern;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.Styles;
 
 /**
@@ -72,11 +72,12 @@ final class TimetableBasis {
   /** Writes the lines; returns the formula that says how many are not the same any more. */
   String write() {
     page.band("What it was made from");
-    page.across("Lines in which “Same” is 0 changed after the timetable was made.", Look.PLAIN);
+    page.across(
+        "Lines in which “Same” is 0 changed after the timetable was made.", CellStyleName.PLAIN);
     page.headings("Of", "", "Row", "What", "When made", "Same", "", "Now");
     int first = page.row();
-    rows(book.blueprint().table(Sheets.ZONES));
-    rows(book.blueprint().table(SiteNights.START_WISH.reference().table()));
+    rows(book.schema().table(Sheets.ZONES));
+    rows(book.schema().table(SiteNights.START_WISH.reference().table()));
     for (Column fact : FACTS) {
       for (int row = 0; row < book.rows(fact.reference().table()); row++) {
         line(fact, row);
@@ -94,40 +95,44 @@ final class TimetableBasis {
 
   private void rows(TableDefinition table) {
     String names = live.all(table.columns().get(0));
-    page.words(OF, table.title(), Look.TABLE)
-        .words(FACT, "rows", Look.TABLE)
-        .number(THEN, book.rows(table.id()), "0", Look.TABLE)
-        .formula(NOW, "ROWS(" + names + ")", book.rows(table.id()), "0", Look.TABLE);
+    page.words(OF, table.title(), CellStyleName.TABLE)
+        .words(FACT, "rows", CellStyleName.TABLE)
+        .number(THEN, book.rows(table.id()), "0", CellStyleName.TABLE)
+        .formula(NOW, "ROWS(" + names + ")", book.rows(table.id()), "0", CellStyleName.TABLE);
     same();
   }
 
   private void line(Column fact, int row) {
-    TableDefinition table = book.blueprint().table(fact.reference().table());
+    TableDefinition table = book.schema().table(fact.reference().table());
     String cell = live.at(fact, row);
     if (table.single()) {
-      page.words(OF, table.title(), Look.TABLE);
+      page.words(OF, table.title(), CellStyleName.TABLE);
     } else {
-      page.words(OF, Live.result(book, table.columns().get(0), row).words(), Look.TABLE);
+      page.words(OF, Live.result(book, table.columns().get(0), row).words(), CellStyleName.TABLE);
       cell = live.ofRowNamed(fact, page.cell(OF));
     }
     if (live.identified(fact)) {
-      page.number(ROW, Live.identity(book, fact, row), "0", Look.TABLE);
+      page.number(ROW, Live.identity(book, fact, row), "0", CellStyleName.TABLE);
       cell = live.ofIdentity(fact, page.cell(ROW));
     }
-    page.words(FACT, fact.heading(book.system()), Look.TABLE);
+    page.words(FACT, fact.heading(book.system()), CellStyleName.TABLE);
     double number = book.number(fact.reference(), row);
     if (fact.content() == Column.Content.NUMBER && !Double.isNaN(number)) {
-      page.number(THEN, number, Styles.format(fact, book.system()), Look.TABLE);
+      page.number(THEN, number, Styles.format(fact, book.system()), CellStyleName.TABLE);
     } else {
-      page.words(THEN, words(fact, row), Look.TABLE);
+      page.words(THEN, words(fact, row), CellStyleName.TABLE);
     }
-    page.live(NOW, fact, row, cell, Look.TABLE);
+    page.live(NOW, fact, row, cell, CellStyleName.TABLE);
     same();
   }
 
   private void same() {
     page.formula(
-        SAME, "IF(%s=%s,1,0)".formatted(page.cell(THEN), page.cell(NOW)), 1, "0", Look.TABLE);
+        SAME,
+        "IF(%s=%s,1,0)".formatted(page.cell(THEN), page.cell(NOW)),
+        1,
+        "0",
+        CellStyleName.TABLE);
     page.next();
   }
 

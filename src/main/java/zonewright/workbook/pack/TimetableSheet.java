@@ -16,7 +16,7 @@ import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
 import zonewright.units.CalendarText;
 import zonewright.units.QuantityKind;
-import zonewright.workbook.kit.Look;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.Styles;
 
 /** The nights as they will run, valve by valve, with a cell that tells whether they still hold. */
@@ -64,11 +64,11 @@ final class TimetableSheet implements PackSheet {
                 + "Night names are those of the evening on which a night opens.")
         .restingOnClimate();
     if (plan.isEmpty()) {
-      page.across("There is no timetable yet.", Look.PLAIN);
+      page.across("There is no timetable yet.", CellStyleName.PLAIN);
       return;
     }
     int answer = page.row();
-    page.words(0, "Still right?", Look.NAME).across(1, STILL_RIGHT, Look.PLAIN);
+    page.words(0, "Still right?", CellStyleName.NAME).across(1, STILL_RIGHT, CellStyleName.PLAIN);
     zones(page.next(), plan.get());
     for (NightPlan night : plan.get().timetable().nights()) {
       night(page.next(), book.design().book(), new NightNames(plan.get()), night);
@@ -77,15 +77,15 @@ final class TimetableSheet implements PackSheet {
     page.across(
         "Local rules decide on which days and at which hours water may run. Try every zone by hand once"
             + " before the controller is left alone, and look for runoff after the first nights.",
-        Look.CAUTION);
+        CellStyleName.CAUTION);
     page.next().printedToHere();
     answer(page, answer, new TimetableBasis(page, book).write());
   }
 
   private static void answer(Page page, int row, String changed) {
-    page.words(0, STILL_RIGHT, Look.SMALL);
+    page.words(0, STILL_RIGHT, CellStyleName.SMALL);
     String right = page.cell(0);
-    page.next().words(0, OLDER, Look.SMALL);
+    page.next().words(0, OLDER, CellStyleName.SMALL);
     XSSFCell cell = page.sheet().getRow(row).getCell(1);
     cell.setCellFormula("IF(%s=0,%s,%s)".formatted(changed, right, page.cell(0)));
     cell.setCellValue(STILL_RIGHT);
@@ -98,17 +98,17 @@ final class TimetableSheet implements PackSheet {
     page.band("What the nights give each zone, in minutes " + ZoneShare.period(plan));
     page.across(
         ZoneShare.summary(shares),
-        shares.stream().allMatch(ZoneShare::whole) ? Look.PLAIN : Look.CAUTION);
+        shares.stream().allMatch(ZoneShare::whole) ? CellStyleName.PLAIN : CellStyleName.CAUTION);
     page.headings("Asks for", "Placed", "Zone", "Where", "Program", "Not placed", "", "Why");
     for (ZoneShare share : shares) {
       minutes(page, 0, share.asked());
       minutes(page, 1, OptionalInt.of(share.placed()));
-      page.words(2, share.sheet().name(), Look.TABLE)
-          .words(3, share.sheet().place(), Look.TABLE)
-          .words(4, names.program(share.sheet().program()), Look.TABLE);
+      page.words(2, share.sheet().name(), CellStyleName.TABLE)
+          .words(3, share.sheet().place(), CellStyleName.TABLE)
+          .words(4, names.program(share.sheet().program()), CellStyleName.TABLE);
       minutes(page, 5, share.undone());
-      page.words(6, "", Look.TABLE)
-          .words(7, share.why().isEmpty() ? share.state().word() : share.why(), Look.TABLE)
+      page.words(6, "", CellStyleName.TABLE)
+          .words(7, share.why().isEmpty() ? share.state().word() : share.why(), CellStyleName.TABLE)
           .next();
     }
     page.next();
@@ -116,23 +116,23 @@ final class TimetableSheet implements PackSheet {
 
   private static void minutes(Page page, int column, OptionalInt minutes) {
     if (minutes.isPresent()) {
-      page.number(column, minutes.getAsInt(), "0", Look.TABLE);
+      page.number(column, minutes.getAsInt(), "0", CellStyleName.TABLE);
     } else {
-      page.words(column, "?", Look.TABLE);
+      page.words(column, "?", CellStyleName.TABLE);
     }
   }
 
   private static void night(Page page, Book book, NightNames names, NightPlan night) {
     page.band(NightWords.label(night.night()) + ", " + NightWords.hours(night));
     if (night.isEmpty()) {
-      page.across("Nothing waters.", Look.PLAIN);
+      page.across("Nothing waters.", CellStyleName.PLAIN);
       return;
     }
     page.across(
         NightWords.capital(NightWords.result(night)) + ".",
-        night.overrunMinutes() > 0 ? Look.CAUTION : Look.PLAIN);
+        night.overrunMinutes() > 0 ? CellStyleName.CAUTION : CellStyleName.PLAIN);
     if (!night.undone().isEmpty()) {
-      page.across("No room for " + NightWords.noRoom(night, names) + ".", Look.CAUTION);
+      page.across("No room for " + NightWords.noRoom(night, names) + ".", CellStyleName.CAUTION);
     }
     page.headings(
         "Opens",
@@ -147,14 +147,14 @@ final class TimetableSheet implements PackSheet {
     String flow = Styles.format(Emitters.ZONE_FLOW, book.system());
     for (ValveRun run : night.runs()) {
       NightsInput.SheetZone zone = names.sheet(run.zone());
-      page.number(0, CalendarText.timeOfDay(run.startMinute()), time, Look.TABLE)
-          .number(1, CalendarText.timeOfDay(run.endMinute()), time, Look.TABLE)
-          .words(2, zone.name(), Look.TABLE)
-          .words(3, zone.place(), Look.TABLE)
-          .words(4, names.program(names.part(run.zone())), Look.TABLE)
-          .words(5, run.cycle() + " of " + run.zone().cycles(), Look.TABLE)
-          .number(6, run.minutes(), "0", Look.TABLE)
-          .number(7, run.zone().flow(), flow, Look.TABLE)
+      page.number(0, CalendarText.timeOfDay(run.startMinute()), time, CellStyleName.TABLE)
+          .number(1, CalendarText.timeOfDay(run.endMinute()), time, CellStyleName.TABLE)
+          .words(2, zone.name(), CellStyleName.TABLE)
+          .words(3, zone.place(), CellStyleName.TABLE)
+          .words(4, names.program(names.part(run.zone())), CellStyleName.TABLE)
+          .words(5, run.cycle() + " of " + run.zone().cycles(), CellStyleName.TABLE)
+          .number(6, run.minutes(), "0", CellStyleName.TABLE)
+          .number(7, run.zone().flow(), flow, CellStyleName.TABLE)
           .next();
     }
   }

@@ -15,8 +15,8 @@ import zonewright.sheet.Working;
 import zonewright.trade.Sheets;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
-import zonewright.workbook.kit.Look;
 
 /** The derivation of one zone, step by step, in symbols and in numbers. */
 final class WorkingSheet implements PackSheet {
@@ -88,9 +88,9 @@ final class WorkingSheet implements PackSheet {
     page.band("What it starts from");
     for (Working each : start) {
       if (!(each.outcome() instanceof Outcome.Blank)) {
-        page.words(1, each.column().name(), Look.NAME)
-            .words(2, each.shown(), Look.PLAIN)
-            .words(3, each.column().meaning(), Look.SMALL)
+        page.words(1, each.column().name(), CellStyleName.NAME)
+            .words(2, each.shown(), CellStyleName.PLAIN)
+            .words(3, each.column().meaning(), CellStyleName.SMALL)
             .next();
       }
     }
@@ -101,23 +101,24 @@ final class WorkingSheet implements PackSheet {
   }
 
   private static void step(Page page, int number, Working step) {
-    page.words(0, number + ".", Look.NAME)
-        .words(1, step.column().name(), Look.NAME)
-        .words(2, CellText.shortened(step.shown(), 400), Look.TOTAL)
-        .words(3, step.origin(), Look.SMALL)
+    page.words(0, number + ".", CellStyleName.NAME)
+        .words(1, step.column().name(), CellStyleName.NAME)
+        .words(2, CellText.shortened(step.shown(), 400), CellStyleName.TOTAL)
+        .words(3, step.origin(), CellStyleName.SMALL)
         .next();
-    page.across(1, "= " + CellText.shortened(step.symbols(), LONGEST_FORMULA), Look.PLAIN);
+    page.across(1, "= " + CellText.shortened(step.symbols(), LONGEST_FORMULA), CellStyleName.PLAIN);
     if (!step.numbers().equals(step.symbols()) && !step.numbers().equals(step.shown())) {
-      page.across(1, "= " + CellText.shortened(step.numbers(), LONGEST_FORMULA), Look.PLAIN);
+      page.across(
+          1, "= " + CellText.shortened(step.numbers(), LONGEST_FORMULA), CellStyleName.PLAIN);
     }
     for (String note : step.notes()) {
-      page.across(1, note, Look.SMALL);
+      page.across(1, note, CellStyleName.SMALL);
     }
     for (Working.Input rest : step.rests()) {
-      page.across(1, "Rests on " + rest.told(), Look.SMALL);
+      page.across(1, "Rests on " + rest.told(), CellStyleName.SMALL);
     }
     if (!step.column().source().isEmpty()) {
-      page.across(1, "Source: " + step.column().source(), Look.SMALL);
+      page.across(1, "Source: " + step.column().source(), CellStyleName.SMALL);
     }
   }
 }

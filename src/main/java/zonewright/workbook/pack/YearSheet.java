@@ -9,8 +9,8 @@ import zonewright.climate.Rain;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.Charts;
-import zonewright.workbook.kit.Look;
 
 /** The year month by month: what the site needs, the rain on it, and the allowance. */
 final class YearSheet implements PackSheet {
@@ -64,9 +64,9 @@ final class YearSheet implements PackSheet {
     int first = page.row();
     int months = book.design().book().rows(Sheets.MONTHS);
     for (int month = 0; month < months; month++) {
-      page.live(0, Climate.MONTH, month, Look.NAME);
+      page.live(0, Climate.MONTH, month, CellStyleName.NAME);
       for (int i = 0; i < COLUMNS.size(); i++) {
-        page.live(i + 1, COLUMNS.get(i), month, Look.CALCULATED);
+        page.live(i + 1, COLUMNS.get(i), month, CellStyleName.CALCULATED);
       }
       page.next();
     }
@@ -87,9 +87,9 @@ final class YearSheet implements PackSheet {
     for (int i = 0; i <= CHART_ROWS; i++) {
       page.next();
     }
-    page.across("Need of the site: " + SiteBudget.MONTH_VOLUME.meaning(), Look.SMALL);
-    page.across("Need met by rain: " + YearBalance.FROM_RAIN.meaning(), Look.SMALL);
-    page.across("Part of the allowance: " + YearBalance.ALLOWED.meaning(), Look.SMALL);
+    page.across("Need of the site: " + SiteBudget.MONTH_VOLUME.meaning(), CellStyleName.SMALL);
+    page.across("Need met by rain: " + YearBalance.FROM_RAIN.meaning(), CellStyleName.SMALL);
+    page.across("Part of the allowance: " + YearBalance.ALLOWED.meaning(), CellStyleName.SMALL);
   }
 
   private static Charts.Series series(

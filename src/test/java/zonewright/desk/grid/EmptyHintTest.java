@@ -13,7 +13,7 @@ import zonewright.trade.Sheets;
 
 class EmptyHintTest {
   private static TableDefinition table(String id) {
-    return IrrigationSheets.blueprint().table(id);
+    return IrrigationSheets.schema().table(id);
   }
 
   @Test

@@ -31,7 +31,7 @@ public final class GridSpeed {
     FlatLightLaf.setup();
     Design design = Demo.libraryGarden(UnitSystem.US);
     List<Row> pattern = design.book().contents().rows(Sheets.ZONES);
-    int columns = design.book().blueprint().table(Sheets.ZONES).columns().size();
+    int columns = design.book().schema().table(Sheets.ZONES).columns().size();
     List<List<Entry>> rows = new ArrayList<>();
     for (int at = pattern.size(); at < zones; at++) {
       Row row = pattern.get(at % pattern.size());

@@ -25,8 +25,8 @@ class SheetPagesTest {
   }
 
   private SheetPages pages(String table) {
-    PaperTable paper =
-        design.book().blueprint().table(table).single()
+    PrintedGrid paper =
+        design.book().schema().table(table).single()
             ? new RecordGrid(design.book(), table).paper()
             : new SheetGrid(design.book(), table).paper();
     return new SheetPages(paper, "Library garden", across());
@@ -55,7 +55,7 @@ class SheetPagesTest {
         assertThat(words(pages, page))
             .contains(
                 "Library garden",
-                design.book().blueprint().table(table).title(),
+                design.book().schema().table(table).title(),
                 "page " + (page + 1) + " of " + count);
       }
       assertThat(pages.print(null, across(), count)).isEqualTo(Printable.NO_SUCH_PAGE);

@@ -45,7 +45,7 @@ class PicturesTest {
 
   @Test
   void theSheetsOwnPicturesAreOfferedFirstAndThoseOfOtherRowsNotAtAll() {
-    for (TableDefinition table : Design.blank(UnitSystem.US).book().blueprint().tables()) {
+    for (TableDefinition table : Design.blank(UnitSystem.US).book().schema().tables()) {
       List<Picture> offered = Pictures.beside(table.id());
       assertThat(offered).doesNotHaveDuplicates();
       assertThat(offered)

@@ -14,7 +14,7 @@ import java.util.prefs.Preferences;
  *
  * <p>Where nothing can be kept, it is forgotten at the end and nobody is troubled.
  */
-public final class Memory {
+public final class UserPreferences {
   private static final int MOST_RECENT = 8;
 
   /** The store grumbles at the console where it cannot write; held here so that it stays quiet. */
@@ -23,14 +23,14 @@ public final class Memory {
   private final Preferences store;
 
   /** Remembers in a place of one's own. */
-  public Memory(Preferences store) {
+  public UserPreferences(Preferences store) {
     this.store = store;
   }
 
   /** Returns the memory of the person who is logged in. */
-  public static Memory ofUser() {
+  public static UserPreferences ofUser() {
     STORE_LOG.setLevel(Level.OFF);
-    return new Memory(Preferences.userRoot().node("zonewright/desk"));
+    return new UserPreferences(Preferences.userRoot().node("zonewright/desk"));
   }
 
   /** Returns a remembered word, or {@code usual}. */

@@ -22,7 +22,7 @@ import zonewright.formula.Reference;
  *
  * <p>Knows the order in which columns must be calculated.
  */
-public final class Blueprint {
+public final class Schema {
   private final Map<String, TableDefinition> tables = new LinkedHashMap<>();
   private final Map<Reference, Column> columns = new LinkedHashMap<>();
   private final Map<Reference, Dependencies> dependencies = new HashMap<>();
@@ -35,7 +35,7 @@ public final class Blueprint {
    * @throws IllegalArgumentException when a name means no column, stands twice, or columns depend
    *     on each other in a circle
    */
-  public Blueprint(List<TableDefinition> definitions) {
+  public Schema(List<TableDefinition> definitions) {
     for (TableDefinition table : definitions) {
       table.other().ifPresent(other -> judge(table, tables.get(other)));
       if (tables.put(table.id(), table) != null) {
@@ -63,7 +63,7 @@ public final class Blueprint {
    * Returns the same tables with some calculated columns as inputs, for values that are known and
    * need not be calculated. All that depends on them is calculated as before.
    */
-  public Blueprint withInputs(Set<Reference> known) {
+  public Schema withInputs(Set<Reference> known) {
     List<TableDefinition> changed = new ArrayList<>();
     for (TableDefinition table : tables.values()) {
       List<Column> own =
@@ -74,7 +74,7 @@ public final class Blueprint {
           new TableDefinition(
               table.id(), table.title(), table.rowWord(), table.rows(), own, table.about()));
     }
-    return new Blueprint(changed);
+    return new Schema(changed);
   }
 
   private void trace(Column column) {

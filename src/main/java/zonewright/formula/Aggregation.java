@@ -1,7 +1,7 @@
 package zonewright.formula;
 
 /** What can be made of a whole column. */
-public enum Gathering {
+public enum Aggregation {
   /** The sum over the rows that have a name. */
   SUM("SUM", "sum of"),
   /** The largest. */
@@ -18,7 +18,7 @@ public enum Gathering {
   private final String spreadsheet;
   private final String words;
 
-  Gathering(String spreadsheet, String words) {
+  Aggregation(String spreadsheet, String words) {
     this.spreadsheet = spreadsheet;
     this.words = words;
   }

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import zonewright.desk.part.Memory;
+import zonewright.desk.part.UserPreferences;
 
-class MemoryTest {
-  private final Memory memory = new Memory(new ForgottenPreferences());
+class UserPreferencesTest {
+  private final UserPreferences memory = new UserPreferences(new ForgottenPreferences());
 
   @Test
   void keepsTheLatestFilesFirstAndEachOnce() {

@@ -3,12 +3,12 @@ package zonewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import zonewright.desk.sheets.Trail;
+import zonewright.desk.sheets.LinkHistory;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.Place;
 
-class TrailTest {
-  private final Trail trail = new Trail();
+class LinkHistoryTest {
+  private final LinkHistory trail = new LinkHistory();
   private final Place first = new Place(Emitters.AREA.reference(), 0);
   private final Place second = new Place(Emitters.AREA.reference(), 7);
 

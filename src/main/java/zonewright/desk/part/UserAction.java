@@ -11,16 +11,16 @@ import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 
 /** Something a person can do from a menu, a button or the keyboard. */
-public final class Deed extends AbstractAction {
-  private final transient Runnable deed;
+public final class UserAction extends AbstractAction {
+  private final transient Runnable action;
 
-  public Deed(String name, Runnable deed) {
+  public UserAction(String name, Runnable action) {
     super(name);
-    this.deed = deed;
+    this.action = action;
   }
 
   /** Sets the keys that do it; {@code ctrl} stands for whatever the desktop uses for commands. */
-  public Deed keys(String keys) {
+  public UserAction keys(String keys) {
     KeyStroke stroke = KeyStroke.getKeyStroke(keys);
     int modifiers = stroke.getModifiers();
     if ((modifiers & InputEvent.CTRL_DOWN_MASK) != 0) {
@@ -33,13 +33,13 @@ public final class Deed extends AbstractAction {
   }
 
   /** Sets what is drawn beside its name. */
-  public Deed drawn(Icon icon) {
+  public UserAction drawn(Icon icon) {
     putValue(Action.SMALL_ICON, icon);
     return this;
   }
 
   /** Sets the longer text a pointer resting on it shows. */
-  public Deed tip(String words) {
+  public UserAction tip(String words) {
     putValue(Action.SHORT_DESCRIPTION, words);
     return this;
   }
@@ -63,6 +63,6 @@ public final class Deed extends AbstractAction {
 
   @Override
   public void actionPerformed(ActionEvent event) {
-    deed.run();
+    action.run();
   }
 }

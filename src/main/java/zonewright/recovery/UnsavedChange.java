@@ -5,16 +5,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import zonewright.sheet.Blueprint;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Row;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 
 /** What differs between two moments of a book, as lines of text. */
-final class Difference {
-  private Difference() {}
+final class UnsavedChange {
+  private UnsavedChange() {}
 
   /**
    * Returns the lines that lead from one moment to a later one: the unit system, the order of rows,
@@ -22,13 +22,13 @@ final class Difference {
    *
    * @param before the earlier moment; a snapshot without tables leads from nothing
    */
-  static List<String> lines(Blueprint blueprint, BookSnapshot before, BookSnapshot after) {
+  static List<String> lines(Schema schema, BookSnapshot before, BookSnapshot after) {
     List<String> lines = new ArrayList<>();
     boolean fresh = before.tables().isEmpty();
     if (fresh || before.system() != after.system()) {
       lines.add("units\t" + after.system().name());
     }
-    for (TableDefinition table : blueprint.tables()) {
+    for (TableDefinition table : schema.tables()) {
       rows(table, before.rows(table.id()), after.rows(table.id()), lines);
     }
     return lines;

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import zonewright.formula.Condition.ConditionReading;
+import zonewright.formula.Condition.ConditionVisitor;
 
 /**
  * Writes a formula anew with other columns or parts in the place of some: two tables of the same
  * columns need one declaration, and a long formula can be written in steps.
  */
-public final class Moved implements Reading<Formula>, ConditionReading<Condition> {
+public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor<Condition> {
   private final UnaryOperator<Reference> to;
 
   /** Gives what stands in the place of a part; null where its own parts are to be looked at. */
@@ -20,11 +20,11 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
   /** The same for conditions. */
   private final UnaryOperator<Condition> insteadOf;
 
-  private Moved(UnaryOperator<Reference> to, UnaryOperator<Formula> instead) {
+  private Rewriter(UnaryOperator<Reference> to, UnaryOperator<Formula> instead) {
     this(to, instead, condition -> null);
   }
 
-  private Moved(
+  private Rewriter(
       UnaryOperator<Reference> to,
       UnaryOperator<Formula> instead,
       UnaryOperator<Condition> insteadOf) {
@@ -45,14 +45,14 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
    */
   public static Formula formula(
       Formula formula, UnaryOperator<Reference> to, Map<Reference, Formula> instead) {
-    return new Moved(
+    return new Rewriter(
             to, part -> part instanceof Formula.Cell cell ? instead.get(cell.reference()) : null)
         .moved(formula);
   }
 
   /** Returns {@code whole} with {@code instead} wherever {@code part} stood. */
   static Formula replaced(Formula whole, Formula part, Formula instead) {
-    return new Moved(UnaryOperator.identity(), each -> each.equals(part) ? instead : null)
+    return new Rewriter(UnaryOperator.identity(), each -> each.equals(part) ? instead : null)
         .moved(whole);
   }
 
@@ -62,12 +62,12 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
    * @param seen is shown each; says whether to look into it
    */
   static void parts(Formula whole, Predicate<Formula> seen) {
-    new Moved(UnaryOperator.identity(), part -> seen.test(part) ? null : part).moved(whole);
+    new Rewriter(UnaryOperator.identity(), part -> seen.test(part) ? null : part).moved(whole);
   }
 
   /** Returns {@code whole} with {@code instead} wherever the condition {@code part} stood. */
   static Formula replaced(Formula whole, Condition part, Condition instead) {
-    return new Moved(
+    return new Rewriter(
             UnaryOperator.identity(), each -> null, each -> each.equals(part) ? instead : null)
         .moved(whole);
   }
@@ -80,7 +80,7 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
           conditions.add(condition);
           return null;
         };
-    new Moved(UnaryOperator.identity(), part -> null, collect).moved(whole);
+    new Rewriter(UnaryOperator.identity(), part -> null, collect).moved(whole);
     return conditions;
   }
 
@@ -96,7 +96,7 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
 
   /** Returns {@code condition} with each column replaced by what {@code to} gives for it. */
   public static Condition condition(Condition condition, UnaryOperator<Reference> to) {
-    return condition.read(new Moved(to, part -> null));
+    return condition.read(new Rewriter(to, part -> null));
   }
 
   @Override
@@ -167,8 +167,8 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
   }
 
   @Override
-  public Formula gather(Formula.Gather gather) {
-    return new Formula.Gather(gather.gathering(), to.apply(gather.column()));
+  public Formula gather(Formula.Aggregate gather) {
+    return new Formula.Aggregate(gather.aggregation(), to.apply(gather.column()));
   }
 
   @Override
@@ -190,8 +190,8 @@ public final class Moved implements Reading<Formula>, ConditionReading<Condition
   }
 
   @Override
-  public Formula find(Formula.Find find) {
-    return new Formula.Find(to.apply(find.column()), to.apply(find.word()));
+  public Formula find(Formula.RowLookup find) {
+    return new Formula.RowLookup(to.apply(find.column()), to.apply(find.word()));
   }
 
   @Override

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /** What counts as unsaved. */
-class JournalTest {
+class EditHistoryTest {
   private final Book book = Ledger.book();
-  private final Journal journal = book.journal();
+  private final EditHistory journal = book.journal();
 
   private void type(String text) {
     book.perform(new Edits(book).typed(Ledger.LENGTH.reference(), 0, text));

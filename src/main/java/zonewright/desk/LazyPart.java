@@ -5,11 +5,11 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** A part of the window that is made when it is first wanted, so that the start need not wait. */
-final class Late<T> {
+final class LazyPart<T> {
   private final Supplier<T> making;
   private Optional<T> made = Optional.empty();
 
-  Late(Supplier<T> making) {
+  LazyPart(Supplier<T> making) {
     this.making = making;
   }
 

@@ -12,7 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.UIManager;
 
 /** The look of all windows: light or dark, and how large the text is. */
-public final class Look {
+public final class Appearance {
   /** Which of the looks a person wants. */
   public enum Choice {
     LIGHT("Light"),
@@ -39,23 +39,23 @@ public final class Look {
   /** Set, so that the tables do not load the desktop's own look only to find that it is not on. */
   private static final String SYSTEM_LOOK = "swing.systemlaf";
 
-  private final Memory memory;
+  private final UserPreferences memory;
   private Choice choice;
   private int size;
 
   /** Takes up the look remembered; {@link #install} puts it on. */
-  public Look(Memory memory) {
+  public Appearance(UserPreferences memory) {
     this.memory = memory;
     this.choice = remembered(memory);
     this.size = Math.max(SIZES.get(0), Math.min(24, memory.number("text-size", USUAL_SIZE)));
   }
 
   /** Says whether somebody's look is that of the desktop. */
-  public static boolean followsSystem(Memory memory) {
+  public static boolean followsSystem(UserPreferences memory) {
     return remembered(memory) == Choice.SYSTEM;
   }
 
-  private static Choice remembered(Memory memory) {
+  private static Choice remembered(UserPreferences memory) {
     String name = memory.word("look", Choice.SYSTEM.name());
     for (Choice choice : Choice.values()) {
       if (choice.name().equals(name.toUpperCase(Locale.ROOT))) {

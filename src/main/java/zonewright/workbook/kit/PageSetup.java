@@ -9,7 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.units.UnitSystem;
 
 /** How a sheet comes out on paper. */
-public final class Paper {
+public final class PageSetup {
   /** So many letters of the usual width go across a page: 7 of 96 parts of an inch each. */
   private static final int LETTERS_ACROSS = 105;
 
@@ -18,7 +18,7 @@ public final class Paper {
   /** Letters of 10 point stay 8 point large. */
   private static final double SMALLEST_PART = 0.8;
 
-  private Paper() {}
+  private PageSetup() {}
 
   /**
    * Sets a sheet up for printing on paper of the usual size, over as many pages as it takes for its

@@ -10,11 +10,11 @@ import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
 /** The cells of one sheet as text, for people and for other programs. */
-final class SheetCells {
+final class SheetListing {
   private final Book book;
   private final String table;
 
-  SheetCells(Book book, String table) {
+  SheetListing(Book book, String table) {
     this.book = book;
     this.table = table;
   }

@@ -15,8 +15,8 @@ import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** Workbooks protected by a password: opened and closed in memory, never put on a disk open. */
-final class Protection {
-  private Protection() {}
+final class PasswordProtection {
+  private PasswordProtection() {}
 
   /** A workbook that is opened with a password alone; the message is a sentence. */
   static final class Needed extends DesignFileException {

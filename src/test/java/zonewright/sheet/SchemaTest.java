@@ -10,7 +10,7 @@ import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 
 /** Tables that cannot work are refused when they are put together, by name. */
-class BlueprintTest {
+class SchemaTest {
   private static Formula cell(String table, String id) {
     return reference(table, id).asFormula();
   }
@@ -30,7 +30,7 @@ class BlueprintTest {
   }
 
   private static void refused(String message, TableDefinition... tables) {
-    assertThatThrownBy(() -> new Blueprint(List.of(tables)))
+    assertThatThrownBy(() -> new Schema(List.of(tables)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(message);
   }
@@ -88,8 +88,7 @@ class BlueprintTest {
         free("t", typed, calculated("t", "b", Formula.number(2)), calculated("t", "c", asks)));
     Column typedOver =
         Column.defaulted("t", "b", "B", QuantityKind.FACTOR, Formula.number(2)).build();
-    assertThat(
-            new Blueprint(List.of(free("t", typed, typedOver, calculated("t", "c", asks)))).order())
+    assertThat(new Schema(List.of(free("t", typed, typedOver, calculated("t", "c", asks)))).order())
         .hasSize(3);
   }
 
@@ -120,14 +119,14 @@ class BlueprintTest {
 
   @Test
   void everyColumnComesAfterWhatItDependsOn() {
-    Blueprint blueprint =
-        new Blueprint(
+    Schema schema =
+        new Schema(
             List.of(
                 free(
                     "t",
                     calculated("t", "a", cell("t", "b")),
                     calculated("t", "b", cell("t", "c")),
                     Column.input("t", "c", "C", QuantityKind.FACTOR).build())));
-    assertThat(blueprint.order()).extracting(Column::name).containsExactly("C", "B", "A");
+    assertThat(schema.order()).extracting(Column::name).containsExactly("C", "B", "A");
   }
 }

@@ -1,7 +1,7 @@
 package zonewright.formula;
 
 /** One answer for each kind of node; no defaults, so that nothing is forgotten. */
-public interface Reading<R> {
+public interface FormulaVisitor<R> {
   R constant(Formula.Constant constant);
 
   R cell(Formula.Cell cell);
@@ -28,11 +28,11 @@ public interface Reading<R> {
 
   R lookupAcross(Formula.LookupAcross lookup);
 
-  R gather(Formula.Gather gather);
+  R gather(Formula.Aggregate gather);
 
   R where(Formula.Where where);
 
-  R find(Formula.Find find);
+  R find(Formula.RowLookup find);
 
   R pick(Formula.Pick pick);
 }

@@ -1,7 +1,7 @@
 package zonewright.workbook.kit;
 
 /** The ways a cell can look. */
-public enum Look {
+public enum CellStyleName {
   /** The name of the file or of a sheet. */
   TITLE(null, "24443C", 16, true, false, false),
   /** The group a column or a line stands in. */
@@ -29,7 +29,8 @@ public enum Look {
   final boolean italic;
   final boolean wrapped;
 
-  Look(String fill, String ink, int points, boolean bold, boolean italic, boolean wrapped) {
+  CellStyleName(
+      String fill, String ink, int points, boolean bold, boolean italic, boolean wrapped) {
     this.fill = fill;
     this.ink = ink;
     this.points = points;

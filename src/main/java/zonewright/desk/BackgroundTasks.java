@@ -13,13 +13,13 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 
 /**
- * Work away from the window's thread, one errand after the other.
+ * Work away from the window's thread, one task after the other.
  *
- * <p>An errand may touch only what was handed to it; what it brings back is handed to the window's
+ * <p>An task may touch only what was handed to it; what it brings back is handed to the window's
  * thread.
  */
-final class Errands {
-  private static final Logger LOG = Logger.getLogger(Errands.class.getName());
+final class BackgroundTasks {
+  private static final Logger LOG = Logger.getLogger(BackgroundTasks.class.getName());
   private static final int NOTICEABLE_MILLIS = 350;
   private static final String NO_MEMORY =
       "There is not enough memory for this; close other programs and try again.";
@@ -45,12 +45,12 @@ final class Errands {
   }
 
   /** Tells {@code progress} what is going on where it lasts, and an empty text when it is over. */
-  Errands(Progress progress) {
+  BackgroundTasks(Progress progress) {
     this.progress = progress;
   }
 
   /**
-   * Runs an errand.
+   * Runs a task.
    *
    * @param words what to say where it lasts
    * @param work what to do, away from the window's thread
@@ -62,7 +62,7 @@ final class Errands {
   }
 
   /**
-   * Runs an errand that a person may break off; then its result is not used.
+   * Runs a task that a person may break off; then its result is not used.
    *
    * @param cancelled what to do when it was broken off
    */
@@ -81,7 +81,7 @@ final class Errands {
   }
 
   /**
-   * Runs an errand that a person may stop on the way: how far it is stands in the line of progress,
+   * Runs a task that a person may stop on the way: how far it is stands in the line of progress,
    * and where it is stopped, {@code failed} is given a {@code BrokenOff}. What is done already by
    * then stays done, and {@code done} is told.
    */
@@ -91,9 +91,9 @@ final class Errands {
   }
 
   /**
-   * Runs an errand that a person may give up at any moment, whether or not it looks up from its
-   * work then: {@code failed} is given a {@code BrokenOff} at once, and what comes of it is not
-   * used. For work that changes nothing.
+   * Runs a task that a person may give up at any moment, whether or not it looks up from its work
+   * then: {@code failed} is given a {@code BrokenOff} at once, and what comes of it is not used.
+   * For work that changes nothing.
    */
   <T> void runAbandonable(
       String words, Watched<T> work, Consumer<T> done, Consumer<Exception> failed) {
@@ -207,7 +207,7 @@ final class Errands {
         });
   }
 
-  /** Runs an errand that nobody needs to be told of; where it fails, nothing happens. */
+  /** Runs a task that nobody needs to be told of; where it fails, nothing happens. */
   <T> void quietly(Callable<T> work, Consumer<T> done) {
     worker.execute(
         () -> {
@@ -220,7 +220,7 @@ final class Errands {
         });
   }
 
-  /** Takes no more errands. */
+  /** Takes no more tasks. */
   void close() {
     worker.shutdown();
   }

@@ -13,7 +13,7 @@ import zonewright.units.UnitSystem;
  * @param repeated how many columns at the left stand on every page
  * @param rows the texts of its cells, row by row
  */
-public record PaperTable(String title, List<Heading> headings, int repeated, List<Line> rows) {
+public record PrintedGrid(String title, List<Heading> headings, int repeated, List<Line> rows) {
   /**
    * The head of a column: its group, its name, its unit, and whether its cells end at the right.
    */
@@ -29,13 +29,13 @@ public record PaperTable(String title, List<Heading> headings, int repeated, Lis
   /** A cell: its text, and whether that is a default or a reason and so stands back. */
   public record Cell(String text, boolean soft) {}
 
-  public PaperTable {
+  public PrintedGrid {
     headings = List.copyOf(headings);
     rows = List.copyOf(rows);
   }
 
   /** Returns the columns and rows that a grid shows. */
-  static PaperTable of(SheetTable table) {
+  static PrintedGrid of(SheetTable table) {
     UnitSystem system = table.book().system();
     List<Heading> headings = new ArrayList<>();
     List<Column> columns = new ArrayList<>();
@@ -54,7 +54,7 @@ public record PaperTable(String title, List<Heading> headings, int repeated, Lis
               false));
     }
     int repeated = Math.max(1, Math.min(table.chosenFrozen(), 3));
-    return new PaperTable(table.sheet().table().title(), headings, repeated, lines);
+    return new PrintedGrid(table.sheet().table().title(), headings, repeated, lines);
   }
 
   private static String unit(Column column, UnitSystem system) {
@@ -74,7 +74,7 @@ public record PaperTable(String title, List<Heading> headings, int repeated, Lis
   }
 
   /** Returns the lines of a form. */
-  static PaperTable of(RecordTable table) {
+  static PrintedGrid of(RecordTable table) {
     RecordModel model = (RecordModel) table.getModel();
     List<Line> lines = new ArrayList<>();
     for (int row = 0; row < model.getRowCount(); row++) {
@@ -94,6 +94,6 @@ public record PaperTable(String title, List<Heading> headings, int repeated, Lis
             new Heading("", "Value", "", true),
             new Heading("", "Unit", "", false),
             new Heading("", "Meaning", "", false));
-    return new PaperTable(model.table().title(), headings, 1, lines);
+    return new PrintedGrid(model.table().title(), headings, 1, lines);
   }
 }

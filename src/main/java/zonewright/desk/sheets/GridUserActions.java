@@ -7,10 +7,10 @@ import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JMenu;
 import zonewright.desk.grid.GridAction;
-import zonewright.desk.part.Deed;
+import zonewright.desk.part.UserAction;
 
 /** What menus do to the selected cells, rows and columns of the sheet at the front. */
-public final class GridDeeds {
+public final class GridUserActions {
   private static final List<List<GridAction>> EDITS =
       List.of(
           List.of(GridAction.CUT, GridAction.COPY, GridAction.PASTE, GridAction.SELECT_ALL),
@@ -36,9 +36,9 @@ public final class GridDeeds {
 
   private final SheetDeck deck;
   private final Consumer<GridAction> perform;
-  private final Map<GridAction, Deed> deeds = new EnumMap<>(GridAction.class);
+  private final Map<GridAction, UserAction> actions = new EnumMap<>(GridAction.class);
 
-  public GridDeeds(SheetDeck deck, Consumer<GridAction> perform) {
+  public GridUserActions(SheetDeck deck, Consumer<GridAction> perform) {
     this.deck = deck;
     this.perform = perform;
   }
@@ -57,16 +57,16 @@ public final class GridDeeds {
     for (List<GridAction> group : groups) {
       menu.addSeparator();
       for (GridAction which : group) {
-        Deed deed = new Deed(which.label(), () -> perform.accept(which));
-        which.key().ifPresent(key -> deed.putValue(Action.ACCELERATOR_KEY, key));
-        deeds.put(which, deed);
-        menu.add(deed.item());
+        UserAction action = new UserAction(which.label(), () -> perform.accept(which));
+        which.key().ifPresent(key -> action.putValue(Action.ACCELERATOR_KEY, key));
+        actions.put(which, action);
+        menu.add(action.item());
       }
     }
   }
 
   /** Finds out anew what can be done. */
   public void refresh() {
-    deeds.forEach((which, deed) -> deed.setEnabled(deck.front().action(which).isEnabled()));
+    actions.forEach((which, action) -> action.setEnabled(deck.front().action(which).isEnabled()));
   }
 }

@@ -7,7 +7,7 @@ import java.util.function.Predicate;
 import zonewright.sheet.Place;
 
 /** The cells a person came from by following links, the last first. */
-public final class Trail {
+public final class LinkHistory {
   private static final int LONGEST = 200;
 
   private final Deque<Place> behind = new ArrayDeque<>();

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The edits done and taken back, without limit. */
-public final class Journal {
+public final class EditHistory {
   private final Deque<Edit> done = new ArrayDeque<>();
   private final Deque<Edit> undone = new ArrayDeque<>();
   private Edit saved;
