@@ -75,6 +75,14 @@ public record TableDefinition(
     return column.takesEntries() && !(givenNames() && column.equals(columns.get(0)));
   }
 
+  /** Says whether a row lacks something where nothing good is typed into a column. */
+  public boolean needs(Column column) {
+    return column.role() == Column.Role.INPUT
+        && column.content() != Column.Content.WORDS
+        && !column.isOptional()
+        && takesEntries(column);
+  }
+
   /** Says whether the names of the rows are given, so that nobody types them. */
   public boolean givenNames() {
     return rows instanceof Rows.Named || rows instanceof Rows.Alongside;

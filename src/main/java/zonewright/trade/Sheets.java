@@ -34,7 +34,7 @@ public final class Sheets {
   public static final String CASES = "cases";
   public static final String YEARS = "years";
 
-  public static final String PROJECT = "Project";
+  public static final String PROJECT = "About the project";
   public static final String CLIMATE = "Climate";
   public static final String RAIN = "Rain";
   public static final String MEASURED = "Measured";
@@ -80,7 +80,7 @@ public final class Sheets {
   public static final String ITEM = "Item";
   public static final String QUANTITY = "Quantity";
   public static final String COST = "Cost";
-  public static final String PRICE = "Price";
+  public static final String PRICE = "Build-up of the price";
   public static final String BILL = "Bill";
   public static final String SAVED = "Saved";
   public static final String CASH = "Cash";

@@ -202,10 +202,10 @@ final class DesignReader {
                     column ->
                         reading
                             .cell(column)
+                            .map(SheetCell::of)
                             .ifPresent(
                                 cell ->
-                                    SheetCell.of(cell)
-                                        .shown()
+                                    cell.shown()
                                         .ifPresent(
                                             shown ->
                                                 compare(
@@ -213,9 +213,7 @@ final class DesignReader {
                                                     0,
                                                     shown,
                                                     sheet,
-                                                    Notes.cell(
-                                                        cell.getRowIndex(),
-                                                        cell.getColumnIndex()))))));
+                                                    Notes.cell(cell.row(), cell.column()))))));
   }
 
   /** A sheet that nobody used is not in the file, which is nothing to tell of. */

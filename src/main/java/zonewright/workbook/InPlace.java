@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import zonewright.design.Design;
 import zonewright.design.SheetsInUse;
 import zonewright.sheet.Book;
+import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -38,6 +39,7 @@ final class InPlace {
   private final XSSFWorkbook workbook;
   private final WorkbookLayout keptLayout;
   private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
+  private final Map<String, Optional<SingleReading>> singles = new HashMap<>();
 
   private InPlace(Design design, KeptFile kept, XSSFWorkbook workbook) {
     this.design = design;
@@ -107,20 +109,20 @@ final class InPlace {
     WorkbookLayout layout =
         WorkbookLayout.of(
             book,
-            table -> SheetsInUse.uses(book, table) || stands(table, readings),
-            column -> false,
+            table -> SheetsInUse.uses(book, table),
+            column -> stands(column, readings),
             column ->
                 Optional.ofNullable(readings.get(book.schema().table(column.reference().table())))
                     .filter(reading -> reading.takesYours(column))
                     .isPresent());
     Reformat reformat = new Reformat(workbook, kept.system(), book.system());
     Map<String, TableUpdate> found = new LinkedHashMap<>();
-    Map<String, SingleUpdate> singles = new LinkedHashMap<>();
+    Map<String, SingleUpdate> lines = new LinkedHashMap<>();
     for (TableDefinition table : book.schema().tables()) {
       if (table.single()) {
         XSSFSheet sheet = workbook.getSheet(table.title());
         if (sheet != null) {
-          singles.put(
+          lines.put(
               table.id(), new SingleUpdate(book, table, layout, cells, styles, reformat, sheet));
         }
       } else {
@@ -131,7 +133,7 @@ final class InPlace {
         }
       }
     }
-    singles.values().forEach(SingleUpdate::clearOurs);
+    lines.values().forEach(SingleUpdate::clearOurs);
     found.values().forEach(TableUpdate::clearOurs);
     found.forEach((id, update) -> rows.put(id, update.write(kept.rows(id))));
     DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, layout, order);
@@ -139,10 +141,10 @@ final class InPlace {
     found.forEach((id, update) -> lists.put(id, update.nameCells()));
     Validations validations = new Validations(book.schema(), book.system(), lists);
     found.values().forEach(update -> update.validate(validations));
-    singles.values().forEach(update -> update.write(validations));
+    lines.values().forEach(update -> update.write(validations));
     found.values().forEach(update -> update.finish(whole.nextTable()));
     Set<String> there = new LinkedHashSet<>(found.keySet());
-    there.addAll(singles.keySet());
+    there.addAll(lines.keySet());
     whole.add(validations, there);
     back(gone, order);
     for (TableDefinition table : book.schema().tables()) {
@@ -170,9 +172,18 @@ final class InPlace {
     }
   }
 
-  /** A sheet that stands in the file stays whole there. */
-  private boolean stands(TableDefinition table, Map<TableDefinition, TableReading> readings) {
-    return table.single() ? workbook.getSheet(table.title()) != null : readings.containsKey(table);
+  /** What stands in the file stays there. */
+  private boolean stands(Column column, Map<TableDefinition, TableReading> readings) {
+    TableDefinition table = book.schema().table(column.reference().table());
+    if (!table.single()) {
+      return readings.containsKey(table) && readings.get(table).has(column);
+    }
+    return singles
+        .computeIfAbsent(
+            table.id(),
+            id -> Optional.ofNullable(workbook.getSheet(table.title())).map(SingleReading::new))
+        .filter(reading -> reading.line(column.name()).isPresent())
+        .isPresent();
   }
 
   private Optional<TableReading> reading(TableDefinition table) {

@@ -193,6 +193,11 @@ final class TableReading {
     };
   }
 
+  /** Says whether a column stands in the file. */
+  boolean has(Column column) {
+    return headings.found().containsKey(column) || takesYours(column);
+  }
+
   /**
    * Says whether a column has cells of its own for what a person types in place of what is usual.
    */

@@ -23,4 +23,16 @@ class AtAGlanceTest {
                   .isNotEmpty();
             });
   }
+
+  /** Lines are found again by their names. */
+  @Test
+  void noGroupOfLinesOfAOneRowSheetIsCalledAsALine() {
+    for (TableDefinition table : IrrigationSheets.schema().tables()) {
+      if (table.single()) {
+        assertThat(table.columns())
+            .extracting(Column::name)
+            .doesNotContainAnyElementsOf(table.columns().stream().map(Column::band).toList());
+      }
+    }
+  }
 }

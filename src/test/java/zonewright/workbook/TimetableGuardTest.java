@@ -17,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import zonewright.design.Design;
+import zonewright.nights.SiteNights;
 import zonewright.spreadsheet.SpreadsheetProgram;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.pack.PackOrder;
@@ -35,7 +37,9 @@ class TimetableGuardTest {
           List<PackSheet> sheets =
               PackSheets.all().stream().filter(sheet -> sheet.word().equals("timetable")).toList();
           PackOrder order = PackOrder.of(sheets);
-          DesignFile.write(Designs.demo(UnitSystem.US), file, order, Optional.empty());
+          Design design = Designs.demo(UnitSystem.US);
+          Designs.type(design, SiteNights.START_WISH, 0, "9:30 pm");
+          DesignFile.write(design, file, order, Optional.empty());
         });
   }
 

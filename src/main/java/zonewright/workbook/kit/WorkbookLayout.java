@@ -1,6 +1,7 @@
 package zonewright.workbook.kit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -37,6 +38,24 @@ import zonewright.units.UnitSystem;
  * a closed group, the cells in between.
  */
 public final class WorkbookLayout {
+  /** Layouts take a while to work out, and a design that is saved again mostly has the same. */
+  private static final Map<Shape, WorkbookLayout> KNOWN =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>() {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Shape, WorkbookLayout> eldest) {
+              return size() > MOST_KNOWN;
+            }
+          });
+
+  private static final int MOST_KNOWN = 4;
+
+  /** What a layout depends on. */
+  private record Shape(
+      Schema schema, UnitSystem system, Set<Column> wanted, Set<Column> typedInto) {}
+
   private final Schema schema;
   private final UnitSystem system;
   private final Set<Column> written = new HashSet<>();
@@ -56,8 +75,7 @@ public final class WorkbookLayout {
    * Makes the layout of all sheets of a book, with everything there can be but blank own values.
    */
   public static WorkbookLayout of(Book book) {
-    return new WorkbookLayout(
-        book.schema(), book.system(), column -> true, column -> typedInto(book, column));
+    return of(book, table -> true, column -> true, column -> false);
   }
 
   /**
@@ -72,15 +90,22 @@ public final class WorkbookLayout {
       Predicate<TableDefinition> used,
       Predicate<Column> there,
       Predicate<Column> yours) {
-    Predicate<Column> typed = column -> typedInto(book, column);
-    return new WorkbookLayout(
-        book.schema(),
-        book.system(),
-        column ->
-            used.test(book.schema().table(column.reference().table()))
-                || there.test(column)
-                || SheetsInUse.typedInto(book, column),
-        yours.or(typed));
+    Set<Column> wanted = new HashSet<>();
+    Set<Column> typed = new HashSet<>();
+    for (TableDefinition table : book.schema().tables()) {
+      for (Column column : table.columns()) {
+        if (used.test(table) || there.test(column) || SheetsInUse.typedInto(book, column)) {
+          wanted.add(column);
+        }
+        if (yours.test(column) || typedInto(book, column)) {
+          typed.add(column);
+        }
+      }
+    }
+    return KNOWN.computeIfAbsent(
+        new Shape(book.schema(), book.system(), wanted, typed),
+        shape ->
+            new WorkbookLayout(book.schema(), book.system(), wanted::contains, typed::contains));
   }
 
   private static boolean typedInto(Book book, Column column) {
@@ -135,7 +160,7 @@ public final class WorkbookLayout {
     }
     for (TableDefinition table : schema.tables()) {
       for (Column column : of(table)) {
-        if (!table.single() && required(table, column)) {
+        if (!table.single() && table.needs(column)) {
           wanted.checked.add(column.reference());
         }
       }
@@ -230,7 +255,7 @@ public final class WorkbookLayout {
     Column of = column.column().orElse(null);
     boolean leads = of != null && of.equals(table.columns().get(0));
     return switch (column.role()) {
-      case TYPED -> leads || filled.contains(of) || required(table, of);
+      case TYPED -> leads || filled.contains(of) || table.needs(of);
       case VALUE -> leads || AtAGlance.shows(table, of);
       case MISSING -> true;
       default -> false;
@@ -239,7 +264,7 @@ public final class WorkbookLayout {
 
   /** Returns what formulas of a table call cells and columns. */
   public WorkbookNames names(TableDefinition home) {
-    return new WorkbookNames(schema, system, home, wanted);
+    return new WorkbookNames(schema, system, home, new WorkbookNames.Wanted());
   }
 
   /** Returns the formula in which the value of a column stands. */
@@ -257,15 +282,8 @@ public final class WorkbookLayout {
     return system;
   }
 
-  private static boolean required(TableDefinition table, Column column) {
-    return column.role() == Column.Role.INPUT
-        && column.content() != Column.Content.WORDS
-        && !column.isOptional()
-        && table.takesEntries(column);
-  }
-
   private List<SheetColumn> laidOut(TableDefinition table) {
-    WorkbookNames names = names(table);
+    WorkbookNames names = new WorkbookNames(schema, system, table, wanted);
     List<SheetColumn> values = new ArrayList<>();
     Map<Column, List<SheetColumn>> between = new LinkedHashMap<>();
     for (Column column : of(table)) {
@@ -322,11 +340,12 @@ public final class WorkbookLayout {
         all.add(SheetColumn.typed(column, WorkbookNames.typedHeading(column, system)));
       }
     }
-    List<Column> needed = of(table).stream().filter(column -> required(table, column)).toList();
+    List<Column> needed = of(table).stream().filter(column -> table.needs(column)).toList();
     if (free && !needed.isEmpty()) {
       wanted.counted.add(table.id());
       all.add(
-          SheetColumn.ofRow(SheetColumn.Role.MISSING, "Missing", missing(table, needed, names)));
+          SheetColumn.ofRow(
+              SheetColumn.Role.MISSING, WorkbookNames.MISSING, missing(table, needed, names)));
     }
     all.addAll(values);
     if (wanted.counted.contains(table.id())) {

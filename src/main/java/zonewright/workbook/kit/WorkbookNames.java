@@ -23,6 +23,9 @@ public final class WorkbookNames implements SpreadsheetNames {
   /** The heading of the column that holds 1 in rows in which something was typed. */
   public static final String FILLED_IN = "Filled in";
 
+  /** The heading of the column that names something a row lacks. */
+  public static final String MISSING = "Missing";
+
   /** The heading of the column of numbers that stay with their rows. */
   public static final String IDENTITY = "Identity";
 

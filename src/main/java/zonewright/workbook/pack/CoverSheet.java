@@ -1,6 +1,7 @@
 package zonewright.workbook.pack;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import zonewright.budget.LocalRule;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
@@ -12,12 +13,17 @@ import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.Finding;
 import zonewright.design.ForClient;
+import zonewright.design.SheetsInUse;
+import zonewright.formula.Outcome;
+import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** The cover: what the project is, what it comes to, what to look at, and what to be careful of. */
 final class CoverSheet implements PackSheet {
@@ -88,6 +94,7 @@ final class CoverSheet implements PackSheet {
             "General",
             CellStyleName.PLAIN)
         .next();
+    lacking(page, book);
     page.next().band("What it comes to");
     for (Column result : RESULTS) {
       page.words(0, result.name(), CellStyleName.NAME)
@@ -102,11 +109,50 @@ final class CoverSheet implements PackSheet {
     } else {
       findings(page, design.findings());
     }
+    page.next().band("Where things are");
+    for (TableDefinition table : book.tables()) {
+      if (SheetsInUse.uses(design.book(), table)) {
+        page.formula(0, link(table.title()), table.title(), CellStyleName.NAME)
+            .across(
+                1, table.about().isEmpty() ? table.title() : table.about(), CellStyleName.SMALL);
+      }
+    }
     page.next().band("Take care");
     for (Caution caution : Caution.all()) {
       page.words(0, caution.topic(), CellStyleName.CAUTION)
           .across(1, caution.sentences(), CellStyleName.CAUTION);
     }
+  }
+
+  /** Says how many zones lack something they cannot be calculated without. */
+  private static void lacking(Page page, PackBook pack) {
+    Book book = pack.design().book();
+    TableDefinition zones = book.schema().table(Sheets.ZONES);
+    List<Column> needed = zones.columns().stream().filter(zones::needs).toList();
+    long lacking =
+        IntStream.range(0, book.rows(zones.id()))
+            .filter(row -> book.counts(zones.id(), row))
+            .filter(
+                row ->
+                    needed.stream()
+                        .map(column -> book.outcome(column.reference(), row))
+                        .anyMatch(
+                            outcome ->
+                                !(outcome instanceof Outcome.Amount)
+                                    && !(outcome instanceof Outcome.Words)))
+            .count();
+    page.words(0, "Zones that lack something", CellStyleName.NAME)
+        .formula(
+            1,
+            "COUNTIF(%s[%s],\"?*\")".formatted(zones.title(), WorkbookNames.MISSING),
+            (double) lacking,
+            "General",
+            CellStyleName.PLAIN)
+        .next();
+  }
+
+  private static String link(String title) {
+    return "HYPERLINK(\"#%1$s!A1\",\"%1$s\")".formatted(title);
   }
 
   /** What a client should know; what a designer could do about it is for the designer. */

@@ -78,7 +78,8 @@ final class TimetableBasis {
     int first = page.row();
     rows(book.schema().table(Sheets.ZONES));
     rows(book.schema().table(SiteNights.START_WISH.reference().table()));
-    for (Column fact : FACTS) {
+    // What does not stand in the workbook cannot change there.
+    for (Column fact : FACTS.stream().filter(live::has).toList()) {
       for (int row = 0; row < book.rows(fact.reference().table()); row++) {
         line(fact, row);
       }
@@ -94,6 +95,9 @@ final class TimetableBasis {
   }
 
   private void rows(TableDefinition table) {
+    if (!live.has(table.columns().get(0))) {
+      return;
+    }
     String names = live.all(table.columns().get(0));
     page.words(OF, table.title(), CellStyleName.TABLE)
         .words(FACT, "rows", CellStyleName.TABLE)
