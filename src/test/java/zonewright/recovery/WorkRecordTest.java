@@ -51,8 +51,8 @@ class WorkRecordTest {
 
   /** Begins a record of a design that lies in a file. */
   private WorkRecord begin(Disk disk) throws IOException {
-    file = Files.createDirectories(memory.getPath("/work/designs")).resolve("garden.xlsx");
-    spare = memory.getPath("/work/home/.zonewright/unsaved");
+    file = Files.createDirectories(memory.getPath("/disk/designs")).resolve("garden.xlsx");
+    spare = memory.getPath("/disk/home/.zonewright/unsaved");
     if (!Files.exists(file)) {
       Files.writeString(file, "the design");
     }
@@ -147,7 +147,7 @@ class WorkRecordTest {
         new Disk() {
           @Override
           public DiskFile create(Path wanted, Optional<Path> like) throws IOException {
-            if (wanted.startsWith("/work/designs")) {
+            if (wanted.startsWith("/disk/designs")) {
               throw new AccessDeniedException(wanted.toString());
             }
             return Disk.super.create(wanted, like);
@@ -202,7 +202,7 @@ class WorkRecordTest {
 
   @Test
   void whoMayReadTheDesignMayReadTheRecord() throws Exception {
-    file = Files.createDirectories(memory.getPath("/work/designs")).resolve("garden.xlsx");
+    file = Files.createDirectories(memory.getPath("/disk/designs")).resolve("garden.xlsx");
     Files.writeString(file, "the design");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw----"));
     begin(Disk.REAL);
@@ -234,7 +234,7 @@ class WorkRecordTest {
 
   @Test
   void whereverThePowerGoesWhatWasTypedAfterASaveStandsInTheOldRecordOrTheNew() throws Exception {
-    file = Files.createDirectories(memory.getPath("/work/designs")).resolve("garden.xlsx");
+    file = Files.createDirectories(memory.getPath("/disk/designs")).resolve("garden.xlsx");
     Files.writeString(file, "the design");
     CutDisk disk = new CutDisk(file.getParent());
     begin(disk);
@@ -248,7 +248,7 @@ class WorkRecordTest {
     for (int after = typed; after <= disk.steps(); after++) {
       for (Map<Path, byte[]> left : disk.left(after)) {
         states++;
-        Path folder = Files.createDirectories(memory.getPath("/work/cut" + states));
+        Path folder = Files.createDirectories(memory.getPath("/disk/cut" + states));
         for (Map.Entry<Path, byte[]> each : left.entrySet()) {
           Files.write(folder.resolve(each.getKey().getFileName()), each.getValue());
         }

@@ -34,7 +34,7 @@ class PowerCutTest {
   void begin() throws IOException {
     memory =
         Jimfs.newFileSystem(Configuration.unix().toBuilder().setAttributeViews("posix").build());
-    folder = Files.createDirectory(memory.getPath("/work/designs"));
+    folder = Files.createDirectories(memory.getPath("/disk/designs"));
     file = folder.resolve("garden.xlsx");
   }
 
@@ -107,11 +107,11 @@ class PowerCutTest {
     try (FileSystem small =
         Jimfs.newFileSystem(
             Configuration.unix().toBuilder().setBlockSize(512).setMaxSize(4096).build())) {
-      Path there = Files.createDirectory(small.getPath("/work/full")).resolve("garden.xlsx");
+      Path there = Files.createDirectories(small.getPath("/disk/full")).resolve("garden.xlsx");
       Files.writeString(there, OLD);
       assertThatThrownBy(() -> save(Disk.REAL, there, NEW.repeat(5)))
           .isInstanceOf(DesignFileException.class)
-          .hasMessage("/work/full/garden.xlsx was not saved: the disk is full.");
+          .hasMessage("/disk/full/garden.xlsx was not saved: the disk is full.");
       assertThat(Files.readString(there)).isEqualTo(OLD);
       try (var files = Files.list(there.getParent())) {
         assertThat(files).containsExactly(there);
