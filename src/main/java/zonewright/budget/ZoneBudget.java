@@ -74,8 +74,7 @@ public final class ZoneBudget {
               VOLUME_PER_WEEK
                   .times(Peak.DAYS)
                   .over(WEEK)
-                  .times(Demand.PEAK_NEED)
-                  .over(Demand.NET_DEMAND))
+                  .times(Demand.partOfBaseline(Demand.PEAK_NEED)))
           .band(WATER)
           .means("Water of the site's whole peak month: the zone's share of the baseline budget.")
           .source(

@@ -8,6 +8,7 @@ import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
 import zonewright.climate.Peak;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.formula.Term;
@@ -61,6 +62,9 @@ public final class Demand {
                   + " month, where the site says so or where rain covers its need in the site's peak month.")
           .source("By definition.")
           .build();
+
+  private static final Condition NEVER_NEEDS =
+      NET_DEMAND.atMost(Formula.zero(QuantityKind.DAILY_DEPTH));
 
   public static final Column RUN_TIME_MULTIPLIER =
       Column.calculated(
@@ -156,7 +160,7 @@ public final class Demand {
               "longest-interval",
               "Longest interval",
               QuantityKind.DAYS,
-              Formula.when(NET_DEMAND.atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
+              Formula.when(NEVER_NEEDS)
                   .then(
                       Formula.doesNotApply(
                           "no watering", "Rain covers what the plants need in every month."))
@@ -192,7 +196,10 @@ public final class Demand {
               "Watering days",
               QuantityKind.COUNT,
               Formula.when(WateringPattern.ON_SITE_NIGHTS)
-                  .then(Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED))
+                  .then(
+                      Formula.when(NEVER_NEEDS)
+                          .then(1)
+                          .otherwise(Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED)))
                   .otherwise(WateringPattern.PATTERN_A_WEEK.roundedUpTo(Units.ONE)))
           .band(SCHEDULE)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
@@ -248,6 +255,14 @@ public final class Demand {
   /** Returns the whole minutes of a watering day that a week's minutes come to. */
   static Formula onAWateringDay(Term week) {
     return week.over(WATERINGS_A_WEEK).roundedUpTo(Units.MINUTE);
+  }
+
+  /**
+   * Returns the part of the zone's baseline that a need a day comes to: nothing where rain covers
+   * what the plants need in every month.
+   */
+  public static Formula partOfBaseline(Term need) {
+    return Formula.when(NEVER_NEEDS).then(0).otherwise(need.over(NET_DEMAND));
   }
 
   private static Formula adjustedDepletion() {

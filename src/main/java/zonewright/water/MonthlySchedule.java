@@ -125,17 +125,12 @@ public final class MonthlySchedule {
                       id("percent", month),
                       name("Percent", month),
                       QuantityKind.SHARE,
-                      Formula.when(Demand.NET_DEMAND.atMost(Formula.zero(QuantityKind.DAILY_DEPTH)))
-                          .then(
-                              Formula.doesNotApply(
-                                  "no watering",
-                                  "Rain covers what the plants need in every month."))
-                          .otherwise(NET_DEMANDS.get(month - 1).over(Demand.NET_DEMAND)))
+                      Demand.partOfBaseline(NET_DEMANDS.get(month - 1)))
                   .band("Percent of the baseline")
                   .means(
                       said(
-                          "What the zone asks of its baseline%s: net demand of the month over the one that 100 %% stands for. Not to"
-                              + " be used together with other watering days.",
+                          "What the zone asks of its baseline%s: net demand of the month over the one that 100 %% stands for; 0 where"
+                              + " rain covers its need all year. Not to be used together with other watering days.",
                           month))
                   .source(
                       "The baseline is scaled by the month's demand over that of the peak month: Washington State University Extension"

@@ -149,7 +149,8 @@ class MonthlyScheduleTest {
     for (int month = 0; month < 12; month++) {
       type(Rain.MONTH_RAIN, month, "60 in");
     }
-    assertThat(garden.book().outcome(MonthlySchedule.PERCENTS.get(0).reference(), 0))
+    assertThat(number(MonthlySchedule.PERCENTS.get(0), 0)).isZero();
+    assertThat(garden.book().outcome(Demand.LONGEST_INTERVAL.reference(), 0))
         .isInstanceOf(Outcome.NotApplicable.class)
         .extracting(Outcome::sentence)
         .asString()
