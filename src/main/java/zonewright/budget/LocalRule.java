@@ -74,7 +74,7 @@ public final class LocalRule {
       Column.calculated(
               ZONES,
               "local-above-share",
-              "Above its share of the local limit",
+              "Above its local share",
               QuantityKind.VOLUME,
               ZoneBudget.VOLUME_PER_YEAR.minus(
                   LIMIT.times(Emitters.AREA.over(SiteBudget.TOTAL_AREA))))

@@ -286,7 +286,7 @@ public final class Ordinance {
       Column.calculated(
               ZONES,
               "above-share",
-              "Above its share of the allowance",
+              "Above its yearly share",
               QuantityKind.VOLUME,
               Formula.when(IS_SPECIAL)
                   .then(Formula.zero(QuantityKind.VOLUME))

@@ -142,7 +142,7 @@ public final class WaterSense {
       Column.calculated(
               ZONES,
               "allowance-above-share",
-              "Above its share of the peak month",
+              "Above its peak share",
               QuantityKind.VOLUME,
               REQUIRED.minus(number(0.7).times(MONTH_ET.times(Emitters.AREA))))
           .band(ALLOWANCES)

@@ -91,6 +91,7 @@ public final class IrrigationSheets {
           WeatherSite.AIR_PRESSURE,
           WeatherSite.PSYCHROMETRIC_CONSTANT,
           Plants.BASIS,
+          Plants.BASIS_PLACE,
           Rain.METHOD,
           Rain.COUNTED_SHARE,
           Rain.USABLE_STORAGE,

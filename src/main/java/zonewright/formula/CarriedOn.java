@@ -108,6 +108,11 @@ public final class CarriedOn
   }
 
   @Override
+  public Boolean lookupCount(Formula.LookupCount lookup) {
+    return lacks(lookup.word()) || lookup.limit().read(this);
+  }
+
+  @Override
   public Boolean gather(Formula.Aggregate gather) {
     return false;
   }

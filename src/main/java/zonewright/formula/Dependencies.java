@@ -140,6 +140,13 @@ public final class Dependencies implements FormulaVisitor<Void>, ConditionVisito
   }
 
   @Override
+  public Void lookupCount(Formula.LookupCount lookup) {
+    cells.add(lookup.word());
+    published.addAll(lookup.columns());
+    return lookup.limit().read(this);
+  }
+
+  @Override
   public Void gather(Formula.Aggregate gather) {
     columns.add(gather.column());
     return null;

@@ -144,6 +144,12 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   }
 
   @Override
+  public Found lookupCount(Formula.LookupCount lookup) {
+    alike(new Formula.Lookup(lookup.word(), lookup.columns().get(0)), lookup.limit(), "compare");
+    return found(Dimension.NONE);
+  }
+
+  @Override
   public Found gather(Formula.Aggregate gather) {
     return gather.aggregation().keepsUnit()
         ? found(gather.column().kind().dimension())

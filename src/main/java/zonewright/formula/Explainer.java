@@ -328,6 +328,27 @@ public final class Explainer
     return found(lookup.word(), lookup.columns().get((int) at - 1));
   }
 
+  @Override
+  public Part lookupCount(Formula.LookupCount lookup) {
+    Part limit = lookup.limit().read(this);
+    if (!(limit.outcome() instanceof Outcome.Amount most)) {
+      return limit;
+    }
+    if (!(row.outcome(lookup.word()) instanceof Outcome.Words word)) {
+      return new Part(row.outcome(lookup.word()), Text.closed(lookup.word().name()));
+    }
+    double below = 0;
+    for (ReferenceTable.Numbers column : lookup.columns()) {
+      Outcome outcome = row.lookedUp(word.text(), column).outcome();
+      if (!(outcome instanceof Outcome.Amount amount)) {
+        return new Part(outcome, Text.closed(lookup.word().name()));
+      }
+      below += amount.value() < most.value() ? 1 : 0;
+    }
+    Outcome outcome = new Outcome.Amount(below);
+    return new Part(outcome, counted(outcome, () -> ""));
+  }
+
   private static Text total(
       Reference column, Outcome outcome, KnownRow row, Supplier<String> words) {
     return Text.number(

@@ -215,6 +215,15 @@ public final class Expressed
   }
 
   @Override
+  public Scaled lookupCount(Formula.LookupCount lookup) {
+    Scale scale = lookup.columns().get(0).kind().unit(system).size();
+    return new Scaled(
+        new Formula.LookupCount(
+            lookup.word(), lookup.columns(), brought(lookup.limit().read(this), scale)),
+        Scale.ONE);
+  }
+
+  @Override
   public Scaled gather(Formula.Aggregate gather) {
     return new Scaled(
         gather,

@@ -158,6 +158,19 @@ public sealed interface Formula extends Term {
     }
   }
 
+  /** How many of several neighbouring columns hold less than a limit in the row of a word. */
+  record LookupCount(Reference word, List<ReferenceTable.Numbers> columns, Formula limit)
+      implements Formula {
+    public LookupCount {
+      columns = List.copyOf(columns);
+    }
+
+    @Override
+    public <R> R read(FormulaVisitor<R> reading) {
+      return reading.lookupCount(this);
+    }
+  }
+
   /** One number from a whole column of another table. */
   record Aggregate(Aggregation aggregation, Reference column) implements Formula {
     @Override
@@ -242,6 +255,11 @@ public sealed interface Formula extends Term {
   /** Returns the number for the word in a cell, in the {@code position}-th of several columns. */
   static Formula lookup(Cells word, List<ReferenceTable.Numbers> columns, Term position) {
     return new LookupAcross(word.reference(), columns, position.asFormula());
+  }
+
+  /** Returns how many of several columns hold less than a limit in the row of the word in a cell. */
+  static Formula countBelow(Cells word, List<ReferenceTable.Numbers> columns, Term limit) {
+    return new LookupCount(word.reference(), columns, limit.asFormula());
   }
 
   /** Returns a cell without a number where the question does not arise. */

@@ -28,6 +28,8 @@ public interface FormulaVisitor<R> {
 
   R lookupAcross(Formula.LookupAcross lookup);
 
+  R lookupCount(Formula.LookupCount lookup);
+
   R gather(Formula.Aggregate gather);
 
   R where(Formula.Where where);

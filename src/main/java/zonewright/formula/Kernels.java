@@ -118,11 +118,22 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
   public Kernel lookupAcross(Formula.LookupAcross lookup) {
     Kernel word = cells(lookup.word());
     Kernel position = lookup.position().read(this);
-    double[][] columns =
-        lookup.columns().stream()
-            .map(column -> column.values(workspace.system()))
-            .toArray(double[][]::new);
-    return same(new WholeColumnKernels.FromGrid(columns, word, position), word, position);
+    return same(
+        new WholeColumnKernels.FromGrid(grid(lookup.columns()), word, position), word, position);
+  }
+
+  @Override
+  public Kernel lookupCount(Formula.LookupCount lookup) {
+    Kernel word = cells(lookup.word());
+    Kernel limit = lookup.limit().read(this);
+    return same(
+        new WholeColumnKernels.CountBelow(grid(lookup.columns()), word, limit), word, limit);
+  }
+
+  private double[][] grid(List<ReferenceTable.Numbers> columns) {
+    return columns.stream()
+        .map(column -> column.values(workspace.system()))
+        .toArray(double[][]::new);
   }
 
   @Override

@@ -155,6 +155,18 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
   }
 
   @Override
+  public Text lookupCount(Formula.LookupCount lookup) {
+    return Text.closed(
+        "how many numbers of the %s (table %s, %s to %s) are below %s"
+            .formatted(
+                lookup.word().name(),
+                lookup.columns().get(0).table().name(),
+                lookup.columns().get(0).name(),
+                lookup.columns().get(lookup.columns().size() - 1).name(),
+                lookup.limit().read(INSIDE).words()));
+  }
+
+  @Override
   public Text gather(Formula.Aggregate gather) {
     return Text.closed(gather.aggregation().words() + " " + gather.column().name());
   }

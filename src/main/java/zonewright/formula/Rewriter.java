@@ -167,6 +167,12 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
   }
 
   @Override
+  public Formula lookupCount(Formula.LookupCount lookup) {
+    return new Formula.LookupCount(
+        to.apply(lookup.word()), lookup.columns(), moved(lookup.limit()));
+  }
+
+  @Override
   public Formula gather(Formula.Aggregate gather) {
     return new Formula.Aggregate(gather.aggregation(), to.apply(gather.column()));
   }

@@ -14,7 +14,7 @@ import java.util.function.IntFunction;
  * @param last the formula that gives the result
  */
 public record SpreadsheetSteps(List<Formula> steps, Formula last) {
-  /** The longest text of a step. */
+  /** The longest text of a step as it is shown. */
   public static final int LONGEST = 300;
 
   /** How deep brackets may go. */
@@ -85,7 +85,7 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
   }
 
   private static boolean readable(String text) {
-    return text.length() <= LONGEST && SpreadsheetText.depth(text) <= DEEPEST;
+    return SpreadsheetText.shown(text).length() <= LONGEST && SpreadsheetText.depth(text) <= DEEPEST;
   }
 
   private static boolean worthwhile(String text) {

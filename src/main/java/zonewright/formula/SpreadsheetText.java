@@ -3,6 +3,7 @@ package zonewright.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import zonewright.formula.Condition.ConditionVisitor;
@@ -26,6 +27,9 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
 
   /** So many words are still held against a cell one by one. */
   private static final int FEW_WORDS = 2;
+
+  /** How a cell of the same row is called in the file: the table, its row, then the heading. */
+  private static final Pattern THIS_ROW = Pattern.compile("\\w+\\[\\[#This Row\\],");
 
   private final SpreadsheetNames names;
 
@@ -61,6 +65,11 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   public static String match(String cell, String list) {
     return "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(%s,\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),%s,0)"
         .formatted(cell, list);
+  }
+
+  /** Returns a text as it is shown where it stands: cells of the same row by their heading. */
+  public static String shown(String text) {
+    return THIS_ROW.matcher(text).replaceAll("[@");
   }
 
   /** Returns how deep the brackets of a text go; those of headings and words do not count. */
@@ -113,10 +122,18 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
 
   @Override
   public Text extreme(Formula.Extreme extreme) {
-    return Text.closed(
-        "%s(%s,%s)"
-            .formatted(
-                extreme.largest() ? "MAX" : "MIN", words(extreme.left()), words(extreme.right())));
+    List<String> all = new ArrayList<>();
+    collect(extreme, extreme.largest(), all);
+    return Text.closed((extreme.largest() ? "MAX(" : "MIN(") + String.join(",", all) + ")");
+  }
+
+  private void collect(Formula formula, boolean largest, List<String> all) {
+    if (formula instanceof Formula.Extreme extreme && extreme.largest() == largest) {
+      collect(extreme.left(), largest, all);
+      collect(extreme.right(), largest, all);
+    } else {
+      all.add(words(formula));
+    }
   }
 
   @Override
@@ -145,8 +162,60 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
     return text(measure.operand());
   }
 
+  /** Choices one in the other stand side by side, as a list of cases. */
   @Override
   public Text choose(Formula.Choose choose) {
+    List<Formula.Choose> cases = new ArrayList<>();
+    Formula last = choose;
+    while (last instanceof Formula.Choose next) {
+      cases.add(next);
+      last = next.otherwise();
+    }
+    if (cases.size() == 1) {
+      return Text.closed(
+          "IF(%s,%s,%s)".formatted(choose.condition().read(this), then(choose), words(last)));
+    }
+    boolean ends = last instanceof Formula.Nothing;
+    Optional<Reference> word = oneWord(cases);
+    if (word.isPresent()) {
+      String each =
+          cases.stream()
+              .map(
+                  one ->
+                      quoted(((Condition.WordIs) one.condition()).words().get(0)) + "," + then(one))
+              .collect(Collectors.joining(","));
+      return Text.closed(
+          "_xlfn.SWITCH(%s,%s%s)"
+              .formatted(names.cell(word.get()), each, ends ? "" : "," + words(last)));
+    }
+    String each =
+        cases.stream()
+            .map(one -> one.condition().read(this) + "," + then(one))
+            .collect(Collectors.joining(","));
+    return Text.closed("_xlfn.IFS(%s%s)".formatted(each, ends ? "" : ",TRUE," + words(last)));
+  }
+
+  /** The cell whose word alone decides between several cases. */
+  private static Optional<Reference> oneWord(List<Formula.Choose> cases) {
+    List<Reference> words =
+        cases.stream()
+            .map(
+                each ->
+                    each.condition() instanceof Condition.WordIs is && is.words().size() == 1
+                        ? Optional.of(is.word())
+                        : Optional.<Reference>empty())
+            .distinct()
+            .flatMap(Optional::stream)
+            .toList();
+    boolean all =
+        cases.stream()
+            .allMatch(
+                each ->
+                    each.condition() instanceof Condition.WordIs is && is.words().size() == 1);
+    return all && words.size() == 1 ? Optional.of(words.get(0)) : Optional.empty();
+  }
+
+  private String then(Formula.Choose choose) {
     String then = words(choose.then());
     for (Reference given : given(choose.condition())) {
       if (!Dependencies.of(choose.then()).cells().contains(given)) {
@@ -154,8 +223,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
         then = "IF(%s<>\"\",%s)".formatted(names.cell(given), then);
       }
     }
-    return Text.closed(
-        "IF(%s,%s,%s)".formatted(choose.condition().read(this), then, words(choose.otherwise())));
+    return then;
   }
 
   /** The cells that must have been filled in for a condition to hold. */
@@ -216,6 +284,17 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
                 names.published(columns.get(0), columns.get(columns.size() - 1)),
                 names.row(lookup.word(), columns.get(0).table()),
                 words(lookup.position())));
+  }
+
+  @Override
+  public Text lookupCount(Formula.LookupCount lookup) {
+    List<ReferenceTable.Numbers> columns = lookup.columns();
+    return Text.closed(
+        "SUMPRODUCT(--(INDEX(%s,%s,0)<%s))"
+            .formatted(
+                names.published(columns.get(0), columns.get(columns.size() - 1)),
+                names.row(lookup.word(), columns.get(0).table()),
+                text(lookup.limit()).onLeft(1)));
   }
 
   @Override

@@ -182,6 +182,49 @@ final class WholeColumnKernels {
     }
   }
 
+  /** How many numbers of a row lie below a limit; no number where one of them is missing. */
+  static final class CountBelow extends Kernel.Binary {
+    private final double[][] columns;
+
+    CountBelow(double[][] columns, Kernel row, Kernel limit) {
+      super(row, limit);
+      this.columns = columns;
+    }
+
+    private double count(double row, double limit) {
+      if (!(row >= 0 && row < columns[0].length) || Double.isNaN(limit)) {
+        return Double.NaN;
+      }
+      double below = 0;
+      for (double[] column : columns) {
+        double value = column[(int) row];
+        below += Double.isNaN(value) ? Double.NaN : value < limit ? 1 : 0;
+      }
+      return below;
+    }
+
+    @Override
+    void join(double[] first, double[] second, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        target[i] = count(first[i], second[i]);
+      }
+    }
+
+    @Override
+    void join(double first, double[] second, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        target[i] = count(first, second[i]);
+      }
+    }
+
+    @Override
+    void join(double[] first, double second, double[] target, int rows) {
+      for (int i = 0; i < rows; i++) {
+        target[i] = count(first[i], second);
+      }
+    }
+  }
+
   /** The number in a row of another table, by a position. */
   static final class Pick extends Kernel.Unary {
     private final BlockColumn column;

@@ -166,7 +166,7 @@ public final class Laterals {
           LAID_STEP,
           "Pipe of the laterals: the kind and size chosen, or the smallest size that will do.");
 
-  public static final Column INSIDE = RUN.inside(TOO_SMALL);
+  public static final Column INSIDE = RUN.inside(LAID_STEP);
   public static final Column COEFFICIENT = RUN.coefficient();
   public static final Column VELOCITY = RUN.velocity(FLOW, INSIDE);
 

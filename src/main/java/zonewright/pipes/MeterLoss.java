@@ -27,12 +27,7 @@ final class MeterLoss {
   }
 
   private static Formula below(Cells meter, List<ReferenceTable.Numbers> points, Term value) {
-    Formula count = null;
-    for (ReferenceTable.Numbers point : points.subList(1, points.size())) {
-      Formula one = Formula.when(point.of(meter).below(value)).then(1).otherwise(0);
-      count = count == null ? one : count.plus(one);
-    }
-    return count;
+    return Formula.countBelow(meter, points.subList(1, points.size()), value);
   }
 
   /**

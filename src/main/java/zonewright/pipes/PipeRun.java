@@ -109,10 +109,10 @@ final class PipeRun {
 
   /** How many sizes of the kind come before the first that is wide enough. */
   Column tooSmall(Column leastInside) {
-    Formula count = PipeTables.leastStep(kind).minus(1);
-    for (ReferenceTable.Numbers diameter : PipeTables.DIAMETERS) {
-      count = count.plus(Formula.when(diameter.of(kind).below(leastInside)).then(1).otherwise(0));
-    }
+    Formula count =
+        PipeTables.leastStep(kind)
+            .minus(1)
+            .plus(Formula.countBelow(kind, PipeTables.DIAMETERS, leastInside));
     Formula all =
         Formula.when(PipeTables.widest(kind).below(leastInside))
             .then(PipeTables.SIZES.size())
@@ -185,7 +185,8 @@ final class PipeRun {
         .build();
   }
 
-  Column inside(Column tooSmall) {
+  /** The inside diameter, given the step of the size that is laid. */
+  Column inside(Column step) {
     return Column.defaulted(
             PIPES,
             id + "-inside",
@@ -193,16 +194,7 @@ final class PipeRun {
             QuantityKind.DIAMETER,
             Formula.when(own.given())
                 .then(OwnPipes.INSIDE.inRowOf(own))
-                .otherwise(
-                    Formula.when(size.given())
-                        .then(PipeTables.diameter(kind.reference(), PipeTables.step(size)))
-                        .otherwise(
-                            Formula.when(tooSmall.atLeast(PipeTables.greatestStep(kind)))
-                                .then(
-                                    Formula.doesNotApply(
-                                        "none", "No size of this kind of pipe is large enough."))
-                                .otherwise(
-                                    PipeTables.diameterMade(kind.reference(), tooSmall.plus(1))))))
+                .otherwise(PipeTables.diameter(kind, step)))
         .band(band)
         .within(Bounds.above(0, 48, Units.INCH))
         .means(

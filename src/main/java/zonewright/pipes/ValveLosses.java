@@ -33,6 +33,12 @@ public final class ValveLosses {
   public static final Column THIRD_FLOW = flow("third");
   public static final Column THIRD_LOSS = loss("third");
 
+  public static final Column TO_SECOND =
+      rise("second", FIRST_FLOW, FIRST_LOSS, SECOND_FLOW, SECOND_LOSS);
+
+  public static final Column TO_THIRD =
+      rise("third", SECOND_FLOW, SECOND_LOSS, THIRD_FLOW, THIRD_LOSS);
+
   /** Flows that do not grow from left to right. */
   public static final Rule OUT_OF_ORDER =
       new Rule(
@@ -77,6 +83,22 @@ public final class ValveLosses {
     return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
+  private static Column rise(
+      String to, Column lowFlow, Column lowLoss, Column highFlow, Column highLoss) {
+    return Column.calculated(
+            VALVES,
+            "rise-to-" + to,
+            "Rise to the %s flow".formatted(to),
+            QuantityKind.LOSS_RISE,
+            highLoss.minus(lowLoss).over(squared(highFlow).minus(squared(lowFlow))))
+        .band(VALVE)
+        .means(
+            "How much the loss grows on the way to the %s flow, for each square of the flow."
+                .formatted(to))
+        .source(SOURCE)
+        .build();
+  }
+
   /**
    * Returns the loss at a flow of the valve that a cell names; refused above its third flow.
    *
@@ -84,11 +106,11 @@ public final class ValveLosses {
    * way.
    */
   static Formula at(Cells valve, Term flow) {
+    Formula first = found(FIRST_FLOW, valve);
+    Formula second = found(SECOND_FLOW, valve);
     Formula toSecond =
-        Formula.smaller(
-            Formula.number(1),
-            Formula.larger(Formula.number(0), way(flow, FIRST_FLOW, SECOND_FLOW, valve)));
-    Formula toThird = Formula.larger(Formula.number(0), way(flow, SECOND_FLOW, THIRD_FLOW, valve));
+        squared(Formula.smaller(second, Formula.larger(first, flow))).minus(squared(first));
+    Formula toThird = squared(Formula.larger(second, flow)).minus(squared(second));
     return Formula.when(flow.above(found(THIRD_FLOW, valve)))
         .then(
             Formula.refused(
@@ -96,18 +118,12 @@ public final class ValveLosses {
                 "the flow is above the greatest one of the valve; choose a larger valve"))
         .otherwise(
             found(FIRST_LOSS, valve)
-                .plus(rise(FIRST_LOSS, SECOND_LOSS, valve).times(toSecond))
-                .plus(rise(SECOND_LOSS, THIRD_LOSS, valve).times(toThird)));
+                .plus(found(TO_SECOND, valve).times(toSecond))
+                .plus(found(TO_THIRD, valve).times(toThird)));
   }
 
-  private static Formula rise(Column low, Column high, Cells valve) {
-    return found(high, valve).minus(found(low, valve));
-  }
-
-  private static Formula way(Term flow, Column low, Column high, Cells valve) {
-    Formula below = found(low, valve).times(found(low, valve));
-    Formula above = found(high, valve).times(found(high, valve));
-    return flow.times(flow).minus(below).over(above.minus(below));
+  private static Formula squared(Term flow) {
+    return flow.times(flow);
   }
 
   private static Formula found(Column column, Cells valve) {
@@ -137,6 +153,15 @@ public final class ValveLosses {
 
   /** Returns the columns of the sheet in their order. */
   public static List<Column> columns() {
-    return List.of(NAME, FIRST_FLOW, FIRST_LOSS, SECOND_FLOW, SECOND_LOSS, THIRD_FLOW, THIRD_LOSS);
+    return List.of(
+        NAME,
+        FIRST_FLOW,
+        FIRST_LOSS,
+        SECOND_FLOW,
+        SECOND_LOSS,
+        THIRD_FLOW,
+        THIRD_LOSS,
+        TO_SECOND,
+        TO_THIRD);
   }
 }

@@ -5,9 +5,6 @@ import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.List;
-import java.util.Map;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Bounds;
@@ -34,26 +31,29 @@ public final class Plants {
 
   public static final String OWN_BASIS = "each plant's own";
 
-  /**
-   * Bases of plant factors, each with its column in the table, which has a number for every plant.
-   */
-  private static final Map<String, String> BASES =
-      Map.of(
-          "ASABE S623", "By ASABE S623 or own",
-          "FAO-56 Kc", "By FAO-56 or own",
-          "WUCOLS", "By WUCOLS or own",
-          "MWELO", "By MWELO or own",
-          "WaterSense", "By WaterSense or own");
+  /** A basis of plant factors, and its column in the table, which has a number for every plant. */
+  private record Basis(String name, String heading) {}
 
-  private static final List<String> BASIS_NAMES = List.copyOf(new TreeSet<>(BASES.keySet()));
+  private static final List<Basis> BASES =
+      List.of(
+          new Basis(OWN_BASIS, "Plant factor"),
+          new Basis("ASABE S623", "By ASABE S623 or own"),
+          new Basis("FAO-56 Kc", "By FAO-56 or own"),
+          new Basis("WUCOLS", "By WUCOLS or own"),
+          new Basis("MWELO", "By MWELO or own"),
+          new Basis("WaterSense", "By WaterSense or own"));
+
+  private static final List<ReferenceTable.Numbers> FACTORS =
+      BASES.stream()
+          .map(basis -> TYPES.numbers(basis.heading(), QuantityKind.FACTOR))
+          .toList();
 
   public static final Column BASIS =
       Column.choice(
               SITE,
               "plant-basis",
               "Plant factors by",
-              new WordList.Fixed(
-                  Stream.concat(Stream.of(OWN_BASIS), BASIS_NAMES.stream()).toList()),
+              new WordList.Fixed(BASES.stream().map(Basis::name).toList()),
               OWN_BASIS)
           .band(PLANTS)
           .means(
@@ -63,6 +63,14 @@ public final class Plants {
           .source(
               "Table Plants, which says row by row what each figure is worth. By MWELO the top of each range stands, the safe"
                   + " side.")
+          .build();
+
+  public static final Column BASIS_PLACE =
+      Column.calculated(
+              SITE, "plant-basis-place", "Column of that basis", QuantityKind.COUNT, placeOfBasis())
+          .band(PLANTS)
+          .means("Which of the columns of factors in the table Plants the zones take, counted from the left.")
+          .source("By counting.")
           .build();
 
   public static final String THIRSTIEST = "thirstiest";
@@ -97,8 +105,8 @@ public final class Plants {
                   + " underwaters.")
           .build();
 
-  private static final Formula FIRST_FACTOR = factorOf(PLANT);
-  private static final Formula SECOND_FACTOR = factorOf(SECOND_PLANT);
+  private static final Formula FIRST_FACTOR = Formula.lookup(PLANT, FACTORS, BASIS_PLACE);
+  private static final Formula SECOND_FACTOR = Formula.lookup(SECOND_PLANT, FACTORS, BASIS_PLACE);
 
   public static final Column PLANT_FACTOR =
       Column.defaulted(
@@ -183,17 +191,15 @@ public final class Plants {
           .source("Table Plants, by row.")
           .build();
 
-  private static Formula factorOf(Column plant) {
-    Formula factor = factor(plant, "Plant factor");
-    for (String basis : BASIS_NAMES) {
-      factor =
-          Formula.when(BASIS.is(basis)).then(factor(plant, BASES.get(basis))).otherwise(factor);
+  private static Formula placeOfBasis() {
+    Formula place = Formula.number(1);
+    for (int at = BASES.size(); at > 1; at--) {
+      place =
+          Formula.when(BASIS.is(BASES.get(at - 1).name()))
+              .then(at)
+              .otherwise(place);
     }
-    return factor;
-  }
-
-  private static Formula factor(Column plant, String heading) {
-    return TYPES.numbers(heading, QuantityKind.FACTOR).of(plant);
+    return place;
   }
 
   private static Column factor(String id, String name, String meaning) {

@@ -28,6 +28,14 @@ public enum QuantityKind {
   DATE("date", Units.CLOCK, 0, Units.CLOCK, 0, "2026-06-01"),
   VOLUME("volume", Units.GALLON, 0, Units.LITRE, 0, "500 gal or 1900 L"),
   PRESSURE("pressure", Units.POUND_PER_SQUARE_INCH, 1, Units.KILOPASCAL, 0, "60 psi or 410 kPa"),
+  /** How much pressure is lost for each square of a flow. */
+  LOSS_RISE(
+      "loss for each square of a flow",
+      Units.PSI_PER_SQUARE_GPM,
+      5,
+      Units.KPA_PER_SQUARE_LPM,
+      5,
+      "0.002 psi/gpm²"),
   SPEED("speed", Units.FOOT_PER_SECOND, 2, Units.METRE_PER_SECOND, 2, "5 ft/s or 1.5 m/s"),
   CURRENT("electric current", Units.AMPERE, 2, Units.AMPERE, 2, "0.35 A"),
   VOLTAGE("voltage", Units.VOLT, 1, Units.VOLT, 1, "24 V"),

@@ -72,6 +72,13 @@ public final class Units {
       NEWTON.multiple("0.45359237", "").multiple("9.80665", "lbf");
   public static final Unit POUND_PER_SQUARE_INCH = POUND_FORCE.per(SQUARE_INCH, "psi");
   public static final Unit KILOPASCAL = NEWTON.per(SQUARE_METRE, "Pa").multiple("1000", "kPa");
+  /** How a loss grows with the square of the flow. */
+  public static final Unit PSI_PER_SQUARE_GPM =
+      POUND_PER_SQUARE_INCH.per(GALLON_PER_MINUTE, "psi/gpm").per(GALLON_PER_MINUTE, "psi/gpm²");
+
+  public static final Unit KPA_PER_SQUARE_LPM =
+      KILOPASCAL.per(LITRE_PER_MINUTE, "kPa·min/L").per(LITRE_PER_MINUTE, "kPa·min²/L²");
+
   public static final Unit BAR = KILOPASCAL.multiple("100", "bar");
 
   /** Pressure under a column of water of 1000 kg/m³, the conventional one. */
