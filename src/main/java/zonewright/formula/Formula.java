@@ -257,7 +257,9 @@ public sealed interface Formula extends Term {
     return new LookupAcross(word.reference(), columns, position.asFormula());
   }
 
-  /** Returns how many of several columns hold less than a limit in the row of the word in a cell. */
+  /**
+   * Returns how many of several columns hold less than a limit in the row of the word in a cell.
+   */
   static Formula countBelow(Cells word, List<ReferenceTable.Numbers> columns, Term limit) {
     return new LookupCount(word.reference(), columns, limit.asFormula());
   }

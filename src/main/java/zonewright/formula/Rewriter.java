@@ -84,6 +84,20 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
     return conditions;
   }
 
+  /**
+   * Returns the way through the choices of a formula that is taken where conditions hold or not.
+   */
+  public static Formula taken(Formula whole, Predicate<Condition> holds) {
+    return new Rewriter(
+            UnaryOperator.identity(),
+            part ->
+                part instanceof Formula.Choose choose
+                    ? taken(
+                        holds.test(choose.condition()) ? choose.then() : choose.otherwise(), holds)
+                    : null)
+        .moved(whole);
+  }
+
   private Condition moved(Condition part) {
     Condition other = insteadOf.apply(part);
     return other == null ? part.read(this) : other;

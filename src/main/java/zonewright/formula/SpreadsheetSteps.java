@@ -85,7 +85,8 @@ public record SpreadsheetSteps(List<Formula> steps, Formula last) {
   }
 
   private static boolean readable(String text) {
-    return SpreadsheetText.shown(text).length() <= LONGEST && SpreadsheetText.depth(text) <= DEEPEST;
+    return SpreadsheetText.shown(text).length() <= LONGEST
+        && SpreadsheetText.depth(text) <= DEEPEST;
   }
 
   private static boolean worthwhile(String text) {

@@ -210,8 +210,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
     boolean all =
         cases.stream()
             .allMatch(
-                each ->
-                    each.condition() instanceof Condition.WordIs is && is.words().size() == 1);
+                each -> each.condition() instanceof Condition.WordIs is && is.words().size() == 1);
     return all && words.size() == 1 ? Optional.of(words.get(0)) : Optional.empty();
   }
 

@@ -7,7 +7,6 @@ import static zonewright.trade.Sheets.PRESSURE_CLASS;
 import java.util.List;
 import java.util.Locale;
 import zonewright.formula.Formula;
-import zonewright.formula.ReferenceTable;
 import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;

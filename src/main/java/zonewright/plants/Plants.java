@@ -44,9 +44,7 @@ public final class Plants {
           new Basis("WaterSense", "By WaterSense or own"));
 
   private static final List<ReferenceTable.Numbers> FACTORS =
-      BASES.stream()
-          .map(basis -> TYPES.numbers(basis.heading(), QuantityKind.FACTOR))
-          .toList();
+      BASES.stream().map(basis -> TYPES.numbers(basis.heading(), QuantityKind.FACTOR)).toList();
 
   public static final Column BASIS =
       Column.choice(
@@ -69,7 +67,8 @@ public final class Plants {
       Column.calculated(
               SITE, "plant-basis-place", "Column of that basis", QuantityKind.COUNT, placeOfBasis())
           .band(PLANTS)
-          .means("Which of the columns of factors in the table Plants the zones take, counted from the left.")
+          .means(
+              "Which of the columns of factors in the table Plants the zones take, counted from the left.")
           .source("By counting.")
           .build();
 
@@ -194,10 +193,7 @@ public final class Plants {
   private static Formula placeOfBasis() {
     Formula place = Formula.number(1);
     for (int at = BASES.size(); at > 1; at--) {
-      place =
-          Formula.when(BASIS.is(BASES.get(at - 1).name()))
-              .then(at)
-              .otherwise(place);
+      place = Formula.when(BASIS.is(BASES.get(at - 1).name())).then(at).otherwise(place);
     }
     return place;
   }

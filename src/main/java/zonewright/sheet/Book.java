@@ -14,9 +14,12 @@ import java.util.function.Supplier;
 import zonewright.formula.Condition;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Explainer;
+import zonewright.formula.Expressed;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
+import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
+import zonewright.formula.Rewriter;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 
@@ -278,6 +281,15 @@ public final class Book {
   public boolean holds(Condition plain, String table, int row) {
     Reference first = schema.table(table).columns().get(0).reference();
     return Explainer.holds(plain, new BookRow(this, table, row), cellName(first, row));
+  }
+
+  /** Returns a calculated cell's formula in names, by the way its choices take in this row. */
+  public String equationTaken(Reference reference, int row) {
+    Formula formula = schema.column(reference).formula().orElseThrow();
+    return PrintedText.of(
+        Rewriter.taken(
+            formula,
+            condition -> holds(Expressed.in(condition, system()), reference.table(), row)));
   }
 
   /** Returns how a cell comes about. */

@@ -72,6 +72,7 @@ public final class Units {
       NEWTON.multiple("0.45359237", "").multiple("9.80665", "lbf");
   public static final Unit POUND_PER_SQUARE_INCH = POUND_FORCE.per(SQUARE_INCH, "psi");
   public static final Unit KILOPASCAL = NEWTON.per(SQUARE_METRE, "Pa").multiple("1000", "kPa");
+
   /** How a loss grows with the square of the flow. */
   public static final Unit PSI_PER_SQUARE_GPM =
       POUND_PER_SQUARE_INCH.per(GALLON_PER_MINUTE, "psi/gpm").per(GALLON_PER_MINUTE, "psi/gpm²");

@@ -97,7 +97,9 @@ public final class CycleAndSoak {
                     Formula.refused(
                         "runs off",
                         "water runs off within a minute; use emitters with a lower precipitation rate"))
-                .otherwise(Formula.larger(Formula.number(1), run.over(LONGEST_CYCLE).roundedUpTo(Units.ONE))));
+                .otherwise(
+                    Formula.larger(
+                        Formula.number(1), run.over(LONGEST_CYCLE).roundedUpTo(Units.ONE))));
   }
 
   /** Returns the shortest pause after one of several cycles. */

@@ -19,6 +19,7 @@ import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.TypingLimits;
 import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.kit.WorkbookNames;
 
@@ -64,8 +65,8 @@ final class LimitsSheet {
     constant("As good as whole", SpreadsheetText.WHOLE_ENOUGH, Numbers.WHOLE_ENOUGH);
     constant("As good as a half", SpreadsheetText.HALF_ENOUGH, Numbers.HALF_ENOUGH);
     constant("As good as equal, as a part", SpreadsheetText.EQUAL_ENOUGH, EQUAL_IN_CRITERIA);
-    layout.limits().forEach(limits -> line(limits, layout.system()));
-    layout.fixedWords().forEach((column, words) -> list(layout, column, words));
+    layout.limits().all().forEach(limits -> line(limits, layout.system()));
+    layout.limits().fixedWords().forEach((column, words) -> list(layout, column, words));
     sheet.createFreezePane(2, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     PageSetup.set(sheet, project, layout.system(), true, HEADINGS.length);
@@ -79,7 +80,7 @@ final class LimitsSheet {
     row++;
   }
 
-  private void line(WorkbookLayout.Limits limits, UnitSystem system) {
+  private void line(TypingLimits.Limits limits, UnitSystem system) {
     Column column = limits.column();
     words(0, limits.table().title(), CellStyleName.TABLE);
     words(1, column.name(), CellStyleName.NAME);

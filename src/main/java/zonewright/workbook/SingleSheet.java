@@ -33,6 +33,11 @@ final class SingleSheet {
   /** The line that says in which units the whole workbook is. */
   static final String UNITS_LINE = "Units";
 
+  /** How deep in the groups of lines stand those not looked at first, and what is in between. */
+  private static final short NOT_AT_FIRST = 1;
+
+  private static final short BETWEEN = 2;
+
   static final int YOURS_AT = 1;
   static final int USED_AT = 2;
 
@@ -87,7 +92,10 @@ final class SingleSheet {
       }
       if (!column.band().equals(band)) {
         band = column.band();
-        at = band(sheet, at, band);
+        boolean any =
+            table.columns().stream()
+                .anyMatch(each -> each.band().equals(column.band()) && opens(table, each));
+        at = band(sheet, at, band, any);
       }
       lines.put(column, at);
       at = lines(sheet, at, table, column);
@@ -100,6 +108,8 @@ final class SingleSheet {
     sheet.setColumnHidden(SOURCE_AT, true);
     sheet.getColumnHelper().getColumn(SOURCE_AT, false).setOutlineLevel((short) 1);
     sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
+    sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelRow(BETWEEN);
+    sheet.setRowSumsBelow(false);
     PageSetup.set(sheet, project, book.system(), true, HEADINGS.length);
     return sheet;
   }
@@ -128,8 +138,22 @@ final class SingleSheet {
     return at + 1;
   }
 
-  private int band(XSSFSheet sheet, int at, String band) {
+  private boolean opens(TableDefinition table, Column column) {
+    return layout.columns(table).stream()
+        .anyMatch(line -> line.column().equals(Optional.of(column)) && layout.open(table, line));
+  }
+
+  /** Puts a line behind the sign beside the one above it. */
+  private static void close(XSSFRow row, short level) {
+    row.setZeroHeight(true);
+    row.getCTRow().setOutlineLevel(level);
+  }
+
+  private int band(XSSFSheet sheet, int at, String band, boolean open) {
     XSSFRow row = sheet.createRow(at);
+    if (!open) {
+      close(row, NOT_AT_FIRST);
+    }
     for (int i = 0; i < HEADINGS.length; i++) {
       small(row, i, i == 0 ? band : "", CellStyleName.BAND);
     }
@@ -154,8 +178,7 @@ final class SingleSheet {
         XSSFRow between = sheet.createRow(next++);
         small(between, 0, line.heading(), CellStyleName.SMALL);
         cells.write(between, USED_AT, table, line, 0);
-        between.setZeroHeight(true);
-        between.getCTRow().setOutlineLevel((short) 1);
+        close(between, BETWEEN);
         name(table, line.heading(), between.getRowNum(), USED_AT);
       } else {
         boolean typed = line.role() == SheetColumn.Role.TYPED;
@@ -170,6 +193,9 @@ final class SingleSheet {
     }
     name(table, column.name(), first, row.getCell(USED_AT) == null ? YOURS_AT : USED_AT);
     row.setHeightInPoints(height);
+    if (!opens(table, column)) {
+      close(row, NOT_AT_FIRST);
+    }
     return next;
   }
 

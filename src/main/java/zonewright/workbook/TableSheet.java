@@ -32,6 +32,7 @@ final class TableSheet {
   private static final int WIDEST = 34;
   private static final int ROWS_MEASURED = 200;
   private static final float LINE_POINTS = 12.5f;
+  private static final float WORDS_POINTS = 13.2f;
 
   private final XSSFWorkbook workbook;
   private final Book book;
@@ -77,6 +78,7 @@ final class TableSheet {
         for (int position = 0; position < columns.size(); position++) {
           cells.write(target, position, table, columns.get(position), row - FIRST_ROW);
         }
+        fit(sheet, target, columns, row - FIRST_ROW);
       }
     }
     Map<SheetColumn, Integer> at = new LinkedHashMap<>();
@@ -146,6 +148,23 @@ final class TableSheet {
         }
         start = position + 1;
       }
+    }
+  }
+
+  /** Makes a row as high as its longest words need. */
+  private void fit(XSSFSheet sheet, XSSFRow row, List<SheetColumn> columns, int of) {
+    int most = 1;
+    for (int position = 0; position < columns.size(); position++) {
+      SheetColumn column = columns.get(position);
+      if (column.role() == SheetColumn.Role.TYPED
+          && book.rows(column.column().get().reference().table()) > of
+          && book.entry(column.column().get().reference(), of) instanceof Entry.Words words) {
+        int room = sheet.getColumnWidth(position) / 256 - 2;
+        most = Math.max(most, lines(words.text(), room));
+      }
+    }
+    if (most > 1) {
+      row.setHeightInPoints(most * WORDS_POINTS + 3);
     }
   }
 

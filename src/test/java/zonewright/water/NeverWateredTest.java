@@ -19,7 +19,9 @@ import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
-/** A zone whose need rain covers in every month takes no water, and takes no figure from the site. */
+/**
+ * A zone whose need rain covers in every month takes no water, and takes no figure from the site.
+ */
 class NeverWateredTest {
   private final Design garden = Demo.libraryGarden(UnitSystem.US);
 

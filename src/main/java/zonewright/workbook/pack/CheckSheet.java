@@ -67,7 +67,7 @@ final class CheckSheet implements PackSheet {
   @Override
   public void write(PackBook pack) {
     Book book = pack.design().book();
-    Page page = pack.page(title(), true, 5, 32, 14, 10, 70);
+    Page page = pack.page(title(), false, 5, 28, 18, 9, 58);
     OptionalInt zone = zone(book);
     if (zone.isEmpty()) {
       page.title("How to check this design", lacks(pack.design()).orElse(""));
@@ -100,7 +100,10 @@ final class CheckSheet implements PackSheet {
     Column column = working.column();
     int row = step.row();
     TableDefinition table = pack.design().book().schema().table(column.reference().table());
-    String equation = working.symbols().isEmpty() ? column.meaning() : "= " + working.symbols();
+    String equation =
+        working.symbols().isEmpty() || column.content() != Column.Content.NUMBER
+            ? column.meaning()
+            : "= " + pack.design().book().equationTaken(column.reference(), row);
     page.words(0, number + ".", CellStyleName.NAME);
     if (pack.live().has(column)) {
       page.formula(1, link(pack, column, row), column.name(), CellStyleName.NAME);

@@ -29,6 +29,25 @@ import zonewright.workbook.kit.WorkbookNames;
 final class CoverSheet implements PackSheet {
   private static final int MOST_FINDINGS = 40;
 
+  /** Rows of a table's sheet, counted from 1: below its headings, and as many as can be opened. */
+  private static final int FIRST_ROW = 3;
+
+  private static final int LAST_ROW = 20_000;
+
+  private static final List<String> USE =
+      List.of(
+          "Tinted cells are for typing. Where there is a usual value its own cell, “…, yours”, stands before it: what is typed there"
+              + " is used instead, and with the cell blank the usual value is back.",
+          "White cells are formulas one can read. A grey #N/A lacks something or rests on something that is wrong; the column"
+              + " Missing names it. A blank never counts as zero.",
+          "What is not looked at first, and the cells in between, stand behind the signs + beside the rows and above the"
+              + " columns.",
+          "Type a new zone below the last one. A program that does not make the table longer by itself leaves it out of the sums"
+              + " until Zonewright has opened and saved the file; the line “Zones below the table” above counts those. Rows may be"
+              + " sorted and filtered, and columns moved.",
+          "This is the design file itself: Zonewright opens it again, takes what is typed, and calculates everything anew. Pages"
+              + " made for reading are protected without a password; the tables are not.");
+
   private static final List<Column> FACTS =
       List.of(Facts.LOCATION, Facts.PREPARED_BY, Climate.PLACE, Peak.MONTH);
 
@@ -95,8 +114,12 @@ final class CoverSheet implements PackSheet {
             CellStyleName.PLAIN)
         .next();
     lacking(page, book);
+    below(page, book);
     page.next().band("What it comes to");
     for (Column result : RESULTS) {
+      if (!counts(design.book(), result)) {
+        continue;
+      }
       page.words(0, result.name(), CellStyleName.NAME)
           .live(1, result, 0, CellStyleName.CALCULATED)
           .words(2, result.kind().unit(system).symbol(), CellStyleName.SMALL)
@@ -117,6 +140,8 @@ final class CoverSheet implements PackSheet {
                 1, table.about().isEmpty() ? table.title() : table.about(), CellStyleName.SMALL);
       }
     }
+    page.next().band("How to use this workbook");
+    USE.forEach(sentence -> page.across(sentence, CellStyleName.PLAIN));
     page.next().band("Take care");
     for (Caution caution : Caution.all()) {
       page.words(0, caution.topic(), CellStyleName.CAUTION)
@@ -146,6 +171,35 @@ final class CoverSheet implements PackSheet {
             1,
             "COUNTIF(%s[%s],\"?*\")".formatted(zones.title(), WorkbookNames.MISSING),
             (double) lacking,
+            "General",
+            CellStyleName.PLAIN)
+        .next();
+  }
+
+  /** An allowance counts where its rule was chosen. */
+  private static boolean counts(Book book, Column result) {
+    if (result.equals(LocalRule.LEFT_OVER)) {
+      return !Double.isNaN(book.number(result.reference(), 0));
+    }
+    Column chosen =
+        result.equals(WaterSense.LEFT_OVER)
+            ? WaterSense.APPLIES
+            : result.equals(Ordinance.LEFT_OVER) ? Ordinance.APPLIES : null;
+    return chosen == null
+        || book.outcome(chosen.reference(), 0).equals(new Outcome.Words(Ordinance.YES));
+  }
+
+  /** Says how many zones were typed below a table that did not grow with them. */
+  private static void below(Page page, PackBook pack) {
+    TableDefinition zones = pack.design().book().schema().table(Sheets.ZONES);
+    String all = pack.live().all(Facts.ZONE_NAME);
+    String column = pack.live().letters(Facts.ZONE_NAME);
+    page.words(0, "Zones below the table", CellStyleName.NAME)
+        .formula(
+            1,
+            "COUNTA('%s'!$%s$%s:$%s$%s)-COUNTA(%s)"
+                .formatted(zones.title(), column, FIRST_ROW, column, LAST_ROW, all),
+            0,
             "General",
             CellStyleName.PLAIN)
         .next();

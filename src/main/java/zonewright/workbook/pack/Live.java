@@ -1,5 +1,7 @@
 package zonewright.workbook.pack;
 
+import java.util.List;
+import org.apache.poi.ss.util.CellReference;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -31,6 +33,16 @@ public final class Live {
    */
   public String all(Column column) {
     return layout.names(book.schema().table(column.reference().table())).shown(column);
+  }
+
+  /** Returns the letters of the column of a table's sheet in which one types into a column. */
+  String letters(Column column) {
+    List<SheetColumn> all = layout.columns(book.schema().table(column.reference().table()));
+    int at = 0;
+    while (!all.get(at).is(SheetColumn.Role.TYPED, column)) {
+      at++;
+    }
+    return CellReference.convertNumToColString(at);
   }
 
   /** Says whether a column stands in the workbook, so that a formula may refer to it. */

@@ -22,8 +22,7 @@ public final class PackSheets {
           new YearSheet(),
           new BudgetSheet(),
           new WorkingSheet(),
-          new SourcesSheet(),
-          new AboutSheet());
+          new SourcesSheet());
 
   private PackSheets() {}
 
