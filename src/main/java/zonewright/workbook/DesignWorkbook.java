@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.Date;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Set;
 import org.apache.poi.ooxml.POIXMLProperties;
@@ -239,6 +242,13 @@ final class DesignWorkbook {
     properties.getCoreProperties().setTitle(CellText.encoded(project));
     properties.getCoreProperties().setSubjectProperty("Landscape irrigation design");
     properties.getCoreProperties().setCreator(words(Facts.PREPARED_BY.reference(), "Zonewright"));
+    // The library dates the parts of the file by this; so the same design gives the same bytes.
+    String epoch = System.getenv("SOURCE_DATE_EPOCH");
+    if (epoch != null && epoch.matches("\\d{1,12}")) {
+      properties
+          .getCoreProperties()
+          .setCreated(Optional.of(Date.from(Instant.ofEpochSecond(Long.parseLong(epoch)))));
+    }
     properties.getExtendedProperties().getUnderlyingProperties().setApplication("Zonewright");
     POIXMLProperties.CustomProperties own = properties.getCustomProperties();
     if (own.contains(MARK)) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.IrrigationSheets;
@@ -32,6 +33,7 @@ class HelpBookTest {
 
   private final List<HelpPage> pages = HelpBook.pages();
 
+  @Tag("release")
   @Test
   void thePageOfEverySheetOpensWithItsPictureInBothLooks() {
     for (TableDefinition table : IrrigationSheets.schema().tables()) {
@@ -97,10 +99,21 @@ class HelpBookTest {
   }
 
   @Test
+  void thePagesAreWrittenTheSameEachTime(@TempDir Path first, @TempDir Path second)
+      throws IOException {
+    HelpBook.write(first);
+    HelpBook.write(second);
+    for (HelpPage page : pages) {
+      assertThat(first.resolve(page.file())).hasSameBinaryContentAs(second.resolve(page.file()));
+    }
+  }
+
+  @Tag("release")
+  @Test
   void theFolderHelpHoldsThesePagesAsTheyAre() throws IOException {
     for (HelpPage page : pages) {
       Path file = FOLDER.resolve(page.file());
-      assertThat(file).as("write the pages anew with the command: guide help").exists();
+      assertThat(file).as("make the release anew: .ci/release").exists();
       assertThat(Files.readString(file)).as(page.file()).isEqualTo(page.html(FOLDER));
     }
   }
