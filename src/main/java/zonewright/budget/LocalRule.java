@@ -78,6 +78,7 @@ public final class LocalRule {
               QuantityKind.VOLUME,
               ZoneBudget.VOLUME_PER_YEAR.minus(
                   LIMIT.times(Emitters.AREA.over(SiteBudget.TOTAL_AREA))))
+          .formerly("Above its share of the local limit")
           .band(ALLOWANCES)
           .means(
               "Water of a year by this schedule above (or, below 0, under) the zone's share by area of the local limit.")

@@ -293,6 +293,7 @@ public final class Ordinance {
                   .otherwise(
                       ESTIMATED_USE.minus(
                           prescribed(YEAR_ET, ADJUSTMENT_FACTOR.times(Emitters.AREA)))))
+          .formerly("Above its share of the allowance")
           .band(ALLOWANCES)
           .means(
               "What the zone is expected to use above (or, below 0, under) its share of the yearly allowance. Where the site fails,"

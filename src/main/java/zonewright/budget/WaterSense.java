@@ -145,6 +145,7 @@ public final class WaterSense {
               "Above its peak share",
               QuantityKind.VOLUME,
               REQUIRED.minus(number(0.7).times(MONTH_ET.times(Emitters.AREA))))
+          .formerly("Above its share of the peak month")
           .band(ALLOWANCES)
           .means(
               "What the zone requires above (or, below 0, under) its share by area of the peak-month allowance.")

@@ -1,5 +1,6 @@
 package zonewright.sheet;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -52,6 +53,7 @@ public final class Column implements Cells {
   private final Reference origin;
   private final double greatest;
   private final String beyond;
+  private final List<String> formerNames;
 
   private Column(Builder said) {
     reference = said.reference;
@@ -69,6 +71,7 @@ public final class Column implements Cells {
     origin = said.origin;
     greatest = said.greatest;
     beyond = said.beyond;
+    formerNames = said.formerNames;
   }
 
   /** What is said of a column in its declaration; {@link #build} ends it. */
@@ -88,6 +91,7 @@ public final class Column implements Cells {
     private Reference origin;
     private double greatest = Double.POSITIVE_INFINITY;
     private String beyond = "";
+    private List<String> formerNames = List.of();
 
     private Builder(Reference reference, Role role, Content content, Formula formula) {
       this.reference = reference;
@@ -114,6 +118,7 @@ public final class Column implements Cells {
       origin = other.origin;
       greatest = other.greatest;
       beyond = other.beyond;
+      formerNames = other.formerNames;
       return this;
     }
 
@@ -161,6 +166,12 @@ public final class Column implements Cells {
     public Builder wordsFrom(double least, String instead) {
       greatest = least;
       beyond = instead;
+      return this;
+    }
+
+    /** Names what the column was called in files that may still be there. */
+    public Builder formerly(String... names) {
+      formerNames = List.of(names);
       return this;
     }
 
@@ -291,6 +302,11 @@ public final class Column implements Cells {
     return from.contains(cell.table())
         ? new Reference(table, cell.column(), cell.name(), cell.kind())
         : cell;
+  }
+
+  /** Returns what the column was called in files that may still be there. */
+  public List<String> formerNames() {
+    return formerNames;
   }
 
   /** Returns the cell that says where these values come from, for those that need saying so. */

@@ -38,6 +38,7 @@ public final class Headings {
         continue;
       }
       if (plain.equals(plain(column.name()))
+          || formerly(column, plain)
           || plain.equals(plain(column.heading(UnitSystem.US)))
           || plain.equals(plain(column.heading(UnitSystem.SI)))) {
         found.put(column, new Found(position, unit(column, heading), true));
@@ -47,7 +48,9 @@ public final class Headings {
     Matcher matcher = WITH_UNIT.matcher(heading.strip());
     if (matcher.matches()) {
       for (Column column : table.columns()) {
-        if (!found.containsKey(column) && plain(matcher.group(1)).equals(plain(column.name()))) {
+        String words = plain(matcher.group(1));
+        if (!found.containsKey(column)
+            && (words.equals(plain(column.name())) || formerly(column, words))) {
           found.put(column, inUnit(column, position, matcher.group(2)));
           return Optional.of(column);
         }
@@ -57,6 +60,10 @@ public final class Headings {
       unknown.add(position);
     }
     return Optional.empty();
+  }
+
+  private static boolean formerly(Column column, String plain) {
+    return column.formerNames().stream().anyMatch(name -> plain(name).equals(plain));
   }
 
   private Unit unit(Column column, String heading) {

@@ -10,6 +10,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import java.util.regex.Pattern;
+import java.util.regex.Matcher;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -32,6 +35,12 @@ final class TableReading {
 
   /** How the heading began that said beside which row one stands, in files of an earlier shape. */
   private static final String EARLIER_PLACE = "Row in ";
+
+  /** The heading of a column that an earlier program made, and that holds nothing now. */
+  static final String NOT_USED = "Not used ";
+
+  private static final Pattern IN_BETWEEN =
+      Pattern.compile("(.+) (?:step \\d+|used|checked|usual|row|row in \\w+)");
 
   /**
    * A row as it was read.
@@ -74,6 +83,10 @@ final class TableReading {
 
   private final Headings yours;
   private final Map<String, Integer> between = new HashMap<>();
+
+  /** Where columns stand that an earlier program made for its formulas. */
+  private final List<Integer> leftOver = new ArrayList<>();
+
   private int lineCount;
 
   private TableReading(
@@ -223,6 +236,8 @@ final class TableReading {
         between.putIfAbsent(Headings.plain(heading), column);
       } else if (TypedHeadings.yours(heading)) {
         yours.take(column, TypedHeadings.plain(heading));
+      } else if (madeBefore(heading)) {
+        leftOver.add(column);
       } else {
         headings.take(column, heading);
       }
@@ -243,6 +258,23 @@ final class TableReading {
   /** Returns how many rows were read. */
   int lineCount() {
     return lineCount;
+  }
+
+  /** Says whether a heading is that of a cell in between, as no formula of today has it. */
+  private boolean madeBefore(String heading) {
+    if (heading.startsWith(NOT_USED)) {
+      return true;
+    }
+    Matcher between = IN_BETWEEN.matcher(heading.strip());
+    return between.matches()
+        && table.columns().stream()
+            .flatMap(column -> Stream.concat(Stream.of(column.name()), column.formerNames().stream()))
+            .anyMatch(name -> name.equalsIgnoreCase(between.group(1)));
+  }
+
+  /** Returns where columns stand that an earlier program made for its formulas, not used now. */
+  List<Integer> leftOver() {
+    return List.copyOf(leftOver);
   }
 
   private static boolean blank(Line line) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
@@ -40,6 +41,7 @@ final class TableUpdate {
   private final TableReading.Area area;
   private final XSSFSheet sheet;
   private final Map<SheetColumn, Integer> places = new LinkedHashMap<>();
+  private final List<Integer> leftOver;
   private final int first;
   private final int rowsBefore;
   private int lastColumn;
@@ -71,6 +73,7 @@ final class TableUpdate {
     for (SheetColumn column : columns) {
       reading.position(column).ifPresent(position -> places.put(column, position));
     }
+    this.leftOver = new ArrayList<>(reading.leftOver());
     this.first = area.heading() + 1;
     this.rowsBefore = Math.max(1, Math.max(lines, area.last() - area.heading()));
     this.lastColumn = area.lastColumn();
@@ -82,11 +85,18 @@ final class TableUpdate {
     for (int row = first; row <= last; row++) {
       XSSFRow target = sheet.getRow(row);
       for (Map.Entry<SheetColumn, Integer> place : places.entrySet()) {
-        XSSFCell cell = target == null ? null : target.getCell(place.getValue());
-        if (cell != null && place.getKey().formula().isPresent()) {
-          CellWriter.empty(cell);
+        if (place.getKey().formula().isPresent()) {
+          clear(target, place.getValue());
         }
       }
+      leftOver.forEach(position -> clear(target, position));
+    }
+  }
+
+  private static void clear(XSSFRow row, int position) {
+    XSSFCell cell = row == null ? null : row.getCell(position);
+    if (cell != null) {
+      CellWriter.empty(cell);
     }
   }
 
@@ -154,6 +164,15 @@ final class TableUpdate {
   }
 
   private void missingColumns() {
+    for (SheetColumn column : columns) {
+      if (column.role().closed() && !places.containsKey(column) && !leftOver.isEmpty()) {
+        places.put(column, leftOver.remove(0));
+      }
+    }
+    for (int i = 0; i < leftOver.size(); i++) {
+      sheet.getRow(area.heading()).getCell(leftOver.get(i)).setCellValue(TableReading.NOT_USED + (i + 1));
+      sheet.setColumnHidden(leftOver.get(i), true);
+    }
     List<SheetColumn> missing =
         columns.stream().filter(column -> !places.containsKey(column)).toList();
     if (missing.isEmpty()) {
@@ -260,20 +279,18 @@ final class TableUpdate {
             .filter(each -> each.getStartRowIndex() == area.heading())
             .findFirst()
             .orElseThrow();
-    places.forEach(
-        (column, position) -> {
-          CTTableColumn ct =
-              made.getCTTable()
-                  .getTableColumns()
-                  .getTableColumnArray(position - area.firstColumn());
-          if (ct.isSetCalculatedColumnFormula()) {
-            ct.unsetCalculatedColumnFormula();
-          }
-          column
-              .formula()
-              .ifPresent(formula -> ct.addNewCalculatedColumnFormula().setStringValue(formula));
-        });
+    leftOver.forEach(position -> calculates(made, position, Optional.empty()));
+    places.forEach((column, position) -> calculates(made, position, column.formula()));
     new RuleMarks(layout).rows(sheet, table, places, first, last);
+  }
+
+  private void calculates(XSSFTable made, int position, Optional<String> formula) {
+    CTTableColumn column =
+        made.getCTTable().getTableColumns().getTableColumnArray(position - area.firstColumn());
+    if (column.isSetCalculatedColumnFormula()) {
+      column.unsetCalculatedColumnFormula();
+    }
+    formula.ifPresent(text -> column.addNewCalculatedColumnFormula().setStringValue(text));
   }
 
   /** Renews the lists and ranges that cells of the table keep to. */
