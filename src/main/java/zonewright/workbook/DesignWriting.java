@@ -77,7 +77,7 @@ final class DesignWriting {
             file,
             PasswordProtection.closed(password, stream -> later.write(workbook, stream, progress)),
             part -> {
-              if (cells(design) > WorkbookOpening.MOST_CELLS * 2 / 3) {
+              if (FileSize.cells(design.book()) > FileSize.MOST_CELLS * 2 / 3) {
                 WorkbookOpening.again(part, file, password);
               }
             });
