@@ -197,8 +197,8 @@ final class FileKeeper {
         taken,
         before,
         new WorkRecord.Base(
-            taken.design().book().snapshot(), digest, taken.kept().password().isPresent()),
-        UnsavedWork.found(around, taken.design().book().schema()),
+            taken.design().book().snapshot(), digest, taken.kept().password()),
+        UnsavedWork.found(around, taken.design().book().schema(), taken.kept().password()),
         around.holder(id));
   }
 
@@ -447,7 +447,7 @@ final class FileKeeper {
               put,
               FileStamp.of(file),
               new WorkRecord.Base(
-                  snapshot, UnsavedFile.digest(file), put.kept().password().isPresent()));
+                  snapshot, UnsavedFile.digest(file), put.kept().password()));
         },
         stored -> {
           DesignFile.Written written = stored.written();

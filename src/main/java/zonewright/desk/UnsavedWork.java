@@ -113,9 +113,16 @@ final class UnsavedWork {
     return UnsavedFile.around(file, digest, spare);
   }
 
-  /** Returns what the records hold that windows left which are gone. */
-  static List<UnsavedFile.Found> found(UnsavedFile.Around around, Schema schema) {
-    return around.left().stream().flatMap(file -> UnsavedFile.read(file, schema).stream()).toList();
+  /**
+   * Returns what the records hold that windows left which are gone.
+   *
+   * @param password the one that protects their design, if one does
+   */
+  static List<UnsavedFile.Found> found(
+      UnsavedFile.Around around, Schema schema, Optional<String> password) {
+    return around.left().stream()
+        .flatMap(file -> UnsavedFile.read(file, schema, password).stream())
+        .toList();
   }
 
   /** Takes the file over from another window. */
@@ -192,7 +199,9 @@ final class UnsavedWork {
 
   private void offerUnreadable(UnsavedFile.Found found, Runnable next) {
     messages.offer(
-        "The record of what was typed into “%s” until %s cannot be read; it is kept as %s."
+        (found.locked()
+                ? "What was typed into “%s” until %s is on record under the password the design had then; the record is kept as %s."
+                : "The record of what was typed into “%s” until %s cannot be read; it is kept as %s.")
             .formatted(name(found), words(found.when()), found.file()),
         true,
         new MessageBar.Offer(

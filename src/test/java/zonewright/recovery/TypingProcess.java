@@ -45,7 +45,7 @@ final class TypingProcess {
             file.resolveSibling("spare"),
             System.err::println);
     List<Path> left = records(file);
-    WorkRecord.Base base = new WorkRecord.Base(read(file), UnsavedFile.digest(file), false);
+    WorkRecord.Base base = new WorkRecord.Base(read(file), UnsavedFile.digest(file), Optional.empty());
     hands.submit(() -> record.follow(Optional.of(file), "garden", Optional.of(base))).get();
     hands.submit(() -> left.forEach(record::outlive)).get();
     design.book().listen(changes -> record.changed());
@@ -129,7 +129,7 @@ final class TypingProcess {
                 record.saved(
                     file,
                     "garden",
-                    new WorkRecord.Base(now, UnsavedFile.digest(file), false),
+                    new WorkRecord.Base(now, UnsavedFile.digest(file), Optional.empty()),
                     design.book().journal().unsaved());
               });
         });

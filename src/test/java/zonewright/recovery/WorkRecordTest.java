@@ -28,6 +28,8 @@ import zonewright.disk.DiskFile;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Schema;
+import zonewright.design.Facts;
 import zonewright.units.UnitSystem;
 
 /** The record of unsaved work on disks that are full, gone, closed or lose their power. */
@@ -64,7 +66,7 @@ class WorkRecordTest {
   }
 
   private WorkRecord.Base base() {
-    return new WorkRecord.Base(design.book().snapshot(), UnsavedFile.digest(file), false);
+    return new WorkRecord.Base(design.book().snapshot(), UnsavedFile.digest(file), Optional.empty());
   }
 
   private void type(String area) {
@@ -256,5 +258,48 @@ class WorkRecordTest {
       }
     }
     assertThat(states).isGreaterThan(5);
+  }
+
+  @Test
+  void theRecordOfAProtectedDesignLiesBesideItAndOpensWithItsPasswordAlone() throws Exception {
+    begin(Disk.REAL);
+    Design secret = Design.of(design.book().snapshot());
+    design.book().perform(design.edits().typed(Facts.ZONE_NOTE.reference(), 0, "a secret note"));
+    WorkRecord.Base base =
+        new WorkRecord.Base(
+            secret.book().snapshot(), UnsavedFile.digest(file), Optional.of("water"));
+    record.follow(Optional.of(file), "garden", Optional.of(base));
+    record.changed();
+    Path folder = file.getParent();
+    Schema schema = design.book().schema();
+    waitUntil(
+        "the note is on record",
+        () ->
+            records(folder).size() == 1
+                && UnsavedFile.read(records(folder).get(0), schema, Optional.of("water"))
+                    .flatMap(UnsavedFile.Found::book)
+                    .filter(design.book().snapshot()::sameEntries)
+                    .isPresent());
+    Path closed = records(folder).get(0);
+    String text = Files.readString(closed);
+    assertThat(text).doesNotContain("secret note", "Reading lawn", "cells\t");
+    assertThat(UnsavedFile.around(file, base.digest(), spare).live())
+        .as("others at the file see whose it is")
+        .singleElement()
+        .satisfies(head -> assertThat(head.id()).isEqualTo(record.id()));
+
+    // as a crash leaves it, cut within its last group
+    Path left = folder.resolve(".garden.xlsx.12345678.unsaved");
+    Files.writeString(left, text.substring(0, text.length() - 9));
+    UnsavedFile.Found found = UnsavedFile.read(left, schema, Optional.of("water")).orElseThrow();
+    assertThat(found.whole()).isFalse();
+    assertThat(found.locked()).isFalse();
+    assertThat(found.book().orElseThrow().sameEntries(secret.book().snapshot())).isTrue();
+    for (Optional<String> other : List.of(Optional.of("wine"), Optional.<String>empty())) {
+      UnsavedFile.Found shut = UnsavedFile.read(closed, schema, other).orElseThrow();
+      assertThat(shut.locked()).isTrue();
+      assertThat(shut.book()).isEmpty();
+      assertThat(shut.untouched()).as("it is kept, not cleared away").isFalse();
+    }
   }
 }

@@ -146,7 +146,7 @@ class OpeningLimitsTest extends ChangedGarden {
         .isInstanceOf(DesignFileException.class)
         .hasMessageContaining("is damaged or was cut short");
     Path strange =
-        with(partOf("Zones"), part -> part.replaceFirst("<c r=\"[A-Z]+\\d+\"", "<c r=\"ZZZZ3\""));
+        with(partOf("Zones"), part -> part.replaceAll(" t=\"[a-zA-Z]+\"", " t=\"zz\""));
     assertThatThrownBy(() -> DesignFile.read(strange))
         .isInstanceOf(DesignFileException.class)
         .hasMessage(
