@@ -90,7 +90,7 @@ final class FileKeeper {
       Optional<WorkRecord.Base> base) {}
 
   /** The file is not the one that was read or saved here. */
-  private static final class ChangedMeanwhile extends Exception {
+  private static final class ChangedMeanwhile extends RuntimeException {
     private final transient Optional<FileStamp> now;
 
     ChangedMeanwhile(Optional<FileStamp> now) {
@@ -99,7 +99,7 @@ final class FileKeeper {
   }
 
   /** Another window comes before this one in working on the file. */
-  private static final class InHand extends Exception {
+  private static final class InHand extends RuntimeException {
     private final transient Head holder;
 
     InHand(Head holder) {
@@ -432,17 +432,11 @@ final class FileKeeper {
     tasks.runStoppable(
         "Saving " + name + " …",
         progress -> {
-          Optional<FileStamp> now = FileStamp.of(file);
-          if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
-            throw new ChangedMeanwhile(now);
-          }
-          Optional<Head> holder = work.around(file, "").holder(id);
-          if (holder.isPresent() && !holder.map(Head::id).equals(overruled.map(Head::id))) {
-            throw new InHand(holder.get());
-          }
+          Runnable still = () -> stillOurs(file, expected, overruled, id);
+          still.run();
           Design copy = Design.of(snapshot);
           known.ifPresent(copy.nights()::learn);
-          DesignFile.Written put = shelf.put(copy, file, kept, progress);
+          DesignFile.Written put = shelf.put(copy, file, kept, watching(progress, still));
           return new Stored(
               put,
               FileStamp.of(file),
@@ -464,6 +458,34 @@ final class FileKeeper {
           next.run();
         },
         problem -> notWritten(file, problem, next));
+  }
+
+  /** Looks before the writing and again before the file is replaced, which may be long after. */
+  private static Progress watching(Progress progress, Runnable still) {
+    return new Progress() {
+      @Override
+      public void at(long done, long of) {
+        progress.at(done, of);
+      }
+
+      @Override
+      public void replacing() {
+        still.run();
+      }
+    };
+  }
+
+  /** Ends a saving where the file is another by now, or in somebody else's hands. */
+  private void stillOurs(
+      Path file, Optional<FileStamp> expected, Optional<Head> overruled, String id) {
+    Optional<FileStamp> now = FileStamp.of(file);
+    if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
+      throw new ChangedMeanwhile(now);
+    }
+    Optional<Head> holder = work.around(file, "").holder(id);
+    if (holder.isPresent() && !holder.map(Head::id).equals(overruled.map(Head::id))) {
+      throw new InHand(holder.get());
+    }
   }
 
   private void notWritten(Path file, Exception problem, Runnable next) {

@@ -18,10 +18,24 @@ class KillRoundsTest {
     try (KillRounds killing = new KillRounds(folder, 20261125)) {
       for (int i = 0; i < Counts.of(3, 200); i++) {
         KillRounds.Round round = killing.round();
+        assertThat(round.same()).as("%s", round).isTrue();
         assertThat(round.exact()).as("%s", round).isTrue();
         kept += round.kept();
       }
     }
     assertThat(kept).as("edits that outlived their process").isPositive();
+  }
+
+  @Test
+  @Tag(Counts.LONG)
+  void ofTwoWindowsAtOneFileEachFindsWhatItTyped(@TempDir Path folder) throws Exception {
+    TwoWindowRounds two = new TwoWindowRounds(folder, 20261127);
+    int typed = 0;
+    for (int i = 0; i < Counts.of(1, 100); i++) {
+      TwoWindowRounds.Round round = two.round();
+      assertThat(round.wrong()).as("%s", round).isEmpty();
+      typed += round.typed();
+    }
+    assertThat(typed).as("edits of both").isPositive();
   }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +30,7 @@ final class TypingProcess {
     Path file = Path.of(arguments[0]);
     long seed = Long.parseLong(arguments[1]);
     Design design = opened(file);
+    System.out.println("start " + TypingSteps.mark(design));
     design
         .book()
         .perform(
@@ -69,19 +69,25 @@ final class TypingProcess {
     return DesignFile.read(file).design().book().snapshot();
   }
 
-  /** Returns the records beside a design, the latest first. */
+  /**
+   * Returns the records beside a design, the latest first; of those a disk gives the same time, by
+   * name, so that whoever looks at a copy sees the same.
+   */
   static List<Path> records(Path file) throws IOException {
     try (Stream<Path> files = Files.list(file.getParent())) {
       return files
           .filter(each -> each.getFileName().toString().endsWith(UnsavedFile.ENDING))
-          .sorted(Comparator.comparing(TypingProcess::time).reversed())
+          .sorted(
+              Comparator.comparing(TypingProcess::time)
+                  .reversed()
+                  .thenComparing(each -> each.getFileName().toString()))
           .toList();
     }
   }
 
-  private static FileTime time(Path file) {
+  private static long time(Path file) {
     try {
-      return Files.getLastModifiedTime(file);
+      return Files.getLastModifiedTime(file).toMillis(); // copies may have no more
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }
