@@ -190,7 +190,7 @@ final class UnsavedWork {
         offerUnreadable(found, () -> offer(others, next));
         return;
       } else {
-        offer(found, () -> offer(others, next));
+        offer(found, !others.isEmpty(), () -> offer(others, next));
         return;
       }
     }
@@ -224,7 +224,7 @@ final class UnsavedWork {
     return base.flatMap(file -> found.at(file.digest(), file.book()));
   }
 
-  private void offer(UnsavedFile.Found found, Runnable next) {
+  private void offer(UnsavedFile.Found found, boolean more, Runnable next) {
     boolean fits = moment(found).isPresent();
     List<MessageBar.Offer> offers = new ArrayList<>();
     if (fits) {
@@ -243,7 +243,10 @@ final class UnsavedWork {
             ? "Changes to “%s” were not saved when the program ended on %s; they are still here.%s"
             : "Changes to “%s” of %s were never saved, and the file was saved with others since; nothing was taken from them.%s";
     messages.offer(
-        sentence.formatted(open.name(), words(found.when()), cut(found)),
+        sentence.formatted(
+            open.name(),
+            words(found.when()),
+            cut(found) + (more ? " Those of an earlier ending are asked about next." : "")),
         false,
         offers.toArray(MessageBar.Offer[]::new));
   }

@@ -191,7 +191,7 @@ final class KillRounds implements AutoCloseable {
   private Round judged(Path copy, long seed, List<Done> done, long killed, boolean same)
       throws Exception {
     Design before = left;
-    Design after = TypingProcess.opened(copy);
+    Design after = TypingProcess.opened(copy).design();
     left = after;
     boolean untouched = before.book().snapshot().sameEntries(after.book().snapshot());
     int kept = untouched ? 0 : TypingSteps.numberIn(after);

@@ -29,7 +29,8 @@ final class TypingProcess {
   public static void main(String[] arguments) throws Exception {
     Path file = Path.of(arguments[0]);
     long seed = Long.parseLong(arguments[1]);
-    Design design = opened(file);
+    Opened opened = opened(file);
+    Design design = opened.design();
     System.out.println("start " + TypingSteps.mark(design));
     design
         .book()
@@ -45,7 +46,7 @@ final class TypingProcess {
             file.resolveSibling("spare"),
             System.err::println);
     List<Path> left = records(file);
-    WorkRecord.Base base = new WorkRecord.Base(read(file), UnsavedFile.digest(file), Optional.empty());
+    WorkRecord.Base base = new WorkRecord.Base(opened.read(), UnsavedFile.digest(file), Optional.empty());
     hands.submit(() -> record.follow(Optional.of(file), "garden", Optional.of(base))).get();
     hands.submit(() -> left.forEach(record::outlive)).get();
     design.book().listen(changes -> record.changed());
@@ -65,9 +66,12 @@ final class TypingProcess {
     System.exit(0);
   }
 
-  private static BookSnapshot read(Path file) throws DesignFileException {
-    return DesignFile.read(file).design().book().snapshot();
-  }
+  /**
+   * A design with what was brought back.
+   *
+   * @param read what its file holds
+   */
+  record Opened(Design design, BookSnapshot read) {}
 
   /**
    * Returns the records beside a design, the latest first; of those a disk gives the same time, by
@@ -94,7 +98,7 @@ final class TypingProcess {
   }
 
   /** Returns the design as the window would after “bring them back”. */
-  static Design opened(Path file) throws DesignFileException, IOException {
+  static Opened opened(Path file) throws DesignFileException, IOException {
     Design design = DesignFile.read(file).design();
     BookSnapshot read = design.book().snapshot();
     String digest = UnsavedFile.digest(file);
@@ -113,7 +117,7 @@ final class TypingProcess {
         }
       }
     }
-    return design;
+    return new Opened(design, read);
   }
 
   private static void save(
