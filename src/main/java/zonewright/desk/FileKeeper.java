@@ -92,9 +92,11 @@ final class FileKeeper {
   /** The file is not the one that was read or saved here. */
   private static final class ChangedMeanwhile extends RuntimeException {
     private final transient Optional<FileStamp> now;
+    private final transient Optional<Head> holder;
 
-    ChangedMeanwhile(Optional<FileStamp> now) {
+    ChangedMeanwhile(Optional<FileStamp> now, Optional<Head> holder) {
       this.now = now;
+      this.holder = holder;
     }
   }
 
@@ -353,6 +355,13 @@ final class FileKeeper {
     return holder.id() + holder.over().getOrDefault(work.id(), 0);
   }
 
+  /** Says who changed the file, as far as that can be seen. */
+  private static String by(Optional<Head> holder) {
+    return holder
+        .map(other -> "saved in another window (%s)".formatted(other.who()))
+        .orElse("changed by another program");
+  }
+
   private void tellSeen(Seen seen) {
     boolean taken =
         seen.holder().isPresent()
@@ -363,7 +372,8 @@ final class FileKeeper {
     if (other) {
       toldStamp = seen.stamp();
       messages.offer(
-          "“" + open.name() + "” was changed by another program since it was read here.",
+          "“%s” was %s since it was read here."
+              .formatted(open.name(), by(seen.holder())),
           true,
           new MessageBar.Offer("Read it again", this::revert),
           new MessageBar.Offer("Keep what is here", () -> {}));
@@ -479,10 +489,10 @@ final class FileKeeper {
   private void stillOurs(
       Path file, Optional<FileStamp> expected, Optional<Head> overruled, String id) {
     Optional<FileStamp> now = FileStamp.of(file);
-    if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
-      throw new ChangedMeanwhile(now);
-    }
     Optional<Head> holder = work.around(file, "").holder(id);
+    if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
+      throw new ChangedMeanwhile(now, holder);
+    }
     if (holder.isPresent() && !holder.map(Head::id).equals(overruled.map(Head::id))) {
       throw new InHand(holder.get());
     }
@@ -498,7 +508,8 @@ final class FileKeeper {
     }
     if (problem instanceof ChangedMeanwhile changed) {
       messages.offer(
-          "“%s” was not saved: another program changed it since it was read here.".formatted(name),
+          "“%s” was not saved: it was %s since it was read here. Your work is still here."
+              .formatted(name, by(changed.holder)),
           true,
           new MessageBar.Offer(
               "Save over it", () -> write(file, changed.now, Optional.empty(), next)),
@@ -507,7 +518,7 @@ final class FileKeeper {
     }
     if (problem instanceof InHand inHand) {
       messages.offer(
-          "“%s” was not saved: it is being worked on in another window (%s)."
+          "“%s” was not saved: it is being worked on in another window (%s). Your work is still here."
               .formatted(name, inHand.holder.who()),
           true,
           takeOver(

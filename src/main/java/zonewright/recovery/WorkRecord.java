@@ -329,20 +329,21 @@ public final class WorkRecord implements AutoCloseable {
       LOG.log(Level.FINE, "the record of unsaved work was not written", problem);
       if (!refused) {
         refused = true;
-        String sentence =
-            "What you type is not on record now: %s. A crash would lose it, so save it, here or in another folder."
-                .formatted(reason(problem));
+        String sentence = sentence(problem);
         owner.execute(() -> told.accept(sentence));
       }
       return false;
     }
   }
 
-  private static String reason(IOException problem) {
+  private static String sentence(IOException problem) {
     String said = String.valueOf(problem.getMessage()).toLowerCase(Locale.ROOT);
-    return said.contains("space") || said.contains("quota")
-        ? "the disk is full"
-        : "nothing can be written beside the design or in the program's own folder";
+    boolean full = said.contains("space") || said.contains("quota");
+    return "What you type is not on record now, and a crash would lose it: %s."
+        .formatted(
+            full
+                ? "the disk is full. Make room on it, or save in another folder"
+                : "nothing can be written beside the design or in the program's own folder. Save it, here or in another folder");
   }
 
   private void begin(Target wanted) throws IOException {

@@ -132,7 +132,7 @@ class WorkRecordTest {
     }
     assertThat(told)
         .containsExactly(
-            "What you type is not on record now: the disk is full. A crash would lose it, so save it, here or in another folder.");
+            "What you type is not on record now, and a crash would lose it: the disk is full. Make room on it, or save in another folder.");
     UnsavedFile.Found kept =
         UnsavedFile.read(records(file.getParent()).get(0), design.book().schema()).orElseThrow();
     assertThat(kept.whole()).as("the last good record").isTrue();
@@ -201,7 +201,7 @@ class WorkRecordTest {
     waitUntil("it is told", () -> !told.isEmpty());
     assertThat(told)
         .containsExactly(
-            "What you type is not on record now: nothing can be written beside the design or in the program's own folder. A crash would lose it, so save it, here or in another folder.");
+            "What you type is not on record now, and a crash would lose it: nothing can be written beside the design or in the program's own folder. Save it, here or in another folder.");
   }
 
   @Test
