@@ -18,7 +18,7 @@ public final class FileSize {
   static final long MOST_ROWS = 300_000;
 
   /** What the tables of the trade and the sheets with one row take, and all sheets to hand over. */
-  private static final long REST = 40_000;
+  static final long REST = 40_000;
 
   private FileSize() {}
 

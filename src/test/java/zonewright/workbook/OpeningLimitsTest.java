@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -21,14 +22,19 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.Sample;
+import zonewright.emitters.Emitters;
 import zonewright.nights.SiteNights;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
 import zonewright.sheet.Entry;
+import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.CalendarText;
 import zonewright.units.UnitSystem;
@@ -169,6 +175,37 @@ class OpeningLimitsTest extends ChangedGarden {
     assertThat(FileSize.cells(large.book()) - FileSize.cells(sample.design(UnitSystem.SI).book()))
         .as("cells of eight zones")
         .isBetween((long) (0.98 * (cells - before)), (long) (1.05 * (cells - before)));
+  }
+
+  /** The same limit as opening has, told when a list is taken, with how many zones there may be. */
+  @Test
+  @Tag(Counts.LONG)
+  void moreZonesThanAFileMayHaveAreRefusedWhenTheyAreTaken() {
+    Design blank = Design.blank(UnitSystem.US);
+    List<Entry> zone = new ArrayList<>();
+    for (Column column : blank.book().schema().table(Sheets.ZONES).columns()) {
+      zone.add(column.equals(Emitters.AREA) ? new Entry.Figure(900) : Entry.BLANK);
+    }
+    int few = 60;
+    Edit taken = blank.edits().appended(Sheets.ZONES, Collections.nCopies(few, zone));
+    assertThat(FileSize.refused(blank.book(), taken)).isEmpty();
+    blank.book().start(taken);
+    long cells = FileSize.cells(blank.book());
+    int most = (int) ((FileSize.MOST_CELLS - FileSize.REST) * few / cells);
+    int more = Counts.of(0, most + 1);
+    if (more > 0) {
+      Design large = Design.blank(UnitSystem.US);
+      assertThat(
+              FileSize.refused(
+                  large.book(),
+                  large.edits().appended(Sheets.ZONES, Collections.nCopies(more, zone))))
+          .hasValueSatisfying(
+              sentence ->
+                  assertThat(sentence)
+                      .contains("no more than 300000 rows and 5000000 cells are")
+                      .contains("divide it into several."));
+    }
+    assertThat(most).as("zones that fit").isBetween(5_000, 20_000);
   }
 
   private long cells(Sample sample) throws Exception {
