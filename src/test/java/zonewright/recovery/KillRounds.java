@@ -133,7 +133,7 @@ final class KillRounds implements AutoCloseable {
   }
 
   /** Copies a design with the records of unsaved work beside it. */
-  private static Path copyOf(Path file) throws IOException {
+  static Path copyOf(Path file) throws IOException {
     Path folder = Files.createDirectories(file.resolveSibling("copy"));
     Path copy = folder.resolve(file.getFileName());
     Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);

@@ -26,6 +26,11 @@ final class TypingSteps {
     this.random = new Random(seed);
   }
 
+  /** Returns the design it types into. */
+  Design design() {
+    return design;
+  }
+
   /** Does the next edit and returns its number. */
   int next() {
     number++;
