@@ -64,7 +64,8 @@ final class DesignFiles {
     FileSize.refused(design.book())
         .ifPresent(
             sentence -> {
-              throw new Complaint(ExitCode.FILE, "The list is too long for the design. " + sentence);
+              throw new Complaint(
+                  ExitCode.FILE, "The list is too long for the design. " + sentence);
             });
   }
 

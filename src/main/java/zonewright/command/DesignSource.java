@@ -57,7 +57,8 @@ final class DesignSource {
       err.println("No file is named, so this is the demo garden; its figures are invented.");
       return Demo.libraryGarden(units.orElse(UnitSystem.US));
     }
-    DesignFile.Opened opened = DesignFiles.existing(file.get(), err, StartCommand.terminal(command));
+    DesignFile.Opened opened =
+        DesignFiles.existing(file.get(), err, StartCommand.terminal(command));
     kept = Optional.of(opened.kept());
     Design design = opened.design();
     if (units.isPresent() && units.get() != design.book().system()) {

@@ -198,8 +198,7 @@ final class FileKeeper {
     return new Read(
         taken,
         before,
-        new WorkRecord.Base(
-            taken.design().book().snapshot(), digest, taken.kept().password()),
+        new WorkRecord.Base(taken.design().book().snapshot(), digest, taken.kept().password()),
         UnsavedWork.found(around, taken.design().book().schema(), taken.kept().password()),
         around.holder(id));
   }
@@ -372,8 +371,7 @@ final class FileKeeper {
     if (other) {
       toldStamp = seen.stamp();
       messages.offer(
-          "“%s” was %s since it was read here."
-              .formatted(open.name(), by(seen.holder())),
+          "“%s” was %s since it was read here.".formatted(open.name(), by(seen.holder())),
           true,
           new MessageBar.Offer("Read it again", this::revert),
           new MessageBar.Offer("Keep what is here", () -> {}));
@@ -450,8 +448,7 @@ final class FileKeeper {
           return new Stored(
               put,
               FileStamp.of(file),
-              new WorkRecord.Base(
-                  snapshot, UnsavedFile.digest(file), put.kept().password()));
+              new WorkRecord.Base(snapshot, UnsavedFile.digest(file), put.kept().password()));
         },
         stored -> {
           DesignFile.Written written = stored.written();

@@ -73,9 +73,7 @@ final class DesignWriting {
         ByteArrayOutputStream made = new ByteArrayOutputStream();
         later.write(workbook, made, progress);
         SafeSave.replace(
-            file,
-            PasswordProtection.closed(password, made::writeTo),
-            part -> progress.replacing());
+            file, PasswordProtection.closed(password, made::writeTo), part -> progress.replacing());
         content = Optional.of(made.toByteArray());
       } else {
         SafeSave.replace(

@@ -60,10 +60,7 @@ public final class PriceFile {
     }
   }
 
-  /**
-   * A workbook: a heading for each column a person types into, a row an
-   * item.
-   */
+  /** A workbook: a heading for each column a person types into, a row an item. */
   private static void workbook(Book book, Path file) throws DesignFileException {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Styles styles = Styles.of(workbook);

@@ -60,7 +60,10 @@ final class TableReading {
       int heading =
           searched(cells, table, system)
               .map(Area::heading)
-              .filter(row -> headingsIn(cells, row, table, system) > headingsIn(cells, said, table, system))
+              .filter(
+                  row ->
+                      headingsIn(cells, row, table, system)
+                          > headingsIn(cells, said, table, system))
               .orElse(said);
       XSSFRow row = cells.sheet().getRow(heading);
       int columns = row == null ? 0 : Math.max(0, row.getLastCellNum());

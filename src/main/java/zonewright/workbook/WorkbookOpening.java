@@ -191,7 +191,8 @@ final class WorkbookOpening {
         if (seen.longSheets().containsKey(part)) {
           try (InputStream stream = zip.getInputStream(zip.getEntry(part))) {
             LongSheet.Went went = more -> progress.at(bytes[0] += more, 2 * seen.bytes());
-            found.put(sheet.getSheetName(), LongSheet.read(workbook, sheet, since1904, stream, went));
+            found.put(
+                sheet.getSheetName(), LongSheet.read(workbook, sheet, since1904, stream, went));
           }
         }
       }

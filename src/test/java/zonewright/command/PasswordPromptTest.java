@@ -105,12 +105,7 @@ class PasswordPromptTest {
   void whatIsWrittenOverAProtectedDesignStaysProtected() throws IOException {
     CommandRun run =
         typing(
-            List.of("water"),
-            "write",
-            secret.toString(),
-            "--from",
-            secret.toString(),
-            "--replace");
+            List.of("water"), "write", secret.toString(), "--from", secret.toString(), "--replace");
     assertThat(run.code()).as(run.err()).isZero();
     assertThat(Files.readAllBytes(secret)).startsWith(0xD0, 0xCF, 0x11, 0xE0);
     assertThat(typing(List.of("water"), "calculate", secret.toString()).code()).isZero();

@@ -32,7 +32,18 @@ import zonewright.units.UnitSystem;
  */
 class DamagedRecordsTest {
   private static final List<String> ODD =
-      List.of("", "-1", "9223372036854775807", "9 9 9", "NaN", "F1e999", "X", "\\", "\t", "US", "zones");
+      List.of(
+          "",
+          "-1",
+          "9223372036854775807",
+          "9 9 9",
+          "NaN",
+          "F1e999",
+          "X",
+          "\\",
+          "\t",
+          "US",
+          "zones");
 
   private final Design design = Demo.libraryGarden(UnitSystem.US);
   private final Schema schema = design.book().schema();

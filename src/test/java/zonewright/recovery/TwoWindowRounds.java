@@ -124,8 +124,7 @@ final class TwoWindowRounds {
       Files.delete(record);
     }
     Files.copy(original, file, StandardCopyOption.REPLACE_EXISTING);
-    List<Killed> windows =
-        List.of(new Killed(random.nextLong()), new Killed(random.nextLong()));
+    List<Killed> windows = List.of(new Killed(random.nextLong()), new Killed(random.nextLong()));
     List<Process> processes = new ArrayList<>();
     List<Thread> readers = new ArrayList<>();
     for (Killed window : windows) {

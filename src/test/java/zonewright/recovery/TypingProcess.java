@@ -46,7 +46,8 @@ final class TypingProcess {
             file.resolveSibling("spare"),
             System.err::println);
     List<Path> left = records(file);
-    WorkRecord.Base base = new WorkRecord.Base(opened.read(), UnsavedFile.digest(file), Optional.empty());
+    WorkRecord.Base base =
+        new WorkRecord.Base(opened.read(), UnsavedFile.digest(file), Optional.empty());
     hands.submit(() -> record.follow(Optional.of(file), "garden", Optional.of(base))).get();
     hands.submit(() -> left.forEach(record::outlive)).get();
     design.book().listen(changes -> record.changed());

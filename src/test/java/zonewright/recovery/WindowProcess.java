@@ -49,8 +49,7 @@ final class WindowProcess {
   }
 
   private void type(long seed) throws Exception {
-    WorkRecord.Base base =
-        new WorkRecord.Base(design.book().snapshot(), digest, Optional.empty());
+    WorkRecord.Base base = new WorkRecord.Base(design.book().snapshot(), digest, Optional.empty());
     hands.submit(() -> record.follow(Optional.of(file), "garden", Optional.of(base))).get();
     design.book().listen(changes -> record.changed());
     hands

@@ -12,17 +12,18 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.HashSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.design.Facts;
 import zonewright.disk.Claims;
 import zonewright.disk.CutDisk;
 import zonewright.disk.Disk;
@@ -31,7 +32,6 @@ import zonewright.emitters.Emitters;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Schema;
-import zonewright.design.Facts;
 import zonewright.units.UnitSystem;
 
 /** The record of unsaved work on disks that are full, gone, closed or lose their power. */
@@ -68,7 +68,8 @@ class WorkRecordTest {
   }
 
   private WorkRecord.Base base() {
-    return new WorkRecord.Base(design.book().snapshot(), UnsavedFile.digest(file), Optional.empty());
+    return new WorkRecord.Base(
+        design.book().snapshot(), UnsavedFile.digest(file), Optional.empty());
   }
 
   private void type(String area) {

@@ -134,7 +134,8 @@ class OpeningLimitsTest extends ChangedGarden {
       assertThat(Inputs.of(opened.design())).isEqualTo(Inputs.of(design));
       assertThat(opened.report().lines())
           .anyMatch(
-              line -> line.startsWith("Zones!A2: the table Zones is said to stand in " + reference));
+              line ->
+                  line.startsWith("Zones!A2: the table Zones is said to stand in " + reference));
       Designs.type(opened.design(), Facts.ZONE_NOTE, 0, "typed since");
       DesignFile.Written written =
           DesignFile.save(opened.design(), wide, Optional.of(opened.kept()));
@@ -151,8 +152,7 @@ class OpeningLimitsTest extends ChangedGarden {
     assertThatThrownBy(() -> DesignFile.read(torn))
         .isInstanceOf(DesignFileException.class)
         .hasMessageContaining("is damaged or was cut short");
-    Path strange =
-        with(partOf("Zones"), part -> part.replaceAll(" t=\"[a-zA-Z]+\"", " t=\"zz\""));
+    Path strange = with(partOf("Zones"), part -> part.replaceAll(" t=\"[a-zA-Z]+\"", " t=\"zz\""));
     assertThatThrownBy(() -> DesignFile.read(strange))
         .isInstanceOf(DesignFileException.class)
         .hasMessage(
