@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.Set;
@@ -20,9 +21,8 @@ import java.util.logging.Logger;
  */
 public interface Disk {
   /** Nobody else reads a file before it has the permissions it takes. */
-  FileAttribute<?>[] OWN = {
-    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
-  };
+  FileAttribute<Set<PosixFilePermission>> OWN =
+      PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"));
 
   /** The disk as it is. */
   Disk REAL = new Disk() {};
@@ -39,7 +39,7 @@ public interface Disk {
         FileChannel.open(
             file,
             Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
-            own ? OWN : new FileAttribute<?>[0]);
+            own ? new FileAttribute<?>[] {OWN} : new FileAttribute<?>[0]);
     try {
       if (like.isPresent()) {
         Access.same(like.get(), file);
