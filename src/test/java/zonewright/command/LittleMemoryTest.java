@@ -62,7 +62,7 @@ class LittleMemoryTest {
             List.of("calculate", garden),
             List.of("findings", garden),
             List.of("timetable", garden),
-            List.of("pack", garden, priced));
+            List.of("write", priced, "--from", garden));
     for (List<String> arguments : commands.subList(0, Counts.of(1, commands.size()))) {
       Ended ended = with(24, arguments);
       assertThat(ended.code()).as("%s: %s", arguments, ended.err()).isEqualTo(4);
