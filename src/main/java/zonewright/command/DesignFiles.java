@@ -1,6 +1,5 @@
 package zonewright.command;
 
-import java.io.Console;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import zonewright.design.Design;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
+import zonewright.workbook.FileSize;
 import zonewright.workbook.KeptFile;
 import zonewright.workbook.pack.PackOrder;
 
@@ -22,9 +22,10 @@ final class DesignFiles {
   /**
    * Returns the design in a file with the file itself; what the reader noticed goes to {@code err}.
    *
+   * @param terminal where a password is asked for, three times
    * @throws Complaint when there is no such file or it cannot be read
    */
-  static DesignFile.Opened existing(Path file, PrintWriter err) {
+  static DesignFile.Opened existing(Path file, PrintWriter err, Terminal terminal) {
     if (!Files.exists(file)) {
       throw new Complaint(ExitCode.FILE, "There is no file " + file + ".");
     }
@@ -36,7 +37,11 @@ final class DesignFiles {
         opened.report().notes().forEach(note -> err.println(note.line()));
         return opened;
       } catch (DesignFileException problem) {
-        password = tries < MOST_TRIES ? asked(problem, err) : Optional.empty();
+        if (password.isPresent() && tries < MOST_TRIES) {
+          err.println(problem.getMessage());
+        }
+        boolean ask = problem.wantsPassword() && tries < MOST_TRIES;
+        password = ask ? terminal.password(err) : Optional.empty();
         if (password.isEmpty()) {
           throw complaint(problem);
         }
@@ -44,22 +49,24 @@ final class DesignFiles {
     }
   }
 
-  /** Returns the password a person types at a terminal, where one is wanted and there is one. */
-  @SuppressWarnings("SystemConsoleNull") // later versions ask whoever is there: no answer ends it
-  private static Optional<String> asked(DesignFileException problem, PrintWriter err) {
-    Console console = System.console();
-    if (!problem.wantsPassword() || console == null) {
-      return Optional.empty();
-    }
-    err.print("Password: ");
-    err.flush();
-    char[] typed = console.readPassword();
-    return typed == null || typed.length == 0 ? Optional.empty() : Optional.of(new String(typed));
+  /** Returns the complaint about a file; where memory was lacking, the file is not at fault. */
+  static Complaint complaint(DesignFileException problem) {
+    boolean memory = Program.lackedMemory(problem);
+    return new Complaint(memory ? ExitCode.FAULT : ExitCode.FILE, problem.getMessage());
   }
 
-  private static Complaint complaint(DesignFileException problem) {
-    boolean memory = problem.getCause() instanceof OutOfMemoryError;
-    return new Complaint(memory ? ExitCode.FAULT : ExitCode.FILE, problem.getMessage());
+  /**
+   * Makes sure that a design into which a list was taken can be written and opened again.
+   *
+   * @throws Complaint when it cannot
+   */
+  static void mayTake(Design design) {
+    FileSize.refused(design.book())
+        .ifPresent(
+            sentence -> {
+              throw new Complaint(
+                  ExitCode.FILE, "The list is too long for the design. " + sentence);
+            });
   }
 
   /**

@@ -3,7 +3,9 @@ package zonewright.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Sample;
@@ -27,6 +29,9 @@ final class DesignSource {
           "A design that comes with the program, where no file is named: library-garden (the demo),"
               + " controller-test-zones (from memory), campus-retrofit or homework (both invented).")
   private Optional<String> sample = Optional.empty();
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
 
   private Optional<KeptFile> kept = Optional.empty();
 
@@ -52,7 +57,8 @@ final class DesignSource {
       err.println("No file is named, so this is the demo garden; its figures are invented.");
       return Demo.libraryGarden(units.orElse(UnitSystem.US));
     }
-    DesignFile.Opened opened = DesignFiles.existing(file.get(), err);
+    DesignFile.Opened opened =
+        DesignFiles.existing(file.get(), err, StartCommand.terminal(command));
     kept = Optional.of(opened.kept());
     Design design = opened.design();
     if (units.isPresent() && units.get() != design.book().system()) {

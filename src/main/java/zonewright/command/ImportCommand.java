@@ -98,6 +98,7 @@ final class ImportCommand extends Task {
     }
     ListMatch.Taken taken = match.taken();
     design.book().start(taken.edit());
+    DesignFiles.mayTake(design);
     taken.notes().forEach(err()::println);
     DesignFiles.save(design, path, source.kept(), err());
     out()

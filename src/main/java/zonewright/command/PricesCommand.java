@@ -1,9 +1,6 @@
 package zonewright.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -102,6 +99,7 @@ final class PricesCommand extends Task {
     } catch (PriceBook.Unreadable problem) {
       throw new Complaint(ExitCode.FILE, file + ": " + problem.getMessage());
     }
+    DesignFiles.mayTake(design);
     DesignFiles.save(design, into.get(), source.kept(), err());
     out().println("Written: " + into.get());
     return ExitCode.FINE;
@@ -117,15 +115,9 @@ final class PricesCommand extends Task {
     DesignFiles.mayReplace(path, replace);
     Book book = source.design(from, err()).book();
     try {
-      if (PriceFile.isWorkbook(path)) {
-        PriceFile.write(book, path);
-      } else {
-        Files.writeString(path, new PriceBook(book).text(), StandardCharsets.UTF_8);
-      }
+      PriceFile.write(book, path);
     } catch (DesignFileException problem) {
-      throw new Complaint(ExitCode.FILE, problem.getMessage());
-    } catch (IOException problem) {
-      throw new Complaint(ExitCode.FILE, path + " cannot be written; is there such a folder?");
+      throw DesignFiles.complaint(problem);
     }
     out().println("Written: " + path);
     return ExitCode.FINE;
@@ -133,13 +125,11 @@ final class PricesCommand extends Task {
 
   private static ListText list(Path file) {
     try {
-      return PriceFile.isWorkbook(file)
-          ? PriceFile.read(file)
-          : ListText.of(Files.readAllBytes(file), file.toString());
-    } catch (DesignFileException | ListText.Problem problem) {
+      return PriceFile.isWorkbook(file) ? PriceFile.read(file) : ListText.of(file);
+    } catch (DesignFileException problem) {
+      throw DesignFiles.complaint(problem);
+    } catch (ListText.Problem problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());
-    } catch (IOException problem) {
-      throw new Complaint(ExitCode.FILE, "The file " + file + " cannot be read.");
     }
   }
 }

@@ -22,6 +22,8 @@ import zonewright.sheet.Nearest;
  */
 public final class Program {
   private static final int HELP_WIDTH = 100;
+  private static final String NO_MEMORY =
+      "There is not enough memory for this; close other programs and try again.";
 
   private final CommandLine commandLine;
 
@@ -33,8 +35,13 @@ public final class Program {
    * @param window what opens when no command is given
    */
   public Program(PrintWriter out, PrintWriter err, Window window) {
+    this(out, err, window, Terminal.REAL);
+  }
+
+  /** Makes the command line with a terminal of its own, for tests. */
+  Program(PrintWriter out, PrintWriter err, Window window, Terminal terminal) {
     commandLine =
-        new CommandLine(new StartCommand(window))
+        new CommandLine(new StartCommand(window, terminal))
             .addSubcommand(new CalculateCommand())
             .addSubcommand(new FindingsCommand())
             .addSubcommand(new TimetableCommand())
@@ -65,7 +72,7 @@ public final class Program {
     try {
       code = commandLine.execute(arguments);
     } catch (OutOfMemoryError problem) {
-      err.println("There is not enough memory for this; close other programs and try again.");
+      err.println(NO_MEMORY);
       code = ExitCode.FAULT;
     }
     if (commandLine.getOut().checkError()) {
@@ -123,12 +130,25 @@ public final class Program {
         : "“%s” is one word too many; put names with spaces in quotation marks.".formatted(first);
   }
 
+  /** Says whether something failed for want of memory, however it was passed on. */
+  static boolean lackedMemory(Throwable problem) {
+    boolean lacked = false;
+    for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
+      lacked |= cause instanceof OutOfMemoryError;
+    }
+    return lacked;
+  }
+
   private static int failed(
       Exception problem, CommandLine command, CommandLine.ParseResult parsed) {
     PrintWriter err = command.getErr();
     if (problem instanceof Complaint complaint) {
       err.println(complaint.getMessage());
       return complaint.code();
+    }
+    if (lackedMemory(problem)) {
+      err.println(NO_MEMORY);
+      return ExitCode.FAULT;
     }
     err.println(
         "The program itself is at fault (%s: %s); nothing was changed. Please report it with the command you gave."

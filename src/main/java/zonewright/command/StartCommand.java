@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import zonewright.budget.ZoneBudget;
 import zonewright.design.Demo;
@@ -60,6 +61,7 @@ final class StartCommand extends Task {
           ZoneBudget.VOLUME_PER_WEEK);
 
   private final Window window;
+  private final Terminal terminal;
 
   @Parameters(
       arity = "0..1",
@@ -67,8 +69,14 @@ final class StartCommand extends Task {
       description = "A design file, an .xlsx workbook.")
   private Optional<Path> file = Optional.empty();
 
-  StartCommand(Window window) {
+  StartCommand(Window window, Terminal terminal) {
     this.window = window;
+    this.terminal = terminal;
+  }
+
+  /** Returns the terminal of whichever command is given. */
+  static Terminal terminal(CommandSpec command) {
+    return ((StartCommand) command.root().userObject()).terminal;
   }
 
   @Override
@@ -94,7 +102,7 @@ final class StartCommand extends Task {
     PrintWriter out = out();
     PrintWriter err = err();
     Design design =
-        file.map(path -> DesignFiles.existing(path, err).design())
+        file.map(path -> DesignFiles.existing(path, err, terminal).design())
             .orElseGet(() -> Demo.libraryGarden(UnitSystem.US));
     out.println(
         file.map(path -> "The zones of " + path)

@@ -90,16 +90,18 @@ final class FileKeeper {
       Optional<WorkRecord.Base> base) {}
 
   /** The file is not the one that was read or saved here. */
-  private static final class ChangedMeanwhile extends Exception {
+  private static final class ChangedMeanwhile extends RuntimeException {
     private final transient Optional<FileStamp> now;
+    private final transient Optional<Head> holder;
 
-    ChangedMeanwhile(Optional<FileStamp> now) {
+    ChangedMeanwhile(Optional<FileStamp> now, Optional<Head> holder) {
       this.now = now;
+      this.holder = holder;
     }
   }
 
   /** Another window comes before this one in working on the file. */
-  private static final class InHand extends Exception {
+  private static final class InHand extends RuntimeException {
     private final transient Head holder;
 
     InHand(Head holder) {
@@ -196,9 +198,8 @@ final class FileKeeper {
     return new Read(
         taken,
         before,
-        new WorkRecord.Base(
-            taken.design().book().snapshot(), digest, taken.kept().password().isPresent()),
-        UnsavedWork.found(around, taken.design().book().schema()),
+        new WorkRecord.Base(taken.design().book().snapshot(), digest, taken.kept().password()),
+        UnsavedWork.found(around, taken.design().book().schema(), taken.kept().password()),
         around.holder(id));
   }
 
@@ -353,6 +354,13 @@ final class FileKeeper {
     return holder.id() + holder.over().getOrDefault(work.id(), 0);
   }
 
+  /** Says who changed the file, as far as that can be seen. */
+  private static String by(Optional<Head> holder) {
+    return holder
+        .map(other -> "saved in another window (%s)".formatted(other.who()))
+        .orElse("changed by another program");
+  }
+
   private void tellSeen(Seen seen) {
     boolean taken =
         seen.holder().isPresent()
@@ -363,7 +371,7 @@ final class FileKeeper {
     if (other) {
       toldStamp = seen.stamp();
       messages.offer(
-          "“" + open.name() + "” was changed by another program since it was read here.",
+          "“%s” was %s since it was read here.".formatted(open.name(), by(seen.holder())),
           true,
           new MessageBar.Offer("Read it again", this::revert),
           new MessageBar.Offer("Keep what is here", () -> {}));
@@ -432,22 +440,15 @@ final class FileKeeper {
     tasks.runStoppable(
         "Saving " + name + " …",
         progress -> {
-          Optional<FileStamp> now = FileStamp.of(file);
-          if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
-            throw new ChangedMeanwhile(now);
-          }
-          Optional<Head> holder = work.around(file, "").holder(id);
-          if (holder.isPresent() && !holder.map(Head::id).equals(overruled.map(Head::id))) {
-            throw new InHand(holder.get());
-          }
+          Runnable still = () -> stillOurs(file, expected, overruled, id);
+          still.run();
           Design copy = Design.of(snapshot);
           known.ifPresent(copy.nights()::learn);
-          DesignFile.Written put = shelf.put(copy, file, kept, progress);
+          DesignFile.Written put = shelf.put(copy, file, kept, watching(progress, still));
           return new Stored(
               put,
               FileStamp.of(file),
-              new WorkRecord.Base(
-                  snapshot, UnsavedFile.digest(file), put.kept().password().isPresent()));
+              new WorkRecord.Base(snapshot, UnsavedFile.digest(file), put.kept().password()));
         },
         stored -> {
           DesignFile.Written written = stored.written();
@@ -466,6 +467,34 @@ final class FileKeeper {
         problem -> notWritten(file, problem, next));
   }
 
+  /** Looks before the writing and again before the file is replaced, which may be long after. */
+  private static Progress watching(Progress progress, Runnable still) {
+    return new Progress() {
+      @Override
+      public void at(long done, long of) {
+        progress.at(done, of);
+      }
+
+      @Override
+      public void replacing() {
+        still.run();
+      }
+    };
+  }
+
+  /** Ends a saving where the file is another by now, or in somebody else's hands. */
+  private void stillOurs(
+      Path file, Optional<FileStamp> expected, Optional<Head> overruled, String id) {
+    Optional<FileStamp> now = FileStamp.of(file);
+    Optional<Head> holder = work.around(file, "").holder(id);
+    if (expected.isPresent() && now.isPresent() && !now.equals(expected)) {
+      throw new ChangedMeanwhile(now, holder);
+    }
+    if (holder.isPresent() && !holder.map(Head::id).equals(overruled.map(Head::id))) {
+      throw new InHand(holder.get());
+    }
+  }
+
   private void notWritten(Path file, Exception problem, Runnable next) {
     String name = file.getFileName().toString();
     if (problem instanceof Progress.BrokenOff) {
@@ -476,7 +505,8 @@ final class FileKeeper {
     }
     if (problem instanceof ChangedMeanwhile changed) {
       messages.offer(
-          "“%s” was not saved: another program changed it since it was read here.".formatted(name),
+          "“%s” was not saved: it was %s since it was read here. Your work is still here."
+              .formatted(name, by(changed.holder)),
           true,
           new MessageBar.Offer(
               "Save over it", () -> write(file, changed.now, Optional.empty(), next)),
@@ -485,7 +515,7 @@ final class FileKeeper {
     }
     if (problem instanceof InHand inHand) {
       messages.offer(
-          "“%s” was not saved: it is being worked on in another window (%s)."
+          "“%s” was not saved: it is being worked on in another window (%s). Your work is still here."
               .formatted(name, inHand.holder.who()),
           true,
           takeOver(

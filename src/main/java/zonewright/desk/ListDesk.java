@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
@@ -15,6 +16,7 @@ import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;
 import zonewright.trade.Sheets;
+import zonewright.workbook.FileSize;
 
 /** Takes somebody's list of zones, from a file or as it was copied, into the design. */
 final class ListDesk {
@@ -94,6 +96,11 @@ final class ListDesk {
   }
 
   private void take(ListMatch.Taken taken) {
+    Optional<String> refused = FileSize.refused(open.book(), taken.edit());
+    if (refused.isPresent()) {
+      messages.problem("The list was not taken. " + refused.get(), List.of());
+      return;
+    }
     open.book().perform(taken.edit());
     messages.tell(
         (taken.rows() == 1 ? "1 zone was added" : taken.rows() + " zones were added")

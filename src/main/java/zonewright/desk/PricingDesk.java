@@ -1,8 +1,5 @@
 package zonewright.desk;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +13,7 @@ import zonewright.sheet.Edit;
 import zonewright.sheet.ListText;
 import zonewright.trade.Sheets;
 import zonewright.workbook.DesignFileException;
+import zonewright.workbook.FileSize;
 import zonewright.workbook.PriceFile;
 
 /** What a person does about prices and retrofits beyond typing: price books and copies of zones. */
@@ -68,16 +66,19 @@ final class PricingDesk {
             messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of()));
   }
 
-  private static ListText reading(Path file)
-      throws IOException, DesignFileException, ListText.Problem {
-    return PriceFile.isWorkbook(file)
-        ? PriceFile.read(file)
-        : ListText.of(Files.readAllBytes(file), file.getFileName().toString());
+  private static ListText reading(Path file) throws DesignFileException, ListText.Problem {
+    return PriceFile.isWorkbook(file) ? PriceFile.read(file) : ListText.of(file);
   }
 
   private void takeOver(String name, ListText list) {
     try {
-      open.book().perform(new PriceBook(open.book()).edit(list));
+      Edit edit = new PriceBook(open.book()).edit(list);
+      Optional<String> refused = FileSize.refused(open.book(), edit);
+      if (refused.isPresent()) {
+        messages.problem("“" + name + "” was not read. " + refused.get(), List.of());
+        return;
+      }
+      open.book().perform(edit);
       messages.tell("The price book “" + name + "” was read; Undo takes it back.", list.notes());
     } catch (PriceBook.Unreadable problem) {
       messages.problem("“" + name + "” was not read. " + problem.getMessage(), List.of());
@@ -94,17 +95,12 @@ final class PricingDesk {
     Book book = Design.of(open.book().snapshot()).book();
     tasks.run(
         "Writing " + name + " …",
-        () -> written(book, file.get()),
+        () -> {
+          PriceFile.write(book, file.get());
+          return name;
+        },
         done -> messages.tell("“" + name + "” was written.", List.of()),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
-  }
-
-  private static Path written(Book book, Path file) throws IOException, DesignFileException {
-    if (PriceFile.isWorkbook(file)) {
-      PriceFile.write(book, file);
-      return file;
-    }
-    return Files.writeString(file, new PriceBook(book).text(), StandardCharsets.UTF_8);
   }
 }

@@ -113,9 +113,16 @@ final class UnsavedWork {
     return UnsavedFile.around(file, digest, spare);
   }
 
-  /** Returns what the records hold that windows left which are gone. */
-  static List<UnsavedFile.Found> found(UnsavedFile.Around around, Schema schema) {
-    return around.left().stream().flatMap(file -> UnsavedFile.read(file, schema).stream()).toList();
+  /**
+   * Returns what the records hold that windows left which are gone.
+   *
+   * @param password the one that protects their design, if one does
+   */
+  static List<UnsavedFile.Found> found(
+      UnsavedFile.Around around, Schema schema, Optional<String> password) {
+    return around.left().stream()
+        .flatMap(file -> UnsavedFile.read(file, schema, password).stream())
+        .toList();
   }
 
   /** Takes the file over from another window. */
@@ -183,7 +190,7 @@ final class UnsavedWork {
         offerUnreadable(found, () -> offer(others, next));
         return;
       } else {
-        offer(found, () -> offer(others, next));
+        offer(found, !others.isEmpty(), () -> offer(others, next));
         return;
       }
     }
@@ -192,7 +199,9 @@ final class UnsavedWork {
 
   private void offerUnreadable(UnsavedFile.Found found, Runnable next) {
     messages.offer(
-        "The record of what was typed into “%s” until %s cannot be read; it is kept as %s."
+        (found.locked()
+                ? "What was typed into “%s” until %s is on record under the password the design had then; the record is kept as %s."
+                : "The record of what was typed into “%s” until %s cannot be read; it is kept as %s.")
             .formatted(name(found), words(found.when()), found.file()),
         true,
         new MessageBar.Offer(
@@ -215,7 +224,7 @@ final class UnsavedWork {
     return base.flatMap(file -> found.at(file.digest(), file.book()));
   }
 
-  private void offer(UnsavedFile.Found found, Runnable next) {
+  private void offer(UnsavedFile.Found found, boolean more, Runnable next) {
     boolean fits = moment(found).isPresent();
     List<MessageBar.Offer> offers = new ArrayList<>();
     if (fits) {
@@ -234,7 +243,10 @@ final class UnsavedWork {
             ? "Changes to “%s” were not saved when the program ended on %s; they are still here.%s"
             : "Changes to “%s” of %s were never saved, and the file was saved with others since; nothing was taken from them.%s";
     messages.offer(
-        sentence.formatted(open.name(), words(found.when()), cut(found)),
+        sentence.formatted(
+            open.name(),
+            words(found.when()),
+            cut(found) + (more ? " Those of an earlier ending are asked about next." : "")),
         false,
         offers.toArray(MessageBar.Offer[]::new));
   }

@@ -7,7 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -16,6 +20,10 @@ import java.util.logging.Logger;
  * power between any two of them.
  */
 public interface Disk {
+  /** Nobody else reads a file before it has the permissions it takes. */
+  FileAttribute<Set<PosixFilePermission>> OWN =
+      PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"));
+
   /** The disk as it is. */
   Disk REAL = new Disk() {};
 
@@ -25,8 +33,13 @@ public interface Disk {
    * @param like whose permissions it takes; the usual ones where none is named
    */
   default DiskFile create(Path file, Optional<Path> like) throws IOException {
+    boolean own =
+        like.isPresent() && file.getFileSystem().supportedFileAttributeViews().contains("posix");
     FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
+        FileChannel.open(
+            file,
+            Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
+            own ? new FileAttribute<?>[] {OWN} : new FileAttribute<?>[0]);
     try {
       if (like.isPresent()) {
         Access.same(like.get(), file);

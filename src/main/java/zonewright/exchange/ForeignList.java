@@ -1,8 +1,6 @@
 package zonewright.exchange;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +16,6 @@ import zonewright.sheet.ListText;
  */
 public record ForeignList(
     List<String> headings, List<List<String>> rows, ListText text, List<String> notes) {
-  /** No larger list is read: 20 MB. */
-  static final long LARGEST = 20L << 20;
-
   /** No list of more rows is read. */
   static final int MOST_ROWS = 50_000;
 
@@ -37,17 +32,9 @@ public record ForeignList(
    */
   public static ForeignList read(Path file) throws ListProblem {
     try {
-      if (!Files.isRegularFile(file)) {
-        throw new ListProblem("There is no file %s.".formatted(file));
-      }
-      if (Files.size(file) > LARGEST) {
-        throw new ListProblem(
-            "%s has %s MB; lists up to %s MB are read."
-                .formatted(file, Files.size(file) >> 20, LARGEST >> 20));
-      }
-      return of(Files.readAllBytes(file), file.toString());
-    } catch (IOException problem) {
-      throw new ListProblem("%s cannot be read.".formatted(file), problem);
+      return of(ListText.of(file), file.toString());
+    } catch (ListText.Problem problem) {
+      throw new ListProblem(problem.getMessage(), problem);
     }
   }
 
@@ -57,10 +44,10 @@ public record ForeignList(
    * @throws ListProblem when it is too large, or no list
    */
   public static ForeignList pasted(String text) throws ListProblem {
-    if (text.length() > LARGEST) {
+    if (text.length() > ListText.LARGEST) {
       throw new ListProblem(
           "What was copied has %s million letters; lists of up to %s are read."
-              .formatted(text.length() >> 20, LARGEST >> 20));
+              .formatted(text.length() >> 20, ListText.LARGEST >> 20));
     }
     return of(text.getBytes(StandardCharsets.UTF_8), "What was copied");
   }
@@ -71,12 +58,14 @@ public record ForeignList(
    * @param name what to call it in a complaint
    */
   static ForeignList of(byte[] content, String name) throws ListProblem {
-    ListText text;
     try {
-      text = ListText.of(content, name);
+      return of(ListText.of(content, name), name);
     } catch (ListText.Problem problem) {
       throw new ListProblem(problem.getMessage(), problem);
     }
+  }
+
+  private static ForeignList of(ListText text, String name) throws ListProblem {
     List<ListText.Line> lines = text.lines();
     if (lines.isEmpty()) {
       throw new ListProblem("%s holds nothing.".formatted(name));

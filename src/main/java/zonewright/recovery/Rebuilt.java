@@ -25,14 +25,37 @@ final class Rebuilt {
   private final List<BookSnapshot> saves = new ArrayList<>();
   private Optional<BookSnapshot> base = Optional.empty();
   private Optional<String> head = Optional.empty();
+  private final Optional<String> password;
+  private Optional<RecordLock> lock = Optional.empty();
   private boolean understood = true;
+  private boolean locked;
 
   Rebuilt(Schema schema) {
+    this(schema, Optional.empty());
+  }
+
+  /**
+   * Makes a book of nothing yet.
+   *
+   * @param password opens the groups that are closed
+   */
+  Rebuilt(Schema schema, Optional<String> password) {
     this.schema = schema;
+    this.password = password;
   }
 
   /** Takes the lines of a group in; a line that is none of ours is left out. */
   void takeAll(List<String> lines) {
+    if (RecordLock.closes(lines)) {
+      Optional<List<String>> open = lock.flatMap(known -> known.opened(lines));
+      locked |= open.isEmpty();
+      open.ifPresent(this::takeEach);
+    } else {
+      takeEach(lines);
+    }
+  }
+
+  private void takeEach(List<String> lines) {
     for (String line : lines) {
       try {
         take(line);
@@ -50,6 +73,7 @@ final class Rebuilt {
   void take(String line) {
     String[] parts = line.split("\t", -1);
     switch (parts[0]) {
+      case RecordLock.LOCKED -> lock = password.map(word -> RecordLock.of(word, line));
       case "for" -> head = Optional.of(line);
       case "over" -> UnsavedFile.over(parts, over);
       case UnsavedFile.BASE -> base = snapshot();
@@ -79,7 +103,12 @@ final class Rebuilt {
 
   /** Says whether every line taken in was one of ours. */
   boolean understood() {
-    return understood;
+    return understood && !locked;
+  }
+
+  /** Says whether there are groups that the password does not open. */
+  boolean locked() {
+    return locked;
   }
 
   /**

@@ -30,7 +30,8 @@ import zonewright.sheet.Schema;
 /**
  * A file with what was entered and not saved: groups of lines, each between a line that opens it
  * and a line with its check sum. The first says whose it is, the second what the design's file
- * held, each further one what an edit changed. A group that is not whole is left out.
+ * held, each further one what an edit changed. A group that is not whole is left out. Where a
+ * password protects the design, all but whose it is is closed with it ({@link RecordLock}).
  *
  * <p>It is there from when the design is opened until it is saved or closed. As long as its window
  * lives it is claimed ({@link Claims}), so it also tells other windows who has the file open.
@@ -118,6 +119,7 @@ public final class UnsavedFile {
    * @param saves what was about to be saved since, each time
    * @param book what was entered; none where not one group of it is whole
    * @param whole whether it could be read to its end
+   * @param locked whether a password closes some of it that is not the one given
    * @param empty whether there is nothing in it: its window ended as it was made
    */
   public record Found(
@@ -128,6 +130,7 @@ public final class UnsavedFile {
       List<BookSnapshot> saves,
       Optional<BookSnapshot> book,
       boolean whole,
+      boolean locked,
       boolean empty) {
     /**
      * Returns the moment of the record at which the file was as it is now; none where something
@@ -145,7 +148,7 @@ public final class UnsavedFile {
 
     /** Says whether its window ended before anything was typed. */
     public boolean untouched() {
-      return empty || (whole && book.isEmpty());
+      return empty || (whole && book.isEmpty()); // one that is locked is not whole
     }
   }
 
@@ -243,7 +246,16 @@ public final class UnsavedFile {
 
   /** Returns what a record holds, as far as its groups are whole; nothing where it is gone. */
   public static Optional<Found> read(Path file, Schema schema) {
-    Rebuilt rebuilt = new Rebuilt(schema);
+    return read(file, schema, Optional.empty());
+  }
+
+  /**
+   * The same of a record of a protected design.
+   *
+   * @param password the design's; without it only whose the record is can be read
+   */
+  public static Optional<Found> read(Path file, Schema schema, Optional<String> password) {
+    Rebuilt rebuilt = new Rebuilt(schema, password);
     try {
       boolean whole =
           through(
@@ -261,6 +273,7 @@ public final class UnsavedFile {
               rebuilt.saves(),
               rebuilt.snapshot(),
               whole && rebuilt.understood(),
+              rebuilt.locked(),
               Files.size(file) == 0));
     } catch (IOException | UncheckedIOException gone) {
       return Optional.empty();

@@ -73,6 +73,8 @@ public final class WorkRecord implements AutoCloseable {
 
   private Target standing;
   private DiskFile file;
+  private Optional<RecordLock> lock = Optional.empty();
+  private Optional<String> lockedBy = Optional.empty();
   private boolean refused;
   private final List<Path> outlived = new ArrayList<>();
 
@@ -81,9 +83,9 @@ public final class WorkRecord implements AutoCloseable {
    *
    * @param book what it holds
    * @param digest its {@link UnsavedFile#digest}
-   * @param secret whether a password protects it: then its record lies in the person's own folder
+   * @param password the one that protects it, and so its record
    */
-  public record Base(BookSnapshot book, String digest, boolean secret) {}
+  public record Base(BookSnapshot book, String digest, Optional<String> password) {}
 
   /** For which design to write; the window keeps its identity as long as it has the same file. */
   private record Target(
@@ -210,7 +212,7 @@ public final class WorkRecord implements AutoCloseable {
             guarded(
                 () -> {
                   put(now);
-                  append(List.of(UnsavedFile.SAVING));
+                  note(List.of(UnsavedFile.SAVING));
                 });
           }
         });
@@ -298,13 +300,13 @@ public final class WorkRecord implements AutoCloseable {
         List<String> lines =
             new ArrayList<>(UnsavedChange.lines(schema, nothing, base.get().book()));
         lines.add(UnsavedFile.BASE);
-        append(lines);
+        note(lines);
       }
       written = base.map(Base::book).orElse(nothing);
     }
     List<String> lines = UnsavedChange.lines(schema, written, now);
     if (!lines.isEmpty()) {
-      append(lines);
+      note(lines);
     }
     written = now;
   }
@@ -327,24 +329,30 @@ public final class WorkRecord implements AutoCloseable {
       LOG.log(Level.FINE, "the record of unsaved work was not written", problem);
       if (!refused) {
         refused = true;
-        String sentence =
-            "What you type is not on record now: %s. A crash would lose it, so save it, here or in another folder."
-                .formatted(reason(problem));
+        String sentence = sentence(problem);
         owner.execute(() -> told.accept(sentence));
       }
       return false;
     }
   }
 
-  private static String reason(IOException problem) {
+  private static String sentence(IOException problem) {
     String said = String.valueOf(problem.getMessage()).toLowerCase(Locale.ROOT);
-    return said.contains("space") || said.contains("quota")
-        ? "the disk is full"
-        : "nothing can be written beside the design or in the program's own folder";
+    boolean full = said.contains("space") || said.contains("quota");
+    return "What you type is not on record now, and a crash would lose it: %s."
+        .formatted(
+            full
+                ? "the disk is full. Make room on it, or save in another folder"
+                : "nothing can be written beside the design or in the program's own folder. Save it, here or in another folder");
   }
 
   private void begin(Target wanted) throws IOException {
     written = null;
+    Optional<String> password = wanted.base().flatMap(Base::password);
+    if (!password.equals(lockedBy)) {
+      lock = password.map(RecordLock::of);
+      lockedBy = password;
+    }
     UnsavedFile.Head head =
         new UnsavedFile.Head(
             wanted.id(),
@@ -356,7 +364,7 @@ public final class WorkRecord implements AutoCloseable {
             over);
     String mark = UUID.randomUUID().toString();
     Optional<DiskFile> before = Optional.ofNullable(file);
-    if (wanted.design().isEmpty() || wanted.base().filter(Base::secret).isPresent()) {
+    if (wanted.design().isEmpty()) {
       open(aside(mark), head);
     } else {
       try {
@@ -390,6 +398,7 @@ public final class WorkRecord implements AutoCloseable {
       UnsavedFile.OURS.put(place.toAbsolutePath(), head);
       List<String> lines = new ArrayList<>(List.of(head.line()));
       over.forEach((id, turn) -> lines.add("over\t" + id + "\t" + turn));
+      lock.ifPresent(known -> lines.add(known.line()));
       write(opened, UnsavedFile.HEAD + "\n" + UnsavedFile.group(lines));
     } catch (IOException problem) {
       delete(place);
@@ -397,6 +406,11 @@ public final class WorkRecord implements AutoCloseable {
       throw problem;
     }
     file = opened;
+  }
+
+  /** Adds a group of what is in the book, closed where the design is. */
+  private void note(List<String> lines) throws IOException {
+    append(lock.isPresent() ? lock.get().closed(lines) : lines);
   }
 
   /** Adds a group, or nothing at all. */

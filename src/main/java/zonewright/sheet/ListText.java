@@ -7,6 +7,8 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -28,6 +30,9 @@ import zonewright.units.UnitSystem;
  * stands before decimals. What can be read two ways is not taken.
  */
 public final class ListText {
+  /** No larger list is read: 20 MB. */
+  public static final long LARGEST = 20L << 20;
+
   private static final int LINES_LOOKED_AT = 50;
   private static final int LINES_NAMED = 3;
   private static final Pattern ACCENTED = Pattern.compile("[^\\s,;\"]*[^\\p{ASCII}][^\\s,;\"]*");
@@ -79,6 +84,29 @@ public final class ListText {
       add(lines, i + 1, cells.get(i));
     }
     return new ListText(lines, '\0', List.of(), Optional.empty());
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @throws Problem when it cannot be read, is too large, or is no list
+   */
+  public static ListText of(Path file) throws Problem {
+    try {
+      if (!Files.isRegularFile(file)) {
+        throw new Problem(
+            (Files.exists(file) ? "%s is no ordinary file." : "There is no file %s.")
+                .formatted(file));
+      }
+      if (Files.size(file) > LARGEST) {
+        throw new Problem(
+            "%s has %s MB; lists up to %s MB are read."
+                .formatted(file, Files.size(file) >> 20, LARGEST >> 20));
+      }
+      return of(Files.readAllBytes(file), file.toString());
+    } catch (IOException problem) {
+      throw new Problem("%s cannot be read.".formatted(file));
+    }
   }
 
   /**

@@ -35,6 +35,10 @@ final class DesignReader {
       "this file is of an earlier shape; it is brought over into the present one when it is saved,"
           + " without sheets and columns of your own, which stay in the version beside it";
 
+  private static final String SINCE_1904 =
+      "this file counts its dates from 1904; each was taken as the day it shows, and saving counts"
+          + " them from 1900";
+
   private final WorkbookSource source;
   private final XSSFWorkbook workbook;
   private final Schema schema = IrrigationSheets.schema();
@@ -59,6 +63,9 @@ final class DesignReader {
     DesignReader reader = new DesignReader(source);
     if (source.macros()) {
       reader.notes.add("", "", "the file holds macros; they were neither run nor taken");
+    }
+    if (source.since1904()) {
+      reader.notes.add("", "", SINCE_1904);
     }
     if (reader.earlier) {
       reader.notes.add("", "", EARLIER);

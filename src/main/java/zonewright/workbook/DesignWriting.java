@@ -54,7 +54,9 @@ final class DesignWriting {
       if (made.isPresent()) {
         byte[] content = made.get().content().orElseThrow();
         SafeSave.replace(
-            file, PasswordProtection.closed(password, stream -> stream.write(content)));
+            file,
+            PasswordProtection.closed(password, stream -> stream.write(content)),
+            part -> progress.replacing());
         return new DesignFile.Written(made.get().closedBy(password), List.of());
       }
     }
@@ -70,16 +72,18 @@ final class DesignWriting {
       if (bearable) {
         ByteArrayOutputStream made = new ByteArrayOutputStream();
         later.write(workbook, made, progress);
-        SafeSave.replace(file, PasswordProtection.closed(password, made::writeTo));
+        SafeSave.replace(
+            file, PasswordProtection.closed(password, made::writeTo), part -> progress.replacing());
         content = Optional.of(made.toByteArray());
       } else {
         SafeSave.replace(
             file,
             PasswordProtection.closed(password, stream -> later.write(workbook, stream, progress)),
             part -> {
-              if (cells(design) > WorkbookOpening.MOST_CELLS * 2 / 3) {
+              if (FileSize.cells(design.book()) > FileSize.MOST_CELLS * 2 / 3) {
                 WorkbookOpening.again(part, file, password);
               }
+              progress.replacing();
             });
       }
     }

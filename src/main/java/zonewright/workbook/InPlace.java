@@ -83,7 +83,9 @@ final class InPlace {
           book.removeRelationship(each.getId());
         }
       }
-      return new XSSFWorkbook(parts);
+      XSSFWorkbook workbook = new XSSFWorkbook(parts);
+      DateSystem.usual(workbook);
+      return workbook;
     } catch (OpenXML4JException problem) {
       throw new IOException(problem);
     }

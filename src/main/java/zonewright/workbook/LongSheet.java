@@ -30,6 +30,7 @@ final class LongSheet extends DefaultHandler {
   private static final int MOST_COLUMNS = 16_384;
 
   private final XSSFWorkbook workbook;
+  private final boolean since1904;
   private final String name;
   private final SheetCells cells;
   private final Map<String, String> words = new HashMap<>();
@@ -50,8 +51,9 @@ final class LongSheet extends DefaultHandler {
   private boolean listening;
   private int sounds;
 
-  private LongSheet(XSSFWorkbook workbook, XSSFSheet sheet) {
+  private LongSheet(XSSFWorkbook workbook, XSSFSheet sheet, boolean since1904) {
     this.workbook = workbook;
+    this.since1904 = since1904;
     this.name = sheet.getSheetName();
     this.cells = SheetCells.streamed(sheet);
   }
@@ -59,12 +61,14 @@ final class LongSheet extends DefaultHandler {
   /**
    * Reads a sheet's part.
    *
+   * @param since1904 whether the part counts its dates from 1904
    * @param progress is told how many bytes went by
    * @throws IOException when the part is damaged
    */
-  static SheetCells read(XSSFWorkbook workbook, XSSFSheet sheet, InputStream part, Went progress)
+  static SheetCells read(
+      XSSFWorkbook workbook, XSSFSheet sheet, boolean since1904, InputStream part, Went progress)
       throws IOException {
-    LongSheet reader = new LongSheet(workbook, sheet);
+    LongSheet reader = new LongSheet(workbook, sheet, since1904);
     try {
       XMLReader parser = XMLHelper.newXMLReader();
       parser.setContentHandler(reader);
@@ -218,10 +222,11 @@ final class LongSheet extends DefaultHandler {
       return of(CellType.STRING, number, once(value.toString().strip()));
     }
     boolean dated = format(number) == SheetCell.Format.DATED;
+    double usual = dated && since1904 ? DateSystem.usual(number) : number;
     return of(
         CellType.NUMERIC,
-        number,
-        dated ? SheetCell.date(workbook.getCellStyleAt(style), number) : "");
+        usual,
+        dated ? SheetCell.date(workbook.getCellStyleAt(style), usual) : "");
   }
 
   private SheetCell of(CellType kind, double number, String words) {

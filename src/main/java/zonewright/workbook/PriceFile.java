@@ -1,6 +1,7 @@
 package zonewright.workbook;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,12 +47,21 @@ public final class PriceFile {
   }
 
   /**
-   * Writes the price book of a design: a heading for each column a person types into, a row an
-   * item.
+   * Writes the price book of a design, as a workbook or, by its ending, as comma-separated text.
    *
    * @throws DesignFileException with a sentence that says what to do, when it cannot be written
    */
   public static void write(Book book, Path file) throws DesignFileException {
+    if (isWorkbook(file)) {
+      workbook(book, file);
+    } else {
+      byte[] text = new PriceBook(book).text().getBytes(StandardCharsets.UTF_8);
+      SafeSave.replace(file, stream -> stream.write(text));
+    }
+  }
+
+  /** A workbook: a heading for each column a person types into, a row an item. */
+  private static void workbook(Book book, Path file) throws DesignFileException {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Styles styles = Styles.of(workbook);
       XSSFSheet sheet = workbook.createSheet(TITLE);

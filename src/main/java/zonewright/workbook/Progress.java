@@ -18,6 +18,12 @@ public interface Progress {
    */
   void at(long done, long of);
 
+  /**
+   * Is told that all is written and is about to take the place of the file that stands there: the
+   * last moment to see whether that is still the one a person means. What it throws ends the work.
+   */
+  default void replacing() {}
+
   /** Thrown by a watcher to end the work; nothing is left behind by it. */
   final class BrokenOff extends RuntimeException {
     /** Ends the work. */

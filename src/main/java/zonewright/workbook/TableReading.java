@@ -63,8 +63,42 @@ final class TableReading {
       int firstColumn,
       int lastColumn) {
 
+    /** Returns the area of a table where it says it stands, or where its headings do. */
+    static Area of(SheetCells cells, XSSFTable made, TableDefinition table, UnitSystem system) {
+      int said = made.getStartRowIndex();
+      int heading =
+          searched(cells, table, system)
+              .map(Area::heading)
+              .filter(
+                  row ->
+                      headingsIn(cells, row, table, system)
+                          > headingsIn(cells, said, table, system))
+              .orElse(said);
+      XSSFRow row = cells.sheet().getRow(heading);
+      int columns = row == null ? 0 : Math.max(0, row.getLastCellNum());
+      return new Area(
+          cells,
+          Optional.of(made),
+          heading,
+          Math.max(heading, made.getEndRowIndex() - made.getTotalsRowCount()),
+          Math.min(made.getStartColIndex(), columns),
+          Math.min(made.getEndColIndex(), columns - 1));
+    }
+
     XSSFSheet sheet() {
       return cells.sheet();
+    }
+
+    /** Says whether the table is said to stand where nothing does. */
+    boolean beyond() {
+      return made.isPresent()
+          && (heading != made.get().getStartRowIndex()
+              || last > Math.max(cells.lastRow(), heading + 1)
+              || lastColumn < made.get().getEndColIndex());
+    }
+
+    Area to(int end) {
+      return new Area(cells, made, heading, end, firstColumn, lastColumn);
     }
   }
 
@@ -76,7 +110,7 @@ final class TableReading {
   /** Says which headings are ours without being those of columns of the design. */
   private final Predicate<String> ours;
 
-  private final Area area;
+  private Area area;
 
   /** Where a person types, and where what is used or calculated stands. */
   private final Headings headings;
@@ -140,14 +174,7 @@ final class TableReading {
             table.title().equalsIgnoreCase(made.getDisplayName())
                 || table.title().equalsIgnoreCase(made.getName());
         if (named && made.getHeaderRowCount() == 1) {
-          return Optional.of(
-              new Area(
-                  source.cells(sheet),
-                  Optional.of(made),
-                  made.getStartRowIndex(),
-                  made.getEndRowIndex() - made.getTotalsRowCount(),
-                  made.getStartColIndex(),
-                  made.getEndColIndex()));
+          return Optional.of(Area.of(source.cells(sheet), made, table, system));
         }
       }
     }
@@ -158,21 +185,36 @@ final class TableReading {
   private static Optional<Area> searched(
       SheetCells cells, TableDefinition table, UnitSystem system) {
     int last = Math.min(cells.lastRow(), ROWS_SEARCHED_FOR_HEADINGS);
+    int best = -1;
+    int most = 1;
     for (int row = 0; row <= last; row++) {
-      XSSFRow held = cells.sheet().getRow(row);
-      if (held == null) {
-        continue;
-      }
-      Headings headings = new Headings(table, system);
-      for (int column = 0; column < held.getLastCellNum(); column++) {
-        headings.take(column, words(cells.at(row, column)));
-      }
-      if (headings.found().containsKey(table.columns().get(0)) && headings.found().size() > 1) {
-        return Optional.of(
-            new Area(cells, Optional.empty(), row, row, 0, held.getLastCellNum() - 1));
+      int found = headingsIn(cells, row, table, system);
+      if (found > most) {
+        most = found;
+        best = row;
       }
     }
-    return Optional.empty();
+    return best < 0
+        ? Optional.empty()
+        : Optional.of(
+            new Area(
+                cells,
+                Optional.empty(),
+                best,
+                best,
+                0,
+                cells.sheet().getRow(best).getLastCellNum() - 1));
+  }
+
+  /** Returns how many headings of the table stand in a row; 0 where that of its names does not. */
+  private static int headingsIn(
+      SheetCells cells, int row, TableDefinition table, UnitSystem system) {
+    XSSFRow held = cells.sheet().getRow(row);
+    Headings headings = new Headings(table, system);
+    for (int column = 0; held != null && column < held.getLastCellNum(); column++) {
+      headings.take(column, words(cells.at(row, column)));
+    }
+    return headings.found().containsKey(table.columns().get(0)) ? headings.found().size() : 0;
   }
 
   private static String words(SheetCell cell) {
@@ -243,6 +285,9 @@ final class TableReading {
       }
     }
     judge();
+    if (area.beyond()) {
+      narrowed();
+    }
     List<Line> lines = new ArrayList<>();
     for (int row = area.heading() + 1; row <= area.last(); row++) {
       lines.add(line(row));
@@ -253,6 +298,26 @@ final class TableReading {
     }
     lineCount = lines.size();
     return lines;
+  }
+
+  /** Nobody pays for rows that a table is said to have and the sheet has not. */
+  private void narrowed() {
+    int last = Math.min(area.last(), area.cells().lastRow());
+    if (last < area.last()) {
+      while (last > area.heading() && typed(last) == 0) {
+        last--;
+      }
+    }
+    area = area.to(Math.max(area.heading(), last));
+    notes.add(
+        area.sheet().getSheetName(),
+        Notes.cell(area.heading(), area.firstColumn()),
+        "the table %s is said to stand in %s, where nothing does; rows %s to %s were taken"
+            .formatted(
+                table.title(),
+                area.made().map(made -> made.getCTTable().getRef()).orElse(""),
+                area.heading() + 1,
+                area.last() + 1));
   }
 
   /** Returns how many rows were read. */

@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.EOFException;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,6 +23,7 @@ import java.util.zip.ZipOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
@@ -31,6 +33,8 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.XmlException;
+import org.xml.sax.SAXException;
 import zonewright.workbook.kit.Quiet;
 
 /** Opens a workbook with care: right kind, whole, of bearable size; nothing in it is run. */
@@ -51,12 +55,6 @@ final class WorkbookOpening {
 
   /** A file is kept in memory for what is a person's own in it up to this size: 40 MB. */
   private static final long LARGEST_KEPT = 40L << 20;
-
-  /** No workbook of more cells is opened: half more than 10,000 zones take, 1 GB in memory. */
-  static final long MOST_CELLS = 5_000_000;
-
-  /** No workbook of more rows is opened. */
-  static final long MOST_ROWS = 300_000;
 
   static {
     Quiet.please();
@@ -131,28 +129,25 @@ final class WorkbookOpening {
                           ? archive.content()
                           : slim(archive, seen.longSheets())));
       XSSFWorkbook workbook = new XSSFWorkbook(opened);
+      boolean since1904 = DateSystem.usual(workbook);
       if (seen.longSheets().isEmpty()) {
         progress.at(2 * seen.bytes() - 1, 2 * seen.bytes());
       }
       return use.of(
           new WorkbookSource(
-              workbook, longSheets(archive, workbook, seen, progress), seen.macros(), content));
+              workbook,
+              longSheets(archive, workbook, seen, since1904, progress),
+              seen.macros(),
+              since1904,
+              content));
     } catch (Progress.BrokenOff end) {
       throw end;
     } catch (OutOfMemoryError problem) {
-      throw new DesignFileException(
-          "%s needs more memory than there is; close other windows and open it again."
-              .formatted(path),
-          problem);
+      throw noMemory(path, problem);
     } catch (OpenXML4JException | IOException | RuntimeException | StackOverflowError problem) {
-      // A damaged part can fail in any way; whatever it is, the file is not read.
-      String said = String.valueOf(problem.getMessage());
-      throw new DesignFileException(
-          said.contains("Strict")
-              ? "%s was saved as Strict Open XML; save it again as an ordinary .xlsx workbook."
-                  .formatted(path)
-              : damaged(path),
-          problem);
+      // A part that is not as it should be can fail in any way; whatever it is, the file is not
+      // read.
+      throw refused(path, problem);
     } finally {
       if (opened != null) {
         opened.revert();
@@ -182,7 +177,8 @@ final class WorkbookOpening {
   }
 
   private static Map<String, SheetCells> longSheets(
-      Archive archive, XSSFWorkbook workbook, Seen seen, Progress progress) throws IOException {
+      Archive archive, XSSFWorkbook workbook, Seen seen, boolean since1904, Progress progress)
+      throws IOException {
     Map<String, SheetCells> found = new HashMap<>();
     if (seen.longSheets().isEmpty()) {
       return found;
@@ -195,12 +191,51 @@ final class WorkbookOpening {
         if (seen.longSheets().containsKey(part)) {
           try (InputStream stream = zip.getInputStream(zip.getEntry(part))) {
             LongSheet.Went went = more -> progress.at(bytes[0] += more, 2 * seen.bytes());
-            found.put(sheet.getSheetName(), LongSheet.read(workbook, sheet, stream, went));
+            found.put(
+                sheet.getSheetName(), LongSheet.read(workbook, sheet, since1904, stream, went));
           }
         }
       }
     }
     return found;
+  }
+
+  private static DesignFileException noMemory(Path path, Throwable problem) {
+    return new DesignFileException(
+        "%s needs more memory than there is; close other windows and open it again."
+            .formatted(path),
+        problem);
+  }
+
+  /** Says why a file was not read: damage is called so only where it is. */
+  private static DesignFileException refused(Path path, Throwable problem) {
+    if (!readable(path)) {
+      return new DesignFileException(unread(path), problem);
+    }
+    boolean torn = false;
+    for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
+      if (cause instanceof OutOfMemoryError) {
+        return noMemory(path, problem);
+      }
+      if (String.valueOf(cause.getMessage()).contains("Strict")) {
+        return new DesignFileException(
+            "%s was saved as Strict Open XML; save it again as an ordinary .xlsx workbook."
+                .formatted(path),
+            problem);
+      }
+      torn |=
+          cause instanceof ZipException
+              || cause instanceof EOFException
+              || cause instanceof SAXException
+              || cause instanceof XmlException
+              || cause instanceof InvalidFormatException;
+    }
+    return new DesignFileException(
+        torn
+            ? damaged(path)
+            : "%s is whole, but something in it is not as workbooks have it; open it in a spreadsheet program, save it again as .xlsx, and open that."
+                .formatted(path),
+        problem);
   }
 
   private static String damaged(Path path) {
@@ -240,8 +275,8 @@ final class WorkbookOpening {
     } catch (AccessDeniedException problem) {
       throw new DesignFileException(
           "%s may not be read; ask whoever owns it.".formatted(path), problem);
-    } catch (IOException problem) {
-      throw new DesignFileException(damaged(path), problem);
+    } catch (IOException | RuntimeException problem) {
+      throw refused(path, problem);
     }
   }
 
@@ -269,11 +304,11 @@ final class WorkbookOpening {
                   stream,
                   now -> {
                     if (before + now.bytes() > LARGEST_SHEETS
-                        || rowsBefore + now.rows() > MOST_ROWS
-                        || cellsBefore + now.cells() > MOST_CELLS) {
+                        || rowsBefore + now.rows() > FileSize.MOST_ROWS
+                        || cellsBefore + now.cells() > FileSize.MOST_CELLS) {
                       throw new DesignFileException(
                           "%s has more than %s rows or %s cells, empty ones with a format among them; delete what is not needed and save it again."
-                              .formatted(path, MOST_ROWS, MOST_CELLS));
+                              .formatted(path, FileSize.MOST_ROWS, FileSize.MOST_CELLS));
                     }
                     progress.at(Math.min(all, before + now.bytes()), 2 * all);
                   }));
@@ -316,7 +351,7 @@ final class WorkbookOpening {
     } catch (DesignFileException | IOException problem) {
       throw new DesignFileException(
           "%s was not saved: a design of this size would not be opened again (no more than %s rows and %s cells are); divide it into several."
-              .formatted(file, MOST_ROWS, MOST_CELLS),
+              .formatted(file, FileSize.MOST_ROWS, FileSize.MOST_CELLS),
           problem);
     }
   }
@@ -371,8 +406,26 @@ final class WorkbookOpening {
         throw new DesignFileException("%s is not an .xlsx workbook.".formatted(path));
       }
       return new Seen(macros, sheets, counted(path, zip, sheets, progress));
-    } catch (ZipException | IllegalArgumentException problem) {
-      throw new DesignFileException(damaged(path), problem);
+    } catch (Progress.BrokenOff end) {
+      throw end;
+    } catch (IOException | RuntimeException problem) {
+      // what cannot be unpacked, or has another check sum, is not as it was written
+      throw new DesignFileException(readable(path) ? damaged(path) : unread(path), problem);
     }
+  }
+
+  /** Says whether a disk gives all of a file, whatever is in it. */
+  private static boolean readable(Path path) {
+    try (InputStream stream = Files.newInputStream(path)) {
+      stream.transferTo(OutputStream.nullOutputStream());
+      return true;
+    } catch (IOException gone) {
+      return false;
+    }
+  }
+
+  private static String unread(Path path) {
+    return "%s could not be read from its disk; see whether the disk or the network is there."
+        .formatted(path);
   }
 }

@@ -51,8 +51,10 @@ final class KillRounds implements AutoCloseable {
    * @param kept how many of them are still there
    * @param lostMillis how long before the end the first lost edit was done; 0 where none was lost
    * @param exact whether what is there is exactly what there was after that many edits
+   * @param same whether the process began with what was judged to be left; where not, the rounds
+   *     themselves are at fault, not what they look at
    */
-  record Round(int typed, int kept, long lostMillis, boolean exact) {}
+  record Round(int typed, int kept, long lostMillis, boolean exact, boolean same) {}
 
   KillRounds(Path folder, long seed) throws DesignFileException {
     file = folder.resolve("garden.xlsx");
@@ -70,20 +72,22 @@ final class KillRounds implements AutoCloseable {
     int late = 0;
     long typed = 0;
     int wrong = 0;
+    int other = 0;
     try (KillRounds killing = new KillRounds(folder, seed)) {
       for (int i = 1; i <= rounds; i++) {
         Round round = killing.round();
         most = Math.max(most, round.lostMillis());
         typed += round.typed();
         wrong += round.exact() ? 0 : 1;
+        other += round.same() ? 0 : 1;
         late += round.lostMillis() > HALF_A_SECOND ? 1 : 0;
-        if (!round.exact() || round.lostMillis() > HALF_A_SECOND) {
+        if (!round.exact() || !round.same() || round.lostMillis() > HALF_A_SECOND) {
           System.out.println("round " + i + " of seed " + seed + ": " + round);
         }
         if (i % 10 == 0 || i == rounds) {
           System.out.println(
-              "%s rounds, %s edits, most lost %s ms, more than half a second %s, not exact %s"
-                  .formatted(i, typed, most, late, wrong));
+              "%s rounds, %s edits, most lost %s ms, more than half a second %s, not exact %s, begun otherwise %s"
+                  .formatted(i, typed, most, late, wrong, other));
         }
       }
     }
@@ -100,9 +104,11 @@ final class KillRounds implements AutoCloseable {
     Typing typing = running == null ? started() : running;
     List<Done> done = new ArrayList<>();
     long killed;
+    String begun;
     try (BufferedReader lines =
         new BufferedReader(
             new InputStreamReader(typing.process().getInputStream(), StandardCharsets.UTF_8))) {
+      begun = String.valueOf(lines.readLine());
       take(lines.readLine(), done);
       Thread reader = new Thread(() -> readAll(lines, done));
       reader.start();
@@ -114,7 +120,8 @@ final class KillRounds implements AutoCloseable {
     }
     Path copy = copyOf(file);
     running = started();
-    return judged(copy, typing.seed(), done, killed);
+    boolean same = begun.equals("start " + TypingSteps.mark(left));
+    return judged(copy, typing.seed(), done, killed, same);
   }
 
   /** Ends the process that was started last. */
@@ -126,7 +133,7 @@ final class KillRounds implements AutoCloseable {
   }
 
   /** Copies a design with the records of unsaved work beside it. */
-  private static Path copyOf(Path file) throws IOException {
+  static Path copyOf(Path file) throws IOException {
     Path folder = Files.createDirectories(file.resolveSibling("copy"));
     Path copy = folder.resolve(file.getFileName());
     Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
@@ -141,21 +148,25 @@ final class KillRounds implements AutoCloseable {
 
   private Typing started() throws IOException {
     long seed = random.nextLong();
-    List<String> command =
-        List.of(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-Xmn24m",
-            "-Xshare:auto",
-            "-Djava.awt.headless=true",
-            "-cp",
-            System.getProperty("java.class.path"),
-            TypingProcess.class.getName(),
-            file.toString(),
-            Long.toString(seed));
+    List<String> command = command(TypingProcess.class, file, seed);
     return new Typing(
         new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start(), seed);
+  }
+
+  /** Returns the command that starts a process on a file. */
+  static List<String> command(Class<?> program, Path file, long seed) {
+    return List.of(
+        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        "-XX:TieredStopAtLevel=1",
+        "-XX:+UseSerialGC",
+        "-Xmn24m",
+        "-Xshare:auto",
+        "-Djava.awt.headless=true",
+        "-cp",
+        System.getProperty("java.class.path"),
+        program.getName(),
+        file.toString(),
+        Long.toString(seed));
   }
 
   private static void readAll(BufferedReader lines, List<Done> done) {
@@ -177,9 +188,10 @@ final class KillRounds implements AutoCloseable {
     }
   }
 
-  private Round judged(Path copy, long seed, List<Done> done, long killed) throws Exception {
+  private Round judged(Path copy, long seed, List<Done> done, long killed, boolean same)
+      throws Exception {
     Design before = left;
-    Design after = TypingProcess.opened(copy);
+    Design after = TypingProcess.opened(copy).design();
     left = after;
     boolean untouched = before.book().snapshot().sameEntries(after.book().snapshot());
     int kept = untouched ? 0 : TypingSteps.numberIn(after);
@@ -198,7 +210,7 @@ final class KillRounds implements AutoCloseable {
               .mapToLong(each -> killed - each.when())
               .max()
               .orElse(0);
-      return new Round(typed, kept, Math.max(0, lost), exact);
+      return new Round(typed, kept, Math.max(0, lost), exact, same);
     }
   }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +29,9 @@ final class TypingProcess {
   public static void main(String[] arguments) throws Exception {
     Path file = Path.of(arguments[0]);
     long seed = Long.parseLong(arguments[1]);
-    Design design = opened(file);
+    Opened opened = opened(file);
+    Design design = opened.design();
+    System.out.println("start " + TypingSteps.mark(design));
     design
         .book()
         .perform(
@@ -45,7 +46,8 @@ final class TypingProcess {
             file.resolveSibling("spare"),
             System.err::println);
     List<Path> left = records(file);
-    WorkRecord.Base base = new WorkRecord.Base(read(file), UnsavedFile.digest(file), false);
+    WorkRecord.Base base =
+        new WorkRecord.Base(opened.read(), UnsavedFile.digest(file), Optional.empty());
     hands.submit(() -> record.follow(Optional.of(file), "garden", Optional.of(base))).get();
     hands.submit(() -> left.forEach(record::outlive)).get();
     design.book().listen(changes -> record.changed());
@@ -65,30 +67,39 @@ final class TypingProcess {
     System.exit(0);
   }
 
-  private static BookSnapshot read(Path file) throws DesignFileException {
-    return DesignFile.read(file).design().book().snapshot();
-  }
+  /**
+   * A design with what was brought back.
+   *
+   * @param read what its file holds
+   */
+  record Opened(Design design, BookSnapshot read) {}
 
-  /** Returns the records beside a design, the latest first. */
+  /**
+   * Returns the records beside a design, the latest first; of those a disk gives the same time, by
+   * name, so that whoever looks at a copy sees the same.
+   */
   static List<Path> records(Path file) throws IOException {
     try (Stream<Path> files = Files.list(file.getParent())) {
       return files
           .filter(each -> each.getFileName().toString().endsWith(UnsavedFile.ENDING))
-          .sorted(Comparator.comparing(TypingProcess::time).reversed())
+          .sorted(
+              Comparator.comparing(TypingProcess::time)
+                  .reversed()
+                  .thenComparing(each -> each.getFileName().toString()))
           .toList();
     }
   }
 
-  private static FileTime time(Path file) {
+  private static long time(Path file) {
     try {
-      return Files.getLastModifiedTime(file);
+      return Files.getLastModifiedTime(file).toMillis(); // copies may have no more
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }
   }
 
   /** Returns the design as the window would after “bring them back”. */
-  static Design opened(Path file) throws DesignFileException, IOException {
+  static Opened opened(Path file) throws DesignFileException, IOException {
     Design design = DesignFile.read(file).design();
     BookSnapshot read = design.book().snapshot();
     String digest = UnsavedFile.digest(file);
@@ -107,7 +118,7 @@ final class TypingProcess {
         }
       }
     }
-    return design;
+    return new Opened(design, read);
   }
 
   private static void save(
@@ -129,7 +140,7 @@ final class TypingProcess {
                 record.saved(
                     file,
                     "garden",
-                    new WorkRecord.Base(now, UnsavedFile.digest(file), false),
+                    new WorkRecord.Base(now, UnsavedFile.digest(file), Optional.empty()),
                     design.book().journal().unsaved());
               });
         });

@@ -5,9 +5,13 @@ import java.util.Random;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
+import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
+import zonewright.sheet.Schema;
+import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -20,6 +24,11 @@ final class TypingSteps {
   TypingSteps(Design design, long seed) {
     this.design = design;
     this.random = new Random(seed);
+  }
+
+  /** Returns the design it types into. */
+  Design design() {
+    return design;
   }
 
   /** Does the next edit and returns its number. */
@@ -52,6 +61,25 @@ final class TypingSteps {
 
   private static UnitSystem other(UnitSystem system) {
     return system == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
+  }
+
+  /** Returns what tells the content of a design from another, whatever its rows are called. */
+  static String mark(Schema schema, BookSnapshot book) {
+    StringBuilder text = new StringBuilder(book.system().name());
+    for (TableDefinition table : schema.tables()) {
+      for (Row row : book.rows(table.id())) {
+        text.append('\n').append(table.id());
+        for (int i = 0; i < table.columns().size(); i++) {
+          text.append('\t').append(EntryText.of(row.entry(i)));
+        }
+      }
+    }
+    return text.length() + "/" + text.toString().hashCode();
+  }
+
+  /** The same of a design as it is now. */
+  static String mark(Design design) {
+    return mark(design.book().schema(), design.book().snapshot());
   }
 
   /** Returns the number of the last edit done to a design; 0 where none was. */

@@ -12,15 +12,18 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.design.Facts;
 import zonewright.disk.Claims;
 import zonewright.disk.CutDisk;
 import zonewright.disk.Disk;
@@ -28,6 +31,7 @@ import zonewright.disk.DiskFile;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Schema;
 import zonewright.units.UnitSystem;
 
 /** The record of unsaved work on disks that are full, gone, closed or lose their power. */
@@ -64,7 +68,8 @@ class WorkRecordTest {
   }
 
   private WorkRecord.Base base() {
-    return new WorkRecord.Base(design.book().snapshot(), UnsavedFile.digest(file), false);
+    return new WorkRecord.Base(
+        design.book().snapshot(), UnsavedFile.digest(file), Optional.empty());
   }
 
   private void type(String area) {
@@ -128,7 +133,7 @@ class WorkRecordTest {
     }
     assertThat(told)
         .containsExactly(
-            "What you type is not on record now: the disk is full. A crash would lose it, so save it, here or in another folder.");
+            "What you type is not on record now, and a crash would lose it: the disk is full. Make room on it, or save in another folder.");
     UnsavedFile.Found kept =
         UnsavedFile.read(records(file.getParent()).get(0), design.book().schema()).orElseThrow();
     assertThat(kept.whole()).as("the last good record").isTrue();
@@ -197,7 +202,7 @@ class WorkRecordTest {
     waitUntil("it is told", () -> !told.isEmpty());
     assertThat(told)
         .containsExactly(
-            "What you type is not on record now: nothing can be written beside the design or in the program's own folder. A crash would lose it, so save it, here or in another folder.");
+            "What you type is not on record now, and a crash would lose it: nothing can be written beside the design or in the program's own folder. Save it, here or in another folder.");
   }
 
   @Test
@@ -206,11 +211,16 @@ class WorkRecordTest {
     Files.writeString(file, "the design");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw----"));
     begin(Disk.REAL);
-    waitUntil("the record is there", () -> !records(file.getParent()).isEmpty());
-    assertThat(
-            PosixFilePermissions.toString(
-                Files.getPosixFilePermissions(records(file.getParent()).get(0))))
-        .isEqualTo("rw-rw----");
+    Set<String> seen = new HashSet<>();
+    waitUntil(
+        "the record has the permissions of the design",
+        () -> {
+          for (Path each : records(file.getParent())) {
+            seen.add(PosixFilePermissions.toString(Files.getPosixFilePermissions(each)));
+          }
+          return seen.contains("rw-rw----");
+        });
+    assertThat(seen).as("it was never more open").isSubsetOf("rw-------", "rw-rw----");
   }
 
   @Test
@@ -256,5 +266,48 @@ class WorkRecordTest {
       }
     }
     assertThat(states).isGreaterThan(5);
+  }
+
+  @Test
+  void theRecordOfAProtectedDesignLiesBesideItAndOpensWithItsPasswordAlone() throws Exception {
+    begin(Disk.REAL);
+    Design secret = Design.of(design.book().snapshot());
+    design.book().perform(design.edits().typed(Facts.ZONE_NOTE.reference(), 0, "a secret note"));
+    WorkRecord.Base base =
+        new WorkRecord.Base(
+            secret.book().snapshot(), UnsavedFile.digest(file), Optional.of("water"));
+    record.follow(Optional.of(file), "garden", Optional.of(base));
+    record.changed();
+    Path folder = file.getParent();
+    Schema schema = design.book().schema();
+    waitUntil(
+        "the note is on record",
+        () ->
+            records(folder).size() == 1
+                && UnsavedFile.read(records(folder).get(0), schema, Optional.of("water"))
+                    .flatMap(UnsavedFile.Found::book)
+                    .filter(design.book().snapshot()::sameEntries)
+                    .isPresent());
+    Path closed = records(folder).get(0);
+    String text = Files.readString(closed);
+    assertThat(text).doesNotContain("secret note", "Reading lawn", "cells\t");
+    assertThat(UnsavedFile.around(file, base.digest(), spare).live())
+        .as("others at the file see whose it is")
+        .singleElement()
+        .satisfies(head -> assertThat(head.id()).isEqualTo(record.id()));
+
+    // as a crash leaves it, cut within its last group
+    Path left = folder.resolve(".garden.xlsx.12345678.unsaved");
+    Files.writeString(left, text.substring(0, text.length() - 9));
+    UnsavedFile.Found found = UnsavedFile.read(left, schema, Optional.of("water")).orElseThrow();
+    assertThat(found.whole()).isFalse();
+    assertThat(found.locked()).isFalse();
+    assertThat(found.book().orElseThrow().sameEntries(secret.book().snapshot())).isTrue();
+    for (Optional<String> other : List.of(Optional.of("wine"), Optional.<String>empty())) {
+      UnsavedFile.Found shut = UnsavedFile.read(closed, schema, other).orElseThrow();
+      assertThat(shut.locked()).isTrue();
+      assertThat(shut.book()).isEmpty();
+      assertThat(shut.untouched()).as("it is kept, not cleared away").isFalse();
+    }
   }
 }

@@ -114,7 +114,7 @@ class LongTablesTest {
         SheetCells whole = SheetCells.of(sheet);
         SheetCells streamed;
         try (InputStream part = sheet.getPackagePart().getInputStream()) {
-          streamed = LongSheet.read(workbook, sheet, part, bytes -> {});
+          streamed = LongSheet.read(workbook, sheet, false, part, bytes -> {});
         }
         for (int row = 0; row <= sheet.getLastRowNum(); row++) {
           for (int column = 0; column < 120; column++) {
