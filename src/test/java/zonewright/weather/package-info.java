@@ -1,0 +1,2 @@
+/** Tests of weather files and of what is calculated from them. */
+package zonewright.weather;
