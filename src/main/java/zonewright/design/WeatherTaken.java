@@ -2,6 +2,7 @@ package zonewright.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.climate.RecordedWeather;
@@ -14,6 +15,7 @@ import zonewright.sheet.Entry;
 import zonewright.units.Unit;
 import zonewright.units.Units;
 import zonewright.weather.StationSite;
+import zonewright.weather.WeatherChoices;
 import zonewright.weather.YearsOfWeather;
 
 /** Years of weather taken into a design: one edit, after which the weather file is not needed. */
@@ -30,6 +32,25 @@ public final class WeatherTaken {
     this.book = book;
     this.edits = new Edits(book);
     this.years = years;
+  }
+
+  /** Returns what a design says already of a weather file yet to be read: its place, its storage. */
+  public static WeatherChoices choicesFor(Book book) {
+    return new WeatherChoices(
+        StationSite.UNKNOWN,
+        WeatherChoices.USUAL.equation(),
+        false,
+        false,
+        Optional.empty(),
+        storage(book));
+  }
+
+  /** Returns the rain that a design's root zones can take up between waterings, in mm. */
+  public static double storage(Book book) {
+    double kept = book.outcome(Rain.USABLE_STORAGE.reference(), 0).number();
+    return Double.isNaN(kept)
+        ? WeatherChoices.USUAL.storage()
+        : Rain.USABLE_STORAGE.kind().unit(book.system()).convert(kept, Units.MILLIMETRE);
   }
 
   /**
