@@ -10,13 +10,12 @@ import java.util.Map;
 final class Quality {
   /** What may be wrong with a line, or with a value in it. */
   enum Fault {
-    NO_DATE("%s had no date that can be read and were left out", false),
-    TOO_SHORT("%s ended before their values and were left out", false),
-    OTHER_STATION("%s of other stations were left out", false),
-    OUT_OF_ORDER("%s stood out of order and were put where they belong", false),
-    TWICE("%s stood there a second time and were left out", false),
-    TWICE_DIFFERENTLY(
-        "%s stood there a second time with other values; the first was kept", false),
+    NO_DATE("Left out for want of a date that can be read: %s", false),
+    TOO_SHORT("Left out, ending before the values: %s", false),
+    OTHER_STATION("Left out, of other stations: %s", false),
+    OUT_OF_ORDER("Out of order, put in order: %s", false),
+    TWICE("Left out, a second time the same: %s", false),
+    TWICE_DIFFERENTLY("Left out, a second time with other values: %s", false),
     MISSING("missing", true),
     UNREADABLE("not a number", true),
     IMPOSSIBLE("out of limits (%s)", true),
@@ -93,7 +92,7 @@ final class Quality {
           List<String> parts = new ArrayList<>();
           faults.forEach(
               (fault, count) -> {
-                String words = fault.words.formatted(element.limits());
+                String words = fault.words.replace("%s", element.limits());
                 boolean where = fault != Fault.MISSING && count.firstLine > 0;
                 parts.add(
                     Sentence.number(count.number)
