@@ -203,11 +203,11 @@ final class WeatherCommand extends Task {
         storage);
   }
 
-  private static void within(String what, double value, double most) {
+  private static void within(String what, double value, int most) {
     if (Math.abs(value) > most) {
       throw new Complaint(
           ExitCode.USAGE,
-          "--%s lies between -%.0f and %.0f.".formatted(what, most, most));
+          "--%s lies between -%s and %s.".formatted(what, most, most));
     }
   }
 
@@ -216,7 +216,7 @@ final class WeatherCommand extends Task {
       match.leave(position(match, name));
     }
     for (String pair : matches) {
-      int at = equals("--match", pair);
+      int at = parted("--match", pair);
       String what = pair.substring(at + 1).strip();
       WeatherElement element =
           Arrays.stream(WeatherElement.values())
@@ -236,7 +236,7 @@ final class WeatherCommand extends Task {
       match.set(position, element, match.unit(position));
     }
     for (String pair : units) {
-      int at = equals("--unit", pair);
+      int at = parted("--unit", pair);
       int position = position(match, pair.substring(0, at));
       WeatherElement element =
           match
@@ -251,7 +251,7 @@ final class WeatherCommand extends Task {
     }
   }
 
-  private static int equals(String option, String pair) {
+  private static int parted(String option, String pair) {
     int at = pair.lastIndexOf('=');
     if (at < 0) {
       throw new Complaint(
@@ -353,6 +353,7 @@ final class WeatherCommand extends Task {
                                             word,
                                             String.join(", ", WeatherTaken.choices(years))))))
             .orElse(WeatherTaken.usualChoice(years));
+    WeatherTaken.typedOver(design.book()).ifPresent(err()::println);
     design.book().start(WeatherTaken.edit(design.book(), years, covered));
     DesignFiles.save(design, path, source.kept(), err());
     out().println("Written: %s, with reference ET for the %s".formatted(path, covered));

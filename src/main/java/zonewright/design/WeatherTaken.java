@@ -3,6 +3,7 @@ package zonewright.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import zonewright.climate.Climate;
 import zonewright.climate.Rain;
 import zonewright.climate.RecordedWeather;
@@ -43,6 +44,22 @@ public final class WeatherTaken {
         false,
         Optional.empty(),
         storage(book));
+  }
+
+  /** Returns a sentence on the months typed over, which a record takes the place of; if any are. */
+  public static Optional<String> typedOver(Book book) {
+    List<String> typed =
+        IntStream.range(0, Climate.MONTH_NAMES.size())
+            .filter(
+                month ->
+                    !(book.entry(Climate.REFERENCE_ET.reference(), month) instanceof Entry.Blank))
+            .mapToObj(Climate.MONTH_NAMES::get)
+            .toList();
+    return typed.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "What was typed as reference ET of %s was cleared, for it would hide the record."
+                .formatted(String.join(", ", typed)));
   }
 
   /** Returns the rain that a design's root zones can take up between waterings, in mm. */

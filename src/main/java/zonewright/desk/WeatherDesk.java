@@ -94,10 +94,11 @@ final class WeatherDesk {
   }
 
   private void take(YearsOfWeather years, String covered) {
+    List<String> notes = WeatherTaken.typedOver(open.book()).stream().toList();
     open.book().perform(WeatherTaken.edit(open.book(), years, covered));
     messages.tell(
         "Reference ET now comes from “%s”, for the %s; it stands on the sheet Record. Undo takes it back."
             .formatted(years.record().file(), covered),
-        List.of());
+        notes);
   }
 }

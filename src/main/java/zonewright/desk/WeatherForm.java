@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -109,7 +110,7 @@ final class WeatherForm {
     page.add(scrolled(report, "weather report"), "grow, push, hmin 150lp");
     months.setName("weather months");
     months.getAccessibleContext().setAccessibleName("What the months come to");
-    page.add(scrolled(months, "weather months in a frame"), "growx, h 292lp!");
+    page.add(scrolled(months, "weather months in a frame"), "growx, h 316lp!");
     page.add(buttons(), "growx, gaptop 4");
     dialog.add(page);
     dialog
@@ -126,6 +127,9 @@ final class WeatherForm {
     JScrollPane scroll = new JScrollPane(part);
     scroll.setName(name);
     scroll.getVerticalScrollBar().setUnitIncrement(18);
+    if (part instanceof Prose) {
+      scroll.setViewportBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
+    }
     return scroll;
   }
 
@@ -347,7 +351,7 @@ final class WeatherForm {
               "8 of 10",
               "9 of 10",
               "Rain" + unit,
-              "Rain that counts"
+              "Rain counted"
             },
             0) {
           @Override

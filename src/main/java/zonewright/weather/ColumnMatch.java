@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.OptionalInt;
 import java.util.Properties;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Which column of somebody's weather file holds what, in which unit. Headings are taken at their
@@ -25,6 +27,26 @@ public final class ColumnMatch {
   private static final Pattern UNIT = Pattern.compile("^(.*?)\\s*[(\\[]([^()\\[\\]]*)[)\\]]\\s*$");
   private static final Pattern HEIGHT =
       Pattern.compile("\\b(?:at )?(\\d{1,2}(?:\\.\\d)?) ?m(?:etres|eters|etre|eter)?\\b");
+  /** Words that mean the same in headings; what says nothing becomes nothing. */
+  private static final Map<String, String> SAME =
+      Map.ofEntries(
+          Map.entry("maximum", "max"),
+          Map.entry("highest", "max"),
+          Map.entry("high", "max"),
+          Map.entry("minimum", "min"),
+          Map.entry("lowest", "min"),
+          Map.entry("low", "min"),
+          Map.entry("average", "mean"),
+          Map.entry("avg", "mean"),
+          Map.entry("temp", "temperature"),
+          Map.entry("hum", "humidity"),
+          Map.entry("vapor", "vapour"),
+          Map.entry("rel", ""),
+          Map.entry("relative", ""),
+          Map.entry("air", ""),
+          Map.entry("daily", ""),
+          Map.entry("total", ""));
+
   private static final Map<String, WeatherElement> NAMES = names();
 
   private final List<String> headings;
@@ -88,8 +110,9 @@ public final class ColumnMatch {
     Map<String, WeatherElement> names = new HashMap<>();
     for (WeatherElement element : WeatherElement.values()) {
       String key = element.name().toLowerCase(Locale.ROOT).replace('_', '-');
-      for (String name : lists.getProperty(key).strip().split("\\s*,\\s*")) {
-        if (names.put(name, element) != null) {
+      for (String name : lists.getProperty(key).strip().split("\\s*,\\s*", -1)) {
+        WeatherElement before = names.put(Named.plain(name), element);
+        if (before != null && before != element) {
           throw new IllegalStateException("two elements are called " + name);
         }
       }
@@ -140,10 +163,11 @@ public final class ColumnMatch {
       if (element != null) {
         return Optional.of(new Named(element, unit, height));
       }
-      int blank = plain.lastIndexOf(' ');
+      String bare = words.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+      int blank = bare.lastIndexOf(' ');
       if (!has && blank > 0) {
-        WeatherElement shorter = NAMES.get(plain.substring(0, blank));
-        String last = plain.substring(blank + 1);
+        WeatherElement shorter = NAMES.get(plain(bare.substring(0, blank)));
+        String last = bare.substring(blank + 1);
         if (shorter != null && shorter.unit(last, WeatherStep.DAY).isPresent()) {
           return Optional.of(new Named(shorter, last, height));
         }
@@ -151,8 +175,13 @@ public final class ColumnMatch {
       return Optional.empty();
     }
 
+    /** Brings words of one meaning together; their order does not matter. */
     private static String plain(String words) {
-      return words.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+      return Arrays.stream(words.replaceAll("[^\\p{L}\\p{N}]+", " ").strip().split(" ", -1))
+          .map(word -> SAME.getOrDefault(word, word))
+          .filter(word -> !word.isEmpty())
+          .sorted()
+          .collect(Collectors.joining(" "));
     }
   }
 

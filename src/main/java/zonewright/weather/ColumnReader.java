@@ -1,5 +1,6 @@
 package zonewright.weather;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -130,7 +131,7 @@ final class ColumnReader {
     }
     double number = reader.number(position, comma);
     if (Double.isNaN(number)) {
-      String cell = reader.cell(position).toLowerCase(java.util.Locale.ROOT);
+      String cell = reader.cell(position).toLowerCase(Locale.ROOT);
       if (element == WeatherElement.RAIN && TRACES.contains(cell)) {
         collector.put(element, 0);
       } else {

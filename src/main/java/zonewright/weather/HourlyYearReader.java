@@ -57,12 +57,12 @@ final class HourlyYearReader {
   static Observations read(String text, StationSite said, HowFar howFar) throws WeatherProblem {
     Quality quality = new Quality();
     Set<Integer> years = new HashSet<>();
-    LineReader years1 = new LineReader(text, ',');
-    skip(years1);
+    LineReader first = new LineReader(text, ',');
+    skip(first);
     int previous = -1;
     boolean mixed = false;
-    while (years1.next()) {
-      int year = (int) years1.number(0, false);
+    while (first.next()) {
+      int year = (int) first.number(0, false);
       mixed |= previous > 0 && year != previous && year != previous + 1;
       previous = year;
       years.add(year);

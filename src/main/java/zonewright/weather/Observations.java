@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -127,15 +126,6 @@ final class Observations {
     /** Returns how many lines were begun. */
     int size() {
       return size;
-    }
-
-    /**
-     * Returns the time of the line begun last.
-     *
-     * @return nothing before the first line
-     */
-    Optional<Integer> last() {
-      return size == 0 ? Optional.empty() : Optional.of(times[size - 1]);
     }
 
     /** Returns all lines in order of time, none twice. */

@@ -4,33 +4,32 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What was wrong with the lines and values of a file: counted by kind, the first line named. */
 final class Quality {
   /** What may be wrong with a line, or with a value in it. */
   enum Fault {
-    NO_DATE("Left out for want of a date that can be read: %s", false),
-    TOO_SHORT("Left out, ending before the values: %s", false),
-    OTHER_STATION("Left out, of other stations: %s", false),
-    OUT_OF_ORDER("Out of order, put in order: %s", false),
-    TWICE("Left out, a second time the same: %s", false),
-    TWICE_DIFFERENTLY("Left out, a second time with other values: %s", false),
-    MISSING("missing", true),
-    UNREADABLE("not a number", true),
-    IMPOSSIBLE("out of limits (%s)", true),
-    DOUBTED("marked as doubtful by whoever publishes the file", true),
-    TOO_HUMID("above 100 % and taken as 100 %", true),
-    ABOVE_THE_AIR("more than reaches the top of the air", true),
-    LOW_ABOVE_HIGH("above the highest of the same day", true),
-    ABOVE_CLEAR_SKY("above that of a clear sky by a tenth and more, but used", true);
+    NO_DATE("Left out for want of a date that can be read: %s"),
+    TOO_SHORT("Left out, ending before the values: %s"),
+    OTHER_STATION("Left out, of other stations: %s"),
+    OUT_OF_ORDER("Out of order, put in order: %s"),
+    TWICE("Left out, a second time the same: %s"),
+    TWICE_DIFFERENTLY("Left out, a second time with other values: %s"),
+    MISSING("missing"),
+    UNREADABLE("not a number"),
+    IMPOSSIBLE("out of limits (%s)"),
+    DOUBTED("marked as doubtful by whoever publishes the file"),
+    TOO_HUMID("above 100 % and taken as 100 %"),
+    ABOVE_THE_AIR("more than reaches the top of the air"),
+    LOW_ABOVE_HIGH("above the highest of the same day"),
+    ABOVE_CLEAR_SKY("above that of a clear sky by a tenth and more, but used");
 
     private final String words;
-    private final boolean ofValue;
 
-    Fault(String words, boolean ofValue) {
+    Fault(String words) {
       this.words = words;
-      this.ofValue = ofValue;
     }
   }
 
@@ -102,7 +101,7 @@ final class Quality {
               });
           String name = element.words();
           sentences.add(
-              name.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+              name.substring(0, 1).toUpperCase(Locale.ROOT)
                   + name.substring(1)
                   + ": "
                   + String.join("; ", parts)

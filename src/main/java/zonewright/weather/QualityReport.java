@@ -119,6 +119,12 @@ final class QualityReport {
           "Look at the unit of solar radiation: on %s it is more than a clear sky lets through."
               .formatted(WeatherStep.DAY.count(above)));
     }
+    StationSite site = record.site();
+    if (observed.step() == WeatherStep.HOUR
+        && Double.isNaN(site.longitude() + site.timeZone())) {
+      sentences.add(
+          "The clock was taken for that of the sun, for longitude or time zone are not known.");
+    }
     long again = quality.count(Quality.Fault.TWICE_DIFFERENTLY);
     if (again > observed.size() / 2) {
       sentences.add(

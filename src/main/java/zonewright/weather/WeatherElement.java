@@ -39,49 +39,51 @@ public enum WeatherElement {
   RAIN("rain", Kind.DEPTH, 0, 2000),
   EVAPOTRANSPIRATION("reference evapotranspiration", Kind.DEPTH, -2, 30);
 
-  /** What kind of quantity an element is, and by which names its units go. */
+  /** What kind of quantity an element is, and the unit its values are kept in. */
   enum Kind {
-    NONE(Units.ONE, Map.of()),
-    ANGLE(Units.DEGREE, Map.of("", Units.DEGREE, "°", Units.DEGREE, "deg", Units.DEGREE)),
-    LENGTH(Units.METRE, Map.of("m", Units.METRE, "ft", Units.FOOT, "feet", Units.FOOT)),
-    TEMPERATURE(
-        Units.CELSIUS,
-        Map.of(
+    NONE(Units.ONE),
+    ANGLE(Units.DEGREE),
+    LENGTH(Units.METRE),
+    TEMPERATURE(Units.CELSIUS),
+    HUMIDITY(Units.PERCENT),
+    PRESSURE(Units.KILOPASCAL),
+    SPEED(Units.METRE_PER_SECOND),
+    RADIATION(Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY),
+    HOURS(Units.HOUR),
+    DEPTH(Units.MILLIMETRE);
+
+    private final Unit kept;
+
+    Kind(Unit kept) {
+      this.kept = kept;
+    }
+  }
+
+  /** By which names the units of each kind go; energy has two lists of its own. */
+  private static final Map<Kind, Map<String, Unit>> UNITS =
+      Map.ofEntries(
+          Map.entry(Kind.NONE, Map.of()),
+          Map.entry(Kind.ANGLE, Map.of("", Units.DEGREE, "°", Units.DEGREE, "deg", Units.DEGREE)),
+          Map.entry(Kind.LENGTH, Map.of("m", Units.METRE, "ft", Units.FOOT, "feet", Units.FOOT)),
+          Map.entry(Kind.TEMPERATURE, Map.of(
             "°c", Units.CELSIUS, "c", Units.CELSIUS, "degc", Units.CELSIUS, "deg c", Units.CELSIUS,
             "°f", Units.FAHRENHEIT, "f", Units.FAHRENHEIT, "degf", Units.FAHRENHEIT,
             "deg f", Units.FAHRENHEIT, "k", Units.KELVIN, "kelvin", Units.KELVIN)),
-    HUMIDITY(Units.PERCENT, Map.of("", Units.PERCENT, "%", Units.PERCENT, "percent", Units.PERCENT)),
-    PRESSURE(
-        Units.KILOPASCAL,
-        Map.of(
+          Map.entry(Kind.HUMIDITY, Map.of("", Units.PERCENT, "%", Units.PERCENT, "percent", Units.PERCENT)),
+          Map.entry(Kind.PRESSURE, Map.of(
             "kpa", Units.KILOPASCAL, "hpa", Units.HECTOPASCAL, "mbar", Units.HECTOPASCAL,
             "mbars", Units.HECTOPASCAL, "mb", Units.HECTOPASCAL)),
-    SPEED(
-        Units.METRE_PER_SECOND,
-        Map.of(
+          Map.entry(Kind.SPEED, Map.of(
             "m/s", Units.METRE_PER_SECOND, "ms-1", Units.METRE_PER_SECOND,
             "km/h", Units.KILOMETRE_PER_HOUR, "kmh", Units.KILOMETRE_PER_HOUR,
             "km/day", Units.KILOMETRE_PER_DAY, "mph", Units.MILE_PER_HOUR,
             "knots", Units.KNOT, "kt", Units.KNOT, "kn", Units.KNOT)),
-    RADIATION(Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY, Map.of()),
-    HOURS(
-        Units.HOUR,
-        Map.of("h", Units.HOUR, "hours", Units.HOUR, "hr", Units.HOUR, "min", Units.MINUTE,
+          Map.entry(Kind.RADIATION, Map.of()),
+          Map.entry(Kind.HOURS, Map.of("h", Units.HOUR, "hours", Units.HOUR, "hr", Units.HOUR, "min", Units.MINUTE,
             "minutes", Units.MINUTE, "s", Units.SECOND)),
-    DEPTH(
-        Units.MILLIMETRE,
-        Map.of("mm", Units.MILLIMETRE, "cm", Units.CENTIMETRE, "in", Units.INCH,
+          Map.entry(Kind.DEPTH, Map.of("mm", Units.MILLIMETRE, "cm", Units.CENTIMETRE, "in", Units.INCH,
             "inch", Units.INCH, "inches", Units.INCH, "mm/day", Units.MILLIMETRE,
-            "in/day", Units.INCH, "mm/d", Units.MILLIMETRE));
-
-    private final Unit kept;
-    private final Map<String, Unit> names;
-
-    Kind(Unit kept, Map<String, Unit> names) {
-      this.kept = kept;
-      this.names = names;
-    }
-  }
+            "in/day", Units.INCH, "mm/d", Units.MILLIMETRE)));
 
   private static final Map<String, Unit> RADIATION_RATES =
       Map.of(
@@ -129,7 +131,7 @@ public enum WeatherElement {
 
   /** Says whether a plain number of it is clear without a unit. */
   public boolean clearWithoutUnit() {
-    return kind == Kind.NONE || kind.names.containsKey("");
+    return kind == Kind.NONE || UNITS.get(kind).containsKey("");
   }
 
   /** Says whether a value can be true anywhere on earth. */
@@ -186,7 +188,7 @@ public enum WeatherElement {
           ? Optional.of(new Measure(rate, 1))
           : Optional.ofNullable(amount).map(unit -> new Measure(unit, steps));
     }
-    return Optional.ofNullable(kind.names.get(plain)).map(unit -> new Measure(unit, 1));
+    return Optional.ofNullable(UNITS.get(kind).get(plain)).map(unit -> new Measure(unit, 1));
   }
 
   /** Returns a value of a unit as it is kept. */

@@ -87,8 +87,9 @@ public final class WeatherFile {
    * @param name what to call it
    */
   static WeatherFile of(byte[] content, String name) throws WeatherProblem {
-    if (content.length > 1 && (content[0] & 0xFF) == 0x1F && (content[1] & 0xFF) == 0x8B
-        || content.length > 1 && content[0] == 'P' && content[1] == 'K') {
+    boolean gzip = content.length > 1 && (content[0] & 0xFF) == 0x1F && (content[1] & 0xFF) == 0x8B;
+    boolean zip = content.length > 1 && content[0] == 'P' && content[1] == 'K';
+    if (gzip || zip) {
       throw new WeatherProblem("%s is packed; unpack it first.".formatted(name));
     }
     String text = LineReader.decoded(content);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -403,7 +404,7 @@ public final class YearsOfWeather {
     return date.getDayOfMonth()
         + " "
         + month.charAt(0)
-        + month.substring(1).toLowerCase(java.util.Locale.ROOT);
+        + month.substring(1).toLowerCase(Locale.ROOT);
   }
 
   /** Returns where the figures come from, in a sentence that a design keeps. */

@@ -42,7 +42,7 @@ class DamagedWeatherTest {
         assertThat(record.report()).allSatisfy(line -> assertThat(line).isNotBlank());
         for (int day = 0; day < record.size(); day++) {
           double depth = record.evapotranspiration(day);
-          assertThat(Double.isNaN(depth) || depth >= 0 && depth < 60)
+          assertThat(Double.isNaN(depth) || (depth >= 0 && depth < 60))
               .as("seed %s day %s: %s", seed, day, depth)
               .isTrue();
         }

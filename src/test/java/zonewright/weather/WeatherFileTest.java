@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Files as people have them: what is read, filled in, refused, and said of it. Invented. */
 class WeatherFileTest {
@@ -102,7 +104,7 @@ class WeatherFileTest {
                 """
                 "STATION","DATE","LATITUDE","LONGITUDE","ELEVATION","NAME","PRCP","PRCP_ATTRIBUTES","TMAX","TMAX_ATTRIBUTES","TMIN","TMIN_ATTRIBUTES"
                 "XX000000001","2020-07-14","45.7167","4.9","200.0","INVENTED","  127",",,W","  266",",,W","  148",",,W"
-                "XX000000001","2020-07-15","45.7167","4.9","200.0","INVENTED","    0","T,,W","  999",",D,W","  148",",,W"
+                "XX000000001","2020-07-15","45.7167","4.9","200.0","INVENTED","    0","T,,W","  289",",D,W","  148",",,W"
                 """)
             .read(WeatherChoices.USUAL, HowFar.UNWATCHED);
     assertThat(record.rain(0)).isCloseTo(12.7, within(1e-9));
@@ -175,6 +177,32 @@ class WeatherFileTest {
                 new StationSite("", 38, Double.NaN, 0, Double.NaN, Double.NaN)),
             HowFar.UNWATCHED);
     assertThat(record.lowest(0)).isCloseTo(15.556, within(0.001));
+  }
+
+  // Headings as they are found, invented and gathered from memory.
+  @ParameterizedTest
+  @CsvSource({
+    "Max Air Temp (F), HIGHEST",
+    "Temperature Max (°C), HIGHEST",
+    "temp_min (C), LOWEST",
+    "tmax_c, HIGHEST",
+    "Air Temperature Average (°C), TEMPERATURE",
+    "temperature_2m_min (°C), LOWEST",
+    "Rel humidity max (%), HIGHEST_HUMIDITY",
+    "RH min (%), LOWEST_HUMIDITY",
+    "Avg Rel Hum (%), HUMIDITY",
+    "Dew Point (F), DEW_POINT",
+    "Wind speed at 10 m (km/h), WIND",
+    "Avg Wind Speed (mph), WIND",
+    "Sol Rad (Ly/day), RADIATION",
+    "Precip (in), RAIN",
+    "ETo (in), EVAPOTRANSPIRATION"
+  })
+  void headingsAreTakenAtTheirWord(String heading, WeatherElement element) throws WeatherProblem {
+    ColumnMatch match =
+        WeatherText.file("Date," + heading + "\n2020-01-01,1\n").match().orElseThrow();
+    assertThat(match.element(1)).contains(element);
+    assertThat(match.problems()).noneMatch(problem -> problem.contains(heading));
   }
 
   @Test
