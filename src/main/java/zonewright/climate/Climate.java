@@ -98,9 +98,7 @@ public final class Climate {
                                       Formula.when(WeatherSite.comesBy(WeatherSite.RECORD))
                                           .then(5)
                                           .otherwise(
-                                              Formula.when(PLACE.given())
-                                                  .then(1)
-                                                  .otherwise(0))))))
+                                              Formula.when(PLACE.given()).then(1).otherwise(0))))))
           .band(CLIMATE)
           .means(
               "Where the reference ET of this design comes from and what that is worth; all water, times and budgets rest on it."

@@ -86,7 +86,11 @@ public final class RecordedWeather {
   public static final Column IN_NINE = share(9);
 
   public static final Column RAIN =
-      depth("rain", "Rain", "Mean rain of the month.", MADE + "Months with a day missing do not count.");
+      depth(
+          "rain",
+          "Rain",
+          "Mean rain of the month.",
+          MADE + "Months with a day missing do not count.");
 
   public static final Column EFFECTIVE_RAIN =
       depth(
@@ -98,7 +102,10 @@ public final class RecordedWeather {
               + " used up; that is a choice of this program.");
 
   public static final Column FROST =
-      days("frost-days", "Days with frost", "Mean number of days whose lowest temperature is below 0 °C.");
+      days(
+          "frost-days",
+          "Days with frost",
+          "Mean number of days whose lowest temperature is below 0 °C.");
 
   public static final Column GROWING =
       days(

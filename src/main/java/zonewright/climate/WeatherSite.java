@@ -31,7 +31,8 @@ public final class WeatherSite {
               SITE,
               "et-method",
               "Reference ET from",
-              new WordList.Fixed(List.of(PUBLISHED, RECORD, PENMAN_MONTEITH, HARGREAVES, DESCRIPTION)),
+              new WordList.Fixed(
+                  List.of(PUBLISHED, RECORD, PENMAN_MONTEITH, HARGREAVES, DESCRIPTION)),
               PUBLISHED)
           .band(CLIMATE)
           .means(

@@ -78,10 +78,16 @@ final class WeatherCommand extends Task {
           "For how many years of 10 the months shall be enough; 8 where there are 10 years, else the best there is.")
   private Optional<String> covering = Optional.empty();
 
-  @Option(names = "--latitude", paramLabel = "DEGREES", description = "Where it was measured; south is negative.")
+  @Option(
+      names = "--latitude",
+      paramLabel = "DEGREES",
+      description = "Where it was measured; south is negative.")
   private double latitude = Double.NaN;
 
-  @Option(names = "--longitude", paramLabel = "DEGREES", description = "The same; west is negative.")
+  @Option(
+      names = "--longitude",
+      paramLabel = "DEGREES",
+      description = "The same; west is negative.")
   private double longitude = Double.NaN;
 
   @Option(names = "--elevation", paramLabel = "METRES", description = "Height above the sea.")
@@ -107,17 +113,21 @@ final class WeatherCommand extends Task {
 
   @Option(
       names = "--dry",
-      description = "The country is dry: dew falls 2 °C below the lowest temperature, where humidity is missing.")
+      description =
+          "The country is dry: dew falls 2 °C below the lowest temperature, where humidity is missing.")
   private boolean dry;
 
-  @Option(names = "--coast", description = "A coast is near: radiation follows otherwise from temperatures.")
+  @Option(
+      names = "--coast",
+      description = "A coast is near: radiation follows otherwise from temperatures.")
   private boolean coast;
 
   @Option(
       names = "--day-first",
       arity = "1",
       paramLabel = "yes|no",
-      description = "Whether the day stands before the month in dates; by what they show unless given.")
+      description =
+          "Whether the day stands before the month in dates; by what they show unless given.")
   private Optional<String> dayFirst = Optional.empty();
 
   @Option(
@@ -176,7 +186,8 @@ final class WeatherCommand extends Task {
           case "fao" -> Equation.FAO;
           default ->
               throw new Complaint(
-                  ExitCode.USAGE, "“%s” is no equation here; write asce or fao.".formatted(equation));
+                  ExitCode.USAGE,
+                  "“%s” is no equation here; write asce or fao.".formatted(equation));
         };
     within("latitude", latitude, 90);
     within("longitude", longitude, 180);
@@ -206,8 +217,7 @@ final class WeatherCommand extends Task {
   private static void within(String what, double value, int most) {
     if (Math.abs(value) > most) {
       throw new Complaint(
-          ExitCode.USAGE,
-          "--%s lies between -%s and %s.".formatted(what, most, most));
+          ExitCode.USAGE, "--%s lies between -%s and %s.".formatted(what, most, most));
     }
   }
 
@@ -294,8 +304,7 @@ final class WeatherCommand extends Task {
     years.season().ifPresent(words -> out().println(words + "."));
   }
 
-  private static List<String> line(
-      String name, YearsOfWeather.Stretch stretch, UnitSystem system) {
+  private static List<String> line(String name, YearsOfWeather.Stretch stretch, UnitSystem system) {
     List<String> cells = new ArrayList<>(List.of(name, String.valueOf(stretch.years())));
     cells.add(depth(stretch.mean(), system));
     stretch.notExceeded().forEach(value -> cells.add(depth(value, system)));
@@ -309,8 +318,7 @@ final class WeatherCommand extends Task {
       return "–";
     }
     return system == UnitSystem.US
-        ? String.format(
-            Locale.ROOT, "%.2f", Units.MILLIMETRE.convert(millimetres, Units.INCH))
+        ? String.format(Locale.ROOT, "%.2f", Units.MILLIMETRE.convert(millimetres, Units.INCH))
         : String.format(Locale.ROOT, "%.1f", millimetres);
   }
 
@@ -350,8 +358,7 @@ final class WeatherCommand extends Task {
                                     ExitCode.USAGE,
                                     "The file serves no --covering %s; it has years for %s."
                                         .formatted(
-                                            word,
-                                            String.join(", ", WeatherTaken.choices(years))))))
+                                            word, String.join(", ", WeatherTaken.choices(years))))))
             .orElse(WeatherTaken.usualChoice(years));
     WeatherTaken.typedOver(design.book()).ifPresent(err()::println);
     design.book().start(WeatherTaken.edit(design.book(), years, covered));

@@ -35,7 +35,9 @@ public final class WeatherTaken {
     this.years = years;
   }
 
-  /** Returns what a design says already of a weather file yet to be read: its place, its storage. */
+  /**
+   * Returns what a design says already of a weather file yet to be read: its place, its storage.
+   */
   public static WeatherChoices choicesFor(Book book) {
     return new WeatherChoices(
         StationSite.UNKNOWN,
@@ -75,8 +77,7 @@ public final class WeatherTaken {
    * only where there are years enough.
    */
   public static List<String> choices(YearsOfWeather years) {
-    int fewest =
-        years.months().stream().mapToInt(YearsOfWeather.Stretch::years).min().orElse(0);
+    int fewest = years.months().stream().mapToInt(YearsOfWeather.Stretch::years).min().orElse(0);
     List<String> choices = new ArrayList<>(List.of(RecordedWeather.MEAN_OF_THE_YEARS));
     if (fewest >= YearsOfWeather.ENOUGH_FOR_HALF) {
       choices.add(RecordedWeather.FIVE_OF_TEN);
@@ -97,9 +98,9 @@ public final class WeatherTaken {
   }
 
   /**
-   * Returns the edit that puts a record into a design and lets its reference ET come from it. Months
-   * typed over are cleared, for they would hide the record; latitude and elevation are set where
-   * the design has none. Rain goes into Months only where the file has it for each month.
+   * Returns the edit that puts a record into a design and lets its reference ET come from it.
+   * Months typed over are cleared, for they would hide the record; latitude and elevation are set
+   * where the design has none. Rain goes into Months only where the file has it for each month.
    *
    * @param covered one of {@link #choices}
    */
@@ -111,10 +112,7 @@ public final class WeatherTaken {
     word(WeatherSite.ET_METHOD, WeatherSite.RECORD);
     word(RecordedWeather.YEARS_COVERED, covered);
     word(RecordedWeather.ORIGIN, years.origin());
-    set(
-        RecordedWeather.SEASON,
-        0,
-        years.season().<Entry>map(Entry.Words::new).orElse(Entry.BLANK));
+    set(RecordedWeather.SEASON, 0, years.season().<Entry>map(Entry.Words::new).orElse(Entry.BLANK));
     StationSite site = years.record().site();
     place(WeatherSite.LATITUDE, site.latitude(), Units.DEGREE);
     place(WeatherSite.ELEVATION, site.elevation(), Units.METRE);

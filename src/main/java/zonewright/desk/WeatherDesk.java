@@ -60,13 +60,9 @@ final class WeatherDesk {
    * @param problem what has to be said first
    */
   private record Looked(
-      WeatherFile file,
-      WeatherChoices choices,
-      Optional<YearsOfWeather> years,
-      String problem) {}
+      WeatherFile file, WeatherChoices choices, Optional<YearsOfWeather> years, String problem) {}
 
-  private static Looked first(
-      WeatherFile file, WeatherChoices choices, Progress progress) {
+  private static Looked first(WeatherFile file, WeatherChoices choices, Progress progress) {
     try {
       YearsOfWeather years = new YearsOfWeather(file.read(choices, progress::at));
       return new Looked(file, choices, Optional.of(years), "");
@@ -88,8 +84,7 @@ final class WeatherDesk {
     tasks.run(
         "Reading " + file.name() + " …",
         () -> first(file, choices, Progress.UNWATCHED),
-        looked ->
-            looked.years().ifPresentOrElse(form::show, () -> form.problem(looked.problem())),
+        looked -> looked.years().ifPresentOrElse(form::show, () -> form.problem(looked.problem())),
         problem -> form.problem(Sentences.of("“" + file.name() + "” was not read", problem)));
   }
 

@@ -59,7 +59,8 @@ final class WeatherForm {
   private final Again again;
   private final BiConsumer<YearsOfWeather, String> taken;
   private final JDialog dialog;
-  private final JPanel said = new JPanel(new MigLayout("insets 0, wrap 4, gapx 10", "[][grow][][grow]"));
+  private final JPanel said =
+      new JPanel(new MigLayout("insets 0, wrap 4, gapx 10", "[][grow][][grow]"));
   private final JTextField latitude = new JTextField(8);
   private final JTextField longitude = new JTextField(8);
   private final JTextField elevation = new JTextField(8);
@@ -173,7 +174,9 @@ final class WeatherForm {
   }
 
   private JComponent columns(ColumnMatch match) {
-    JPanel panel = new JPanel(new MigLayout("insets 6 8 6 8, wrap 4, gapx 14", "[][220lp!][110lp!][grow]", ""));
+    JPanel panel =
+        new JPanel(
+            new MigLayout("insets 6 8 6 8, wrap 4, gapx 14", "[][220lp!][110lp!][grow]", ""));
     List<String> names = new ArrayList<>(List.of(LEFT_OUT));
     ELEMENTS.forEach(each -> names.add(each.words()));
     for (int position = 0; position < match.headings().size(); position++) {
@@ -332,8 +335,7 @@ final class WeatherForm {
     read.season().ifPresent(words -> sentences.add(words + "."));
     report.setText(String.join("\n", sentences));
     report.setCaretPosition(0);
-    covered.setModel(
-        new DefaultComboBoxModel<>(WeatherTaken.choices(read).toArray(String[]::new)));
+    covered.setModel(new DefaultComboBoxModel<>(WeatherTaken.choices(read).toArray(String[]::new)));
     covered.setSelectedItem(WeatherTaken.usualChoice(read));
     take.setEnabled(true);
     fillMonths(read);
@@ -386,10 +388,8 @@ final class WeatherForm {
     if (Double.isNaN(millimetres)) {
       return "–";
     }
-    double value =
-        Units.MILLIMETRE.convert(millimetres, Rain.MONTH_RAIN.kind().unit(system));
-    return QuantityText.shown(
-        value, Rain.MONTH_RAIN.kind(), Rain.MONTH_RAIN.decimals(system));
+    double value = Units.MILLIMETRE.convert(millimetres, Rain.MONTH_RAIN.kind().unit(system));
+    return QuantityText.shown(value, Rain.MONTH_RAIN.kind(), Rain.MONTH_RAIN.decimals(system));
   }
 
   private void take() {

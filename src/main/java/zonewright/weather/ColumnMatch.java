@@ -27,6 +27,7 @@ public final class ColumnMatch {
   private static final Pattern UNIT = Pattern.compile("^(.*?)\\s*[(\\[]([^()\\[\\]]*)[)\\]]\\s*$");
   private static final Pattern HEIGHT =
       Pattern.compile("\\b(?:at )?(\\d{1,2}(?:\\.\\d)?) ?m(?:etres|eters|etre|eter)?\\b");
+
   /** Words that mean the same in headings; what says nothing becomes nothing. */
   private static final Map<String, String> SAME =
       Map.ofEntries(
@@ -61,7 +62,8 @@ public final class ColumnMatch {
    *
    * @param unit as somebody wrote it; empty where nobody did
    */
-  private record Column(WeatherElement element, String unit, Optional<WeatherElement.Measure> set) {}
+  private record Column(
+      WeatherElement element, String unit, Optional<WeatherElement.Measure> set) {}
 
   /**
    * Matches by the headings.
@@ -101,8 +103,7 @@ public final class ColumnMatch {
 
   private static Map<String, WeatherElement> names() {
     Properties lists = new Properties();
-    try (InputStream stream =
-        ColumnMatch.class.getResourceAsStream("element-names.properties")) {
+    try (InputStream stream = ColumnMatch.class.getResourceAsStream("element-names.properties")) {
       lists.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
@@ -321,9 +322,7 @@ public final class ColumnMatch {
   }
 
   private Optional<WeatherElement.Measure> measure(Column column) {
-    return column.set().isPresent()
-        ? column.set()
-        : column.element().unit(column.unit(), step());
+    return column.set().isPresent() ? column.set() : column.element().unit(column.unit(), step());
   }
 
   /** Returns the columns to read, by element, with what their numbers count. */
@@ -334,8 +333,7 @@ public final class ColumnMatch {
         (position, column) ->
             measure(column)
                 .filter(any -> column.element().measured() || place(column.element()))
-                .ifPresent(
-                    measure -> all.put(column.element(), Map.entry(position, measure))));
+                .ifPresent(measure -> all.put(column.element(), Map.entry(position, measure))));
     return all;
   }
 

@@ -35,11 +35,7 @@ final class ColumnReader {
    * @param dayFirst whether the day stands before the month, where a person said so
    */
   ColumnReader(
-      String text,
-      char delimiter,
-      int headLine,
-      ColumnMatch match,
-      Optional<Boolean> dayFirst) {
+      String text, char delimiter, int headLine, ColumnMatch match, Optional<Boolean> dayFirst) {
     this.text = text;
     this.delimiter = delimiter;
     this.headLine = headLine;
@@ -96,7 +92,9 @@ final class ColumnReader {
       }
     }
     if (first != null && !first.isEmpty()) {
-      site = new StationSite(first, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN).with(site);
+      site =
+          new StationSite(first, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN)
+              .with(site);
     }
     return collector.collected(site.with(said), false);
   }
@@ -123,7 +121,9 @@ final class ColumnReader {
     WeatherElement element = field.element();
     if (!element.measured()) {
       double value = element.kept(reader.number(position, comma), field.measure());
-      return Double.isNaN(value) || !element.possible(value) ? site : site.with(told(element, value));
+      return Double.isNaN(value) || !element.possible(value)
+          ? site
+          : site.with(told(element, value));
     }
     if (reader.blank(position)) {
       quality.value(element, Quality.Fault.MISSING, reader.line());
@@ -137,9 +137,7 @@ final class ColumnReader {
       } else {
         boolean mark = MARKS.contains(cell);
         quality.value(
-            element,
-            mark ? Quality.Fault.MISSING : Quality.Fault.UNREADABLE,
-            reader.line());
+            element, mark ? Quality.Fault.MISSING : Quality.Fault.UNREADABLE, reader.line());
       }
       return site;
     }
@@ -209,7 +207,8 @@ final class ColumnReader {
           long now = dates.minutes(cell);
           // a date that is none in one order counts against it more than one step out of order
           speaks[way] += now == DateReading.NONE ? -2 : 0;
-          long apart = now == DateReading.NONE || before[way] == DateReading.NONE ? 0 : now - before[way];
+          long apart =
+              now == DateReading.NONE || before[way] == DateReading.NONE ? 0 : now - before[way];
           speaks[way] += apart == stride || apart == DateReading.MINUTES_A_DAY ? 1 : 0;
           before[way] = now;
         }
@@ -251,7 +250,8 @@ final class ColumnReader {
     }
     String cell = reader.cell(hour.getAsInt());
     int colon = cell.indexOf(':');
-    double number = colon > 0 ? whole(cell.substring(0, colon)) : reader.number(hour.getAsInt(), false);
+    double number =
+        colon > 0 ? whole(cell.substring(0, colon)) : reader.number(hour.getAsInt(), false);
     double clock = number > 24 ? Math.floor(number / 100) : number;
     if (!(clock >= 0 && clock <= 24)) {
       return DateReading.NONE;
@@ -270,9 +270,7 @@ final class ColumnReader {
       return DateReading.dayOfYear(year, whole(cell(reader, WeatherElement.DAY_OF_YEAR)));
     }
     return DateReading.day(
-        year,
-        whole(cell(reader, WeatherElement.MONTH)),
-        whole(cell(reader, WeatherElement.DAY)));
+        year, whole(cell(reader, WeatherElement.MONTH)), whole(cell(reader, WeatherElement.DAY)));
   }
 
   private String cell(LineReader reader, WeatherElement element) {

@@ -53,8 +53,7 @@ final class DailyCalculation {
   private final Map<WeatherElement, double[]> daily = new EnumMap<>(WeatherElement.class);
   private double[] byHours = new double[0];
 
-  DailyCalculation(
-      String file, String form, Observations observed, WeatherChoices choices) {
+  DailyCalculation(String file, String form, Observations observed, WeatherChoices choices) {
     this.file = file;
     this.form = form;
     this.observed = observed;
@@ -131,7 +130,9 @@ final class DailyCalculation {
 
   private void placed() throws WeatherProblem {
     boolean given = observed.elements().contains(EVAPOTRANSPIRATION);
-    if (given && !observed.elements().contains(HIGHEST) && !observed.elements().contains(TEMPERATURE)) {
+    if (given
+        && !observed.elements().contains(HIGHEST)
+        && !observed.elements().contains(TEMPERATURE)) {
       return;
     }
     List<String> unknown = new ArrayList<>();
@@ -143,7 +144,8 @@ final class DailyCalculation {
     }
     if (!unknown.isEmpty() && !given) {
       throw new WeatherProblem(
-          "%s does not say where it was measured; say %s.".formatted(file, String.join(" and ", unknown)));
+          "%s does not say where it was measured; say %s."
+              .formatted(file, String.join(" and ", unknown)));
     }
   }
 
@@ -375,7 +377,8 @@ final class DailyCalculation {
     double noon = sun.height(0);
     // where the sun stays low all day, the hours around noon tell how clear the sky is
     double enough = Math.min(LOW_SUN, 0.9 * noon);
-    boolean complete = to - from == HOURS && !Double.isNaN(site.elevation()) && !Double.isNaN(site.latitude());
+    boolean complete =
+        to - from == HOURS && !Double.isNaN(site.elevation()) && !Double.isNaN(site.latitude());
     double clearness = evening;
     double sum = 0;
     for (int i = from; i < to; i++) {

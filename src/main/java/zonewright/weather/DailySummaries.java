@@ -8,9 +8,9 @@ import zonewright.units.Unit;
 import zonewright.units.Units;
 
 /**
- * Reads the daily summaries that national weather services exchange (GHCN-Daily) as
- * comma-separated values, in both forms: a line a day with a column an element, and a line for each
- * element of a day.
+ * Reads the daily summaries that national weather services exchange (GHCN-Daily) as comma-separated
+ * values, in both forms: a line a day with a column an element, and a line for each element of a
+ * day.
  *
  * @see "GHCN-Daily, readme-by_station.txt (verified) for the order of a line; units of the elements
  *     from memory: tenths of °C, of mm and of m/s, minutes of sunshine, percent"
@@ -80,8 +80,7 @@ final class DailySummaries {
         new WeatherElement.Measure(imperial ? Units.INCH : Units.MILLIMETRE, part));
     measures.put(
         WeatherElement.WIND,
-        new WeatherElement.Measure(
-            imperial ? Units.MILE_PER_HOUR : Units.METRE_PER_SECOND, part));
+        new WeatherElement.Measure(imperial ? Units.MILE_PER_HOUR : Units.METRE_PER_SECOND, part));
     measures.put(WeatherElement.SUNSHINE, new WeatherElement.Measure(Units.MINUTE, 1));
     for (WeatherElement each :
         List.of(
@@ -175,8 +174,7 @@ final class DailySummaries {
         }
       }
     }
-    Observations.Collector collector =
-        new Observations.Collector(WeatherStep.DAY, quality);
+    Observations.Collector collector = new Observations.Collector(WeatherStep.DAY, quality);
     days.forEach(
         (day, held) -> {
           collector.begin(day, held.line);

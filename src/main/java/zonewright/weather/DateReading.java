@@ -17,12 +17,13 @@ final class DateReading {
   private static final int LAST_YEAR = 2200;
 
   private static final Pattern TIMED =
-      Pattern.compile("(.*?\\d)(?:T| +|, )(\\d{1,2}):(\\d{2})(?::\\d{2}(?:\\.\\d+)?)?(?: ?([AaPp])[Mm])?(?:Z|[+-]\\d{2}:?\\d{2})?");
-  private static final Pattern PARTED = Pattern.compile("(\\d{1,4})[-/. ](\\d{1,2}|\\p{L}{3})[-/. ](\\d{1,4})");
+      Pattern.compile(
+          "(.*?\\d)(?:T| +|, )(\\d{1,2}):(\\d{2})(?::\\d{2}(?:\\.\\d+)?)?(?: ?([AaPp])[Mm])?(?:Z|[+-]\\d{2}:?\\d{2})?");
+  private static final Pattern PARTED =
+      Pattern.compile("(\\d{1,4})[-/. ](\\d{1,2}|\\p{L}{3})[-/. ](\\d{1,4})");
   private static final Pattern TOGETHER = Pattern.compile("(\\d{4})(\\d{2})(\\d{2})(\\d{2})?");
   private static final List<String> MONTHS =
-      List.of(
-          "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+      List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
   private boolean dayFirst;
 

@@ -96,8 +96,7 @@ final class GrassEvapotranspiration {
       double clearness,
       double psychrometric) {
     double blackBody = equation.stefanBoltzmann / 24 * Math.pow(celsius + KELVIN, 4);
-    double net =
-        ALBEDO_KEPT * solar - blackBody * emissivity(vapour) * cloudiness(clearness);
+    double net = ALBEDO_KEPT * solar - blackBody * emissivity(vapour) * cloudiness(clearness);
     boolean day = net > 0;
     double ground = (day ? 0.1 : 0.5) * net;
     double resistance = day ? equation.resistanceByDay : equation.resistanceByNight;

@@ -35,7 +35,8 @@ final class HourlyYearReader {
   static StationSite site(String text) {
     LineReader reader = new LineReader(text, ',');
     reader.next();
-    String region = reader.cell(2).isEmpty() || reader.cell(2).equals("-") ? "" : ", " + reader.cell(2);
+    String region =
+        reader.cell(2).isEmpty() || reader.cell(2).equals("-") ? "" : ", " + reader.cell(2);
     return new StationSite(
         reader.cell(1) + region,
         within(reader.number(6, false), 90),

@@ -45,8 +45,7 @@ final class LineReader {
           .decode(ByteBuffer.wrap(content, from, content.length - from))
           .toString();
     } catch (CharacterCodingException older) {
-      return new String(
-          content, from, content.length - from, Charset.forName("windows-1252"));
+      return new String(content, from, content.length - from, Charset.forName("windows-1252"));
     }
   }
 
@@ -83,7 +82,10 @@ final class LineReader {
       int from = at;
       at = end;
       if (at < text.length()) {
-        at += text.charAt(at) == '\r' && at + 1 < text.length() && text.charAt(at + 1) == '\n' ? 2 : 1;
+        at +=
+            text.charAt(at) == '\r' && at + 1 < text.length() && text.charAt(at + 1) == '\n'
+                ? 2
+                : 1;
       }
       line++;
       part(from, end);

@@ -168,8 +168,7 @@ final class Observations {
     }
 
     private boolean same(int one, int other) {
-      return values.values().stream()
-          .allMatch(all -> Double.compare(all[one], all[other]) == 0);
+      return values.values().stream().allMatch(all -> Double.compare(all[one], all[other]) == 0);
     }
   }
 }

@@ -43,8 +43,7 @@ final class Quality {
   }
 
   private final Map<Fault, Count> lines = new EnumMap<>(Fault.class);
-  private final Map<WeatherElement, Map<Fault, Count>> values =
-      new EnumMap<>(WeatherElement.class);
+  private final Map<WeatherElement, Map<Fault, Count>> values = new EnumMap<>(WeatherElement.class);
   private final Map<String, Integer> remarks = new LinkedHashMap<>();
 
   /** Counts a line. */
@@ -55,9 +54,9 @@ final class Quality {
   /** Counts a value. */
   void value(WeatherElement element, Fault fault, int line) {
     values
-            .computeIfAbsent(element, any -> new EnumMap<>(Fault.class))
-            .computeIfAbsent(fault, any -> new Count(line))
-            .number++;
+        .computeIfAbsent(element, any -> new EnumMap<>(Fault.class))
+        .computeIfAbsent(fault, any -> new Count(line))
+        .number++;
   }
 
   /** Notes a sentence, once. */

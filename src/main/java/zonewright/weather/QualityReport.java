@@ -34,21 +34,28 @@ final class QualityReport {
     List<String> parts = new ArrayList<>();
     if (!Double.isNaN(site.latitude())) {
       parts.add(
-          Sentence.decimal(Math.abs(site.latitude()), 2) + "° " + (site.latitude() < 0 ? "south" : "north"));
+          Sentence.decimal(Math.abs(site.latitude()), 2)
+              + "° "
+              + (site.latitude() < 0 ? "south" : "north"));
     }
     if (!Double.isNaN(site.longitude())) {
       parts.add(
-          Sentence.decimal(Math.abs(site.longitude()), 2) + "° " + (site.longitude() < 0 ? "west" : "east"));
+          Sentence.decimal(Math.abs(site.longitude()), 2)
+              + "° "
+              + (site.longitude() < 0 ? "west" : "east"));
     }
     if (!Double.isNaN(site.elevation())) {
       parts.add(Sentence.decimal(site.elevation(), 0) + " m above the sea");
     }
     if (observed.elements().contains(WeatherElement.WIND)) {
-      parts.add("wind measured at " + Sentence.decimal(windHeight, windHeight % 1 == 0 ? 0 : 1) + " m");
+      parts.add(
+          "wind measured at " + Sentence.decimal(windHeight, windHeight % 1 == 0 ? 0 : 1) + " m");
     }
     if (!parts.isEmpty()) {
       sentences.add(
-          (site.name().isEmpty() ? "The place: " : site.name() + ": ") + String.join(", ", parts) + ".");
+          (site.name().isEmpty() ? "The place: " : site.name() + ": ")
+              + String.join(", ", parts)
+              + ".");
     }
   }
 
@@ -62,7 +69,9 @@ final class QualityReport {
                 WeatherStep.DAY.count(record.size()),
                 record.date(0),
                 record.date(record.size() - 1),
-                gaps == 0 ? "none is missing" : WeatherStep.DAY.count(gaps) + " between them missing"));
+                gaps == 0
+                    ? "none is missing"
+                    : WeatherStep.DAY.count(gaps) + " between them missing"));
   }
 
   private void ways(List<String> sentences) {
@@ -78,8 +87,7 @@ final class QualityReport {
             .append(note.words());
       }
     }
-    boolean equation =
-        record.count(DayNote.BY_DAY) + record.count(DayNote.BY_HOURS) > 0;
+    boolean equation = record.count(DayNote.BY_DAY) + record.count(DayNote.BY_HOURS) > 0;
     sentences.add(
         "Reference evapotranspiration: %s%s."
             .formatted(text, equation ? " (" + record.equation().words() + ")" : ""));
@@ -120,8 +128,7 @@ final class QualityReport {
               .formatted(WeatherStep.DAY.count(above)));
     }
     StationSite site = record.site();
-    if (observed.step() == WeatherStep.HOUR
-        && Double.isNaN(site.longitude() + site.timeZone())) {
+    if (observed.step() == WeatherStep.HOUR && Double.isNaN(site.longitude() + site.timeZone())) {
       sentences.add(
           "The clock was taken for that of the sun, for longitude or time zone are not known.");
     }

@@ -35,7 +35,8 @@ final class Sun {
 
   /** Returns the radiation of the day above the air, in MJ/m². */
   double radiation() {
-    return 24 * 60
+    return 24
+        * 60
         / Math.PI
         * SOLAR_CONSTANT
         * distance
@@ -58,14 +59,13 @@ final class Sun {
     double to = within(middle + Math.PI / 24);
     return Math.max(
         0,
-        12 * 60
+        12
+            * 60
             / Math.PI
             * SOLAR_CONSTANT
             * distance
             * ((to - from) * Math.sin(latitude) * Math.sin(declination)
-                + Math.cos(latitude)
-                    * Math.cos(declination)
-                    * (Math.sin(to) - Math.sin(from))));
+                + Math.cos(latitude) * Math.cos(declination) * (Math.sin(to) - Math.sin(from))));
   }
 
   private double within(double angle) {

@@ -65,25 +65,101 @@ public enum WeatherElement {
           Map.entry(Kind.NONE, Map.of()),
           Map.entry(Kind.ANGLE, Map.of("", Units.DEGREE, "°", Units.DEGREE, "deg", Units.DEGREE)),
           Map.entry(Kind.LENGTH, Map.of("m", Units.METRE, "ft", Units.FOOT, "feet", Units.FOOT)),
-          Map.entry(Kind.TEMPERATURE, Map.of(
-            "°c", Units.CELSIUS, "c", Units.CELSIUS, "degc", Units.CELSIUS, "deg c", Units.CELSIUS,
-            "°f", Units.FAHRENHEIT, "f", Units.FAHRENHEIT, "degf", Units.FAHRENHEIT,
-            "deg f", Units.FAHRENHEIT, "k", Units.KELVIN, "kelvin", Units.KELVIN)),
-          Map.entry(Kind.HUMIDITY, Map.of("", Units.PERCENT, "%", Units.PERCENT, "percent", Units.PERCENT)),
-          Map.entry(Kind.PRESSURE, Map.of(
-            "kpa", Units.KILOPASCAL, "hpa", Units.HECTOPASCAL, "mbar", Units.HECTOPASCAL,
-            "mbars", Units.HECTOPASCAL, "mb", Units.HECTOPASCAL)),
-          Map.entry(Kind.SPEED, Map.of(
-            "m/s", Units.METRE_PER_SECOND, "ms-1", Units.METRE_PER_SECOND,
-            "km/h", Units.KILOMETRE_PER_HOUR, "kmh", Units.KILOMETRE_PER_HOUR,
-            "km/day", Units.KILOMETRE_PER_DAY, "mph", Units.MILE_PER_HOUR,
-            "knots", Units.KNOT, "kt", Units.KNOT, "kn", Units.KNOT)),
+          Map.entry(
+              Kind.TEMPERATURE,
+              Map.of(
+                  "°c",
+                  Units.CELSIUS,
+                  "c",
+                  Units.CELSIUS,
+                  "degc",
+                  Units.CELSIUS,
+                  "deg c",
+                  Units.CELSIUS,
+                  "°f",
+                  Units.FAHRENHEIT,
+                  "f",
+                  Units.FAHRENHEIT,
+                  "degf",
+                  Units.FAHRENHEIT,
+                  "deg f",
+                  Units.FAHRENHEIT,
+                  "k",
+                  Units.KELVIN,
+                  "kelvin",
+                  Units.KELVIN)),
+          Map.entry(
+              Kind.HUMIDITY,
+              Map.of("", Units.PERCENT, "%", Units.PERCENT, "percent", Units.PERCENT)),
+          Map.entry(
+              Kind.PRESSURE,
+              Map.of(
+                  "kpa",
+                  Units.KILOPASCAL,
+                  "hpa",
+                  Units.HECTOPASCAL,
+                  "mbar",
+                  Units.HECTOPASCAL,
+                  "mbars",
+                  Units.HECTOPASCAL,
+                  "mb",
+                  Units.HECTOPASCAL)),
+          Map.entry(
+              Kind.SPEED,
+              Map.of(
+                  "m/s",
+                  Units.METRE_PER_SECOND,
+                  "ms-1",
+                  Units.METRE_PER_SECOND,
+                  "km/h",
+                  Units.KILOMETRE_PER_HOUR,
+                  "kmh",
+                  Units.KILOMETRE_PER_HOUR,
+                  "km/day",
+                  Units.KILOMETRE_PER_DAY,
+                  "mph",
+                  Units.MILE_PER_HOUR,
+                  "knots",
+                  Units.KNOT,
+                  "kt",
+                  Units.KNOT,
+                  "kn",
+                  Units.KNOT)),
           Map.entry(Kind.RADIATION, Map.of()),
-          Map.entry(Kind.HOURS, Map.of("h", Units.HOUR, "hours", Units.HOUR, "hr", Units.HOUR, "min", Units.MINUTE,
-            "minutes", Units.MINUTE, "s", Units.SECOND)),
-          Map.entry(Kind.DEPTH, Map.of("mm", Units.MILLIMETRE, "cm", Units.CENTIMETRE, "in", Units.INCH,
-            "inch", Units.INCH, "inches", Units.INCH, "mm/day", Units.MILLIMETRE,
-            "in/day", Units.INCH, "mm/d", Units.MILLIMETRE)));
+          Map.entry(
+              Kind.HOURS,
+              Map.of(
+                  "h",
+                  Units.HOUR,
+                  "hours",
+                  Units.HOUR,
+                  "hr",
+                  Units.HOUR,
+                  "min",
+                  Units.MINUTE,
+                  "minutes",
+                  Units.MINUTE,
+                  "s",
+                  Units.SECOND)),
+          Map.entry(
+              Kind.DEPTH,
+              Map.of(
+                  "mm",
+                  Units.MILLIMETRE,
+                  "cm",
+                  Units.CENTIMETRE,
+                  "in",
+                  Units.INCH,
+                  "inch",
+                  Units.INCH,
+                  "inches",
+                  Units.INCH,
+                  "mm/day",
+                  Units.MILLIMETRE,
+                  "in/day",
+                  Units.INCH,
+                  "mm/d",
+                  Units.MILLIMETRE)));
 
   private static final Map<String, Unit> RADIATION_RATES =
       Map.of(
@@ -142,8 +218,7 @@ public enum WeatherElement {
   /** Returns the limits in words: from -90 to 60 °C. */
   String limits() {
     return "%s to %s %s"
-        .formatted(
-            Sentence.decimal(least, 0), Sentence.decimal(greatest, 0), kind.kept.symbol())
+        .formatted(Sentence.decimal(least, 0), Sentence.decimal(greatest, 0), kind.kept.symbol())
         .strip();
   }
 
@@ -170,14 +245,17 @@ public enum WeatherElement {
    */
   Optional<Measure> unit(String name, WeatherStep step) {
     String plain =
-        name.toLowerCase(Locale.ROOT).strip().replace("²", "2").replace("^2", "2").replace('·', '/')
+        name.toLowerCase(Locale.ROOT)
+            .strip()
+            .replace("²", "2")
+            .replace("^2", "2")
+            .replace('·', '/')
             .replaceAll("\\s*/\\s*", "/");
     double steps = step == WeatherStep.HOUR ? 24 : 1;
     if (kind == Kind.RADIATION) {
       String tight = plain.replace(" ", "").replace("per", "/");
       if (tight.equals("wh/m2")) {
-        return Optional.of(
-            new Measure(Units.KILOWATT_HOUR_PER_SQUARE_METRE_A_DAY, steps / 1000));
+        return Optional.of(new Measure(Units.KILOWATT_HOUR_PER_SQUARE_METRE_A_DAY, steps / 1000));
       }
       if (tight.equals("mj/m2/h") || tight.equals("mj/m2/hour")) {
         return Optional.of(new Measure(Units.MEGAJOULE_PER_SQUARE_METRE_A_DAY, 24));

@@ -135,10 +135,8 @@ public final class WeatherFile {
               .formatted(name));
     }
     if (DailySummaries.reads(headings)) {
-      ColumnMatch match =
-          DailySummaries.match(headings, below(text, delimiter, headLine));
-      return new WeatherFile(
-          name, text, Form.SUMMARIES, delimiter, headLine, Optional.of(match));
+      ColumnMatch match = DailySummaries.match(headings, below(text, delimiter, headLine));
+      return new WeatherFile(name, text, Form.SUMMARIES, delimiter, headLine, Optional.of(match));
     }
     List<List<String>> samples = new ArrayList<>();
     LineReader reader = below(text, delimiter, headLine);
@@ -149,8 +147,7 @@ public final class WeatherFile {
     if (!samples.isEmpty()) {
       match.takesUnits(samples.get(0));
     }
-    return new WeatherFile(
-        name, text, Form.COLUMNS, delimiter, headLine, Optional.of(match));
+    return new WeatherFile(name, text, Form.COLUMNS, delimiter, headLine, Optional.of(match));
   }
 
   private static LineReader below(String text, char delimiter, int headLine) {
@@ -251,9 +248,7 @@ public final class WeatherFile {
       throw new WeatherProblem(
           "%s holds no %s that can be read. %s"
               .formatted(
-                  name,
-                  observed.step().one(),
-                  String.join(" ", observed.quality().sentences())));
+                  name, observed.step().one(), String.join(" ", observed.quality().sentences())));
     }
     return new DailyCalculation(name, form(), observed, choices).record();
   }

@@ -266,7 +266,14 @@ public final class YearsOfWeather {
       double none = Double.NaN;
       stretches.add(
           new Stretch(
-              SPANS.get(span), depths.length, mean(depths), shares(depths), none, none, none, none));
+              SPANS.get(span),
+              depths.length,
+              mean(depths),
+              shares(depths),
+              none,
+              none,
+              none,
+              none));
     }
     return stretches;
   }
@@ -424,7 +431,6 @@ public final class YearsOfWeather {
             ? "a year of usual months"
             : record.date(0) + " to " + record.date(record.size() - 1);
     return "%s%s, %s, %s"
-        .formatted(
-            record.file(), site.name().isEmpty() ? "" : " (" + site.name() + ")", span, way);
+        .formatted(record.file(), site.name().isEmpty() ? "" : " (" + site.name() + ")", span, way);
   }
 }

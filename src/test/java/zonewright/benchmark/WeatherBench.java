@@ -29,8 +29,7 @@ public final class WeatherBench {
   private static void measure(String what, String text) throws IOException, WeatherProblem {
     Path file = Files.createTempFile("weather", ".csv");
     Files.writeString(file, text);
-    WeatherChoices choices =
-        WeatherChoices.USUAL.at(new StationSite("", 38.5, -121.7, 18, 2, -8));
+    WeatherChoices choices = WeatherChoices.USUAL.at(new StationSite("", 38.5, -121.7, 18, 2, -8));
     for (int round = 0; round < ROUNDS; round++) {
       long begun = System.nanoTime();
       DailyRecord record = WeatherFile.open(file).read(choices, HowFar.UNWATCHED);
@@ -53,9 +52,7 @@ public final class WeatherBench {
     StringBuilder text =
         new StringBuilder(
             "Date,Tmax (°C),Tmin (°C),RHmax (%),RHmin (%),Wind (m/s),Rs (MJ/m²),Rain (mm)\n");
-    for (LocalDate day = LocalDate.of(1991, 1, 1);
-        day.getYear() < 2021;
-        day = day.plusDays(1)) {
+    for (LocalDate day = LocalDate.of(1991, 1, 1); day.getYear() < 2021; day = day.plusDays(1)) {
       int wave = day.getDayOfYear() % 17;
       text.append(
           String.format(
@@ -76,14 +73,19 @@ public final class WeatherBench {
   private static String hours() {
     StringBuilder text =
         new StringBuilder("Date,Hour,Temp (°C),RH (%),Wind (m/s),Rs (W/m²),Rain (mm)\n");
-    for (LocalDate day = LocalDate.of(2001, 1, 1);
-        day.getYear() < 2002;
-        day = day.plusDays(1)) {
+    for (LocalDate day = LocalDate.of(2001, 1, 1); day.getYear() < 2002; day = day.plusDays(1)) {
       for (int hour = 1; hour <= 24; hour++) {
         int sun = Math.max(0, 9 - Math.abs(12 - hour)) * 60;
         text.append(
             String.format(
-                Locale.ROOT, "%s,%d,%.1f,%d,%.1f,%d,0%n", day, hour, 15.0 + hour / 3.0, 55, 2.1, sun));
+                Locale.ROOT,
+                "%s,%d,%.1f,%d,%.1f,%d,0%n",
+                day,
+                hour,
+                15.0 + hour / 3.0,
+                55,
+                2.1,
+                sun));
       }
     }
     return text.toString();

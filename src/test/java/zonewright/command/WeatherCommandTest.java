@@ -40,7 +40,8 @@ class WeatherCommandTest {
     StringBuilder text = new StringBuilder("Date,ET (mm),Rain (mm)\n");
     for (LocalDate day = LocalDate.of(2001, 1, 1); day.getYear() < 2013; day = day.plusDays(1)) {
       double depth = day.getMonthValue() == 7 ? 5 + (day.getYear() - 2001) / 10.0 : 2;
-      text.append(String.format(Locale.ROOT, "%s,%.1f,%s%n", day, depth, day.getDayOfMonth() == 9 ? 3 : 0));
+      text.append(
+          String.format(Locale.ROOT, "%s,%.1f,%s%n", day, depth, day.getDayOfMonth() == 9 ? 3 : 0));
     }
     return Files.writeString(folder.resolve("station.csv"), text, StandardCharsets.UTF_8);
   }
@@ -87,9 +88,7 @@ class WeatherCommandTest {
     YearsOfWeather years =
         new YearsOfWeather(
             WeatherFile.open(twelveYears()).read(WeatherChoices.USUAL, HowFar.UNWATCHED));
-    design
-        .book()
-        .perform(WeatherTaken.edit(design.book(), years, RecordedWeather.NINE_OF_TEN));
+    design.book().perform(WeatherTaken.edit(design.book(), years, RecordedWeather.NINE_OF_TEN));
     assertThat(design.book().entry(WeatherSite.ET_METHOD.reference(), 0))
         .isEqualTo(new Entry.Words(WeatherSite.RECORD));
     // 0.9 × 13 = 11.7th of twelve: 6.0 and 0.7 of a tenth, in inches
@@ -116,7 +115,8 @@ class WeatherCommandTest {
   @Test
   void whatTheHeadingsLeaveOpenIsSaidOnTheLine() throws IOException {
     Path file =
-        Files.writeString(folder.resolve("hi.csv"), "Date,Hi,Lo\n2020-07-01,90,60\n2020-07-02,91,60\n");
+        Files.writeString(
+            folder.resolve("hi.csv"), "Date,Hi,Lo\n2020-07-01,90,60\n2020-07-02,91,60\n");
     CommandRun open = CommandRun.of("weather", file.toString());
     assertThat(open.code()).isEqualTo(ExitCode.FILE);
     assertThat(open.err()).contains("No columns hold the highest and the lowest temperature");

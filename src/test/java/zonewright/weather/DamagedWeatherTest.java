@@ -36,8 +36,7 @@ class DamagedWeatherTest {
       Random random = new Random(seed);
       byte[] damaged = damaged(random);
       try {
-        DailyRecord record =
-            WeatherFile.of(damaged, "damaged.csv").read(SAID, HowFar.UNWATCHED);
+        DailyRecord record = WeatherFile.of(damaged, "damaged.csv").read(SAID, HowFar.UNWATCHED);
         assertThat(record.size()).as("seed %s", seed).isPositive();
         assertThat(record.report()).allSatisfy(line -> assertThat(line).isNotBlank());
         for (int day = 0; day < record.size(); day++) {

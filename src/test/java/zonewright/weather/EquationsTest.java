@@ -36,8 +36,7 @@ class EquationsTest {
       double vapour,
       double wind,
       double solar) {
-    double clear =
-        GrassEvapotranspiration.clearSky(elevation) * new Sun(latitude, day).radiation();
+    double clear = GrassEvapotranspiration.clearSky(elevation) * new Sun(latitude, day).radiation();
     return GrassEvapotranspiration.ofDay(
         Equation.FAO,
         high,
@@ -77,8 +76,7 @@ class EquationsTest {
     Sun july = new Sun(UCCLE, 187);
     double solar = (0.25 + 0.5 * 9.25 / july.daylight()) * july.radiation();
     assertThat(solar).isCloseTo(22.07, within(0.01));
-    assertThat(fao(UCCLE, 100, 187, 21.5, 12.3, vapour, wind, solar))
-        .isCloseTo(3.88, within(0.01));
+    assertThat(fao(UCCLE, 100, 187, 21.5, 12.3, vapour, wind, solar)).isCloseTo(3.88, within(0.01));
   }
 
   // FAO-56, example 19 (verified): N'Diaye, 16°13' N 16°15' W, 8 m, 1 October.
@@ -122,8 +120,8 @@ class EquationsTest {
 
   /**
    * Output of REF-ET 4.1 (University of Idaho) for the AgriMet station Fallon, Nevada, 2015, by the
-   * standardized equation, read in the public test data of an open library (verified). It prints its
-   * inputs rounded, hence a hundredth and 0.5 %.
+   * standardized equation, read in the public test data of an open library (verified). It prints
+   * its inputs rounded, hence a hundredth and 0.5 %.
    */
   @ParameterizedTest
   @CsvSource({
@@ -185,19 +183,18 @@ class EquationsTest {
   private static double turbid(double above, double sine, double elevation, double dew) {
     double pressure = 101.3 * Math.pow((293 - 0.0065 * elevation) / 293, 5.26);
     double water = 0.14 * GrassEvapotranspiration.saturation(dew) * pressure + 2.1;
-    double beam =
-        0.98
-            * Math.exp(-0.00146 * pressure / sine - 0.075 * Math.pow(water / sine, 0.4));
+    double beam = 0.98 * Math.exp(-0.00146 * pressure / sine - 0.075 * Math.pow(water / sine, 0.4));
     return (beam + 0.35 - 0.36 * beam) * above;
   }
 
   private static double meanSine(double latitude, int day) {
     double phi = Math.toRadians(latitude);
-    return Math.sin(
-        0.85 + 0.3 * phi * Math.sin(2 * Math.PI * day / 365 - 1.39) - 0.42 * phi * phi);
+    return Math.sin(0.85 + 0.3 * phi * Math.sin(2 * Math.PI * day / 365 - 1.39) - 0.42 * phi * phi);
   }
 
-  /** The same program's output for hours of that station; clock of 120° west, hours by their end. */
+  /**
+   * The same program's output for hours of that station; clock of 120° west, hours by their end.
+   */
   @ParameterizedTest
   @CsvSource({
     "2015-01-01, 11, -3.21, 411, 0.71, -14.9, 0.12",
@@ -211,11 +208,16 @@ class EquationsTest {
     "2015-01-07, 11, 8.32, 407, 0.68, -2.24, 0.18"
   })
   void hoursAreThoseOfAnotherProgram(
-      LocalDate date, int end, double celsius, double watts, double wind, double dew, double printed) {
+      LocalDate date,
+      int end,
+      double celsius,
+      double watts,
+      double wind,
+      double dew,
+      double printed) {
     Sun sun = new Sun(39.4575, date.getDayOfYear());
     double angle = sun.angle(end - 0.5, -8, -118.77388);
-    double clear =
-        turbid(sun.radiationOfHour(angle), Math.sin(sun.height(angle)), 1208.5, dew);
+    double clear = turbid(sun.radiationOfHour(angle), Math.sin(sun.height(angle)), 1208.5, dew);
     double solar = watts * 0.0036;
     double depth =
         GrassEvapotranspiration.ofHour(
@@ -276,8 +278,7 @@ class EquationsTest {
     set(sketch, CalculatedEt.SOIL_HEAT_FLUX, 0);
     double above = new Sun(latitude, day).radiation();
     double air = GrassEvapotranspiration.windAtTwoMetres(wind, 10);
-    assertThat(number(sketch, Radiation.EXTRATERRESTRIAL_RADIATION))
-        .isCloseTo(above, within(1e-9));
+    assertThat(number(sketch, Radiation.EXTRATERRESTRIAL_RADIATION)).isCloseTo(above, within(1e-9));
     assertThat(number(sketch, CalculatedEt.PENMAN_MONTEITH))
         .isCloseTo(fao(latitude, elevation, day, high, low, vapour, air, solar), within(1e-9));
     assertThat(number(sketch, CalculatedEt.HARGREAVES))
@@ -286,9 +287,7 @@ class EquationsTest {
 
   private static void set(Sketch sketch, Column column, double value) {
     Design design = sketch.design();
-    design
-        .book()
-        .perform(design.edits().set(column.reference(), 0, new Entry.Figure(value)));
+    design.book().perform(design.edits().set(column.reference(), 0, new Entry.Figure(value)));
   }
 
   private static double number(Sketch sketch, Column column) {
@@ -306,10 +305,14 @@ class EquationsTest {
     for (Equation equation : Equation.values()) {
       double sigma = equation == Equation.ASCE ? 4.901e-9 : 4.903e-9;
       double t = 0.5 * high + 0.5 * low;
-      double es = 0.5 * 0.6108 * (Math.exp(17.27 * high / (237.3 + high)) + Math.exp(17.27 * low / (237.3 + low)));
+      double es =
+          0.5
+              * 0.6108
+              * (Math.exp(17.27 * high / (237.3 + high)) + Math.exp(17.27 * low / (237.3 + low)));
       double d = 2503.16 * Math.exp(17.27 * t / (237.3 + t)) / Math.pow(237.3 + t, 2);
       double k = 0.5 * (Math.pow(273.16 + high, 4) + Math.pow(273.16 + low, 4));
-      double rn = (1 - 0.23) * rs - sigma * k * (0.34 - 0.14 * Math.sqrt(ea)) * (1.35 * rs / rso - 0.35);
+      double rn =
+          (1 - 0.23) * rs - sigma * k * (0.34 - 0.14 * Math.sqrt(ea)) * (1.35 * rs / rso - 0.35);
       double et = (0.408 * d * rn + g * 900 * u * (es - ea) / (273 + t)) / (d + g + 0.34 * g * u);
       assertThat(GrassEvapotranspiration.ofDay(equation, high, low, ea, u, rs, rso, g))
           .isCloseTo(et, within(2e-4));

@@ -66,16 +66,14 @@ class WeatherFileTest {
   @Test
   void anHourlyYearIsAddedUpHourByHour() throws WeatherProblem {
     DailyRecord record =
-        WeatherText.file(WeatherText.hourlyYear(2001))
-            .read(WeatherChoices.USUAL, HowFar.UNWATCHED);
+        WeatherText.file(WeatherText.hourlyYear(2001)).read(WeatherChoices.USUAL, HowFar.UNWATCHED);
     assertThat(record.size()).isEqualTo(365);
     assertThat(record.count(DayNote.BY_HOURS)).isEqualTo(365);
     assertThat(record.typical()).isFalse();
     assertThat(record.site().name()).isEqualTo("Inventown, CA");
     // the sum of the hours stays near what the whole day gives by itself
     DailyRecord byDay =
-        WeatherText.file(
-                WeatherText.hourlyYear(2001).replaceFirst("2001,7,1,12,0,[^\\n]*\\n", ""))
+        WeatherText.file(WeatherText.hourlyYear(2001).replaceFirst("2001,7,1,12,0,[^\\n]*\\n", ""))
             .read(WeatherChoices.USUAL, HowFar.UNWATCHED);
     int july = 181;
     assertThat(byDay.notes(july)).contains(DayNote.BY_DAY);
@@ -114,8 +112,7 @@ class WeatherFileTest {
   }
 
   @Test
-  void dailySummariesOrderedInFahrenheitAndInchesAreKnownByTheirDecimals()
-      throws WeatherProblem {
+  void dailySummariesOrderedInFahrenheitAndInchesAreKnownByTheirDecimals() throws WeatherProblem {
     DailyRecord record =
         WeatherText.read(
             "STATION,DATE,PRCP,TMAX,TMIN\nX,2020-07-01,0.50,90,60\nX,2020-07-02,0.00,91,61\n");
@@ -173,8 +170,7 @@ class WeatherFileTest {
     assertThat(match.problems()).isEmpty();
     DailyRecord record =
         file.read(
-            WeatherChoices.USUAL.at(
-                new StationSite("", 38, Double.NaN, 0, Double.NaN, Double.NaN)),
+            WeatherChoices.USUAL.at(new StationSite("", 38, Double.NaN, 0, Double.NaN, Double.NaN)),
             HowFar.UNWATCHED);
     assertThat(record.lowest(0)).isCloseTo(15.556, within(0.001));
   }

@@ -19,8 +19,7 @@ final class WeatherText {
   static DailyRecord read(String text) throws WeatherProblem {
     return file(text)
         .read(
-            WeatherChoices.USUAL.at(
-                new StationSite("", 38.5, -121.7, 18, Double.NaN, -8)),
+            WeatherChoices.USUAL.at(new StationSite("", 38.5, -121.7, 18, Double.NaN, -8)),
             HowFar.UNWATCHED);
   }
 

@@ -20,7 +20,9 @@ class YearsOfWeatherTest {
     return new YearsOfWeather(WeatherText.read(text));
   }
 
-  /** Years in which each day of a month asks its number of tenths of a millimetre, and the year's. */
+  /**
+   * Years in which each day of a month asks its number of tenths of a millimetre, and the year's.
+   */
   private static String plain(int count) {
     StringBuilder text = new StringBuilder("Date,ET (mm),Rain (mm)\n");
     for (LocalDate day = BEGIN; day.getYear() < 2001 + count; day = day.plusDays(1)) {
@@ -94,8 +96,7 @@ class YearsOfWeatherTest {
       text.append(String.format(Locale.ROOT, "2001-07-%02d,4,%s%n", day, fell));
     }
     // on the 3rd 12 mm were used up and are made good; on the 6th 12 again, of which 5
-    assertThat(years(text.toString()).months().get(6).effectiveRain())
-        .isCloseTo(17, within(1e-9));
+    assertThat(years(text.toString()).months().get(6).effectiveRain()).isCloseTo(17, within(1e-9));
   }
 
   @Test
