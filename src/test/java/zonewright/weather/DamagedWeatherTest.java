@@ -32,7 +32,7 @@ class DamagedWeatherTest {
   @Test
   @Tag(Counts.LONG)
   void aSentenceEachAndNothingEscapes() {
-    for (int seed = 0; seed < Counts.of(300, 10_000); seed++) {
+    for (int seed = 0; seed < Counts.of(150, 10_000); seed++) {
       Random random = new Random(seed);
       byte[] damaged = damaged(random);
       try {

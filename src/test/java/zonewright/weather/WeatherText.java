@@ -3,8 +3,10 @@ package zonewright.weather;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 /** Weather files as text. All weather in them is invented. */
 final class WeatherText {
@@ -51,32 +53,51 @@ final class WeatherText {
 
   /** An hourly year of the kind made for the energy of buildings, its months of given years. */
   static String hourlyYear(int... years) {
-    StringBuilder text =
-        new StringBuilder("LOCATION,Inventown,CA,USA,invented,000000,38.5,-121.7,-8.0,18.0\n");
-    text.append("DESIGN CONDITIONS,0\nTYPICAL/EXTREME PERIODS,0\nGROUND TEMPERATURES,0\n")
-        .append("HOLIDAYS/DAYLIGHT SAVINGS,No,0,0,0\nCOMMENTS 1,invented\nCOMMENTS 2,\n")
-        .append("DATA PERIODS,1,1,Data,Sunday,1/1,12/31\n");
-    LocalDateTime time = LocalDateTime.of(2001, 1, 1, 0, 0);
-    for (int i = 0; i < 8760; i++) {
+    StringBuilder text = new StringBuilder();
+    Hours.HEAD.lines().forEach(line -> text.append(line).append('\n'));
+    for (String line : Hours.LINES) {
+      int month = Integer.parseInt(line.substring(0, line.indexOf(',')));
+      text.append(years[(month - 1) % years.length]).append(',').append(line).append('\n');
+    }
+    return text.toString();
+  }
+
+  /** The hours of a year without its number, made once. */
+  private static final class Hours {
+    private static final String HEAD =
+        """
+        LOCATION,Inventown,CA,USA,invented,000000,38.5,-121.7,-8.0,18.0
+        DESIGN CONDITIONS,0
+        TYPICAL/EXTREME PERIODS,0
+        GROUND TEMPERATURES,0
+        HOLIDAYS/DAYLIGHT SAVINGS,No,0,0,0
+        COMMENTS 1,invented
+        COMMENTS 2,
+        DATA PERIODS,1,1,Data,Sunday,1/1,12/31
+        """;
+    private static final List<String> LINES =
+        IntStream.range(0, 8760)
+            .mapToObj(hour -> line(LocalDateTime.of(2001, 1, 1, 0, 0).plusHours(hour)))
+            .toList();
+
+    private static String line(LocalDateTime time) {
       Sun sun = new Sun(38.5, time.getDayOfYear());
       double sky = Math.max(0, sun.radiationOfHour(sun.angle(time.getHour() + 0.5, -8, -121.7)));
       double season = Math.cos(2 * Math.PI * (time.getDayOfYear() - 200) / 365.0);
-      double celsius = 16 + 10 * season + 6 * Math.cos(2 * Math.PI * (time.getHour() - 15) / 24.0);
-      text.append(
-          String.format(
-              Locale.ROOT,
-              "%d,%d,%d,%d,0,?9,%.1f,%.1f,%d,101300,0,0,300,%d,0,0,0,0,0,0,180,%.1f,0,0,9999,99999,9,999999999,999,0.99,0,88,0.2,0.0,1.0%n",
-              years[(time.getMonthValue() - 1) % years.length],
-              time.getMonthValue(),
-              time.getDayOfMonth(),
-              time.getHour() + 1,
-              celsius,
-              celsius - 8,
-              60,
-              Math.round(0.7 * sky / 0.0036),
-              2.0));
-      time = time.plusHours(1);
+      double day = 6 * Math.cos(2 * Math.PI * (time.getHour() - 15) / 24.0);
+      String celsius = Math.round(10 * (16 + 10 * season + day)) / 10.0 + ",";
+      String dew = Math.round(10 * (8 + 10 * season + day)) / 10.0 + ",";
+      return time.getMonthValue()
+          + ","
+          + time.getDayOfMonth()
+          + ","
+          + (time.getHour() + 1)
+          + ",0,?9,"
+          + celsius
+          + dew
+          + "60,101300,0,0,300,"
+          + Math.round(0.7 * sky / 0.0036)
+          + ",0,0,0,0,0,0,180,2.0,0,0,9999,99999,9,999999999,999,0.99,0,88,0.2,0.0,1.0";
     }
-    return text.toString();
   }
 }
