@@ -53,6 +53,8 @@ final class WeatherForm {
           .filter(each -> each != WeatherElement.STATION)
           .toList();
 
+  private static final List<Equation> EQUATIONS = List.of(Equation.values());
+
   private final UnitSystem system;
   private final WeatherFile file;
   private final WeatherChoices begun;
@@ -143,7 +145,7 @@ final class WeatherForm {
     JLabel label = new JLabel("Equation");
     label.setLabelFor(equation);
     equation.setName("equation");
-    equation.setSelectedIndex(begun.equation().ordinal());
+    equation.setSelectedIndex(EQUATIONS.indexOf(begun.equation()));
     equation.addActionListener(event -> reread());
     said.add(label);
     said.add(equation);
@@ -278,7 +280,7 @@ final class WeatherForm {
                   number(elevation, "The height above the sea", -430, 9000),
                   number(windHeight, "The height of the wind", 0.5, 200),
                   Double.NaN),
-              Equation.values()[equation.getSelectedIndex()],
+              EQUATIONS.get(equation.getSelectedIndex()),
               dry.isSelected(),
               coast.isSelected(),
               begun.dayFirst(),

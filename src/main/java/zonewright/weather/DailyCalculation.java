@@ -78,7 +78,10 @@ final class DailyCalculation {
       takeDays();
     }
     int size = days.length;
-    double[][] columns = new double[DailyRecord.Of.values().length][size];
+    Map<DailyRecord.Of, double[]> columns = new EnumMap<>(DailyRecord.Of.class);
+    for (DailyRecord.Of each : DailyRecord.Of.values()) {
+      columns.put(each, new double[size]);
+    }
     int[] notes = new int[size];
     int year = Integer.MIN_VALUE;
     int yearBegins = 0;
@@ -98,11 +101,11 @@ final class DailyCalculation {
         suns[dayOfYear] = sun;
       }
       Worked worked = ofDay(day, sun);
-      columns[DailyRecord.Of.EVAPOTRANSPIRATION.ordinal()][day] = worked.depth();
+      columns.get(DailyRecord.Of.EVAPOTRANSPIRATION)[day] = worked.depth();
       notes[day] = worked.notes();
-      columns[DailyRecord.Of.RAIN.ordinal()][day] = value(RAIN, day);
-      columns[DailyRecord.Of.LOWEST.ordinal()][day] = value(LOWEST, day);
-      columns[DailyRecord.Of.MEAN.ordinal()][day] = (value(HIGHEST, day) + value(LOWEST, day)) / 2;
+      columns.get(DailyRecord.Of.RAIN)[day] = value(RAIN, day);
+      columns.get(DailyRecord.Of.LOWEST)[day] = value(LOWEST, day);
+      columns.get(DailyRecord.Of.MEAN)[day] = (value(HIGHEST, day) + value(LOWEST, day)) / 2;
     }
     DailyRecord record =
         new DailyRecord(

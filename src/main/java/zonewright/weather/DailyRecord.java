@@ -2,6 +2,7 @@ package zonewright.weather;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Days of weather in order, with the reference evapotranspiration of each. */
@@ -12,7 +13,7 @@ public final class DailyRecord {
   private final boolean typical;
   private final double storage;
   private final int[] days;
-  private final double[][] columns;
+  private final Map<Of, double[]> columns;
   private final int[] notes;
   private final List<String> report;
 
@@ -31,7 +32,7 @@ public final class DailyRecord {
       boolean typical,
       double storage,
       int[] days,
-      double[][] columns,
+      Map<Of, double[]> columns,
       int[] notes,
       List<String> report) {
     this.file = file;
@@ -101,7 +102,7 @@ public final class DailyRecord {
   }
 
   double value(Of what, int day) {
-    return columns[what.ordinal()][day];
+    return columns.get(what)[day];
   }
 
   /** Returns how a day's evapotranspiration came about. */

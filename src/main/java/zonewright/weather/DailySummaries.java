@@ -99,7 +99,6 @@ final class DailySummaries {
    * Returns how such a file is matched.
    *
    * @param below a reader that stands below the headings
-   * @param quality takes how the values are taken to be written
    */
   static ColumnMatch match(List<String> headings, LineReader below) {
     return ColumnMatch.published(headings, ELEMENTS, measures(writing(headings, below)));

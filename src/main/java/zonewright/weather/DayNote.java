@@ -6,20 +6,22 @@ import java.util.stream.Collectors;
 
 /** How the evapotranspiration of a day came about, and what was filled in for it. */
 public enum DayNote {
-  GIVEN("as the file gives it"),
-  BY_HOURS("Penman-Monteith, hour by hour"),
-  BY_DAY("Penman-Monteith, by the day"),
-  HARGREAVES("Hargreaves, from temperatures alone"),
-  NONE("not known: a temperature is missing"),
-  DEW_FROM_LOWEST("humidity from the lowest temperature"),
-  SUN_FROM_RANGE("radiation from the range of temperatures"),
-  SUN_FROM_SUNSHINE("radiation from hours of sunshine"),
-  WIND_OF_TWO("wind of 2 m/s"),
-  AT_SATURATION("humidity above 100 % taken as 100 %");
+  GIVEN(1, "as the file gives it"),
+  BY_HOURS(2, "Penman-Monteith, hour by hour"),
+  BY_DAY(4, "Penman-Monteith, by the day"),
+  HARGREAVES(8, "Hargreaves, from temperatures alone"),
+  NONE(16, "not known: a temperature is missing"),
+  DEW_FROM_LOWEST(32, "humidity from the lowest temperature"),
+  SUN_FROM_RANGE(64, "radiation from the range of temperatures"),
+  SUN_FROM_SUNSHINE(128, "radiation from hours of sunshine"),
+  WIND_OF_TWO(256, "wind of 2 m/s"),
+  AT_SATURATION(512, "humidity above 100 % taken as 100 %");
 
+  private final int bit;
   private final String words;
 
-  DayNote(String words) {
+  DayNote(int bit, String words) {
+    this.bit = bit;
     this.words = words;
   }
 
@@ -29,7 +31,7 @@ public enum DayNote {
   }
 
   int bit() {
-    return 1 << ordinal();
+    return bit;
   }
 
   /** Returns the notes in a set of bits. */

@@ -202,7 +202,7 @@ public enum WeatherElement {
 
   /** Says whether it is something measured, not when or where. */
   public boolean measured() {
-    return ordinal() >= HIGHEST.ordinal();
+    return kind != Kind.NONE && kind != Kind.ANGLE && kind != Kind.LENGTH;
   }
 
   /** Says whether a plain number of it is clear without a unit. */
