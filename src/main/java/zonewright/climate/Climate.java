@@ -77,7 +77,8 @@ public final class Climate {
           "published for the place; the table Places names the source",
           "calculated by Penman-Monteith from the weather sheet",
           "calculated by Hargreaves from the weather sheet",
-          "a general description of the climate only");
+          "a general description of the climate only",
+          "years of measured weather; the site names the record");
 
   public static final Column ORIGIN =
       Column.calculatedWord(
@@ -93,7 +94,11 @@ public final class Climate {
                           .otherwise(
                               Formula.when(WeatherSite.comesBy(WeatherSite.DESCRIPTION))
                                   .then(4)
-                                  .otherwise(Formula.when(PLACE.given()).then(1).otherwise(0)))))
+                                  .otherwise(
+                                      Formula.when(WeatherSite.comesBy(WeatherSite.RECORD))
+                                          .then(5)
+                                          .otherwise(
+                                              Formula.when(PLACE.given()).then(1).otherwise(0))))))
           .band(CLIMATE)
           .means(
               "Where the reference ET of this design comes from and what that is worth; all water, times and budgets rest on it."
@@ -115,13 +120,17 @@ public final class Climate {
                   .otherwise(
                       Formula.when(WeatherSite.comesBy(WeatherSite.HARGREAVES))
                           .then(calculated(CalculatedEt.HARGREAVES))
-                          .otherwise(PUBLISHED_ET)))
+                          .otherwise(
+                              Formula.when(WeatherSite.comesBy(WeatherSite.RECORD))
+                                  .then(RecordedWeather.USED.inRow(NUMBER))
+                                  .otherwise(PUBLISHED_ET))))
           .band(CLIMATE)
           .originIn(ORIGIN)
           .within(Bounds.from(0, 20, Units.INCH))
           .means(
               "Reference evapotranspiration of the month: the water a wide field of short, well-watered grass gives to the air."
-                  + " Published for the climate place or calculated from the weather sheet, as the site says, unless typed.")
+                  + " Published for the climate place, from the weather record or calculated from the weather sheet, as the site says, unless"
+                  + " typed.")
           .source(
               "Published monthly values, row by row in the table Places; or the weather sheet. The reference surface is that of FAO"
                   + " Irrigation and Drainage Paper 56 (1998).")

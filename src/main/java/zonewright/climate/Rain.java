@@ -21,6 +21,7 @@ public final class Rain {
   public static final String SCS = "USDA-SCS with storage";
   public static final String SCS_SIMPLE = "USDA-SCS simplified";
   public static final String DEPENDABLE = "FAO dependable rain";
+  public static final String BY_DAYS = "day by day, from the record";
 
   private static final Formula NOTHING = Formula.zero(QuantityKind.DEPTH);
 
@@ -29,12 +30,12 @@ public final class Rain {
               SITE,
               "rain-method",
               "Effective rain",
-              new WordList.Fixed(List.of(NONE, SHARE, SCS, SCS_SIMPLE, DEPENDABLE)),
+              new WordList.Fixed(List.of(NONE, SHARE, SCS, SCS_SIMPLE, DEPENDABLE, BY_DAYS)),
               NONE)
           .band(RAIN)
           .means(
               "How much of the monthly rain counts. None is the safe choice for a baseline: a weather-based controller takes rain off"
-                  + " day by day. All methods are for whole months.")
+                  + " day by day. All methods but the last are for whole months; that takes what the sheet Record says.")
           .build();
 
   /** Says that some of the rain counts. */
@@ -102,7 +103,12 @@ public final class Rain {
                                   .otherwise(
                                       Formula.when(by(SCS_SIMPLE))
                                           .then(simplified())
-                                          .otherwise(dependable())))))
+                                          .otherwise(
+                                              Formula.when(by(DEPENDABLE))
+                                                  .then(dependable())
+                                                  .otherwise(
+                                                      RecordedWeather.EFFECTIVE_RAIN.inRow(
+                                                          Climate.NUMBER)))))))
           .band(RAIN)
           .means("The part of the month's rain that plants can use.")
           .source(

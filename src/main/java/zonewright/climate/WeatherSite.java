@@ -19,6 +19,7 @@ public final class WeatherSite {
   public static final String PUBLISHED = "published or typed";
   public static final String PENMAN_MONTEITH = "Penman-Monteith";
   public static final String HARGREAVES = "Hargreaves";
+  public static final String RECORD = "weather record";
   public static final String DESCRIPTION = "general description";
 
   /** Ranges of reference evapotranspiration by a description of the climate. */
@@ -30,12 +31,13 @@ public final class WeatherSite {
               SITE,
               "et-method",
               "Reference ET from",
-              new WordList.Fixed(List.of(PUBLISHED, PENMAN_MONTEITH, HARGREAVES, DESCRIPTION)),
+              new WordList.Fixed(
+                  List.of(PUBLISHED, RECORD, PENMAN_MONTEITH, HARGREAVES, DESCRIPTION)),
               PUBLISHED)
           .band(CLIMATE)
           .means(
               "Where the monthly reference evapotranspiration comes from, in order of trust: published monthly values (or your own,"
-                  + " typed into Months); calculated from the weather sheet by Penman-Monteith; from temperatures alone by Hargreaves; or"
+                  + " typed into Months); years of measured weather, read from a file into the sheet Record; calculated from the weather sheet by Penman-Monteith; from temperatures alone by Hargreaves; or"
                   + " only a general description of the climate, good for a first guess.")
           .build();
 

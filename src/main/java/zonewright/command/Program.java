@@ -50,6 +50,7 @@ public final class Program {
             .addSubcommand(new SplitCommand())
             .addSubcommand(new PackCommand())
             .addSubcommand(new ImportCommand())
+            .addSubcommand(new WeatherCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new RetrofitCommand())

@@ -3,6 +3,7 @@ package zonewright.design;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.climate.Climate;
+import zonewright.climate.RecordedWeather;
 import zonewright.climate.Weather;
 import zonewright.nights.NightSheet;
 import zonewright.nights.Nights;
@@ -15,6 +16,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.Schema;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.weather.YearsOfWeather;
 
 /**
  * An irrigation design: its sheets, and what there is to say about it. Serves one thread at a time.
@@ -47,6 +49,13 @@ public final class Design {
       parts.add(edits.set(Climate.NUMBER.reference(), month, number));
       parts.add(edits.set(Weather.NUMBER.reference(), month, number));
       parts.add(edits.set(Climate.DAYS.reference(), month, new Entry.Figure(MONTH_LENGTHS[month])));
+    }
+    for (int row = 0; row < book.rows(Sheets.RECORD); row++) {
+      int days =
+          row < MONTH_LENGTHS.length
+              ? MONTH_LENGTHS[row]
+              : YearsOfWeather.SPANS.get(row - MONTH_LENGTHS.length);
+      parts.add(edits.set(RecordedWeather.DAYS.reference(), row, new Entry.Figure(days)));
     }
     for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
       parts.add(edits.set(NightSheet.NUMBER.reference(), night, new Entry.Figure(night + 1)));

@@ -7,6 +7,7 @@ import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
+import static zonewright.trade.Sheets.RECORD;
 import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.TESTS;
 import static zonewright.trade.Sheets.VERDICTS;
@@ -26,9 +27,11 @@ import zonewright.budget.YearBalance;
 import zonewright.budget.ZoneBudget;
 import zonewright.climate.CalculatedEt;
 import zonewright.climate.Climate;
+import zonewright.climate.HottestSpans;
 import zonewright.climate.Peak;
 import zonewright.climate.Radiation;
 import zonewright.climate.Rain;
+import zonewright.climate.RecordedWeather;
 import zonewright.climate.Weather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
@@ -62,6 +65,7 @@ import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
 import zonewright.water.TuningPercents;
 import zonewright.water.WateringPattern;
+import zonewright.weather.YearsOfWeather;
 
 /** The sheets of an irrigation design: which columns stand where, in which order. */
 public final class IrrigationSheets {
@@ -74,6 +78,9 @@ public final class IrrigationSheets {
           Climate.PLACE,
           WeatherSite.DESCRIBED_CLIMATE,
           Climate.ORIGIN,
+          RecordedWeather.YEARS_COVERED,
+          RecordedWeather.ORIGIN,
+          RecordedWeather.SEASON,
           Peak.CHOICE,
           Peak.BASELINE,
           Peak.MONTH,
@@ -205,6 +212,23 @@ public final class IrrigationSheets {
           CalculatedEt.SOIL_HEAT_FLUX,
           CalculatedEt.PENMAN_MONTEITH,
           CalculatedEt.HARGREAVES);
+
+  private static final List<Column> RECORD_COLUMNS =
+      List.of(
+          RecordedWeather.SPAN,
+          RecordedWeather.DAYS,
+          RecordedWeather.YEARS,
+          RecordedWeather.MEAN,
+          RecordedWeather.IN_FIVE,
+          RecordedWeather.IN_EIGHT,
+          RecordedWeather.IN_NINE,
+          RecordedWeather.USED,
+          RecordedWeather.USED_A_DAY,
+          HottestSpans.AGAINST_PEAK,
+          RecordedWeather.RAIN,
+          RecordedWeather.EFFECTIVE_RAIN,
+          RecordedWeather.FROST,
+          RecordedWeather.GROWING);
 
   private static final List<Column> PROGRAM_COLUMNS =
       List.of(
@@ -345,6 +369,12 @@ public final class IrrigationSheets {
                     new TableDefinition.Rows.Named(Climate.MONTH_NAMES),
                     WEATHER_COLUMNS),
                 new TableDefinition(
+                    RECORD,
+                    "Record",
+                    "span",
+                    new TableDefinition.Rows.Named(recordRows()),
+                    RECORD_COLUMNS),
+                new TableDefinition(
                     PROGRAMS,
                     "Programs",
                     "program",
@@ -382,6 +412,13 @@ public final class IrrigationSheets {
     tables.addAll(PricingSheets.tables(ofZones()));
     tables.replaceAll(table -> table.about(SheetPurposes.of(table.id())));
     return tables;
+  }
+
+  /** The months, and the hottest spans of the years below them. */
+  private static List<String> recordRows() {
+    List<String> rows = new ArrayList<>(Climate.MONTH_NAMES);
+    YearsOfWeather.SPANS.forEach(days -> rows.add("Hottest %s days".formatted(days)));
+    return rows;
   }
 
   /** All columns that say something of a zone by itself, wherever they stand. */
@@ -447,6 +484,7 @@ public final class IrrigationSheets {
     rules.add(SiteBudget.ABOVE_PEAK);
     rules.add(SiteBudget.ABOVE_PEAK_BY_VOLUME);
     rules.add(Peak.ONLY_DESCRIBED);
+    rules.add(HottestSpans.FEW_YEARS);
     rules.add(WaterSense.EXCEEDED);
     rules.add(WaterSense.CHANGE);
     rules.add(Ordinance.EXCEEDED);

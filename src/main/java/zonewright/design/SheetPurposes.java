@@ -19,6 +19,10 @@ final class SheetPurposes {
               "Temperature, humidity, wind and sun by month, where reference ET is calculated from"
                   + " weather. Stays empty otherwise."),
           entry(
+              Sheets.RECORD,
+              "What years of measured weather come to: each month and the hottest days, as mean and as"
+                  + " what was not exceeded in 5, 8 and 9 years of 10. Filled from a weather file."),
+          entry(
               Sheets.ZONES,
               "One row for each zone: what grows there, on what soil, watered by what; and the run"
                   + " time, cycles and water that follow."),

@@ -14,6 +14,7 @@ record DesignMenu(
     Mending mending,
     ZoneSplit split,
     PricingDesk pricing,
+    WeatherDesk weather,
     UserAction nights) {
   /** Fills it. */
   void fill(JMenu menu) {
@@ -23,6 +24,8 @@ record DesignMenu(
     menu.add(nights.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
+    menu.addSeparator();
+    menu.add(item("Read weather …", weather::readAsked));
     menu.addSeparator();
     menu.add(item("Take the zones as found", pricing::takeAsFound));
     menu.add(item("Propose the zones as found", pricing::proposeAsFound));

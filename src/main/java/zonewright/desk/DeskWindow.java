@@ -63,6 +63,7 @@ final class DeskWindow {
   private final NightsWatch nightsWatch;
   private final LazyPart<NightsWindow> nights;
   private final PricingDesk pricing;
+  private final WeatherDesk weather;
   private final ListDesk lists;
   private final DesignSteps steps;
   private final Mending mending;
@@ -103,7 +104,8 @@ final class DeskWindow {
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, tasks, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, tasks, questions, messages);
-    lists = new ListDesk(frame, open, tasks, questions, messages);
+    weather = new WeatherDesk(frame, open, tasks, questions, messages);
+    lists = new ListDesk(frame, open, tasks, questions, messages, weather);
     curtain = new Curtain(frame.getRootPane(), foot, foot::breakOff);
     work = new UnsavedWork(frame, open, messages, spare);
     keeper = new FileKeeper(open, shelf, tasks, questions, messages, memory, curtain, work);
@@ -160,7 +162,7 @@ final class DeskWindow {
   private List<Menus.Part> menus() {
     UserAction nights =
         new UserAction("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
-    DesignMenu design = new DesignMenu(deck, steps, mending, split, pricing, nights);
+    DesignMenu design = new DesignMenu(deck, steps, mending, split, pricing, weather, nights);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),

@@ -151,6 +151,16 @@ final class FileQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> weatherToRead() {
+    JFileChooser chooser = new JFileChooser(folder);
+    chooser.setDialogTitle("Read weather");
+    chooser.setFileFilter(
+        new FileNameExtensionFilter(
+            "Weather files (*.csv, *.epw, *.tsv, *.txt)", "csv", "epw", "tsv", "txt"));
+    return chosen(chooser, chooser.showOpenDialog(window));
+  }
+
+  @Override
   public Optional<Path> pricesToRead() {
     JFileChooser chooser = pricesChooser("Read a price book");
     chooser.setFileFilter(

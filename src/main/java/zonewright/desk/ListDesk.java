@@ -17,6 +17,7 @@ import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;
 import zonewright.trade.Sheets;
 import zonewright.workbook.FileSize;
+import zonewright.weather.WeatherFile;
 
 /** Takes somebody's list of zones, from a file or as it was copied, into the design. */
 final class ListDesk {
@@ -25,13 +26,16 @@ final class ListDesk {
   private final BackgroundTasks tasks;
   private final Questions questions;
   private final MessageBar messages;
+  private final WeatherDesk weather;
 
   ListDesk(
       Window window,
       OpenDesign open,
       BackgroundTasks tasks,
       Questions questions,
-      MessageBar messages) {
+      MessageBar messages,
+      WeatherDesk weather) {
+    this.weather = weather;
     this.window = window;
     this.open = open;
     this.tasks = tasks;
@@ -39,10 +43,12 @@ final class ListDesk {
     this.messages = messages;
   }
 
-  /** Reads a file that was dropped on the window where its ending says it is a list. */
+  /** Reads a file that was dropped on the window where it is weather or a list. */
   void dropped(Path file, Consumer<Path> otherwise) {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".csv") || name.endsWith(".tsv") || name.endsWith(".txt")) {
+    if (WeatherFile.looksLikeWeather(file)) {
+      weather.read(file);
+    } else if (name.endsWith(".csv") || name.endsWith(".tsv") || name.endsWith(".txt")) {
       read(file);
     } else {
       otherwise.accept(file);

@@ -45,6 +45,9 @@ interface Questions {
   /** Asks which list of zones to read; none where the person thinks better of it. */
   Optional<Path> listToRead();
 
+  /** Asks which weather file to read; none where the person thinks better of it. */
+  Optional<Path> weatherToRead();
+
   /** Asks which price book to read; none where the person thinks better of it. */
   Optional<Path> pricesToRead();
 

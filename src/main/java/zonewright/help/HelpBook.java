@@ -25,6 +25,7 @@ public final class HelpBook {
 
   static {
     WRITTEN.put("size-a-zone", "How to size a zone");
+    WRITTEN.put("weather-files", "The weather of any place");
     WRITTEN.put("flow-pipes-pressure", "Flow, pipes and pressure");
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
     WRITTEN.put("nights", "The nights");

@@ -5,6 +5,7 @@ public final class Sheets {
   public static final String SITE = "site";
   public static final String MONTHS = "months";
   public static final String WEATHER = "weather";
+  public static final String RECORD = "record";
   public static final String PROGRAMS = "programs";
   public static final String ZONES = "zones";
   public static final String TESTS = "tests";

@@ -80,6 +80,7 @@ public final class Units {
   public static final Unit KPA_PER_SQUARE_LPM =
       KILOPASCAL.per(LITRE_PER_MINUTE, "kPa·min/L").per(LITRE_PER_MINUTE, "kPa·min²/L²");
 
+  public static final Unit HECTOPASCAL = KILOPASCAL.multiple("0.1", "hPa");
   public static final Unit BAR = KILOPASCAL.multiple("100", "bar");
 
   /** Pressure under a column of water of 1000 kg/m³, the conventional one. */
@@ -94,6 +95,8 @@ public final class Units {
   public static final Unit KILOMETRE_PER_HOUR = METRE.multiple("1000", "km").per(HOUR, "km/h");
   public static final Unit KILOMETRE_PER_DAY = METRE.multiple("1000", "km").per(DAY, "km/day");
 
+  public static final Unit KNOT = METRE.multiple("1852", "nmi").per(HOUR, "knots");
+
   public static final Unit KELVIN = new Unit("K", Dimension.TEMPERATURE, Scale.ONE);
   public static final Unit CELSIUS = KELVIN.from("273.15", "°C");
   public static final Unit FAHRENHEIT =
@@ -105,6 +108,17 @@ public final class Units {
           .multiple("1000000", "MJ")
           .per(SQUARE_METRE, "")
           .per(DAY, "MJ/m²/day");
+
+  /** Mean power on a surface over whatever time; 1 W/m² is 0.0864 MJ/m² in a day. */
+  public static final Unit WATT_PER_SQUARE_METRE =
+      NEWTON.times(METRE, "J").per(SECOND, "W").per(SQUARE_METRE, "W/m²");
+
+  public static final Unit KILOWATT_HOUR_PER_SQUARE_METRE_A_DAY =
+      MEGAJOULE_PER_SQUARE_METRE_A_DAY.multiple("3.6", "kWh/m²/day");
+
+  /** One langley is a thermochemical calorie on a square centimetre: 41,840 J/m². */
+  public static final Unit LANGLEY_PER_DAY =
+      MEGAJOULE_PER_SQUARE_METRE_A_DAY.multiple("0.04184", "ly/day");
 
   public static final Unit AMPERE = new Unit("A", Dimension.CURRENT, Scale.ONE);
   public static final Unit VOLT = NEWTON.times(METRE, "J").per(AMPERE.times(SECOND, "C"), "V");
@@ -201,6 +215,11 @@ public final class Units {
     name(CELSIUS, "°c", "c", "degc");
     name(FAHRENHEIT, "°f", "f", "degf");
     name(MEGAJOULE_PER_SQUARE_METRE_A_DAY, "mj/m2/day", "mj/m²/day", "mj/m2/d");
+    name(WATT_PER_SQUARE_METRE, "w/m2", "w/m²");
+    name(KILOWATT_HOUR_PER_SQUARE_METRE_A_DAY, "kwh/m2/day", "kwh/m²/day");
+    name(LANGLEY_PER_DAY, "ly/day", "langleys/day");
+    name(HECTOPASCAL, "hpa", "mbar");
+    name(KNOT, "knot", "knots", "kn");
     name(AMPERE, "a", "amp", "amps", "ampere");
     name(VOLT, "v", "volt", "volts");
     name(OHM, "ohm", "ohms");

@@ -66,6 +66,11 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> weatherToRead() {
+    return file;
+  }
+
+  @Override
   public Optional<Path> pricesToRead() {
     return file;
   }

@@ -14,7 +14,8 @@ public enum SheetGroup {
       "The place, its climate and its weather",
       Sheets.SITE,
       Sheets.MONTHS,
-      Sheets.WEATHER),
+      Sheets.WEATHER,
+      Sheets.RECORD),
   ZONES(
       2,
       "Zones",
