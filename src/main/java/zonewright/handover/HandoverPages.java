@@ -10,6 +10,7 @@ import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.ForClient;
 import zonewright.formula.Outcome;
+import zonewright.nights.MonthBook;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ZoneShare;
 import zonewright.paper.Paper;
@@ -75,6 +76,9 @@ public final class HandoverPages {
     if (!card.misfits().isEmpty()) {
       paper.box("This does not fit", card.misfits());
     }
+    if (!card.ways().isEmpty()) {
+      paper.box("Ways out, the cheapest first", card.ways());
+    }
     if (card.stations().isEmpty()) {
       return;
     }
@@ -84,7 +88,7 @@ public final class HandoverPages {
           String.join("     ", card.starts()));
     }
     if (!card.days().isEmpty()) {
-      paper.large("Nights", card.days());
+      paper.large("Days", card.days());
     }
     boolean own = card.stationsStart();
     boolean days =
@@ -94,14 +98,18 @@ public final class HandoverPages {
         new PaperTable()
             .strong("Station", 10)
             .words("Where", own ? 20 : 32)
-            .strongNumber("Minutes a cycle", 11)
-            .strongNumber("Cycles", 9)
+            .strongNumber(card.keepsSoaks() ? "Run time (min)" : "Minutes a cycle", 11)
+            .strongNumber(card.keepsSoaks() ? "Longest cycle" : "Cycles", 9)
             .number("Soak, at least", 11);
     if (own) {
       table.strong("Starts", 24);
     }
     if (days) {
       table.words("Days", 16);
+    }
+    boolean lacks = card.stations().stream().anyMatch(each -> !each.lacks().isEmpty());
+    if (lacks) {
+      table.words("", 18);
     }
     int above = -1;
     for (Card.Station station : card.stations()) {
@@ -121,10 +129,21 @@ public final class HandoverPages {
       if (days) {
         cells.add(station.days());
       }
+      if (lacks) {
+        cells.add(station.lacks());
+      }
       table.row(cells);
     }
     paper.table(table, 16, 8, 16 + 30.0 * card.remarks().size());
+    if (!card.finish().isEmpty()) {
+      paper.sentences("Done at " + card.finish() + ".", 13);
+    }
     card.remarks().forEach(remark -> paper.sentences(remark, 10.5));
+    List<String> percents =
+        MonthBook.toKeyIn(book).stream().map(MonthBook.Month::percent).toList();
+    if (!percents.isEmpty()) {
+      paper.sentences("Percent of the months: " + String.join(", ", percents) + ".", 10.5);
+    }
   }
 
   private void zones(Paper paper, NightsPlan plan) {
