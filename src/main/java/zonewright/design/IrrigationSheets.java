@@ -81,6 +81,8 @@ public final class IrrigationSheets {
           Peak.REFERENCE_ET,
           Peak.EFFECTIVE_RAIN,
           Peak.DAYS,
+          MonthlySchedule.MONTH,
+          MonthlySchedule.MONTH_NUMBER,
           SiteNeed.COUNTED_AREA,
           SiteNeed.PEAK,
           Climate.YEAR_REFERENCE_ET,
@@ -401,6 +403,7 @@ public final class IrrigationSheets {
 
   private static List<Column> monthlyColumns() {
     List<Column> columns = new ArrayList<>(MonthlySchedule.all());
+    columns.add(columns.indexOf(MonthlySchedule.SOAK) + 1, MonthlyVolume.OF_THE_MONTH);
     columns.addAll(MonthlyVolume.VOLUMES);
     columns.add(MonthlyVolume.YEAR);
     return columns;

@@ -71,7 +71,7 @@ public record ScheduleCard(
     }
     return program.isEmpty() || program.equals(letter)
         ? "Program " + letter
-        : "Program " + letter + ": " + program;
+        : "Program " + letter + ", zones of " + program;
   }
 
   /**

@@ -32,6 +32,7 @@ public final class WaysOut {
   private static final int HOURS_STEP = 30;
   private static final int MOST_HOURS_LATER = 240;
   private static final int MOST_MORE = 4;
+  private static final double LITTLE_LESS = 0.7;
 
   private final Book book;
   private final NightsPlan plan;
@@ -203,7 +204,7 @@ public final class WaysOut {
         String percent = QuantityText.fixed(month.share() * 100, 0);
         take(
             "Give no more than %s asks for, %s %% of the peak month".formatted(month.name(), percent),
-            3,
+            month.share() >= LITTLE_LESS ? 3 : 7,
             left);
         return;
       }

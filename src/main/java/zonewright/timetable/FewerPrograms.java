@@ -14,6 +14,9 @@ import java.util.Set;
  * no longer cycles and no less water than they ask for.
  */
 final class FewerPrograms {
+  /** Other cycles are a smaller change for plants than other days, whatever rounding adds. */
+  private static final int DAY_OVER_MINUTES = 10_000;
+
   private final StartRuns startRuns;
   private final NightRules rules;
   private final List<TimetableFinding> findings = new ArrayList<>();
@@ -72,7 +75,7 @@ final class FewerPrograms {
     return all;
   }
 
-  /** Joins the two groups of a program that cost least minutes by it; false where none can be. */
+  /** Joins the two groups of a program whose joining changes least; false where none can be. */
   private boolean joined(List<List<WateredZone>> groups) {
     List<WateredZone> best = null;
     int least = Integer.MAX_VALUE;
@@ -84,7 +87,9 @@ final class FewerPrograms {
             && choosesDays(groups.get(i))
             && choosesDays(groups.get(j))) {
           List<WateredZone> both = together(groups.get(i), groups.get(j));
-          int cost = week(both) - week(groups.get(i)) - week(groups.get(j));
+          List<WateredZone> apart = new ArrayList<>(groups.get(i));
+          apart.addAll(groups.get(j));
+          int cost = DAY_OVER_MINUTES * (days(both) - days(apart)) + week(both) - week(apart);
           if (cost < least) {
             best = both;
             least = cost;
@@ -100,6 +105,12 @@ final class FewerPrograms {
     groups.set(one, best);
     groups.remove(other);
     return true;
+  }
+
+  private static int days(List<WateredZone> zones) {
+    return zones.stream()
+        .mapToInt(zone -> ((WateringDays.ChooseWeekdays) zone.days()).daysNeeded())
+        .sum();
   }
 
   private static boolean choosesDays(List<WateredZone> group) {

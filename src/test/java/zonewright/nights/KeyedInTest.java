@@ -277,7 +277,7 @@ class KeyedInTest {
                 Controller.STATION_STARTS));
     int lacking = 0;
     int whole = 0;
-    for (int seed = 0; seed < Counts.of(24, 1000); seed++) {
+    for (int seed = 0; seed < Counts.of(8, 1000); seed++) {
       for (String kind : kinds) {
         Design design = anyGarden(new Random(seed), kind);
         if (design.nights().plan().isEmpty()) {
@@ -291,7 +291,7 @@ class KeyedInTest {
         }
       }
     }
-    assertThat(lacking).isGreaterThan(5);
-    assertThat(whole).isGreaterThan(5);
+    assertThat(lacking).isPositive();
+    assertThat(whole).isPositive();
   }
 }
