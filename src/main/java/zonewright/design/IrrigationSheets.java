@@ -113,6 +113,7 @@ public final class IrrigationSheets {
           Controller.LONGEST_RUN,
           Controller.PERCENT_STEP,
           Controller.DAY_PATTERNS,
+          Controller.KEYED_IN,
           SiteNights.GAP,
           SiteNights.FIRST_NIGHT,
           SiteRules.LONGEST_GAPS.get(0),

@@ -14,13 +14,15 @@ record DesignMenu(
     Mending mending,
     ZoneSplit split,
     PricingDesk pricing,
-    UserAction nights) {
+    UserAction nights,
+    UserAction keyIn) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
     menu.add(mending.next().item());
     menu.add(mending.mend().item());
     menu.add(nights.item());
+    menu.add(keyIn.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

@@ -43,18 +43,33 @@ public final class HandoverPages {
   public static byte[] of(Design office) {
     Design design = ForClient.of(office);
     HandoverPages pages = new HandoverPages(design);
-    String project = pages.words(Facts.PROJECT_NAME, 0, "Irrigation");
-    PaperSize size = design.book().system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
-    try (Paper paper = new Paper(size, project + ": handover", project, FOOT)) {
-      for (Card card : Cards.of(design)) {
-        pages.card(paper, card);
-      }
+    try (Paper paper = pages.paper("handover")) {
+      pages.cards(paper);
       design.nights().plan().ifPresent(plan -> pages.zones(paper, plan));
       pages.facts(paper);
       pages.months(paper);
       pages.checklist(paper);
       return paper.file();
     }
+  }
+
+  /** Returns the pages to key in by alone, one a program, as {@link #of} has them first. */
+  public static byte[] cardsOf(Design office) {
+    HandoverPages pages = new HandoverPages(ForClient.of(office));
+    try (Paper paper = pages.paper("cards")) {
+      pages.cards(paper);
+      return paper.file();
+    }
+  }
+
+  private Paper paper(String what) {
+    String project = words(Facts.PROJECT_NAME, 0, "Irrigation");
+    PaperSize size = book.system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+    return new Paper(size, project + ": " + what, project, FOOT);
+  }
+
+  private void cards(Paper paper) {
+    Cards.of(design).forEach(card -> card(paper, card));
   }
 
   private String words(Column column, int row, String otherwise) {
@@ -82,13 +97,13 @@ public final class HandoverPages {
     if (card.stations().isEmpty()) {
       return;
     }
+    if (!card.days().isEmpty()) {
+      paper.large("Days", card.days());
+    }
     if (!card.starts().isEmpty()) {
       paper.large(
           card.starts().size() == 1 ? "Start time" : "Start times",
           String.join("     ", card.starts()));
-    }
-    if (!card.days().isEmpty()) {
-      paper.large("Days", card.days());
     }
     boolean own = card.stationsStart();
     boolean days =

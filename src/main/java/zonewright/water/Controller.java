@@ -121,6 +121,14 @@ public final class Controller {
                   + " the timetable.")
           .build();
 
+  public static final Column KEYED_IN =
+      Column.words(SITE, "keyed-in", "Keyed in")
+          .band(CONTROLLER_ABILITIES)
+          .optional()
+          .means(
+              "What was ticked on the page to key in. A tick counts as long as the design still says the same.")
+          .build();
+
   /** Says that it keeps cycles and soaks by itself. */
   public static final Condition KEEPS_SOAKS = KIND.is(CYCLES_AND_SOAKS);
 
@@ -147,19 +155,5 @@ public final class Controller {
   /** Returns minutes rounded down to what can be keyed in. */
   static Formula roundedDown(Term minutes) {
     return minutes.over(MINUTE_STEP).roundedDownTo(Units.ONE).times(MINUTE_STEP);
-  }
-
-  /** Returns the columns in their order. */
-  public static List<Column> columns() {
-    return List.of(
-        KIND,
-        START_RUNS,
-        PROGRAMS,
-        STARTS,
-        STATIONS,
-        MINUTE_STEP,
-        LONGEST_RUN,
-        PERCENT_STEP,
-        DAY_PATTERNS);
   }
 }
