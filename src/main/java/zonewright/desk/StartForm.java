@@ -33,6 +33,7 @@ import zonewright.sheet.Column;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.Controller;
 import zonewright.water.SiteRules;
 
 /**
@@ -49,7 +50,10 @@ final class StartForm {
           Climate.PLACE,
           SiteRules.AVAILABLE_FLOW,
           SiteRules.WEEKDAYS,
-          SiteRules.DAYS_ALLOWED);
+          SiteRules.DAYS_ALLOWED,
+          Controller.KIND,
+          Controller.PROGRAMS,
+          Controller.STARTS);
 
   private static final List<Column> ZONES =
       List.of(

@@ -149,7 +149,7 @@ public final class HandoverPages {
       }
       table.row(cells);
     }
-    paper.table(table, 16, 8, 60 + 30.0 * card.remarks().size());
+    paper.table(table, 16, 8, 100 + 36.0 * card.remarks().size());
     if (!card.finish().isEmpty()) {
       paper.sentences("Done at " + card.finish() + ".", 13);
     }

@@ -262,13 +262,13 @@ public final class ScheduleCards {
         double excess = its.minutesAsked() - station.needAWeek();
         sum += excess;
         if (excess >= 1) {
-          some.add("%s %s min".formatted(NightNames.zone(station.sheet()), Math.round(excess)));
+          some.add("%s by %s min".formatted(NightNames.zone(station.sheet()), Math.round(excess)));
         }
       }
     }
     return some.isEmpty()
         ? ""
-        : "Rounding gives %s min a week more than is needed: %s."
+        : "Rounding gives %s min a week more than is needed, %s."
             .formatted(Math.round(sum), String.join(", ", some));
   }
 }

@@ -14,16 +14,43 @@ import java.util.Set;
  * no longer cycles and no less water than they ask for.
  */
 final class FewerPrograms {
-  /** Other cycles are a smaller change for plants than other days, whatever rounding adds. */
   private static final int DAY_OVER_MINUTES = 10_000;
+  private static final int MOST_SPARED = 2;
+  private static final int MOST_ZONES_TRIED = 200;
 
   private final StartRuns startRuns;
   private final NightRules rules;
+  private final Aim aim;
   private final List<TimetableFinding> findings = new ArrayList<>();
 
-  private FewerPrograms(NightRules rules, StartRuns startRuns) {
+  /**
+   * How far zones are changed.
+   *
+   * @param programs until so few programs suffice
+   * @param minutesOfADay how many minutes that rounding adds weigh as much as a day more
+   */
+  record Aim(int programs, int minutesOfADay) {}
+
+  /**
+   * What to try, one after another: as many programs as there are, then fewer, for starts on the
+   * other side of midnight or beyond those of a program may need some. Other cycles are a smaller
+   * change for plants than other days, whatever rounding adds; so they are tried first.
+   */
+  static List<Aim> aims(NightRules rules, int zones) {
+    List<Aim> aims = new ArrayList<>();
+    int most = rules.mostPrograms();
+    int least = zones > MOST_ZONES_TRIED ? most : Math.max(1, most - MOST_SPARED);
+    for (int programs = most; programs >= least; programs--) {
+      aims.add(new Aim(programs, DAY_OVER_MINUTES));
+      aims.add(new Aim(programs, 0));
+    }
+    return aims;
+  }
+
+  private FewerPrograms(NightRules rules, StartRuns startRuns, Aim aim) {
     this.rules = rules;
     this.startRuns = startRuns;
+    this.aim = aim;
   }
 
   /** What all stations of a program must have in common. */
@@ -42,8 +69,9 @@ final class FewerPrograms {
       List<WateredZone> zones,
       NightRules rules,
       StartRuns startRuns,
+      Aim aim,
       List<TimetableFinding> findings) {
-    FewerPrograms fewer = new FewerPrograms(rules, startRuns);
+    FewerPrograms fewer = new FewerPrograms(rules, startRuns, aim);
     List<WateredZone> changed = fewer.run(zones);
     findings.addAll(fewer.findings);
     return changed;
@@ -58,7 +86,7 @@ final class FewerPrograms {
           .add(zone);
     }
     List<List<WateredZone>> left = new ArrayList<>(groups.values());
-    while (left.size() > rules.mostPrograms() && joined(left)) {
+    while (left.size() > aim.programs() && joined(left)) {
       Interruption.heed();
     }
     Map<Long, WateredZone> then = new LinkedHashMap<>();
@@ -89,7 +117,7 @@ final class FewerPrograms {
           List<WateredZone> both = together(groups.get(i), groups.get(j));
           List<WateredZone> apart = new ArrayList<>(groups.get(i));
           apart.addAll(groups.get(j));
-          int cost = DAY_OVER_MINUTES * (days(both) - days(apart)) + week(both) - week(apart);
+          int cost = aim.minutesOfADay() * (days(both) - days(apart)) + week(both) - week(apart);
           if (cost < least) {
             best = both;
             least = cost;

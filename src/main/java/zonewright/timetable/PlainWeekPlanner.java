@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -90,7 +91,7 @@ public final class PlainWeekPlanner {
    */
   public static PlainTimetable plan(
       List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
-    PlainTimetable plan = new PlainWeekPlanner(rules, startRuns).run(zones, firstDay);
+    PlainTimetable plan = best(zones, rules, firstDay, startRuns);
     Timetable made = plan.timetable();
     if (made.overrunMinutes() == 0) {
       return plan;
@@ -103,11 +104,33 @@ public final class PlainWeekPlanner {
   /** Plans the site, and leaves it to the caller to seek cures. */
   static Timetable withoutCures(
       List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
-    return new PlainWeekPlanner(rules, startRuns).run(zones, firstDay).timetable();
+    return best(zones, rules, firstDay, startRuns).timetable();
   }
 
-  private PlainTimetable run(List<WateredZone> asked, LocalDate firstDay) {
-    List<WateredZone> zones = keyedTogether(asked);
+  /** The first plan after which nothing is left undone, or the one that leaves least. */
+  private static PlainTimetable best(
+      List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
+    PlainTimetable best = null;
+    Set<List<WateredZone>> tried = new HashSet<>();
+    for (FewerPrograms.Aim aim : FewerPrograms.aims(rules, zones.size())) {
+      PlainWeekPlanner planner = new PlainWeekPlanner(rules, startRuns);
+      List<WateredZone> then = planner.keyedTogether(zones, aim);
+      if (tried.add(then)) {
+        PlainTimetable plan = planner.run(then, firstDay);
+        best = best == null || undone(plan) < undone(best) ? plan : best;
+      }
+      if (undone(best) == 0) {
+        return best;
+      }
+    }
+    return best;
+  }
+
+  private static int undone(PlainTimetable plan) {
+    return plan.timetable().zones().stream().mapToInt(ZoneWater::minutesUndone).sum();
+  }
+
+  private PlainTimetable run(List<WateredZone> zones, LocalDate firstDay) {
     split(zones);
     List<Waterings> wanted = parts.stream().map(PlainWeekPlanner::together).toList();
     WeekdayChoice.Result choice = WeekdayChoice.choose(wanted, rules);
@@ -129,10 +152,10 @@ public final class PlainWeekPlanner {
   }
 
   /** The zones, changed where the controller would else lack programs for those the flow feeds. */
-  private List<WateredZone> keyedTogether(List<WateredZone> zones) {
+  private List<WateredZone> keyedTogether(List<WateredZone> zones, FewerPrograms.Aim aim) {
     List<WateredZone> fed = zones.stream().filter(this::fed).toList();
     Iterator<WateredZone> then =
-        FewerPrograms.of(fed, rules, startRuns, findings).iterator();
+        FewerPrograms.of(fed, rules, startRuns, aim, findings).iterator();
     return zones.stream().map(zone -> fed(zone) ? then.next() : zone).toList();
   }
 

@@ -182,6 +182,7 @@ class PeakMonthLawsTest {
     Site site = new Site(seed);
     for (int month = 0; month < 12; month++) {
       site.type(MonthlySchedule.MONTH, 0, Climate.MONTH_NAMES.get(month));
+      site.enter();
       for (int zone = 0; zone < ZONES; zone++) {
         double run = site.number(MonthlySchedule.RUN_TIME, zone);
         if (site.need(zone, month) > 1e-6) {

@@ -277,7 +277,7 @@ class KeyedInTest {
                 Controller.STATION_STARTS));
     int lacking = 0;
     int whole = 0;
-    for (int seed = 0; seed < Counts.of(8, 1000); seed++) {
+    for (int seed = 0; seed < Counts.of(10, 1000); seed++) {
       for (String kind : kinds) {
         Design design = anyGarden(new Random(seed), kind);
         if (design.nights().plan().isEmpty()) {
@@ -291,7 +291,6 @@ class KeyedInTest {
         }
       }
     }
-    assertThat(lacking).isPositive();
-    assertThat(whole).isPositive();
+    assertThat(Math.min(lacking, whole)).as("%s whole, %s not", whole, lacking).isPositive();
   }
 }
