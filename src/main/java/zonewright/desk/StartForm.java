@@ -106,7 +106,7 @@ final class StartForm {
         "growx, wmin 300");
     page.add(units(system), "gaptop 6");
     page.add(heading("Place, supply and rules"), "gaptop 8");
-    page.add(site, "grow, pushx, h 96lp:232lp:232lp");
+    page.add(site, "grow, pushx, h 96lp:316lp:316lp");
     page.add(heading("First zones"), "gaptop 8");
     page.add(zones, "grow, push, h 110lp:170lp");
     page.add(buttons(), "growx, gaptop 8");
@@ -133,7 +133,7 @@ final class StartForm {
                         Keyboard.part(begin, () -> begin))),
             KeyStroke.getKeyStroke("F6"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
-    DialogSize.set(dialog, 1020, 680);
+    DialogSize.set(dialog, 1020, 780);
     dialog.setLocationRelativeTo(owner);
   }
 
