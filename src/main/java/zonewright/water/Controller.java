@@ -132,6 +132,9 @@ public final class Controller {
   /** Says that it keeps cycles and soaks by itself. */
   public static final Condition KEEPS_SOAKS = KIND.is(CYCLES_AND_SOAKS);
 
+  /** Says that it starts each station by itself; what programs lack the timetable tells. */
+  static final Condition STARTS_STATIONS = KIND.is(STATION_STARTS);
+
   private Controller() {}
 
   private static Column.Builder number(String id, String name, int usual, int most) {

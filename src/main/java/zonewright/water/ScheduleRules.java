@@ -51,7 +51,7 @@ public final class ScheduleRules {
               ZONES,
               CycleAndSoak.CYCLES
                   .above(Controller.STARTS)
-                  .and(Controller.KEEPS_SOAKS.negated()),
+                  .and(Controller.STARTS_STATIONS),
               CycleAndSoak.CYCLES,
               "needs {0} cycles a day, the controller starts at most {1}",
               "water on more days, or use emitters with a lower precipitation rate than {2}; of drip lines, type the strip they wet",
