@@ -218,8 +218,7 @@ final class TimetableText {
         }
       }
     }
-    List<String> percents =
-        MonthBook.toKeyIn(book).stream().map(MonthBook.Month::percent).toList();
+    List<String> percents = MonthBook.toKeyIn(book).stream().map(MonthBook.Month::percent).toList();
     if (!percents.isEmpty()) {
       lines.add("%nPercent of the months: %s%n".formatted(String.join(", ", percents)));
     }

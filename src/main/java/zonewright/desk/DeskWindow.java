@@ -39,8 +39,8 @@ import zonewright.desk.sheets.GridUserActions;
 import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.sheet.Place;
-import zonewright.units.UnitSystem;
 import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
 final class DeskWindow {
@@ -115,9 +115,7 @@ final class DeskWindow {
     nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
     keyIn =
         new LazyPart<>(
-            () ->
-                new KeyInWindow(
-                    frame, open, handOver::cards, () -> deck.enter(Sheets.VERDICTS)));
+            () -> new KeyInWindow(frame, open, handOver::cards, () -> deck.enter(Sheets.VERDICTS)));
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
     watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
     gridActions = new GridUserActions(deck, this::perform);

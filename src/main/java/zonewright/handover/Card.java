@@ -9,9 +9,10 @@ import java.util.List;
  * @param starts its start times, earliest first, where the controller starts the whole program
  * @param days the nights it waters, in words; empty where they are not known
  * @param stations its stations in the order they run
- * @param finish when the last station is done; empty where the controller does not start the program
- * @param keepsSoaks whether the controller is given each station's whole run time, its longest cycle
- *     and its soak, and keeps them
+ * @param finish when the last station is done; empty where the controller does not start the
+ *     program
+ * @param keepsSoaks whether the controller is given each station's whole run time, its longest
+ *     cycle and its soak, and keeps them
  * @param misfits what does not fit, a sentence each; said first
  * @param ways what would let it fit, a sentence each, the cheapest first
  * @param remarks anything else to know, a sentence each

@@ -110,7 +110,8 @@ final class Cards {
               + ". Do not guess them.");
     }
     String title = program < 0 ? "Zones without a program" : "Program " + program(program);
-    return Optional.of(new Card(title, List.of(), "", stations, "", false, List.of(), List.of(), remarks));
+    return Optional.of(
+        new Card(title, List.of(), "", stations, "", false, List.of(), List.of(), remarks));
   }
 
   private String program(int row) {

@@ -154,8 +154,7 @@ public final class HandoverPages {
       paper.sentences("Done at " + card.finish() + ".", 13);
     }
     card.remarks().forEach(remark -> paper.sentences(remark, 10.5));
-    List<String> percents =
-        MonthBook.toKeyIn(book).stream().map(MonthBook.Month::percent).toList();
+    List<String> percents = MonthBook.toKeyIn(book).stream().map(MonthBook.Month::percent).toList();
     if (!percents.isEmpty()) {
       paper.sentences("Percent of the months: " + String.join(", ", percents) + ".", 10.5);
     }

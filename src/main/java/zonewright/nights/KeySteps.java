@@ -83,8 +83,7 @@ public final class KeySteps {
     if (!card.lines().isEmpty()) {
       month(book).ifPresent(month -> words.add("Percent, " + month.percent()));
     }
-    return new Page(
-        card, words.stream().map(each -> new Step(key(card, each), each)).toList());
+    return new Page(card, words.stream().map(each -> new Step(key(card, each), each)).toList());
   }
 
   private static String station(ScheduleCard.Line line) {

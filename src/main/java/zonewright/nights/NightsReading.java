@@ -248,8 +248,7 @@ final class NightsReading {
       cannot = Optional.of(NightsInput.LeftOut.Why.OVER_STATIONS);
     }
     if (cannot.isPresent()) {
-      return leaveOut(
-          sheet, cannot.get(), OptionalInt.of((int) Math.round(given * daysAWeek)));
+      return leaveOut(sheet, cannot.get(), OptionalInt.of((int) Math.round(given * daysAWeek)));
     }
     wired++;
     WateredZone zone =
@@ -264,7 +263,8 @@ final class NightsReading {
             days.get(),
             (int) cycles * (int) minutes - given,
             program.isEmpty() ? OptionalInt.empty() : wish(program.getAsInt()));
-    return Optional.of(new NightsInput.Station(
+    return Optional.of(
+        new NightsInput.Station(
             zone, sheet, book.number(Demand.RUN_TIME_PER_WEEK.reference(), row)));
   }
 

@@ -49,8 +49,6 @@ final class ProgramLetters {
 
   /** What controllers call their programs; by numbers where letters do not suffice. */
   private static String letter(int number) {
-    return number < LETTERS
-        ? String.valueOf((char) ('A' + number))
-        : String.valueOf(number + 1);
+    return number < LETTERS ? String.valueOf((char) ('A' + number)) : String.valueOf(number + 1);
   }
 }

@@ -142,8 +142,7 @@ public final class ScheduleCards {
         starts.stream().map(NightWords::time).toList(),
         share.whole()
             ? ""
-            : "lacks %s min %s"
-                .formatted(share.undone().orElse(0), ZoneShare.period(plan)));
+            : "lacks %s min %s".formatted(share.undone().orElse(0), ZoneShare.period(plan)));
   }
 
   private ScheduleCard ofZones(ProgramPart part) {
@@ -181,10 +180,7 @@ public final class ScheduleCards {
 
   /** Adds the starts of a night on the days of the calendar on which they lie. */
   private static void onOneSide(
-      List<Integer> starts,
-      Night night,
-      Map<List<Integer>, List<Night>> byStarts,
-      Set<Night> all) {
+      List<Integer> starts, Night night, Map<List<Integer>, List<Night>> byStarts, Set<Night> all) {
     Map<Boolean, List<Integer>> sides =
         starts.stream().collect(Collectors.partitioningBy(start -> start >= WateringWindow.DAY));
     sides.forEach(

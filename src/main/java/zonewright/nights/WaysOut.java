@@ -203,7 +203,8 @@ public final class WaysOut {
       if (month.share() < 1 && left.isPresent() && left.getAsInt() == 0) {
         String percent = QuantityText.fixed(month.share() * 100, 0);
         take(
-            "Give no more than %s asks for, %s %% of the peak month".formatted(month.name(), percent),
+            "Give no more than %s asks for, %s %% of the peak month"
+                .formatted(month.name(), percent),
             month.share() >= LITTLE_LESS ? 3 : 7,
             left);
         return;

@@ -10,8 +10,8 @@ import java.util.Set;
 
 /**
  * Stations of a program that ask for other days or cycles than each other need several programs of
- * the controller. Where it has too few, some are given the days and cycles of others: no fewer days,
- * no longer cycles and no less water than they ask for.
+ * the controller. Where it has too few, some are given the days and cycles of others: no fewer
+ * days, no longer cycles and no less water than they ask for.
  */
 final class FewerPrograms {
   private static final int DAY_OVER_MINUTES = 10_000;

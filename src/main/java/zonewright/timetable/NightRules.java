@@ -94,7 +94,14 @@ public record NightRules(
 
   NightRules withMostValves(int count) {
     return new NightRules(
-        windows, count, availableFlow, gapMinutes, mostStarts, mostPrograms, longestRun, minuteStep);
+        windows,
+        count,
+        availableFlow,
+        gapMinutes,
+        mostStarts,
+        mostPrograms,
+        longestRun,
+        minuteStep);
   }
 
   NightRules withWindows(Map<DayOfWeek, List<WateringWindow>> others) {

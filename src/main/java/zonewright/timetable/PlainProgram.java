@@ -50,8 +50,7 @@ public record PlainProgram(
    * come after midnight. All starts are on one side of it, unless the program runs every night.
    */
   public List<Night> startDays() {
-    boolean after =
-        !startMinutes.isEmpty() && startMinutes.get(0) >= WateringWindow.DAY;
+    boolean after = !startMinutes.isEmpty() && startMinutes.get(0) >= WateringWindow.DAY;
     return after ? nights.stream().map(Night::next).toList() : nights;
   }
 

@@ -22,9 +22,9 @@ import java.util.Set;
  *
  * <p>Each program keeps inside the hours that all its nights have open, and two programs keep apart
  * where they ever share a night. One program runs at a time and one valve is open at a time. Where
- * a program asks for more starts than it may have, or for starts on both sides of midnight, a second
- * program of the controller takes them. What the hours, the starts or the programs of the controller
- * do not suffice for is left undone.
+ * a program asks for more starts than it may have, or for starts on both sides of midnight, a
+ * second program of the controller takes them. What the hours, the starts or the programs of the
+ * controller do not suffice for is left undone.
  */
 public final class PlainWeekPlanner {
   private static final List<WateringWindow> UNTIL_MIDNIGHT =
@@ -154,8 +154,7 @@ public final class PlainWeekPlanner {
   /** The zones, changed where the controller would else lack programs for those the flow feeds. */
   private List<WateredZone> keyedTogether(List<WateredZone> zones, FewerPrograms.Aim aim) {
     List<WateredZone> fed = zones.stream().filter(this::fed).toList();
-    Iterator<WateredZone> then =
-        FewerPrograms.of(fed, rules, startRuns, aim, findings).iterator();
+    Iterator<WateredZone> then = FewerPrograms.of(fed, rules, startRuns, aim, findings).iterator();
     return zones.stream().map(zone -> fed(zone) ? then.next() : zone).toList();
   }
 
@@ -239,7 +238,8 @@ public final class PlainWeekPlanner {
       }
     }
     placed.sort(Comparator.comparingInt(part -> part.place));
-    // Starts on one side of midnight take fewer programs, on both sides they take less of the hours.
+    // Starts on one side of midnight take fewer programs, on both sides they take less of the
+    // hours.
     List<Keyed> oneSide = keyed(placed, true);
     List<Keyed> bothSides = keyed(placed, false);
     boolean more = minutes(bothSides) > minutes(oneSide);
@@ -248,8 +248,7 @@ public final class PlainWeekPlanner {
 
   private Chain chain(Part part) {
     return startRuns == StartRuns.CYCLES_AND_SOAKS
-        ? ProgramChain.ofOneStart(
-            part.zones, part.hours, rules.gapMinutes(), rules.longestRun())
+        ? ProgramChain.ofOneStart(part.zones, part.hours, rules.gapMinutes(), rules.longestRun())
         : ProgramChain.of(part.zones, part.hours, rules.gapMinutes());
   }
 
@@ -288,14 +287,17 @@ public final class PlainWeekPlanner {
 
   /** Minutes of watering in all nights. */
   private static long minutes(List<Keyed> keyed) {
-    return keyed.stream().mapToLong(one -> (long) one.card().minutes() * one.part().nights.size()).sum();
+    return keyed.stream()
+        .mapToLong(one -> (long) one.card().minutes() * one.part().nights.size())
+        .sum();
   }
 
   /** The hours that the nights of a program have in common; nights that share none are left out. */
   private void chooseHours(Part part) {
     boolean told = false;
     WateringDays days = part.zones.get(0).days();
-    boolean onDates = days instanceof WateringDays.OddDates || days instanceof WateringDays.EvenDates;
+    boolean onDates =
+        days instanceof WateringDays.OddDates || days instanceof WateringDays.EvenDates;
     for (int night : part.due) {
       DayOfWeek day = calendar.nights().get(night).weekday();
       // What starts after midnight of an odd date would start on an even one.

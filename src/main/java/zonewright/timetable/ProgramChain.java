@@ -58,8 +58,7 @@ final class ProgramChain {
   static Chain ofOneStart(
       List<WateredZone> stations, List<WateringWindow> windows, int gap, int longestRun) {
     Chain turns = of(stations, windows, gap);
-    int minutes =
-        new Interleaving(FittingSoaks.all(stations, longestRun), gap).minutes();
+    int minutes = new Interleaving(FittingSoaks.all(stations, longestRun), gap).minutes();
     return new Chain(new int[] {minutes}, new int[0], 1, turns.release(), turns.wish());
   }
 

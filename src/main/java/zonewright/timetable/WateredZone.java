@@ -38,7 +38,8 @@ public record WateredZone(
   public WateredZone {
     Require.between(cycles, 1, 96, "Cycles of zone " + number);
     Require.between(minutesPerCycle, 1, WateringWindow.DAY, "Minutes a cycle of zone " + number);
-    Require.between(lastShorter, 0, minutesPerCycle - 1, "Minutes less in the last cycle of zone " + number);
+    Require.between(
+        lastShorter, 0, minutesPerCycle - 1, "Minutes less in the last cycle of zone " + number);
     Require.between(soakMinutes, 0, WateringWindow.DAY, "Soak minutes of zone " + number);
     Require.that(
         flow >= 0 && flow < Double.POSITIVE_INFINITY,
@@ -61,16 +62,7 @@ public record WateredZone(
       WateringDays days,
       OptionalInt notBefore) {
     this(
-        number,
-        program,
-        orderWish,
-        cycles,
-        minutesPerCycle,
-        soakMinutes,
-        flow,
-        days,
-        0,
-        notBefore);
+        number, program, orderWish, cycles, minutesPerCycle, soakMinutes, flow, days, 0, notBefore);
   }
 
   /** Minutes of watering in one night. */
@@ -122,7 +114,8 @@ public record WateredZone(
   }
 
   /** The same water in other cycles. */
-  WateredZone with(WateringDays others, int otherCycles, int otherMinutes, int otherSoak, int otherShorter) {
+  WateredZone with(
+      WateringDays others, int otherCycles, int otherMinutes, int otherSoak, int otherShorter) {
     return new WateredZone(
         number,
         program,
@@ -138,15 +131,6 @@ public record WateredZone(
 
   WateredZone withoutSoak() {
     return new WateredZone(
-        number,
-        program,
-        orderWish,
-        cycles,
-        minutesPerCycle,
-        0,
-        flow,
-        days,
-        lastShorter,
-        notBefore);
+        number, program, orderWish, cycles, minutesPerCycle, 0, flow, days, lastShorter, notBefore);
   }
 }

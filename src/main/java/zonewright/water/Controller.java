@@ -112,8 +112,7 @@ public final class Controller {
               "day-patterns",
               "Days it can choose",
               new WordList.Fixed(
-                  List.of(
-                      WEEKDAYS_ONLY, WEEKDAYS_AND_INTERVALS, WEEKDAYS_AND_DATES, ALL_PATTERNS)),
+                  List.of(WEEKDAYS_ONLY, WEEKDAYS_AND_INTERVALS, WEEKDAYS_AND_DATES, ALL_PATTERNS)),
               ALL_PATTERNS)
           .band(CONTROLLER_ABILITIES)
           .means(

@@ -229,8 +229,7 @@ public final class MonthlySchedule {
               QuantityKind.MINUTES,
               Formula.when(WATERS)
                   .then(CycleAndSoak.minutesOf(RUN_TIME, CYCLES))
-                  .otherwise(
-                      Formula.doesNotApply("none", "The zone is not watered that month.")))
+                  .otherwise(Formula.doesNotApply("none", "The zone is not watered that month.")))
           .band(THE_MONTH)
           .means("Minutes of each cycle in the month shown.")
           .source("Run time ÷ cycles, rounded up to the controller's step.")

@@ -49,9 +49,7 @@ public final class ScheduleRules {
               "too-many-cycles",
               Severity.CHECK,
               ZONES,
-              CycleAndSoak.CYCLES
-                  .above(Controller.STARTS)
-                  .and(Controller.STARTS_STATIONS),
+              CycleAndSoak.CYCLES.above(Controller.STARTS).and(Controller.STARTS_STATIONS),
               CycleAndSoak.CYCLES,
               "needs {0} cycles a day, the controller starts at most {1}",
               "water on more days, or use emitters with a lower precipitation rate than {2}; of drip lines, type the strip they wet",

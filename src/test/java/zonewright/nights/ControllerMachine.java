@@ -59,8 +59,7 @@ final class ControllerMachine {
    * @param keepsSoaks whether stations take a longest cycle and a soak
    * @param skipsDone whether a start passes over stations that had their cycles
    */
-  ControllerMachine(
-      int programs, int starts, int gap, boolean keepsSoaks, boolean skipsDone) {
+  ControllerMachine(int programs, int starts, int gap, boolean keepsSoaks, boolean skipsDone) {
     this.programs = programs;
     this.starts = starts;
     this.gap = gap;
@@ -80,8 +79,7 @@ final class ControllerMachine {
     if (card.way() == ScheduleCard.Way.STATION_STARTS) {
       for (ScheduleCard.Line line : card.lines()) {
         singles.add(
-            new Single(
-                days(line.days()), times(line.starts()), line.zone().row(), line.minutes()));
+            new Single(days(line.days()), times(line.starts()), line.zone().row(), line.minutes()));
       }
       return;
     }
@@ -98,7 +96,8 @@ final class ControllerMachine {
     List<Station> stations = new ArrayList<>();
     for (ScheduleCard.Line line : card.lines()) {
       int longest = keepsSoaks ? line.longestCycle() : line.minutes();
-      stations.add(new Station(line.zone().row(), line.minutes(), line.cycles(), longest, line.soak()));
+      stations.add(
+          new Station(line.zone().row(), line.minutes(), line.cycles(), longest, line.soak()));
     }
     Program program = new Program(days(card.days()), times(card.starts()), stations);
     if (keyed.put(card.letter(), program) != null) {
@@ -122,7 +121,9 @@ final class ControllerMachine {
 
   private static List<Integer> times(List<String> words) {
     return words.stream()
-        .map(word -> 60 * Integer.parseInt(word.split(":")[0]) + Integer.parseInt(word.split(":")[1]))
+        .map(
+            word ->
+                60 * Integer.parseInt(word.split(":")[0]) + Integer.parseInt(word.split(":")[1]))
         .toList();
   }
 
@@ -141,7 +142,9 @@ final class ControllerMachine {
       for (Program program : keyed.values()) {
         if (program.days().contains(day) && program.starts().contains(clock)) {
           if (!waiting.isEmpty()) {
-            throw refused("A program starts at %d:%02d while another runs.".formatted(clock / 60, clock % 60));
+            throw refused(
+                "A program starts at %d:%02d while another runs."
+                    .formatted(clock / 60, clock % 60));
           }
           int start = program.starts().indexOf(clock);
           waiting.add(

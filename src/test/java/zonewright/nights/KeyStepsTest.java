@@ -37,8 +37,7 @@ class KeyStepsTest {
         .endsWith(" min");
     assertThat(words.get(words.size() - 1)).isEqualTo("Percent, Jul 100 %");
     garden.type(MonthlySchedule.MONTH, 0, "September");
-    assertThat(pages().get(0).steps().get(words.size() - 1).words())
-        .isEqualTo("Percent, Sep 75 %");
+    assertThat(pages().get(0).steps().get(words.size() - 1).words()).isEqualTo("Percent, Sep 75 %");
   }
 
   @Test

@@ -145,8 +145,7 @@ class KeyedInTest {
                 * design.book().number(Demand.WATERING_DAYS.reference(), row));
   }
 
-  private static void soaksHold(
-      NightsPlan plan, List<ControllerMachine.Run> runs, String about) {
+  private static void soaksHold(NightsPlan plan, List<ControllerMachine.Run> runs, String about) {
     boolean told =
         plan.timetable().findings().stream()
             .anyMatch(
@@ -158,8 +157,7 @@ class KeyedInTest {
         ScheduleCards.of(plan).stream()
             .flatMap(card -> card.lines().stream())
             .collect(
-                Collectors.toMap(
-                    line -> line.zone().row(), ScheduleCard.Line::soak, Math::max));
+                Collectors.toMap(line -> line.zone().row(), ScheduleCard.Line::soak, Math::max));
     for (NightsInput.Station station : plan.input().stations()) {
       List<ControllerMachine.Run> own =
           runs.stream()
@@ -169,8 +167,9 @@ class KeyedInTest {
       for (int i = 1; i < own.size(); i++) {
         int pause = own.get(i).from() - own.get(i - 1).to();
         if (pause < 600 || !told) {
-          assertThat(pause).as("%s %s", about, own.get(i)).isGreaterThanOrEqualTo(
-              soaks.getOrDefault(station.sheet().row(), 0));
+          assertThat(pause)
+              .as("%s %s", about, own.get(i))
+              .isGreaterThanOrEqualTo(soaks.getOrDefault(station.sheet().row(), 0));
         }
         if (own.get(i).to() - own.get(i).from() > station.zone().minutesPerCycle()) {
           throw new AssertionError(about + ": a cycle is longer than the soil takes");
@@ -272,9 +271,7 @@ class KeyedInTest {
     List<String> kinds =
         new ArrayList<>(
             List.of(
-                Controller.PROGRAM_STARTS,
-                Controller.CYCLES_AND_SOAKS,
-                Controller.STATION_STARTS));
+                Controller.PROGRAM_STARTS, Controller.CYCLES_AND_SOAKS, Controller.STATION_STARTS));
     int lacking = 0;
     int whole = 0;
     for (int seed = 0; seed < Counts.of(10, 1000); seed++) {

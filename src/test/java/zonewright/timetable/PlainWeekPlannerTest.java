@@ -295,15 +295,16 @@ class PlainWeekPlannerTest {
   void startsThatAProgramHasNoRoomForAreTakenByAnother() {
     NightRules rules =
         new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 2, 2);
-    PlainTimetable plan =
-        plan(rules, StartRuns.EVERY_STATION, Sites.zone(1, 3, 10, 20, 5));
+    PlainTimetable plan = plan(rules, StartRuns.EVERY_STATION, Sites.zone(1, 3, 10, 20, 5));
     assertThat(plan.programs())
         .extracting(program -> program.place() + " " + program.startMinutes())
         .containsExactly("1 [0, 30]", "2 [60]");
     assertThat(plan.timetable().fits()).isTrue();
   }
 
-  /** A start at 00:30 of Monday's night is one of Tuesday's, and of no program with one at 23:30. */
+  /**
+   * A start at 00:30 of Monday's night is one of Tuesday's, and of no program with one at 23:30.
+   */
   @Test
   void allStartsOfAProgramAreOnOneSideOfMidnight() {
     WateredZone twice = Sites.zone(1, 2, 10, 50, 5);

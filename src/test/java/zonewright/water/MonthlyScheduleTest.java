@@ -44,8 +44,7 @@ class MonthlyScheduleTest {
     for (int zone = 0; zone < zones(); zone++) {
       assertThat(number(MonthlySchedule.PERCENTS.get(6), zone)).isCloseTo(1, within(1e-12));
       assertThat(number(MonthlySchedule.RUN_TIME, zone)).isEqualTo(number(Demand.RUN_TIME, zone));
-      assertThat(number(MonthlySchedule.CYCLES, zone))
-          .isEqualTo(number(CycleAndSoak.CYCLES, zone));
+      assertThat(number(MonthlySchedule.CYCLES, zone)).isEqualTo(number(CycleAndSoak.CYCLES, zone));
       assertThat(number(MonthlyVolume.OF_THE_MONTH, zone))
           .isEqualTo(number(MonthlyVolume.VOLUMES.get(6), zone));
       assertThat(number(MonthlyVolume.VOLUMES.get(6), zone))

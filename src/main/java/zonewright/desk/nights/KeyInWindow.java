@@ -206,8 +206,7 @@ public final class KeyInWindow {
   private void fill() {
     pages.removeAll();
     boxes.clear();
-    List<KeySteps.Page> all =
-        shown.map(plan -> KeySteps.of(plan, open.book())).orElse(List.of());
+    List<KeySteps.Page> all = shown.map(plan -> KeySteps.of(plan, open.book())).orElse(List.of());
     all.forEach(page -> fill(page, all));
     if (all.isEmpty()) {
       pages.add(

@@ -82,8 +82,7 @@ final class ScheduleCardSheet implements PackSheet {
     return card.letter().isEmpty() ? card.program() : card.letter();
   }
 
-  private static void write(
-      Page page, PackBook book, ScheduleCard card, List<String> ways) {
+  private static void write(Page page, PackBook book, ScheduleCard card, List<String> ways) {
     page.title(card.title(), "Schedule card of " + book.project() + ", for the peak month.")
         .restingOnClimate();
     if (!card.misfits().isEmpty()) {
