@@ -33,6 +33,18 @@ public final class MonthlyVolume {
                   .source("By definition.")
                   .build());
 
+  public static final Column OF_THE_MONTH =
+      Column.calculated(
+              MONTHLY,
+              "volume",
+              "Volume",
+              QuantityKind.VOLUME,
+              Formula.nth(MonthlySchedule.MONTH_NUMBER, VOLUMES))
+          .band(MonthlySchedule.PERCENT.band())
+          .means("Water the zone takes in the month shown.")
+          .source("The volume of that month.")
+          .build();
+
   /** Water of the year; the zones show it too. */
   public static final Column YEAR =
       Column.calculated(

@@ -28,6 +28,8 @@ import zonewright.sheet.Severity;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
+import zonewright.water.Controller;
+import zonewright.water.CycleAndSoak;
 
 /** Columns of the water of the site, of its programs and of the months. */
 public final class SiteBudget {
@@ -50,7 +52,7 @@ public final class SiteBudget {
               "minutes",
               "Minutes a watering day",
               QuantityKind.MINUTES,
-              sumOver(ZoneBudget.MINUTES_GIVEN.reference()))
+              sumOver(CycleAndSoak.MINUTES_GIVEN.reference()))
           .band(WATER)
           .means("Minutes of all its zones, were all watered on the same day, one after another.")
           .source("By definition; soaks and gaps are not in it.")
@@ -162,6 +164,22 @@ public final class SiteBudget {
               "What the month asks of the baseline of the whole site: the percents of the zones, weighted by the water each takes."
                   + " Where rain counts or a zone has coefficients by month this, not the percent from the climate alone, is what one"
                   + " setting for all should come near.")
+          .source("By definition.")
+          .build();
+
+  public static final Column PERCENT_TO_KEY_IN =
+      Column.calculated(
+              MONTHS,
+              "percent-to-key-in",
+              "Percent to key in",
+              QuantityKind.SHARE,
+              PERCENT_BY_VOLUME
+                  .over(Controller.PERCENT_STEP)
+                  .roundedUpTo(Units.ONE)
+                  .times(Controller.PERCENT_STEP))
+          .band(WATER)
+          .means(
+              "What the percent of the controller is set to in the month, where no sensor sets it: the percent by volume, rounded up to its step.")
           .source("By definition.")
           .build();
 

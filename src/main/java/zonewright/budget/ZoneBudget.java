@@ -29,25 +29,13 @@ public final class ZoneBudget {
           .source("By definition.")
           .build();
 
-  public static final Column MINUTES_GIVEN =
-      Column.calculated(
-              ZONES,
-              "minutes-given",
-              "Minutes given",
-              QuantityKind.MINUTES,
-              CycleAndSoak.CYCLES.times(CycleAndSoak.CYCLE_MINUTES))
-          .band(WATER)
-          .means("Minutes the valve really runs on a watering day: cycles times minutes a cycle.")
-          .source("By definition.")
-          .build();
-
   public static final Column VOLUME_PER_WATERING_DAY =
       Column.calculated(
               ZONES,
               "volume-per-watering-day",
               "Volume a watering day",
               QuantityKind.VOLUME,
-              Emitters.ZONE_FLOW.times(MINUTES_GIVEN))
+              Emitters.ZONE_FLOW.times(CycleAndSoak.MINUTES_GIVEN))
           .band(WATER)
           .means("Water of one watering day at 100 percent.")
           .source("Flow × time.")

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import zonewright.emitters.Emitters;
+import zonewright.nights.MonthBook;
 import zonewright.nights.NightNames;
 import zonewright.nights.NightWords;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ScheduleCard;
 import zonewright.nights.ScheduleCards;
+import zonewright.nights.WaysOut;
 import zonewright.nights.ZoneShare;
 import zonewright.sheet.Book;
 import zonewright.sheet.CsvText;
@@ -191,44 +193,61 @@ final class TimetableText {
   /** Returns what to key in, program by program. */
   List<String> cards() {
     List<String> lines = new ArrayList<>();
+    List<String> ways = WaysOut.of(book, plan);
     for (ScheduleCard card : ScheduleCards.of(plan)) {
       lines.add(
           "%s%s: %s; percent at 100%n"
               .formatted(
                   lines.isEmpty() ? "" : "%n".formatted(),
                   card.title(),
-                  card.nights().isEmpty() ? "nothing to key in" : card.nights()));
+                  card.days().isEmpty() ? "nothing to key in" : card.days()));
       if (!card.misfits().isEmpty()) {
         lines.add("DOES NOT FIT%n".formatted());
         card.misfits().forEach(misfit -> lines.add("  %s%n".formatted(misfit)));
+        ways.forEach(way -> lines.add("  Way out: %s%n".formatted(way)));
       }
-      if (card.lines().isEmpty()) {
-        continue;
+      if (!card.lines().isEmpty()) {
+        if (!card.starts().isEmpty()) {
+          lines.add(
+              "Start times: %s; done at %s%n"
+                  .formatted(String.join(", ", card.starts()), card.finish()));
+        }
+        table(card).lines().forEach(line -> lines.add(line + System.lineSeparator()));
+        if (!card.rounding().isEmpty()) {
+          lines.add("%s%n".formatted(card.rounding()));
+        }
       }
-      if (card.startsProgram()) {
-        lines.add("Start times: %s%n".formatted(String.join(", ", card.starts())));
-      }
-      TextTable table = new TextTable();
-      table.column("Station", false);
-      table.column("Where", false);
-      table.column("Minutes a cycle", true);
-      table.column("Cycles", true);
-      table.column("Soak at least (min)", true);
-      table.column("Nights", false);
-      table.column(card.startsProgram() ? "Will run at" : "Start times", false);
-      for (ScheduleCard.Line line : card.lines()) {
-        table.row(
-            List.of(
-                line.zone().name(),
-                line.zone().place(),
-                String.valueOf(line.minutes()),
-                String.valueOf(line.cycles()),
-                line.cycles() > 1 ? String.valueOf(line.soak()) : "",
-                line.nights(),
-                String.join(", ", line.starts())));
-      }
-      table.lines().forEach(line -> lines.add(line + System.lineSeparator()));
+    }
+    List<String> percents = MonthBook.toKeyIn(book).stream().map(MonthBook.Month::percent).toList();
+    if (!percents.isEmpty()) {
+      lines.add("%nPercent of the months: %s%n".formatted(String.join(", ", percents)));
     }
     return lines;
+  }
+
+  private static TextTable table(ScheduleCard card) {
+    boolean keepsSoaks = card.way() == ScheduleCard.Way.CYCLE_AND_SOAK;
+    TextTable table = new TextTable();
+    table.column("Station", false);
+    table.column("Where", false);
+    table.column(keepsSoaks ? "Run time (min)" : "Minutes a cycle", true);
+    table.column(keepsSoaks ? "Longest cycle (min)" : "Cycles", true);
+    table.column("Soak at least (min)", true);
+    table.column("Days", false);
+    table.column(card.starts().isEmpty() ? "Start times" : "Will run at", false);
+    table.column("", false);
+    for (ScheduleCard.Line line : card.lines()) {
+      table.row(
+          List.of(
+              line.zone().name(),
+              line.zone().place(),
+              String.valueOf(line.minutes()),
+              String.valueOf(keepsSoaks ? line.longestCycle() : line.cycles()),
+              line.soak() > 0 ? String.valueOf(line.soak()) : "",
+              line.days(),
+              String.join(", ", line.starts()),
+              line.lacks()));
+    }
+    return table;
   }
 }

@@ -19,6 +19,7 @@ import zonewright.sheet.Edits;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.Controller;
 import zonewright.water.SiteRules;
 
 /**
@@ -205,6 +206,7 @@ public final class Demo {
     site.put(WaterSense.APPLIES, "yes");
     site.put(SiteRules.DAYS_ALLOWED, "5");
     site.put(SiteRules.AVAILABLE_FLOW, "40 gpm");
+    site.put(Controller.KIND, Controller.STATION_STARTS);
     site.put(SiteNights.MOST_VALVES, "2");
     site.put(SiteNights.GAP, "1 min");
     site.put(SiteNights.FIRST_NIGHT, "2026-06-01");

@@ -57,6 +57,7 @@ import zonewright.sheet.TableDefinition;
 import zonewright.soil.Salinity;
 import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
+import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.DryingOut;
@@ -87,6 +88,8 @@ public final class IrrigationSheets {
           Peak.REFERENCE_ET,
           Peak.EFFECTIVE_RAIN,
           Peak.DAYS,
+          MonthlySchedule.MONTH,
+          MonthlySchedule.MONTH_NUMBER,
           SiteNeed.COUNTED_AREA,
           SiteNeed.PEAK,
           Climate.YEAR_REFERENCE_ET,
@@ -107,12 +110,18 @@ public final class IrrigationSheets {
           SiteRules.DEPLETION_METHOD,
           SiteRules.WEEKDAYS,
           SiteRules.DAYS_ALLOWED,
-          SiteRules.MOST_CYCLES,
           SiteRules.AVAILABLE_FLOW,
-          SiteNights.CONTROLLER,
-          SiteNights.START_RUNS,
-          SiteNights.MOST_PROGRAMS,
+          Controller.KIND,
+          Controller.START_RUNS,
+          Controller.PROGRAMS,
+          Controller.STARTS,
+          Controller.STATIONS,
           SiteNights.MOST_VALVES,
+          Controller.MINUTE_STEP,
+          Controller.LONGEST_RUN,
+          Controller.PERCENT_STEP,
+          Controller.DAY_PATTERNS,
+          Controller.KEYED_IN,
           SiteNights.GAP,
           SiteNights.FIRST_NIGHT,
           SiteRules.LONGEST_GAPS.get(0),
@@ -174,6 +183,7 @@ public final class IrrigationSheets {
           SiteBudget.PEAK_DAYS_WORTH,
           SiteBudget.MONTH_VOLUME,
           SiteBudget.PERCENT_BY_VOLUME,
+          SiteBudget.PERCENT_TO_KEY_IN,
           YearBalance.NEED,
           YearBalance.FROM_RAIN,
           YearBalance.ALLOWED,
@@ -317,7 +327,8 @@ public final class IrrigationSheets {
           CycleAndSoak.APPLIED,
           ZoneBudget.WEIGHTED_AREA,
           SiteNeed.COUNTED_COEFFICIENT,
-          ZoneBudget.MINUTES_GIVEN,
+          CycleAndSoak.MINUTES_GIVEN,
+          CycleAndSoak.EXCESS_OF_ROUNDING,
           ZoneBudget.VOLUME_PER_WATERING_DAY,
           ZoneBudget.VOLUME_PER_WEEK,
           ZoneBudget.VOLUME_PEAK_MONTH,
@@ -431,6 +442,7 @@ public final class IrrigationSheets {
 
   private static List<Column> monthlyColumns() {
     List<Column> columns = new ArrayList<>(MonthlySchedule.all());
+    columns.add(columns.indexOf(MonthlySchedule.SOAK) + 1, MonthlyVolume.OF_THE_MONTH);
     columns.addAll(MonthlyVolume.VOLUMES);
     columns.add(MonthlyVolume.YEAR);
     return columns;

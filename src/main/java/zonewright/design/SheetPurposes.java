@@ -26,7 +26,9 @@ final class SheetPurposes {
               Sheets.ZONES,
               "One row for each zone: what grows there, on what soil, watered by what; and the run"
                   + " time, cycles and water that follow."),
-          entry(Sheets.MONTHLY, "Run time, cycles, soak and water of each zone month by month."),
+          entry(
+              Sheets.MONTHLY,
+              "Run time, cycles, soak and water of each zone in the month shown, and what each month asks."),
           entry(Sheets.PROGRAMS, "The programs of the controller and what each of them uses."),
           entry(
               Sheets.SUPPLY,

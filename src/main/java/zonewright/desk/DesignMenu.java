@@ -15,13 +15,15 @@ record DesignMenu(
     ZoneSplit split,
     PricingDesk pricing,
     WeatherDesk weather,
-    UserAction nights) {
+    UserAction nights,
+    UserAction keyIn) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
     menu.add(mending.next().item());
     menu.add(mending.mend().item());
     menu.add(nights.item());
+    menu.add(keyIn.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

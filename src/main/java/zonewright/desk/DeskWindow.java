@@ -19,6 +19,7 @@ import zonewright.desk.findings.FindingsPane;
 import zonewright.desk.findings.FindingsWatch;
 import zonewright.desk.findings.Mending;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.nights.KeyInWindow;
 import zonewright.desk.nights.NightsWatch;
 import zonewright.desk.nights.NightsWindow;
 import zonewright.desk.part.Appearance;
@@ -38,6 +39,7 @@ import zonewright.desk.sheets.GridUserActions;
 import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.sheet.Place;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
@@ -62,6 +64,7 @@ final class DeskWindow {
   private final DesignCopy copy;
   private final NightsWatch nightsWatch;
   private final LazyPart<NightsWindow> nights;
+  private final LazyPart<KeyInWindow> keyIn;
   private final PricingDesk pricing;
   private final WeatherDesk weather;
   private final ListDesk lists;
@@ -112,6 +115,9 @@ final class DeskWindow {
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
+    keyIn =
+        new LazyPart<>(
+            () -> new KeyInWindow(frame, open, handOver::cards, () -> deck.enter(Sheets.VERDICTS)));
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
     watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
     gridActions = new GridUserActions(deck, this::perform);
@@ -162,7 +168,10 @@ final class DeskWindow {
   private List<Menus.Part> menus() {
     UserAction nights =
         new UserAction("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
-    DesignMenu design = new DesignMenu(deck, steps, mending, split, pricing, weather, nights);
+    UserAction keying =
+        new UserAction("Key this in", deck.typed(() -> keyIn.get().open())).keys("ctrl K");
+    DesignMenu design =
+        new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -272,6 +281,7 @@ final class DeskWindow {
     watch.get().refresh();
     pictures.get().show(open.design(), deck.frontTable());
     nights.ifMade(NightsWindow::refreshShown);
+    keyIn.ifMade(KeyInWindow::refreshShown);
   }
 
   private void named() {
@@ -387,6 +397,7 @@ final class DeskWindow {
     afterwards.close();
     nightsWatch.close();
     nights.ifMade(NightsWindow::close);
+    keyIn.ifMade(KeyInWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -417,6 +428,7 @@ final class DeskWindow {
   private void restyle() {
     guide.ifMade(ColumnGuide::restyle);
     nights.ifMade(NightsWindow::restyle);
+    keyIn.ifMade(KeyInWindow::restyle);
     selected();
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import zonewright.design.Design;
 import zonewright.design.NightsCalendar;
@@ -81,14 +82,23 @@ final class HandOver {
 
   /** Writes the pages to print: program cards, facts for the controller, the list of the day. */
   void pages() {
+    write("handover", HandoverPages::of);
+  }
+
+  /** Writes the pages to print with what is keyed in, a program each. */
+  void cards() {
+    write("cards", HandoverPages::cardsOf);
+  }
+
+  private void write(String word, Function<Design, byte[]> pages) {
     if (open.book().rows(Sheets.ZONES) == 0) {
       messages.problem("There is nothing to hand over: the design has no zones.", List.of());
       return;
     }
-    Optional<Path> target = questions.pagesToSave(suggestion("handover", ".pdf"));
+    Optional<Path> target = questions.pagesToSave(suggestion(word, ".pdf"));
     var snapshot = open.book().snapshot();
     target.ifPresent(
-        file -> written(file, () -> Files.write(file, HandoverPages.of(Design.of(snapshot)))));
+        file -> written(file, () -> Files.write(file, pages.apply(Design.of(snapshot)))));
   }
 
   /** Writes the nights as a calendar file, for whoever keeps the garden. */

@@ -33,6 +33,7 @@ import zonewright.sheet.Column;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.Controller;
 import zonewright.water.SiteRules;
 
 /**
@@ -49,7 +50,10 @@ final class StartForm {
           Climate.PLACE,
           SiteRules.AVAILABLE_FLOW,
           SiteRules.WEEKDAYS,
-          SiteRules.DAYS_ALLOWED);
+          SiteRules.DAYS_ALLOWED,
+          Controller.KIND,
+          Controller.PROGRAMS,
+          Controller.STARTS);
 
   private static final List<Column> ZONES =
       List.of(
@@ -102,7 +106,7 @@ final class StartForm {
         "growx, wmin 300");
     page.add(units(system), "gaptop 6");
     page.add(heading("Place, supply and rules"), "gaptop 8");
-    page.add(site, "grow, pushx, h 96lp:232lp:232lp");
+    page.add(site, "grow, pushx, h 96lp:316lp:316lp");
     page.add(heading("First zones"), "gaptop 8");
     page.add(zones, "grow, push, h 110lp:170lp");
     page.add(buttons(), "growx, gaptop 8");
@@ -129,7 +133,7 @@ final class StartForm {
                         Keyboard.part(begin, () -> begin))),
             KeyStroke.getKeyStroke("F6"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
-    DialogSize.set(dialog, 1020, 680);
+    DialogSize.set(dialog, 1020, 780);
     dialog.setLocationRelativeTo(owner);
   }
 

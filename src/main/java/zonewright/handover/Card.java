@@ -9,7 +9,12 @@ import java.util.List;
  * @param starts its start times, earliest first, where the controller starts the whole program
  * @param days the nights it waters, in words; empty where they are not known
  * @param stations its stations in the order they run
+ * @param finish when the last station is done; empty where the controller does not start the
+ *     program
+ * @param keepsSoaks whether the controller is given each station's whole run time, its longest
+ *     cycle and its soak, and keeps them
  * @param misfits what does not fit, a sentence each; said first
+ * @param ways what would let it fit, a sentence each, the cheapest first
  * @param remarks anything else to know, a sentence each
  */
 public record Card(
@@ -17,12 +22,16 @@ public record Card(
     List<String> starts,
     String days,
     List<Station> stations,
+    String finish,
+    boolean keepsSoaks,
     List<String> misfits,
+    List<String> ways,
     List<String> remarks) {
   public Card {
     starts = List.copyOf(starts);
     stations = List.copyOf(stations);
     misfits = List.copyOf(misfits);
+    ways = List.copyOf(ways);
     remarks = List.copyOf(remarks);
   }
 
@@ -37,11 +46,12 @@ public record Card(
    * @param row its row in the sheet of zones
    * @param zone its name, as on the controller
    * @param place where it is, and what grows there
-   * @param minutes minutes to key in for one cycle
-   * @param cycles how many cycles a watering day
+   * @param minutes minutes to key in
+   * @param cycles how many cycles a watering day, or where the controller keeps them the longest
    * @param soak shortest pause between them, in words
    * @param days its nights in words, or how many days a week
    * @param starts when its cycles start, in words; empty where the program is started
+   * @param lacks what it gets too little, in words; empty where it gets all
    */
   public record Station(
       int row,
@@ -51,5 +61,6 @@ public record Card(
       String cycles,
       String soak,
       String days,
-      String starts) {}
+      String starts,
+      String lacks) {}
 }

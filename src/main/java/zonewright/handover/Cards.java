@@ -10,6 +10,7 @@ import zonewright.formula.Outcome;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ScheduleCard;
 import zonewright.nights.ScheduleCards;
+import zonewright.nights.WaysOut;
 import zonewright.plants.Plants;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -37,32 +38,40 @@ final class Cards {
 
   private List<Card> ofTimetable(NightsPlan plan) {
     List<Card> all = new ArrayList<>();
+    List<String> ways = WaysOut.of(book, plan);
     for (ScheduleCard card : ScheduleCards.of(plan)) {
-      List<Card.Station> stations = new ArrayList<>();
-      for (ScheduleCard.Line line : card.lines()) {
-        stations.add(station(line, card.startsProgram()));
+      List<String> remarks = new ArrayList<>();
+      remarks.add(card.way().sentence());
+      if (!card.rounding().isEmpty()) {
+        remarks.add(card.rounding());
       }
-      List<String> remarks =
-          List.of(
-              card.startsProgram()
-                  ? "Each start runs the stations in this order, one after another. A night that opens in the evening ends the next morning."
-                  : "Each station starts by itself at its times. A night that opens in the evening ends the next morning.");
       all.add(
-          new Card(card.title(), card.starts(), card.nights(), stations, card.misfits(), remarks));
+          new Card(
+              card.title(),
+              card.starts(),
+              card.days(),
+              card.lines().stream().map(line -> station(line, card.way())).toList(),
+              card.finish(),
+              card.way() == ScheduleCard.Way.CYCLE_AND_SOAK,
+              card.misfits(),
+              card.misfits().isEmpty() ? List.of() : ways,
+              remarks));
     }
     return all;
   }
 
-  private Card.Station station(ScheduleCard.Line line, boolean programStarts) {
+  private Card.Station station(ScheduleCard.Line line, ScheduleCard.Way way) {
+    boolean keepsSoaks = way == ScheduleCard.Way.CYCLE_AND_SOAK;
     return new Card.Station(
         line.zone().row(),
         line.zone().name(),
         place(line.zone().row()),
         Integer.toString(line.minutes()),
-        Integer.toString(line.cycles()),
+        Integer.toString(keepsSoaks ? line.longestCycle() : line.cycles()),
         line.soak() > 0 ? line.soak() + " min" : "none",
-        line.nights(),
-        programStarts ? "" : String.join(", ", line.starts()));
+        line.days(),
+        way == ScheduleCard.Way.STATION_STARTS ? String.join(", ", line.starts()) : "",
+        line.lacks());
   }
 
   private List<Card> ofZones() {
@@ -101,7 +110,8 @@ final class Cards {
               + ". Do not guess them.");
     }
     String title = program < 0 ? "Zones without a program" : "Program " + program(program);
-    return Optional.of(new Card(title, List.of(), "", stations, List.of(), remarks));
+    return Optional.of(
+        new Card(title, List.of(), "", stations, "", false, List.of(), List.of(), remarks));
   }
 
   private String program(int row) {
@@ -118,6 +128,7 @@ final class Cards {
         number(CycleAndSoak.CYCLES, zone),
         soak(zone),
         days + " a week",
+        "",
         "");
   }
 

@@ -10,6 +10,7 @@ import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.ForClient;
 import zonewright.formula.Outcome;
+import zonewright.nights.MonthBook;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ZoneShare;
 import zonewright.paper.Paper;
@@ -42,18 +43,33 @@ public final class HandoverPages {
   public static byte[] of(Design office) {
     Design design = ForClient.of(office);
     HandoverPages pages = new HandoverPages(design);
-    String project = pages.words(Facts.PROJECT_NAME, 0, "Irrigation");
-    PaperSize size = design.book().system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
-    try (Paper paper = new Paper(size, project + ": handover", project, FOOT)) {
-      for (Card card : Cards.of(design)) {
-        pages.card(paper, card);
-      }
+    try (Paper paper = pages.paper("handover")) {
+      pages.cards(paper);
       design.nights().plan().ifPresent(plan -> pages.zones(paper, plan));
       pages.facts(paper);
       pages.months(paper);
       pages.checklist(paper);
       return paper.file();
     }
+  }
+
+  /** Returns the pages to key in by alone, one a program, as {@link #of} has them first. */
+  public static byte[] cardsOf(Design office) {
+    HandoverPages pages = new HandoverPages(ForClient.of(office));
+    try (Paper paper = pages.paper("cards")) {
+      pages.cards(paper);
+      return paper.file();
+    }
+  }
+
+  private Paper paper(String what) {
+    String project = words(Facts.PROJECT_NAME, 0, "Irrigation");
+    PaperSize size = book.system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+    return new Paper(size, project + ": " + what, project, FOOT);
+  }
+
+  private void cards(Paper paper) {
+    Cards.of(design).forEach(card -> card(paper, card));
   }
 
   private String words(Column column, int row, String otherwise) {
@@ -75,16 +91,19 @@ public final class HandoverPages {
     if (!card.misfits().isEmpty()) {
       paper.box("This does not fit", card.misfits());
     }
+    if (!card.ways().isEmpty()) {
+      paper.box("Ways out, the cheapest first", card.ways());
+    }
     if (card.stations().isEmpty()) {
       return;
+    }
+    if (!card.days().isEmpty()) {
+      paper.large("Days", card.days());
     }
     if (!card.starts().isEmpty()) {
       paper.large(
           card.starts().size() == 1 ? "Start time" : "Start times",
           String.join("     ", card.starts()));
-    }
-    if (!card.days().isEmpty()) {
-      paper.large("Nights", card.days());
     }
     boolean own = card.stationsStart();
     boolean days =
@@ -94,14 +113,18 @@ public final class HandoverPages {
         new PaperTable()
             .strong("Station", 10)
             .words("Where", own ? 20 : 32)
-            .strongNumber("Minutes a cycle", 11)
-            .strongNumber("Cycles", 9)
+            .strongNumber(card.keepsSoaks() ? "Run time (min)" : "Minutes a cycle", 11)
+            .strongNumber(card.keepsSoaks() ? "Longest cycle" : "Cycles", 9)
             .number("Soak, at least", 11);
     if (own) {
       table.strong("Starts", 24);
     }
     if (days) {
       table.words("Days", 16);
+    }
+    boolean lacks = card.stations().stream().anyMatch(each -> !each.lacks().isEmpty());
+    if (lacks) {
+      table.words("", 18);
     }
     int above = -1;
     for (Card.Station station : card.stations()) {
@@ -121,10 +144,20 @@ public final class HandoverPages {
       if (days) {
         cells.add(station.days());
       }
+      if (lacks) {
+        cells.add(station.lacks());
+      }
       table.row(cells);
     }
-    paper.table(table, 16, 8, 16 + 30.0 * card.remarks().size());
+    paper.table(table, 16, 8, 100 + 36.0 * card.remarks().size());
+    if (!card.finish().isEmpty()) {
+      paper.sentences("Done at " + card.finish() + ".", 13);
+    }
     card.remarks().forEach(remark -> paper.sentences(remark, 10.5));
+    List<String> percents = MonthBook.toKeyIn(book).stream().map(MonthBook.Month::percent).toList();
+    if (!percents.isEmpty()) {
+      paper.sentences("Percent of the months: " + String.join(", ", percents) + ".", 10.5);
+    }
   }
 
   private void zones(Paper paper, NightsPlan plan) {

@@ -30,12 +30,12 @@ final class Misfits {
               false));
     }
     List<Misfit> misfits = new ArrayList<>();
-    if (asked.starts() > rules.mostStarts()) {
+    if (asked.starts() > asked.startsKept()) {
       misfits.add(
           new Misfit(
-              "asks for %s starts a night of a controller that has %s, %s too many"
+              "asks for %s starts a night of a controller that has %s left for it, %s too many"
                   .formatted(
-                      asked.starts(), rules.mostStarts(), asked.starts() - rules.mostStarts()),
+                      asked.starts(), asked.startsKept(), asked.starts() - asked.startsKept()),
               "water its zones on more days, or give them emitters with a lower rate",
               false));
     }

@@ -8,6 +8,7 @@ import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
@@ -57,13 +58,27 @@ public final class MonthBook {
   }
 
   /** A month with its share of the peak, 1 for the peak itself. */
-  public record Month(String name, double share) {}
+  public record Month(String name, double share) {
+    /** Returns it as on a card, such as {@code Jul 90 %}. */
+    public String percent() {
+      return name.substring(0, 3) + " " + Math.round(share * 100) + " %";
+    }
+  }
 
   /** Returns the months whose share is known. */
   public static List<Month> months(Book book) {
+    return months(book, SiteBudget.PERCENT);
+  }
+
+  /** Returns the months with the percent that the controller is set to, as far as known. */
+  public static List<Month> toKeyIn(Book book) {
+    return months(book, SiteBudget.PERCENT_TO_KEY_IN);
+  }
+
+  private static List<Month> months(Book book, Column percent) {
     List<Month> months = new ArrayList<>();
     for (int row = 0; row < Climate.MONTH_NAMES.size(); row++) {
-      double share = book.number(SiteBudget.PERCENT.reference(), row);
+      double share = book.number(percent.reference(), row);
       if (!Double.isNaN(share)) {
         months.add(new Month(Climate.MONTH_NAMES.get(row), share));
       }

@@ -39,8 +39,9 @@ public record NightsInput(
    *
    * @param zone what the planner must know
    * @param sheet where it stands
+   * @param needAWeek minutes of watering that it needs a week, before rounding
    */
-  public record Station(WateredZone zone, SheetZone sheet) {}
+  public record Station(WateredZone zone, SheetZone sheet, double needAWeek) {}
 
   /**
    * A zone as people know it.
@@ -68,6 +69,10 @@ public record NightsInput(
       LACKS_DAYS,
       /** Its cycles and soaks are too many or too long for any night. */
       TOO_LONG,
+      /** The controller cannot choose its days. */
+      OTHER_DAYS,
+      /** The controller has no station left for it. */
+      OVER_STATIONS,
       /** It asks for no water. */
       NO_WATER
     }

@@ -23,6 +23,7 @@ import zonewright.timetable.WateringDays;
 import zonewright.timetable.WateringWindow;
 import zonewright.trade.Sheets;
 import zonewright.units.CalendarText;
+import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.SiteRules;
@@ -37,6 +38,7 @@ final class NightsReading {
   private final Book book;
   private final List<NightFinding> findings = new ArrayList<>();
   private final List<NightsInput.LeftOut> leftOut = new ArrayList<>();
+  private int wired;
 
   /**
    * What was read.
@@ -107,8 +109,10 @@ final class NightsReading {
             whole(SiteNights.MOST_VALVES, 0, 1),
             flow > 0 ? flow : Double.POSITIVE_INFINITY,
             whole(SiteNights.GAP, 0, 0),
-            whole(SiteRules.MOST_CYCLES, 0, 4),
-            whole(SiteNights.MOST_PROGRAMS, 0, 4));
+            whole(Controller.STARTS, 0, 4),
+            whole(Controller.PROGRAMS, 0, 4),
+            whole(Controller.LONGEST_RUN, 0, WateringWindow.DAY),
+            whole(Controller.MINUTE_STEP, 0, 1));
     double date = book.number(SiteNights.FIRST_NIGHT.reference(), 0);
     List<NightsInput.Station> stations = stations(rules);
     if (stations.isEmpty()) {
@@ -120,11 +124,22 @@ final class NightsReading {
             leftOut,
             programs(),
             rules,
-            SiteNights.PROGRAM_STARTS.equals(word(SiteNights.CONTROLLER, 0)),
-            SiteNights.STATIONS_DUE.equals(word(SiteNights.START_RUNS, 0))
-                ? StartRuns.STATIONS_STILL_DUE
-                : StartRuns.EVERY_STATION,
+            !Controller.STATION_STARTS.equals(word(Controller.KIND, 0)),
+            startRuns(),
             Double.isNaN(date) ? ANY_FIRST_DAY : CalendarText.date(date)));
+  }
+
+  private StartRuns startRuns() {
+    if (keepsSoaks()) {
+      return StartRuns.CYCLES_AND_SOAKS;
+    }
+    return Controller.STATIONS_DUE.equals(word(Controller.START_RUNS, 0))
+        ? StartRuns.STATIONS_STILL_DUE
+        : StartRuns.EVERY_STATION;
+  }
+
+  private boolean keepsSoaks() {
+    return Controller.CYCLES_AND_SOAKS.equals(word(Controller.KIND, 0));
   }
 
   private Map<DayOfWeek, List<WateringWindow>> windows() {
@@ -227,6 +242,15 @@ final class NightsReading {
     if (days.isEmpty()) {
       return leaveOut(sheet, NightsInput.LeftOut.Why.LACKS_DAYS, OptionalInt.empty());
     }
+    int given = (int) Math.round(book.number(CycleAndSoak.MINUTES_GIVEN.reference(), row));
+    Optional<NightsInput.LeftOut.Why> cannot = patterns.cannot(days.get());
+    if (wired == whole(Controller.STATIONS, 0, Integer.MAX_VALUE)) {
+      cannot = Optional.of(NightsInput.LeftOut.Why.OVER_STATIONS);
+    }
+    if (cannot.isPresent()) {
+      return leaveOut(sheet, cannot.get(), OptionalInt.of((int) Math.round(given * daysAWeek)));
+    }
+    wired++;
     WateredZone zone =
         new WateredZone(
             id(Sheets.ZONES, row),
@@ -237,8 +261,11 @@ final class NightsReading {
             (int) rest,
             flow,
             days.get(),
+            (int) cycles * (int) minutes - given,
             program.isEmpty() ? OptionalInt.empty() : wish(program.getAsInt()));
-    return Optional.of(new NightsInput.Station(zone, sheet));
+    return Optional.of(
+        new NightsInput.Station(
+            zone, sheet, book.number(Demand.RUN_TIME_PER_WEEK.reference(), row)));
   }
 
   private Optional<NightsInput.Station> leaveOut(

@@ -15,6 +15,7 @@ import zonewright.timetable.Subject;
 import zonewright.timetable.TimetableFinding;
 import zonewright.timetable.WateredZone;
 import zonewright.timetable.WateringDays;
+import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
@@ -97,6 +98,14 @@ final class PlannerWords {
           "key it in as %s programs, or give its zones the same days and cycles"
               .formatted(split.examples().size()));
     }
+    if (finding instanceof TimetableFinding.KeyedTogether keyed) {
+      return ofProgram(
+          new ProgramPart(keyed.program(), 1),
+          Severity.NOTE,
+          "shares days and cycles, so that the programs of the controller suffice: "
+              + wants(keyed.zones()),
+          "have a controller with more programs, or live with the minutes that rounding adds");
+    }
     if (finding instanceof TimetableFinding.NoCommonHours hours) {
       return ofProgram(
           hours.program(),
@@ -159,7 +168,7 @@ final class PlannerWords {
     return program == null
         ? found(
             severity,
-            SiteNights.CONTROLLER.reference(),
+            Controller.KIND.reference(),
             0,
             "runs the zones without a program as one, which " + sentence,
             cure)

@@ -1,6 +1,9 @@
 package zonewright.nights;
 
+import java.time.DayOfWeek;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,15 +15,20 @@ import zonewright.timetable.Night;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.PlainProgram;
 import zonewright.timetable.ProgramPart;
+import zonewright.timetable.StartRuns;
 import zonewright.timetable.Undone;
 import zonewright.timetable.ValveRun;
 import zonewright.timetable.WateredZone;
+import zonewright.timetable.WateringDays;
+import zonewright.timetable.WateringWindow;
+import zonewright.timetable.ZoneWater;
 
 /** Makes the schedule cards of a timetable, one a program. */
 public final class ScheduleCards {
   private final NightsPlan plan;
   private final NightNames names;
   private final Map<ProgramPart, List<ZoneShare>> shares = new HashMap<>();
+  private final Map<Integer, ZoneShare> byRow = new HashMap<>();
 
   private ScheduleCards(NightsPlan plan) {
     this.plan = plan;
@@ -34,110 +42,155 @@ public final class ScheduleCards {
       shares
           .computeIfAbsent(parts.getOrDefault(share.sheet().row(), own), any -> new ArrayList<>())
           .add(share);
+      byRow.put(share.sheet().row(), share);
     }
   }
 
   /**
-   * Returns the cards, one for each program that has zones; programs in the order of their names,
-   * zones without one last.
+   * Returns the cards: where the controller starts programs in the order of its letters, else of
+   * the programs' names; what cannot be keyed in at all comes last.
    */
   public static List<ScheduleCard> of(NightsPlan plan) {
     ScheduleCards cards = new ScheduleCards(plan);
+    Map<ProgramPart, String> letters = ProgramLetters.of(plan, cards.names);
     List<ScheduleCard> all = new ArrayList<>();
-    Map<ProgramPart, PlainProgram> plain =
-        plan.programs().stream()
-            .collect(Collectors.toMap(PlainProgram::program, program -> program));
+    for (PlainProgram program : plan.programs()) {
+      all.add(cards.ofProgram(program, letters.getOrDefault(program.program(), "")));
+    }
+    Set<ProgramPart> plain =
+        plan.programs().stream().map(PlainProgram::program).collect(Collectors.toSet());
     NightNames.sorted(cards.shares, cards.names)
         .forEach(
             (part, zones) -> {
-              if (zones.stream().anyMatch(zone -> zone.state() != ZoneShare.State.NO_WATER)) {
-                all.add(
-                    plain.containsKey(part)
-                        ? cards.ofProgram(plain.get(part))
-                        : cards.ofZones(part));
+              boolean asks =
+                  zones.stream().anyMatch(zone -> zone.state() != ZoneShare.State.NO_WATER);
+              if (asks && !plain.contains(part)) {
+                all.add(cards.ofZones(part));
               }
             });
+    all.sort(
+        Comparator.comparing((ScheduleCard card) -> card.letter().isEmpty())
+            .thenComparing(card -> card.letter().length())
+            .thenComparing(ScheduleCard::letter));
     return all;
   }
 
-  private ScheduleCard ofProgram(PlainProgram program) {
-    String nights = program.stations().isEmpty() ? "" : NightWords.nights(program.nights());
+  private ScheduleCard ofProgram(PlainProgram program, String letter) {
+    boolean oneStart = plan.input().startRuns() == StartRuns.CYCLES_AND_SOAKS;
+    String days = letter.isEmpty() ? "" : days(program);
     List<ScheduleCard.Line> lines = new ArrayList<>();
     for (PlainProgram.Station station : program.stations()) {
-      lines.add(line(station.zone(), nights, starts(station.zone())));
+      WateredZone zone = station.zone();
+      int keyed = oneStart ? zone.minutes(station.cycles()) : zone.minutesPerCycle();
+      lines.add(line(zone, days, keyed, starts(program.runs(), zone)));
     }
     List<String> misfits = new ArrayList<>();
     Misfits.of(program, plan.input().rules())
         .forEach(misfit -> misfits.add("This program " + misfit.clause() + "."));
+    boolean second = program.asked().zones().isEmpty();
     return new ScheduleCard(
-        names.program(program.program()),
-        nights,
-        true,
+        letter,
+        names.program(program.program().program()),
+        days,
+        oneStart ? ScheduleCard.Way.CYCLE_AND_SOAK : ScheduleCard.Way.START_A_CYCLE,
         program.startMinutes().stream().map(NightWords::time).toList(),
         lines,
-        withUndone(misfits, program.program()));
+        program.runs().stream().mapToInt(ValveRun::minutes).sum(),
+        letter.isEmpty() ? "" : NightWords.time(program.finishMinute()),
+        second ? misfits : withUndone(misfits, program.program()),
+        second ? "" : rounding(program.program()));
   }
 
-  /** When a zone of a plain controller starts: alike on all its nights. */
-  private List<Integer> starts(WateredZone zone) {
-    for (NightPlan night : plan.timetable().nights()) {
-      List<Integer> starts = starts(night, zone);
-      if (!starts.isEmpty()) {
-        return starts;
-      }
+  private String days(PlainProgram program) {
+    WateringDays rule = program.stations().get(0).zone().days();
+    List<Night> days = program.startDays();
+    if (rule instanceof WateringDays.EveryFewDays interval) {
+      String first = NightWords.label(days.get(0));
+      return interval.days() == 1
+          ? "every day"
+          : "every %s days, the first on %s".formatted(interval.days(), first);
     }
-    return List.of();
+    if (rule instanceof WateringDays.OddDates) {
+      return "odd dates";
+    }
+    return rule instanceof WateringDays.EvenDates ? "even dates" : weekdays(days);
   }
 
-  private static List<Integer> starts(NightPlan night, WateredZone zone) {
-    return night.runs().stream()
+  private static String weekdays(List<Night> days) {
+    Set<DayOfWeek> all = EnumSet.noneOf(DayOfWeek.class);
+    days.forEach(day -> all.add(day.weekday()));
+    return all.size() == DayOfWeek.values().length ? "every day" : NightWords.weekdays(all);
+  }
+
+  private static List<Integer> starts(List<ValveRun> runs, WateredZone zone) {
+    return runs.stream()
         .filter(run -> run.zone().number() == zone.number())
         .map(ValveRun::startMinute)
         .toList();
   }
 
-  private static ScheduleCard.Line line(
-      NightsInput.SheetZone sheet, WateredZone zone, String nights, List<Integer> starts) {
+  private ScheduleCard.Line line(WateredZone zone, String days, int keyed, List<Integer> starts) {
+    NightsInput.SheetZone sheet = names.sheet(zone);
+    ZoneShare share = byRow.get(sheet.row());
     return new ScheduleCard.Line(
         sheet,
-        nights,
-        zone.minutesPerCycle(),
+        days,
+        keyed,
         starts.size(),
-        starts.size() > 1 ? zone.soakMinutes() : 0,
-        starts.stream().map(NightWords::time).toList());
-  }
-
-  private ScheduleCard.Line line(WateredZone zone, String nights, List<Integer> starts) {
-    return line(names.sheet(zone), zone, nights, starts);
+        zone.minutesPerCycle(),
+        zone.cycles() > 1 ? zone.soakMinutes() : 0,
+        starts.stream().map(NightWords::time).toList(),
+        share.whole()
+            ? ""
+            : "lacks %s min %s".formatted(share.undone().orElse(0), ZoneShare.period(plan)));
   }
 
   private ScheduleCard ofZones(ProgramPart part) {
     List<ScheduleCard.Line> lines = new ArrayList<>();
     Set<Night> all = new LinkedHashSet<>();
     for (NightsInput.Station station : plan.input().stations()) {
-      if (station.zone().program() != part.program()) {
+      if (!names.part(station.zone()).equals(part)) {
         continue;
       }
       Map<List<Integer>, List<Night>> byStarts = new LinkedHashMap<>();
       for (NightPlan night : plan.timetable().nights()) {
-        List<Integer> starts = starts(night, station.zone());
-        if (!starts.isEmpty()) {
-          byStarts.computeIfAbsent(starts, any -> new ArrayList<>()).add(night.night());
-          all.add(night.night());
-        }
+        List<Integer> starts = starts(night.runs(), station.zone());
+        onOneSide(starts, night.night(), byStarts, all);
       }
+      int keyed = station.zone().minutesPerCycle();
       byStarts.forEach(
-          (starts, nights) -> lines.add(line(station.zone(), NightWords.nights(nights), starts)));
+          (starts, days) -> lines.add(line(station.zone(), ownDays(days), keyed, starts)));
     }
-    List<Night> inOrder =
-        plan.timetable().nights().stream().map(NightPlan::night).filter(all::contains).toList();
     return new ScheduleCard(
+        "",
         names.program(part),
-        inOrder.isEmpty() ? "" : NightWords.nights(inOrder),
-        plan.input().plain(),
+        all.isEmpty() ? "" : ownDays(List.copyOf(all)),
+        ScheduleCard.Way.STATION_STARTS,
         List.of(),
         lines,
-        withUndone(ofZoneStarts(part), part));
+        0,
+        "",
+        withUndone(ofZoneStarts(part), part),
+        rounding(part));
+  }
+
+  private static String ownDays(List<Night> days) {
+    return days.get(0).date().isPresent() ? NightWords.nights(days) : weekdays(days);
+  }
+
+  /** Adds the starts of a night on the days of the calendar on which they lie. */
+  private static void onOneSide(
+      List<Integer> starts, Night night, Map<List<Integer>, List<Night>> byStarts, Set<Night> all) {
+    Map<Boolean, List<Integer>> sides =
+        starts.stream().collect(Collectors.partitioningBy(start -> start >= WateringWindow.DAY));
+    sides.forEach(
+        (after, some) -> {
+          if (!some.isEmpty()) {
+            Night day = after ? night.next() : night;
+            byStarts.computeIfAbsent(some, any -> new ArrayList<>()).add(day);
+            all.add(day);
+          }
+        });
   }
 
   /** What of zones that start by themselves does not fit. */
@@ -185,5 +238,33 @@ public final class ScheduleCards {
       }
     }
     return all;
+  }
+
+  /** What rounding adds for the zones of a program that get all they ask for. */
+  private String rounding(ProgramPart part) {
+    Set<Integer> rows =
+        shares.getOrDefault(part, List.of()).stream()
+            .filter(ZoneShare::whole)
+            .map(share -> share.sheet().row())
+            .collect(Collectors.toSet());
+    double sum = 0;
+    List<String> some = new ArrayList<>();
+    Map<Long, ZoneWater> water =
+        plan.timetable().zones().stream()
+            .collect(Collectors.toMap(each -> each.zone().number(), each -> each));
+    for (NightsInput.Station station : plan.input().stations()) {
+      if (plan.weekly() && rows.contains(station.sheet().row())) {
+        ZoneWater its = water.get(station.zone().number());
+        double excess = its.minutesAsked() - station.needAWeek();
+        sum += excess;
+        if (excess >= 1) {
+          some.add("%s by %s min".formatted(NightNames.zone(station.sheet()), Math.round(excess)));
+        }
+      }
+    }
+    return some.isEmpty()
+        ? ""
+        : "Rounding gives %s min a week more than is needed, %s."
+            .formatted(Math.round(sum), String.join(", ", some));
   }
 }

@@ -1,68 +1,28 @@
 package zonewright.nights;
 
+import static zonewright.trade.Sheets.CONTROLLER_ABILITIES;
 import static zonewright.trade.Sheets.NIGHT_RULES;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.SITE;
 
 import java.time.LocalDate;
-import java.util.List;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
-import zonewright.sheet.WordList;
 import zonewright.units.CalendarText;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
 /** Columns of the site and its programs that the timetable keeps to. */
 public final class SiteNights {
-  public static final String ANY_START = "starts each zone by itself";
-  public static final String PROGRAM_STARTS = "starts programs at set times";
-
-  public static final String EVERY_STATION = "every station";
-  public static final String STATIONS_DUE = "stations still due";
-
-  public static final Column CONTROLLER =
-      Column.choice(
-              SITE,
-              "controller",
-              "The controller",
-              new WordList.Fixed(List.of(ANY_START, PROGRAM_STARTS)),
-              ANY_START)
-          .band(NIGHT_RULES)
-          .means(
-              "Whether the controller can start each cycle of each zone at its own time, or starts a program at set times and then runs its stations"
-                  + " one after another, as plain controllers do.")
-          .build();
-
-  public static final Column START_RUNS =
-      Column.choice(
-              SITE,
-              "start-runs",
-              "A start runs",
-              new WordList.Fixed(List.of(EVERY_STATION, STATIONS_DUE)),
-              EVERY_STATION)
-          .band(NIGHT_RULES)
-          .means(
-              "What each start of a program runs on a controller that starts programs at set times: every station, or only those that still need a cycle.")
-          .build();
-
-  public static final Column MOST_PROGRAMS =
-      Column.defaulted(
-              SITE, "most-programs", "Programs it has", QuantityKind.COUNT, Formula.number(4))
-          .band(NIGHT_RULES)
-          .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
-          .means("How many programs a controller has that starts programs at set times.")
-          .source("Common practice, no source: see what your controller offers.")
-          .build();
-
   public static final Column MOST_VALVES =
       Column.defaulted(
               SITE, "most-valves", "Most valves at once", QuantityKind.COUNT, Formula.number(1))
-          .band(NIGHT_RULES)
+          .band(CONTROLLER_ABILITIES)
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(
-              "How many valves may be open at the same time, as far as the flow allows; what the controller and its transformer can do sets the limit.")
+              "How many valves may be open at the same time, as far as the flow allows; what the controller and its transformer can do sets the limit."
+                  + " It counts where the controller starts each zone by itself; programs run one station at a time.")
           .source("One at a time unless typed, which every controller can do.")
           .build();
 

@@ -15,6 +15,7 @@ import zonewright.sheet.Entry;
 import zonewright.timetable.NightRules;
 import zonewright.timetable.WateringDays;
 import zonewright.trade.Sheets;
+import zonewright.water.Controller;
 import zonewright.water.Demand;
 import zonewright.water.WateringPattern;
 
@@ -48,6 +49,19 @@ final class ZonePatterns {
       case WateringPattern.SITE -> Optional.of(onSiteNights(row, apart));
       default -> Optional.empty();
     };
+  }
+
+  /** Returns what keeps the controller from choosing such days, if anything. */
+  Optional<NightsInput.LeftOut.Why> cannot(WateringDays days) {
+    String patterns = word(Controller.DAY_PATTERNS, 0);
+    boolean all = patterns.equals(Controller.ALL_PATTERNS);
+    boolean can = true;
+    if (days instanceof WateringDays.EveryFewDays) {
+      can = all || patterns.equals(Controller.WEEKDAYS_AND_INTERVALS);
+    } else if (days instanceof WateringDays.OddDates || days instanceof WateringDays.EvenDates) {
+      can = all || patterns.equals(Controller.WEEKDAYS_AND_DATES);
+    }
+    return can ? Optional.empty() : Optional.of(NightsInput.LeftOut.Why.OTHER_DAYS);
   }
 
   private WateringDays onSiteNights(int row, int apart) {

@@ -108,6 +108,8 @@ public record ZoneShare(
           case LACKS_FIGURES -> "its cycles, minutes or flow are not known yet";
           case LACKS_DAYS -> "its days are not known yet";
           case TOO_LONG -> "its cycles and soaks fit no night";
+          case OTHER_DAYS -> "the controller cannot choose its days";
+          case OVER_STATIONS -> "the controller has too few stations";
         });
   }
 
@@ -119,6 +121,7 @@ public record ZoneShare(
       case NO_COMMON_HOURS -> "the nights of its program have no hours in common";
       case AFTER_CLOSE -> "the nights are too short";
       case OVER_STARTS -> "the controller has too few starts";
+      case OVER_LONGEST_RUN -> "the controller lets a station run no longer";
       case OVER_PROGRAMS -> "the controller has too few programs";
     };
   }

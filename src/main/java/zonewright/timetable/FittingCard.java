@@ -5,27 +5,30 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * What of a program can be keyed in: so many of its starts, and those of its stations that are done
- * before the hours end, as leaves the fewest minutes undone. A station that is left out lets those
- * after it run earlier, at each start alike.
+ * What of a program can be keyed in on a controller whose starts run stations one after another: so
+ * many of its starts, and those of its stations that are done before the hours end, as leaves the
+ * fewest minutes undone. A station that is left out lets those after it run earlier, at each start
+ * alike.
  */
-final class FittingCard {
+final class FittingCard implements PartCard {
   private final List<WateredZone> zones;
   private final int[] starts;
   private final int gap;
   private final int closes;
   private final int mostStarts;
+  private final List<PlainProgram.Station> stations;
 
+  /**
+   * Chooses.
+   *
+   * @param mostStarts for so many of the starts the controller has programs
+   */
   FittingCard(List<WateredZone> zones, int[] starts, int gap, int closes, int mostStarts) {
     this.zones = zones;
-    this.starts = starts;
+    this.starts = starts.clone();
     this.gap = gap;
     this.closes = closes;
     this.mostStarts = mostStarts;
-  }
-
-  /** The stations that can run, each with how many of the program's starts it takes part in. */
-  List<PlainProgram.Station> stations() {
     List<PlainProgram.Station> best = List.of();
     for (int passes = Math.min(starts.length, mostStarts); passes > 0; passes--) {
       List<PlainProgram.Station> trial = stations(passes);
@@ -33,7 +36,7 @@ final class FittingCard {
         best = trial;
       }
     }
-    return best;
+    stations = best;
   }
 
   private List<PlainProgram.Station> stations(int passes) {
@@ -51,17 +54,22 @@ final class FittingCard {
 
   private static int minutes(List<PlainProgram.Station> stations) {
     return stations.stream()
-        .mapToInt(station -> station.starts() * station.zone().minutesPerCycle())
+        .mapToInt(station -> station.cycles() * station.zone().minutesPerCycle())
         .sum();
   }
 
-  /** The cycles of a night as they run. */
-  static List<ValveRun> runs(List<PlainProgram.Station> stations, int[] starts, int gap) {
+  @Override
+  public List<PlainProgram.Station> stations() {
+    return stations;
+  }
+
+  @Override
+  public List<ValveRun> runs() {
     List<ValveRun> runs = new ArrayList<>();
     int offset = 0;
     for (PlainProgram.Station station : stations) {
       int minutes = station.zone().minutesPerCycle();
-      for (int pass = 0; pass < station.starts(); pass++) {
+      for (int pass = 0; pass < station.cycles(); pass++) {
         int start = starts[pass] + offset;
         runs.add(new ValveRun(station.zone(), pass + 1, start, start + minutes));
       }
@@ -70,15 +78,15 @@ final class FittingCard {
     return runs;
   }
 
-  /** The cycles of a night that cannot run, where they would lie if all did. */
-  List<Undone> undone(List<PlainProgram.Station> stations) {
+  @Override
+  public List<Undone> undone() {
     List<Undone> undone = new ArrayList<>();
     int offset = 0;
     for (WateredZone zone : zones) {
       int done =
           stations.stream()
               .filter(station -> station.zone().equals(zone))
-              .mapToInt(PlainProgram.Station::starts)
+              .mapToInt(PlainProgram.Station::cycles)
               .sum();
       for (int pass = done; pass < zone.cycles(); pass++) {
         Undone.Why why = pass < mostStarts ? Undone.Why.AFTER_CLOSE : Undone.Why.OVER_STARTS;

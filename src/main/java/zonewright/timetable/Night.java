@@ -20,4 +20,9 @@ public record Night(DayOfWeek weekday, Optional<LocalDate> date) {
   public static Night dated(LocalDate date) {
     return new Night(date.getDayOfWeek(), Optional.of(date));
   }
+
+  /** The night a day later. */
+  public Night next() {
+    return new Night(weekday.plus(1), date.map(day -> day.plusDays(1)));
+  }
 }

@@ -22,6 +22,8 @@ import java.util.Set;
  *     mostValvesAtOnce}
  * @param mostStarts most starts a program may have in a night, at least 1
  * @param mostPrograms most programs a controller that starts programs has, at least 1
+ * @param longestRun most minutes a station runs at one start, at least 1
+ * @param minuteStep minutes are keyed in as multiples of it, at least 1
  */
 public record NightRules(
     Map<DayOfWeek, List<WateringWindow>> windows,
@@ -29,7 +31,9 @@ public record NightRules(
     double availableFlow,
     int gapMinutes,
     int mostStarts,
-    int mostPrograms) {
+    int mostPrograms,
+    int longestRun,
+    int minuteStep) {
 
   /** The most valves a site may open at once. */
   public static final int MOST_VALVES = 1000;
@@ -42,10 +46,31 @@ public record NightRules(
     Require.between(gapMinutes, 0, 240, "The gap between valves in minutes");
     Require.between(mostStarts, 1, 1000, "The most starts of a program");
     Require.between(mostPrograms, 1, 1000, "The most programs");
+    Require.between(longestRun, 1, WateringWindow.DAY, "The longest run of a station");
+    Require.between(minuteStep, 1, 60, "The step of minutes");
     clash(windows).ifPresent(found -> Require.that(false, "The windows clash: " + found + "."));
     EnumMap<DayOfWeek, List<WateringWindow>> all = new EnumMap<>(DayOfWeek.class);
     windows.forEach((day, list) -> all.put(day, List.copyOf(sorted(list))));
     windows = Collections.unmodifiableMap(all);
+  }
+
+  /** Rules of a controller that lets a station run as long as need be. */
+  public NightRules(
+      Map<DayOfWeek, List<WateringWindow>> windows,
+      int mostValvesAtOnce,
+      double availableFlow,
+      int gapMinutes,
+      int mostStarts,
+      int mostPrograms) {
+    this(
+        windows,
+        mostValvesAtOnce,
+        availableFlow,
+        gapMinutes,
+        mostStarts,
+        mostPrograms,
+        WateringWindow.DAY,
+        1);
   }
 
   /**
@@ -68,12 +93,27 @@ public record NightRules(
   }
 
   NightRules withMostValves(int count) {
-    return new NightRules(windows, count, availableFlow, gapMinutes, mostStarts, mostPrograms);
+    return new NightRules(
+        windows,
+        count,
+        availableFlow,
+        gapMinutes,
+        mostStarts,
+        mostPrograms,
+        longestRun,
+        minuteStep);
   }
 
   NightRules withWindows(Map<DayOfWeek, List<WateringWindow>> others) {
     return new NightRules(
-        others, mostValvesAtOnce, availableFlow, gapMinutes, mostStarts, mostPrograms);
+        others,
+        mostValvesAtOnce,
+        availableFlow,
+        gapMinutes,
+        mostStarts,
+        mostPrograms,
+        longestRun,
+        minuteStep);
   }
 
   /** Windows that cannot stand as they are. */

@@ -29,8 +29,14 @@ final class PlainWeekPlacer {
    * @param chain its blocks, one a start, with the shortest pauses between them
    * @param nights numbers of its nights
    * @param windows the hours that all its nights have open
+   * @param onOneSide whether all its starts should be before midnight, or all after it
    */
-  record Program(Chain chain, List<Integer> nights, List<WateringWindow> windows) {}
+  record Program(
+      Chain chain, List<Integer> nights, List<WateringWindow> windows, boolean onOneSide) {
+    int closes() {
+      return windows.get(windows.size() - 1).endMinute();
+    }
+  }
 
   /** Starts of each program, and what they are worth; less is better. */
   private static final class Trial {
@@ -128,7 +134,7 @@ final class PlainWeekPlacer {
         end = Math.max(end, to);
         program.nights().forEach(night -> busy[night].set(Math.max(0, from - gap), to + gap));
       }
-      int closes = program.windows().get(program.windows().size() - 1).endMinute();
+      int closes = program.closes();
       for (int night : program.nights()) {
         finish[night] = Math.max(finish[night], end);
         over[night] = Math.max(over[night], end - closes);
@@ -142,9 +148,22 @@ final class PlainWeekPlacer {
   }
 
   private int[] starts(Program program, BitSet taken) {
+    int opens = program.windows().get(0).startMinute() + program.chain().release();
+    int[] starts = starts(program, taken, opens);
+    int last = starts.length - 1;
+    if (program.onOneSide() && KeyedStarts.straddles(starts[0], starts[last])) {
+      int[] after = starts(program, taken, WateringWindow.DAY);
+      if (after[last] + program.chain().minutes(last) <= program.closes()) {
+        return after;
+      }
+    }
+    return starts;
+  }
+
+  private int[] starts(Program program, BitSet taken, int from) {
     Chain chain = program.chain();
     int[] starts = new int[chain.cycles()];
-    int ready = program.windows().get(0).startMinute() + chain.release();
+    int ready = from;
     for (int pass = 0; pass < starts.length; pass++) {
       starts[pass] = firstFree(ready, chain.minutes(pass), program.windows(), taken);
       ready = starts[pass] + chain.minutes(pass) + Math.max(gap, chain.pause(pass));

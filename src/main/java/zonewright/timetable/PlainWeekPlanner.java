@@ -3,12 +3,16 @@ package zonewright.timetable;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -17,10 +21,15 @@ import java.util.Set;
  * program share its days, and its start times are the same on each of them.
  *
  * <p>Each program keeps inside the hours that all its nights have open, and two programs keep apart
- * where they ever share a night. One program runs at a time and one valve is open at a time. What
- * the hours, the starts or the programs of the controller do not suffice for is left undone.
+ * where they ever share a night. One program runs at a time and one valve is open at a time. Where
+ * a program asks for more starts than it may have, or for starts on both sides of midnight, a
+ * second program of the controller takes them. What the hours, the starts or the programs of the
+ * controller do not suffice for is left undone.
  */
 public final class PlainWeekPlanner {
+  private static final List<WateringWindow> UNTIL_MIDNIGHT =
+      List.of(new WateringWindow(0, WateringWindow.DAY));
+
   private final NightRules rules;
   private final StartRuns startRuns;
   private final List<TimetableFinding> findings = new ArrayList<>();
@@ -44,13 +53,27 @@ public final class PlainWeekPlanner {
     private List<ValveRun> runs = List.of();
 
     private List<Undone> undone = List.of();
+    private Optional<Chain> chain = Optional.empty();
     private int finish;
 
     Part(ProgramPart program, List<WateredZone> zones) {
       this.program = program;
       this.zones = ProgramChain.inOrder(zones);
     }
+
+    int closes() {
+      return hours.get(hours.size() - 1).endMinute();
+    }
   }
+
+  /**
+   * What of a part is keyed in.
+   *
+   * @param first with which of the starts each of its programs begins
+   * @param startsKept for how many starts there are programs
+   */
+  private record Keyed(
+      Part part, int[] starts, List<Integer> first, int startsKept, PartCard card) {}
 
   private PlainWeekPlanner(NightRules rules, StartRuns startRuns) {
     this.rules = rules;
@@ -68,7 +91,7 @@ public final class PlainWeekPlanner {
    */
   public static PlainTimetable plan(
       List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
-    PlainTimetable plan = new PlainWeekPlanner(rules, startRuns).run(zones, firstDay);
+    PlainTimetable plan = best(zones, rules, firstDay, startRuns);
     Timetable made = plan.timetable();
     if (made.overrunMinutes() == 0) {
       return plan;
@@ -81,7 +104,30 @@ public final class PlainWeekPlanner {
   /** Plans the site, and leaves it to the caller to seek cures. */
   static Timetable withoutCures(
       List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
-    return new PlainWeekPlanner(rules, startRuns).run(zones, firstDay).timetable();
+    return best(zones, rules, firstDay, startRuns).timetable();
+  }
+
+  /** The first plan after which nothing is left undone, or the one that leaves least. */
+  private static PlainTimetable best(
+      List<WateredZone> zones, NightRules rules, LocalDate firstDay, StartRuns startRuns) {
+    PlainTimetable best = null;
+    Set<List<WateredZone>> tried = new HashSet<>();
+    for (FewerPrograms.Aim aim : FewerPrograms.aims(rules, zones.size())) {
+      PlainWeekPlanner planner = new PlainWeekPlanner(rules, startRuns);
+      List<WateredZone> then = planner.keyedTogether(zones, aim);
+      if (tried.add(then)) {
+        PlainTimetable plan = planner.run(then, firstDay);
+        best = best == null || undone(plan) < undone(best) ? plan : best;
+      }
+      if (undone(best) == 0) {
+        return best;
+      }
+    }
+    return best;
+  }
+
+  private static int undone(PlainTimetable plan) {
+    return plan.timetable().zones().stream().mapToInt(ZoneWater::minutesUndone).sum();
   }
 
   private PlainTimetable run(List<WateredZone> zones, LocalDate firstDay) {
@@ -103,6 +149,17 @@ public final class PlainWeekPlanner {
     List<NightPlan> nights = nights();
     return new PlainTimetable(
         new Timetable(nights, water(zones, nights), findings, List.of()), programs);
+  }
+
+  /** The zones, changed where the controller would else lack programs for those the flow feeds. */
+  private List<WateredZone> keyedTogether(List<WateredZone> zones, FewerPrograms.Aim aim) {
+    List<WateredZone> fed = zones.stream().filter(this::fed).toList();
+    Iterator<WateredZone> then = FewerPrograms.of(fed, rules, startRuns, aim, findings).iterator();
+    return zones.stream().map(zone -> fed(zone) ? then.next() : zone).toList();
+  }
+
+  private boolean fed(WateredZone zone) {
+    return zone.flow() <= rules.availableFlow();
   }
 
   /** Numbers the programs so that those a controller lacks are the ones that ask for least. */
@@ -128,9 +185,9 @@ public final class PlainWeekPlanner {
   private void split(List<WateredZone> zones) {
     Map<Long, Map<Object, List<WateredZone>>> all = new LinkedHashMap<>();
     for (WateredZone zone : zones) {
-      if (zone.flow() <= rules.availableFlow()) {
+      if (fed(zone)) {
         all.computeIfAbsent(zone.program(), any -> new LinkedHashMap<>())
-            .computeIfAbsent(rhythm(zone), any -> new ArrayList<>())
+            .computeIfAbsent(FewerPrograms.rhythm(zone, startRuns), any -> new ArrayList<>())
             .add(zone);
       }
     }
@@ -147,13 +204,6 @@ public final class PlainWeekPlanner {
             findings.add(new TimetableFinding.ProgramSplit(program, examples));
           }
         });
-  }
-
-  /** What all stations of a program must have in common. */
-  private Object rhythm(WateredZone zone) {
-    Object days =
-        zone.days() instanceof WateringDays.ChooseWeekdays free ? free.daysNeeded() : zone.days();
-    return startRuns == StartRuns.EVERY_STATION ? List.of(days, zone.cycles()) : days;
   }
 
   /** A program's waterings, for the choice of its days. */
@@ -178,34 +228,86 @@ public final class PlainWeekPlanner {
   /** Places the programs that the controller has and that find a night. */
   private void place() {
     List<Part> placed = new ArrayList<>();
-    List<PlainWeekPlacer.Program> asked = new ArrayList<>();
     for (Part part : parts) {
       chooseHours(part);
       if (part.place > rules.mostPrograms()) {
         leaveOut(part);
       } else if (!part.nights.isEmpty()) {
-        Chain chain = ProgramChain.of(part.zones, part.hours, rules.gapMinutes());
-        asked.add(new PlainWeekPlacer.Program(chain, part.nights, part.hours));
+        part.chain = Optional.of(chain(part));
         placed.add(part);
       }
     }
-    int[][] starts = PlainWeekPlacer.place(asked, rules.gapMinutes());
-    for (int i = 0; i < placed.size(); i++) {
-      keyIn(placed.get(i), starts[i], asked.get(i).chain());
+    placed.sort(Comparator.comparingInt(part -> part.place));
+    // Starts on one side of midnight take fewer programs, on both sides they take less of the
+    // hours.
+    List<Keyed> oneSide = keyed(placed, true);
+    List<Keyed> bothSides = keyed(placed, false);
+    boolean more = minutes(bothSides) > minutes(oneSide);
+    (more ? bothSides : oneSide).forEach(this::keyIn);
+  }
+
+  private Chain chain(Part part) {
+    return startRuns == StartRuns.CYCLES_AND_SOAKS
+        ? ProgramChain.ofOneStart(part.zones, part.hours, rules.gapMinutes(), rules.longestRun())
+        : ProgramChain.of(part.zones, part.hours, rules.gapMinutes());
+  }
+
+  private List<Keyed> keyed(List<Part> placed, boolean oneSide) {
+    List<PlainWeekPlacer.Program> asked = new ArrayList<>();
+    for (Part part : placed) {
+      asked.add(
+          new PlainWeekPlacer.Program(
+              part.chain.orElseThrow(), part.nights, part.hours, oneSide && !everyNight(part)));
     }
+    int[][] starts = PlainWeekPlacer.place(asked, rules.gapMinutes());
+    int free = rules.mostPrograms() - parts.size();
+    List<Keyed> keyed = new ArrayList<>();
+    for (int i = 0; i < placed.size(); i++) {
+      Keyed one = keyed(placed.get(i), starts[i], 1 + Math.max(0, free));
+      free -= one.first().size() - 1;
+      keyed.add(one);
+    }
+    return keyed;
+  }
+
+  private Keyed keyed(Part part, int[] starts, int most) {
+    List<Integer> first = KeyedStarts.programs(starts, everyNight(part), rules.mostStarts());
+    int kept = first.size() > most ? first.get(most) : starts.length;
+    PartCard card =
+        startRuns == StartRuns.CYCLES_AND_SOAKS
+            ? new FittingSoaks(
+                part.zones, starts[0], rules.gapMinutes(), part.closes(), rules.longestRun())
+            : new FittingCard(part.zones, starts, rules.gapMinutes(), part.closes(), kept);
+    return new Keyed(part, starts, first.subList(0, Math.min(most, first.size())), kept, card);
+  }
+
+  private boolean everyNight(Part part) {
+    return part.nights.size() == calendar.nights().size();
+  }
+
+  /** Minutes of watering in all nights. */
+  private static long minutes(List<Keyed> keyed) {
+    return keyed.stream()
+        .mapToLong(one -> (long) one.card().minutes() * one.part().nights.size())
+        .sum();
   }
 
   /** The hours that the nights of a program have in common; nights that share none are left out. */
   private void chooseHours(Part part) {
     boolean told = false;
+    WateringDays days = part.zones.get(0).days();
+    boolean onDates =
+        days instanceof WateringDays.OddDates || days instanceof WateringDays.EvenDates;
     for (int night : part.due) {
       DayOfWeek day = calendar.nights().get(night).weekday();
-      List<WateringWindow> both =
-          part.nights.isEmpty() ? rules.windowsOn(day) : common(part.hours, rules.windowsOn(day));
+      // What starts after midnight of an odd date would start on an even one.
+      List<WateringWindow> open =
+          onDates ? common(UNTIL_MIDNIGHT, rules.windowsOn(day)) : rules.windowsOn(day);
+      List<WateringWindow> both = part.nights.isEmpty() ? open : common(part.hours, open);
       if (!both.isEmpty()) {
         part.hours = both;
         part.nights.add(night);
-      } else if (!told) {
+      } else if (!told && !part.nights.isEmpty()) {
         DayOfWeek first = calendar.nights().get(part.nights.get(0)).weekday();
         findings.add(new TimetableFinding.NoCommonHours(part.program, first, day));
         told = true;
@@ -236,46 +338,100 @@ public final class PlainWeekPlanner {
       }
     }
     part.undone = undone;
-    add(part, List.of(), List.of(), 0);
+    programs.add(
+        new PlainProgram(
+            part.program,
+            part.place,
+            List.of(),
+            List.of(),
+            List.of(),
+            nights(part),
+            asked(part, 0, 0)));
   }
 
-  private void keyIn(Part part, int[] starts, Chain chain) {
-    int gap = rules.gapMinutes();
-    int closes = part.hours.get(part.hours.size() - 1).endMinute();
-    FittingCard fitting = new FittingCard(part.zones, starts, gap, closes, rules.mostStarts());
-    List<PlainProgram.Station> stations = fitting.stations();
-    part.runs = FittingCard.runs(stations, starts, gap);
-    part.undone = fitting.undone(stations);
+  private List<Night> nights(Part part) {
+    return part.nights.stream().map(night -> calendar.nights().get(night)).toList();
+  }
+
+  private PlainProgram.Asked asked(Part part, int kept, int closes) {
+    int starts = part.chain.map(Chain::cycles).orElse(part.zones.get(0).cycles());
+    return new PlainProgram.Asked(part.zones, starts, kept, part.finish, closes);
+  }
+
+  private void keyIn(Keyed keyed) {
+    Part part = keyed.part();
+    Chain chain = part.chain.orElseThrow();
+    int[] starts = keyed.starts();
+    part.runs = keyed.card().runs();
+    part.undone = keyed.card().undone();
     for (int pass = 0; pass < starts.length; pass++) {
       part.finish = Math.max(part.finish, starts[pass] + chain.minutes(pass));
     }
-    int used = stations.stream().mapToInt(PlainProgram.Station::starts).max().orElse(0);
-    List<Integer> keyed = new ArrayList<>();
-    for (int pass = 0; pass < used; pass++) {
-      keyed.add(starts[pass]);
+    for (int number = 0; number < keyed.first().size(); number++) {
+      int from = keyed.first().get(number);
+      int to =
+          number + 1 < keyed.first().size() ? keyed.first().get(number + 1) : keyed.startsKept();
+      add(keyed, number, from, to);
     }
-    add(part, keyed, stations, closes);
     int longest = ImpossibleZones.longestStretch(part.hours);
     if (chain.minutes(0) > longest) {
       findings.add(new TimetableFinding.StartOverWindow(part.program, chain.minutes(0), longest));
     }
-    for (PlainProgram.Station station : stations) {
-      int free =
-          WateringWindow.DAY
-              - (starts[station.starts() - 1] - starts[0])
-              - station.zone().minutesPerCycle();
-      if (station.starts() > 1 && free < station.zone().soakMinutes()) {
-        findings.add(new TimetableFinding.RestBetweenNights(station.zone()));
-      }
-    }
+    restBetweenNights(part);
   }
 
-  private void add(
-      Part part, List<Integer> starts, List<PlainProgram.Station> stations, int closes) {
-    List<Night> nights = part.nights.stream().map(night -> calendar.nights().get(night)).toList();
+  /** Adds the program of the controller that takes the starts from one to another. */
+  private void add(Keyed keyed, int number, int from, int to) {
+    Part part = keyed.part();
+    boolean oneStart = startRuns == StartRuns.CYCLES_AND_SOAKS;
+    List<PlainProgram.Station> stations = new ArrayList<>();
+    int last = from;
+    for (PlainProgram.Station station : keyed.card().stations()) {
+      int end = oneStart ? to : Math.min(station.cycles(), to);
+      if (end > from) {
+        int cycles = oneStart ? station.cycles() : end - from;
+        stations.add(new PlainProgram.Station(station.zone(), cycles));
+        last = Math.max(last, end);
+      }
+    }
+    if (number > 0 && stations.isEmpty()) {
+      return;
+    }
+    List<Integer> starts = Arrays.stream(keyed.starts(), from, last).boxed().toList();
     PlainProgram.Asked asked =
-        new PlainProgram.Asked(part.zones, part.zones.get(0).cycles(), part.finish, closes);
-    programs.add(new PlainProgram(part.program, part.place, starts, stations, nights, asked));
+        number == 0
+            ? asked(part, keyed.startsKept(), part.closes())
+            : new PlainProgram.Asked(List.of(), 0, 0, 0, part.closes());
+    ProgramPart program = part.program;
+    int place = part.place;
+    if (number > 0) {
+      long others = programs.stream().filter(PlainWeekPlanner::second).count();
+      place = parts.size() + (int) others + 1;
+      program = new ProgramPart(program.program(), place);
+    }
+    List<ValveRun> runs =
+        part.runs.stream()
+            .filter(run -> oneStart || run.cycle() > from && run.cycle() <= to)
+            .toList();
+    programs.add(new PlainProgram(program, place, starts, stations, runs, nights(part), asked));
+  }
+
+  /** Says whether a program takes starts of another that has no room for them. */
+  private static boolean second(PlainProgram program) {
+    return program.asked().zones().isEmpty();
+  }
+
+  private void restBetweenNights(Part part) {
+    Map<WateredZone, List<ValveRun>> byZone = new LinkedHashMap<>();
+    part.runs.forEach(run -> byZone.computeIfAbsent(run.zone(), any -> new ArrayList<>()).add(run));
+    byZone.forEach(
+        (zone, runs) -> {
+          int first = runs.get(0).startMinute();
+          int last = runs.stream().mapToInt(ValveRun::endMinute).max().orElse(first);
+          if (runs.size() > 1 && WateringWindow.DAY - (last - first) < zone.soakMinutes()) {
+            findings.add(new TimetableFinding.RestBetweenNights(zone));
+          }
+        });
   }
 
   private List<NightPlan> nights() {
@@ -295,16 +451,14 @@ public final class PlainWeekPlanner {
   private NightPlan night(Night night, List<WateringWindow> windows, List<Part> here) {
     List<ValveRun> runs = new ArrayList<>();
     List<Undone> undone = new ArrayList<>();
-    List<List<WateredZone>> placed = new ArrayList<>();
+    List<Chain> placed = new ArrayList<>();
     int opens = windows.get(0).startMinute();
     int finish = opens;
     for (Part part : here) {
       runs.addAll(part.runs);
       undone.addAll(part.undone);
       finish = Math.max(finish, part.finish);
-      if (part.finish > 0) {
-        placed.add(part.zones);
-      }
+      part.chain.ifPresent(placed::add);
     }
     runs.sort(Comparator.comparingInt(ValveRun::startMinute));
     int bound = placed.isEmpty() ? opens : ProgramChain.bound(placed, windows, rules.gapMinutes());
@@ -326,9 +480,8 @@ public final class PlainWeekPlanner {
         continue;
       }
       Part part = parts.get(number);
-      List<Night> nights = part.nights.stream().map(night -> calendar.nights().get(night)).toList();
       int asked = calendar.asked(zone.days(), calendar.firstDay(number));
-      balance.add(zone, asked, nights, lost(part));
+      balance.add(zone, asked, nights(part), lost(part));
     }
     return balance.zones();
   }

@@ -54,10 +54,17 @@ final class ProgramChain {
     return new Chain(minutes, pauses, 1, release, wish);
   }
 
+  /** The one start of stations whose cycles and soaks the controller knows, as a block. */
+  static Chain ofOneStart(
+      List<WateredZone> stations, List<WateringWindow> windows, int gap, int longestRun) {
+    Chain turns = of(stations, windows, gap);
+    int minutes = new Interleaving(FittingSoaks.all(stations, longestRun), gap).minutes();
+    return new Chain(new int[] {minutes}, new int[0], 1, turns.release(), turns.wish());
+  }
+
   /** The finish that no start times of the programs beat, in minutes from midnight. */
-  static int bound(List<List<WateredZone>> programs, List<WateringWindow> windows, int gap) {
-    Chain[] chains =
-        programs.stream().map(stations -> of(stations, windows, gap)).toArray(Chain[]::new);
+  static int bound(List<Chain> programs, List<WateringWindow> windows, int gap) {
+    Chain[] chains = programs.toArray(Chain[]::new);
     return windows.get(0).startMinute()
         + LowerBound.of(
             new PlacementProblem(chains, 1, Long.MAX_VALUE / 8, gap, NightPlacer.breaks(windows)));

@@ -66,6 +66,19 @@ public sealed interface TimetableFinding {
     }
   }
 
+  /**
+   * Stations are keyed in with other days or cycles than the sheet has, so that the programs of the
+   * controller suffice; they get no less water.
+   *
+   * @param zones as they are keyed in
+   */
+  record KeyedTogether(long program, List<WateredZone> zones) implements TimetableFinding {
+    /** Keeps a copy. */
+    public KeyedTogether {
+      zones = List.copyOf(zones);
+    }
+  }
+
   /** A night shares no hours with those before it, and the program starts alike on all of them. */
   record NoCommonHours(ProgramPart program, DayOfWeek first, DayOfWeek other)
       implements TimetableFinding {}

@@ -24,12 +24,14 @@ public record Undone(WateredZone zone, int cycle, Why why, OptionalInt startMinu
     AFTER_CLOSE,
     /** The controller has no start left for it. */
     OVER_STARTS,
+    /** The controller lets a station run no longer at one start. */
+    OVER_LONGEST_RUN,
     /** The controller has no program left for it. */
     OVER_PROGRAMS
   }
 
   /** Minutes of watering that are lost. */
   public int minutes() {
-    return zone.minutesPerCycle();
+    return zone.minutesOf(cycle);
   }
 }

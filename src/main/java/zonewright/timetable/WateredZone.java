@@ -15,6 +15,7 @@ import java.util.OptionalInt;
  *     to 1440
  * @param flow flow while it runs, in the unit of the site's available flow; not negative
  * @param days when it waters
+ * @param lastShorter minutes by which the last cycle of a night is shorter than the others
  * @param notBefore minute of the day, 0 to 1439, before which its first cycle of a night should not
  *     start; it counts in nights that are open then
  */
@@ -27,6 +28,7 @@ public record WateredZone(
     int soakMinutes,
     double flow,
     WateringDays days,
+    int lastShorter,
     OptionalInt notBefore)
     implements Subject {
   /** The program of zones that have none. */
@@ -36,6 +38,8 @@ public record WateredZone(
   public WateredZone {
     Require.between(cycles, 1, 96, "Cycles of zone " + number);
     Require.between(minutesPerCycle, 1, WateringWindow.DAY, "Minutes a cycle of zone " + number);
+    Require.between(
+        lastShorter, 0, minutesPerCycle - 1, "Minutes less in the last cycle of zone " + number);
     Require.between(soakMinutes, 0, WateringWindow.DAY, "Soak minutes of zone " + number);
     Require.that(
         flow >= 0 && flow < Double.POSITIVE_INFINITY,
@@ -46,9 +50,34 @@ public record WateredZone(
     }
   }
 
+  /** A zone whose cycles are alike. */
+  public WateredZone(
+      long number,
+      long program,
+      OptionalInt orderWish,
+      int cycles,
+      int minutesPerCycle,
+      int soakMinutes,
+      double flow,
+      WateringDays days,
+      OptionalInt notBefore) {
+    this(
+        number, program, orderWish, cycles, minutesPerCycle, soakMinutes, flow, days, 0, notBefore);
+  }
+
   /** Minutes of watering in one night. */
   public int minutesPerNight() {
-    return cycles * minutesPerCycle;
+    return minutes(cycles);
+  }
+
+  /** Minutes of the first so many cycles of a night. */
+  public int minutes(int some) {
+    return some * minutesPerCycle - (some == cycles ? lastShorter : 0);
+  }
+
+  /** Minutes of one cycle of a night, counted from 1. */
+  int minutesOf(int cycle) {
+    return cycle == cycles ? minutesPerCycle - lastShorter : minutesPerCycle;
   }
 
   /** Minutes from its first start to its last end when nothing but its own soak holds it up. */
@@ -72,11 +101,36 @@ public record WateredZone(
 
   WateredZone withDays(WateringDays others) {
     return new WateredZone(
-        number, program, orderWish, cycles, minutesPerCycle, soakMinutes, flow, others, notBefore);
+        number,
+        program,
+        orderWish,
+        cycles,
+        minutesPerCycle,
+        soakMinutes,
+        flow,
+        others,
+        lastShorter,
+        notBefore);
+  }
+
+  /** The same water in other cycles. */
+  WateredZone with(
+      WateringDays others, int otherCycles, int otherMinutes, int otherSoak, int otherShorter) {
+    return new WateredZone(
+        number,
+        program,
+        orderWish,
+        otherCycles,
+        otherMinutes,
+        otherSoak,
+        flow,
+        others,
+        otherShorter,
+        notBefore);
   }
 
   WateredZone withoutSoak() {
     return new WateredZone(
-        number, program, orderWish, cycles, minutesPerCycle, 0, flow, days, notBefore);
+        number, program, orderWish, cycles, minutesPerCycle, 0, flow, days, lastShorter, notBefore);
   }
 }

@@ -85,6 +85,7 @@ public final class Sheets {
   public static final String BILL = "Bill";
   public static final String SAVED = "Saved";
   public static final String CASH = "Cash";
+  public static final String CONTROLLER_ABILITIES = "Controller";
   public static final String NIGHT_RULES = "Nights";
   public static final String WINDOWS = "Windows";
 

@@ -1,6 +1,7 @@
 package zonewright.water;
 
 import static zonewright.trade.Sheets.SCHEDULE;
+import static zonewright.trade.Sheets.WATER;
 import static zonewright.trade.Sheets.ZONES;
 
 import zonewright.emitters.Emitters;
@@ -29,10 +30,10 @@ public final class CycleAndSoak {
                       Formula.doesNotApply(
                           "no limit",
                           "The soil takes water in as fast as it comes, so none ever stands."))
-                  .otherwise(Soils.SURFACE_STORAGE.over(EXCESS).roundedDownTo(Units.MINUTE)))
+                  .otherwise(Controller.roundedDown(Soils.SURFACE_STORAGE.over(EXCESS))))
           .band(SCHEDULE)
           .means(
-              "Whole minutes the valve may run before water runs off, judged by the rate where the water falls: of drip lines, on the wetted"
+              "Minutes the valve may run before water runs off, rounded down to the controller's step; judged by the rate where the water falls: of drip lines, on the wetted"
                   + " strip.")
           .source(
               "Surface storage ÷ (rate on wetted ground − intake rate), only where the rate is the greater: verified (secondary) in a"
@@ -43,7 +44,8 @@ public final class CycleAndSoak {
       Column.calculated(ZONES, "cycles", "Cycles", QuantityKind.COUNT, cyclesOf(Demand.RUN_TIME))
           .band(SCHEDULE)
           .means("In how many parts the run of a watering day is given.")
-          .source("Run time ÷ longest cycle, rounded up: general practice, from memory.")
+          .source(
+              "Run time ÷ the shorter of longest cycle and the controller's longest run, rounded up: general practice, from memory.")
           .build();
 
   public static final Column CYCLE_MINUTES =
@@ -52,11 +54,11 @@ public final class CycleAndSoak {
               "cycle-minutes",
               "Minutes a cycle",
               QuantityKind.MINUTES,
-              Demand.RUN_TIME.over(CYCLES).roundedUpTo(Units.MINUTE))
+              minutesOf(Demand.RUN_TIME, CYCLES))
           .band(SCHEDULE)
           .means(
-              "Whole minutes of each cycle; together never less than the run time, each never longer than the longest cycle.")
-          .source("Run time ÷ cycles, rounded up.")
+              "Minutes of each cycle; together never less than the run time, each never longer than the longest cycle.")
+          .source("Run time ÷ cycles, rounded up to the controller's step.")
           .build();
 
   public static final Column SOAK =
@@ -75,38 +77,78 @@ public final class CycleAndSoak {
                   + " Texas A&M Water University, Irrigation Cycle and Soak, 30 to 60 min (verified).")
           .build();
 
+  public static final Column MINUTES_GIVEN =
+      Column.calculated(
+              ZONES,
+              "minutes-given",
+              "Minutes given",
+              QuantityKind.MINUTES,
+              Formula.when(Controller.KEEPS_SOAKS)
+                  .then(Demand.RUN_TIME)
+                  .otherwise(CYCLES.times(CYCLE_MINUTES)))
+          .band(WATER)
+          .means(
+              "Minutes the valve really runs on a watering day: cycles times minutes a cycle; the run time itself where the controller keeps the cycles"
+                  + " and makes the last one shorter.")
+          .source("By definition.")
+          .build();
+
+  public static final Column EXCESS_OF_ROUNDING =
+      Column.calculated(
+              ZONES,
+              "rounding-excess",
+              "Rounded up by",
+              QuantityKind.MINUTES,
+              MINUTES_GIVEN.times(Demand.WATERINGS_A_WEEK).minus(Demand.RUN_TIME_PER_WEEK))
+          .band(WATER)
+          .decimals(1, 1)
+          .means(
+              "Minutes a week that are given beyond what is asked for, because cycles are alike and minutes go in steps.")
+          .source("Minutes given × waterings a week − run time a week.")
+          .build();
+
   public static final Column APPLIED =
       Column.calculated(
               ZONES,
               "applied-depth",
               "Depth a watering day",
               QuantityKind.DEPTH,
-              CYCLES.times(CYCLE_MINUTES).times(Emitters.PRECIPITATION_RATE))
+              MINUTES_GIVEN.times(Emitters.PRECIPITATION_RATE))
           .band(SCHEDULE)
           .means("Mean depth that all cycles of a watering day lay down.")
           .source("Time × rate: by definition.")
           .build();
 
-  /** Returns in how many cycles a run of a watering day is given. */
+  /** Returns in how many cycles a run of a watering day is given, at least one. */
   static Formula cyclesOf(Term run) {
     return Formula.when(TAKEN_IN_AT_ONCE)
-        .then(1)
+        .then(parts(run, Controller.LONGEST_RUN))
         .otherwise(
-            Formula.when(LONGEST_CYCLE.below(Formula.amount(1, Units.MINUTE)))
+            Formula.when(LONGEST_CYCLE.below(Controller.MINUTE_STEP))
                 .then(
                     Formula.refused(
                         "runs off",
-                        "water runs off within a minute; use emitters with a lower precipitation rate"))
-                .otherwise(
-                    Formula.larger(
-                        Formula.number(1), run.over(LONGEST_CYCLE).roundedUpTo(Units.ONE))));
+                        "water runs off before the shortest run that can be keyed in is over; use emitters with a lower precipitation rate"))
+                .otherwise(parts(run, Formula.smaller(LONGEST_CYCLE, Controller.LONGEST_RUN))));
+  }
+
+  private static Formula parts(Term run, Term longest) {
+    return Formula.larger(Formula.number(1), run.over(longest).roundedUpTo(Units.ONE));
+  }
+
+  /** Returns the minutes of each of several like cycles. */
+  static Formula minutesOf(Term run, Term cycles) {
+    return Controller.roundedUp(run.over(cycles));
   }
 
   /** Returns the shortest pause after one of several cycles. */
   static Formula soakAfter(Term cycles, Term minutes) {
     return Formula.when(cycles.atMost(1))
         .then(Formula.doesNotApply("none", "One cycle needs no soak."))
-        .otherwise(EXCESS.times(minutes).over(Soils.INTAKE_RATE).roundedUpTo(Units.MINUTE));
+        .otherwise(
+            Formula.larger(
+                Formula.zero(QuantityKind.MINUTES),
+                EXCESS.times(minutes).over(Soils.INTAKE_RATE).roundedUpTo(Units.MINUTE)));
   }
 
   private CycleAndSoak() {}

@@ -248,13 +248,13 @@ public final class Demand {
               onAWateringDay(RUN_TIME_PER_WEEK))
           .band(SCHEDULE)
           .means(
-              "Whole minutes of watering on each watering day: the week's demand over the days it really has.")
-          .source("Rounded up to the step that controllers take.")
+              "Minutes of watering on each watering day: the week's demand over the days it really has, rounded up to the controller's step.")
+          .source("Run time a week ÷ waterings a week, rounded up once.")
           .build();
 
-  /** Returns the whole minutes of a watering day that a week's minutes come to. */
+  /** Returns the minutes to key in for a watering day that a week's minutes come to. */
   static Formula onAWateringDay(Term week) {
-    return week.over(WATERINGS_A_WEEK).roundedUpTo(Units.MINUTE);
+    return Controller.roundedUp(week.over(WATERINGS_A_WEEK));
   }
 
   /**

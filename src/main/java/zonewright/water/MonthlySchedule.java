@@ -1,6 +1,7 @@
 package zonewright.water;
 
 import static zonewright.trade.Sheets.MONTHLY;
+import static zonewright.trade.Sheets.SITE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import zonewright.climate.Climate;
+import zonewright.climate.Peak;
 import zonewright.climate.Rain;
 import zonewright.formula.Condition;
 import zonewright.formula.Formula;
@@ -21,8 +23,9 @@ import zonewright.units.QuantityKind;
 import zonewright.units.Units;
 
 /**
- * Columns of each zone's schedule month by month, twelve of each quantity from one declaration. The
- * watering days stay those of the peak month, so that the percent alone carries the change.
+ * Columns of what each zone needs month by month, twelve of each quantity from one declaration, and
+ * of its schedule in the month shown. The watering days stay those of the peak month, so that the
+ * percent alone carries the change.
  */
 public final class MonthlySchedule {
   public static final Column ZONE =
@@ -31,7 +34,32 @@ public final class MonthlySchedule {
           .means("Number or name of the zone.")
           .build();
 
+  /** The month that sheets and cards show. */
+  public static final Column MONTH =
+      Column.choice(SITE, "month-shown", "Month shown", new WordList.RowsOf(Sheets.MONTHS))
+          .band(Sheets.CLIMATE)
+          .optional()
+          .means(
+              "The month whose minutes, cycles and water the sheet Monthly, the nights and the page to key in show. The peak month where it is left"
+                  + " blank.")
+          .build();
+
+  public static final Column MONTH_NUMBER =
+      Column.calculated(
+              SITE,
+              "month-shown-number",
+              "Number of the month shown",
+              QuantityKind.COUNT,
+              Formula.when(MONTH.given())
+                  .then(Climate.NUMBER.inRowOf(MONTH))
+                  .otherwise(Peak.POSITION))
+          .band(Sheets.CLIMATE)
+          .means("Its place in the year; that of the peak month where none is chosen.")
+          .source("By definition.")
+          .build();
+
   private static final String OF_THE_MONTH = " in %s";
+  private static final String THE_MONTH = "Month shown";
 
   /** Landscape coefficients, January first. */
   public static final List<Column> COEFFICIENTS =
@@ -137,78 +165,82 @@ public final class MonthlySchedule {
                           + " (Grant County), Monthly Sprinkler Runtime Adjustment (verified); by zone and with rain, derived.")
                   .build());
 
-  /** Whole minutes of a watering day, January first. */
-  public static final List<Column> RUN_TIMES =
-      each(
-          month ->
-              Column.calculated(
-                      MONTHLY,
-                      id("run-time", month),
-                      name("Run time", month),
-                      QuantityKind.MINUTES,
-                      Demand.onAWateringDay(
-                          Demand.RUN_TIME_PER_WEEK.times(PERCENTS.get(month - 1))))
-                  .band("Run time a watering day")
-                  .means(
-                      said(
-                          "Whole minutes of watering on each watering day%s; the days stay.",
-                          month))
-                  .source("Run time a week × percent ÷ waterings a week, rounded up once.")
-                  .build());
+  /** The percent of the month shown. */
+  public static final Column PERCENT =
+      Column.calculated(
+              MONTHLY,
+              "percent",
+              "Percent",
+              QuantityKind.SHARE,
+              Formula.nth(MONTH_NUMBER, PERCENTS))
+          .band(THE_MONTH)
+          .means("What the zone asks of its baseline in the month shown.")
+          .source("The percent of that month.")
+          .build();
 
-  /** Cycles of a watering day, January first. */
-  public static final List<Column> CYCLES =
-      each(
-          month ->
-              Column.calculated(
-                      MONTHLY,
-                      id("cycles", month),
-                      name("Cycles", month),
-                      QuantityKind.COUNT,
-                      Formula.when(waters(month))
-                          .then(CycleAndSoak.cyclesOf(RUN_TIMES.get(month - 1)))
-                          .otherwise(0))
-                  .band("Cycles")
-                  .means(said("In how many parts the run is given%s; 0 where none is.", month))
-                  .source("As in the peak month, worked out anew for the month's run time.")
-                  .build());
+  public static final Column DAYS =
+      Column.calculated(
+              MONTHLY,
+              "watering-days",
+              Demand.WATERING_DAYS.name(),
+              QuantityKind.COUNT,
+              Demand.WATERING_DAYS)
+          .band(THE_MONTH)
+          .means("Days a week the zone is watered; the same in all months.")
+          .source("By definition.")
+          .build();
 
-  /** Whole minutes of a cycle, January first. */
-  public static final List<Column> CYCLE_MINUTES =
-      each(
-          month ->
-              Column.calculated(
-                      MONTHLY,
-                      id("cycle-minutes", month),
-                      name("Minutes a cycle", month),
-                      QuantityKind.MINUTES,
-                      Formula.when(waters(month))
-                          .then(
-                              RUN_TIMES
-                                  .get(month - 1)
-                                  .over(CYCLES.get(month - 1))
-                                  .roundedUpTo(Units.MINUTE))
-                          .otherwise(
-                              Formula.doesNotApply("none", "The zone is not watered that month.")))
-                  .band("Minutes a cycle")
-                  .means(said("Whole minutes of each cycle%s.", month))
-                  .source("Run time ÷ cycles, rounded up.")
-                  .build());
+  public static final Column RUN_TIME =
+      Column.calculated(
+              MONTHLY,
+              "run-time",
+              "Run time",
+              QuantityKind.MINUTES,
+              Demand.onAWateringDay(Demand.RUN_TIME_PER_WEEK.times(PERCENT)))
+          .band(THE_MONTH)
+          .means("Minutes of watering on each watering day of the month shown; the days stay.")
+          .source("Run time a week × percent ÷ waterings a week, rounded up once.")
+          .build();
 
-  /** Shortest soaks, January first. */
-  public static final List<Column> SOAKS =
-      each(
-          month ->
-              Column.calculated(
-                      MONTHLY,
-                      id("soak", month),
-                      name("Soak", month),
-                      QuantityKind.MINUTES,
-                      CycleAndSoak.soakAfter(CYCLES.get(month - 1), CYCLE_MINUTES.get(month - 1)))
-                  .band("Shortest soak")
-                  .means(said("Shortest pause after a cycle%s.", month))
-                  .source("As in the peak month, worked out anew for the month's cycle.")
-                  .build());
+  private static final Condition WATERS = RUN_TIME.above(Formula.zero(QuantityKind.MINUTES));
+
+  public static final Column CYCLES =
+      Column.calculated(
+              MONTHLY,
+              "cycles",
+              "Cycles",
+              QuantityKind.COUNT,
+              Formula.when(WATERS).then(CycleAndSoak.cyclesOf(RUN_TIME)).otherwise(0))
+          .band(THE_MONTH)
+          .means("In how many parts the run is given in the month shown; 0 where none is.")
+          .source("As in the peak month, worked out anew for the month's run time.")
+          .build();
+
+  public static final Column CYCLE_MINUTES =
+      Column.calculated(
+              MONTHLY,
+              "cycle-minutes",
+              "Minutes a cycle",
+              QuantityKind.MINUTES,
+              Formula.when(WATERS)
+                  .then(CycleAndSoak.minutesOf(RUN_TIME, CYCLES))
+                  .otherwise(Formula.doesNotApply("none", "The zone is not watered that month.")))
+          .band(THE_MONTH)
+          .means("Minutes of each cycle in the month shown.")
+          .source("Run time ÷ cycles, rounded up to the controller's step.")
+          .build();
+
+  public static final Column SOAK =
+      Column.calculated(
+              MONTHLY,
+              "soak",
+              "Shortest soak",
+              QuantityKind.MINUTES,
+              CycleAndSoak.soakAfter(CYCLES, CYCLE_MINUTES))
+          .band(THE_MONTH)
+          .means("Shortest pause after a cycle in the month shown.")
+          .source("As in the peak month, worked out anew for the month's cycle.")
+          .build();
 
   /** The month's number where it needs most, and 0 where it needs less. */
   private static Formula ifGreatest(int month) {
@@ -229,10 +261,6 @@ public final class MonthlySchedule {
     Formula use = Climate.DAILY_REFERENCE_ET.inRow(number).times(COEFFICIENTS.get(month - 1));
     return Formula.larger(
         Formula.zero(QuantityKind.DAILY_DEPTH), use.minus(Rain.DAILY_EFFECTIVE.inRow(number)));
-  }
-
-  private static Condition waters(int month) {
-    return RUN_TIMES.get(month - 1).above(Formula.amount(0, Units.MINUTE));
   }
 
   /** Returns a column for each month, made from the month's number. */
@@ -261,17 +289,9 @@ public final class MonthlySchedule {
 
   /** Returns all columns in their usual order. */
   public static List<Column> all() {
+    List<Column> shown = List.of(ZONE, PERCENT, DAYS, RUN_TIME, CYCLES, CYCLE_MINUTES, SOAK);
     List<Column> peak = List.of(GREATEST_NEED, OWN_PEAK_NUMBER, OWN_PEAK);
-    return Stream.of(
-            List.of(ZONE),
-            COEFFICIENTS,
-            NET_DEMANDS,
-            peak,
-            PERCENTS,
-            RUN_TIMES,
-            CYCLES,
-            CYCLE_MINUTES,
-            SOAKS)
+    return Stream.of(shown, COEFFICIENTS, NET_DEMANDS, peak, PERCENTS)
         .flatMap(List::stream)
         .toList();
   }

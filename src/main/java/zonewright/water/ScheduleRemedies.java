@@ -61,7 +61,7 @@ final class ScheduleRemedies {
     int most = (int) book.number(SiteRules.DAYS_ALLOWED.reference(), 0);
     for (int days = now + 1; days <= Math.min(most, DAYS_A_WEEK); days++) {
       trial.type(Demand.WATERING_DAYS, days);
-      if (trial.number(CycleAndSoak.CYCLES) <= trial.number(SiteRules.MOST_CYCLES)) {
+      if (trial.number(CycleAndSoak.CYCLES) <= trial.number(Controller.STARTS)) {
         return Optional.of(
             new Edits(book).set(Demand.WATERING_DAYS.reference(), row, new Entry.Figure(days)));
       }

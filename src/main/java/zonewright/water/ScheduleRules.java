@@ -49,11 +49,11 @@ public final class ScheduleRules {
               "too-many-cycles",
               Severity.CHECK,
               ZONES,
-              CycleAndSoak.CYCLES.above(SiteRules.MOST_CYCLES),
+              CycleAndSoak.CYCLES.above(Controller.STARTS).and(Controller.STARTS_STATIONS),
               CycleAndSoak.CYCLES,
               "needs {0} cycles a day, the controller starts at most {1}",
               "water on more days, or use emitters with a lower precipitation rate than {2}; of drip lines, type the strip they wet",
-              List.of(CycleAndSoak.CYCLES, SiteRules.MOST_CYCLES, Emitters.PRECIPITATION_RATE))
+              List.of(CycleAndSoak.CYCLES, Controller.STARTS, Emitters.PRECIPITATION_RATE))
           .curedBy("Water it on more days", ScheduleRemedies::moreDays);
 
   private static final Rule FLOW_TOO_GREAT =

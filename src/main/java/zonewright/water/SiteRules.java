@@ -88,15 +88,6 @@ public final class SiteRules {
         .build();
   }
 
-  public static final Column MOST_CYCLES =
-      Column.defaulted(
-              SITE, "most-cycles", "Most cycles a day", QuantityKind.COUNT, Formula.number(4))
-          .band(RULES)
-          .within(Bounds.from(1, 99, Units.ONE).wholeNumbers())
-          .means("How many times a day the controller can start one program.")
-          .source("Common practice, no source: see what your controller offers.")
-          .build();
-
   /** What the supply gives; declared with the supply it follows from. */
   public static final Column AVAILABLE_FLOW = Supply.AVAILABLE_FLOW;
 

@@ -357,14 +357,23 @@ final class PlainLoop {
     double[] cycles = out(CycleAndSoak.CYCLES);
     double[] cycleMinutes = out(CycleAndSoak.CYCLE_MINUTES);
     double[] soak = out(CycleAndSoak.SOAK);
-    double[] given = out(ZoneBudget.MINUTES_GIVEN);
+    double[] given = out(CycleAndSoak.MINUTES_GIVEN);
+    double[] excess = out(CycleAndSoak.EXCESS_OF_ROUNDING);
+    double[] waterings = out(Demand.WATERING_DAYS);
+    double[] week = out(Demand.RUN_TIME_PER_WEEK);
     for (int i = 0; i < count; i++) {
       boolean atOnce = atMost(rate[i], intake[i]);
       longest[i] = atOnce ? NONE : down(60 * storage[i] / (rate[i] - intake[i]));
-      cycles[i] = atOnce ? 1 : longest[i] < 1 ? NONE : up(run[i] / longest[i]);
+      double most = PlainMonths.LONGEST_RUN;
+      cycles[i] =
+          atOnce
+              ? Math.max(1, up(run[i] / most))
+              : longest[i] < 1 ? NONE : up(run[i] / Math.min(longest[i], most));
       cycleMinutes[i] = up(over(run[i], cycles[i]));
-      soak[i] = cycles[i] > 1 ? up((rate[i] - intake[i]) * cycleMinutes[i] / intake[i]) : NONE;
+      double soaking = (rate[i] - intake[i]) * cycleMinutes[i] / intake[i];
+      soak[i] = cycles[i] > 1 ? Math.max(0, up(soaking)) : NONE;
       given[i] = cycles[i] * cycleMinutes[i];
+      excess[i] = given[i] * waterings[i] - week[i];
       applied[i] = given[i] * mean[i] / 60;
     }
   }
@@ -372,7 +381,7 @@ final class PlainLoop {
   private void volumes() {
     double[] flow = out(Emitters.ZONE_FLOW);
     double[] days = out(Demand.WATERING_DAYS);
-    double[] given = out(ZoneBudget.MINUTES_GIVEN);
+    double[] given = out(CycleAndSoak.MINUTES_GIVEN);
     double[] perDay = out(ZoneBudget.VOLUME_PER_WATERING_DAY);
     double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
     double[] perPeakMonth = out(ZoneBudget.VOLUME_PEAK_MONTH);

@@ -26,15 +26,20 @@ import zonewright.water.MonthlySchedule;
 final class PlainMonths {
   private static final int MONTHS = 12;
 
+  /** Minutes that the usual controller runs a station at most. */
+  static final double LONGEST_RUN = 240;
+
   private final int count;
   private final double[] et = new double[MONTHS];
   private final double[] rain = new double[MONTHS];
   private final double[] days = new double[MONTHS];
   private final double[][] typed;
+  private final int shown;
   private final Map<Column, double[]> results;
 
   PlainMonths(Book book, Map<Column, double[]> results) {
     this.results = results;
+    shown = (int) book.number(MonthlySchedule.MONTH_NUMBER.reference(), 0) - 1;
     count = book.rows(Sheets.ZONES);
     typed = new double[MONTHS][count];
     for (int month = 0; month < MONTHS; month++) {
@@ -94,32 +99,51 @@ final class PlainMonths {
       }
     }
     System.arraycopy(perYear, 0, out(ZoneBudget.VOLUME_PER_YEAR), 0, count);
+    shown();
   }
 
   private void schedule(int month) {
     double[] need = out(MonthlySchedule.NET_DEMANDS.get(month));
     double[] net = out(Demand.NET_DEMAND);
+    double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
+    double[] percent = out(MonthlySchedule.PERCENTS.get(month));
+    double[] volume = out(MonthlyVolume.VOLUMES.get(month));
+    for (int i = 0; i < count; i++) {
+      percent[i] = atMost(net[i], 0) ? Double.NaN : over(need[i], net[i]);
+      volume[i] = perWeek[i] / 7 * days[month] * percent[i];
+    }
+  }
+
+  /** The schedule of the month shown. */
+  private void shown() {
     double[] week = out(Demand.RUN_TIME_PER_WEEK);
     double[] wateringDays = out(Demand.WATERING_DAYS);
     double[] rate = out(Emitters.WETTED_RATE);
     double[] intake = out(Soils.INTAKE_RATE);
     double[] longest = out(CycleAndSoak.LONGEST_CYCLE);
-    double[] perWeek = out(ZoneBudget.VOLUME_PER_WEEK);
-    double[] percent = out(MonthlySchedule.PERCENTS.get(month));
-    double[] run = out(MonthlySchedule.RUN_TIMES.get(month));
-    double[] cycles = out(MonthlySchedule.CYCLES.get(month));
-    double[] minutes = out(MonthlySchedule.CYCLE_MINUTES.get(month));
-    double[] soak = out(MonthlySchedule.SOAKS.get(month));
-    double[] volume = out(MonthlyVolume.VOLUMES.get(month));
+    double[] percents = out(MonthlySchedule.PERCENTS.get(shown));
+    double[] percent = out(MonthlySchedule.PERCENT);
+    double[] run = out(MonthlySchedule.RUN_TIME);
+    double[] cycles = out(MonthlySchedule.CYCLES);
+    double[] minutes = out(MonthlySchedule.CYCLE_MINUTES);
+    double[] soak = out(MonthlySchedule.SOAK);
+    System.arraycopy(percents, 0, percent, 0, count);
+    System.arraycopy(wateringDays, 0, out(MonthlySchedule.DAYS), 0, count);
+    System.arraycopy(
+        out(MonthlyVolume.VOLUMES.get(shown)), 0, out(MonthlyVolume.OF_THE_MONTH), 0, count);
     for (int i = 0; i < count; i++) {
-      percent[i] = atMost(net[i], 0) ? Double.NaN : over(need[i], net[i]);
       run[i] = up(over(week[i] * percent[i], wateringDays[i]));
       boolean atOnce = atMost(rate[i], intake[i]);
-      double parts = atOnce ? 1 : longest[i] < 1 ? Double.NaN : up(run[i] / longest[i]);
+      double parts =
+          atOnce
+              ? Math.max(1, up(run[i] / LONGEST_RUN))
+              : longest[i] < 1 ? Double.NaN : up(run[i] / Math.min(longest[i], LONGEST_RUN));
       cycles[i] = Double.isNaN(run[i]) ? Double.NaN : run[i] > 0 ? parts : 0;
       minutes[i] = run[i] > 0 ? up(over(run[i], cycles[i])) : Double.NaN;
-      soak[i] = cycles[i] > 1 ? up((rate[i] - intake[i]) * minutes[i] / intake[i]) : Double.NaN;
-      volume[i] = perWeek[i] / 7 * days[month] * percent[i];
+      soak[i] =
+          cycles[i] > 1
+              ? Math.max(0, up((rate[i] - intake[i]) * minutes[i] / intake[i]))
+              : Double.NaN;
     }
   }
 }

@@ -180,9 +180,11 @@ class PeakMonthLawsTest {
   @Label("a zone is watered in every month in which it needs water")
   void aZoneIsWateredInEveryMonthInWhichItNeedsWater(@ForAll long seed) {
     Site site = new Site(seed);
-    for (int zone = 0; zone < ZONES; zone++) {
-      for (int month = 0; month < 12; month++) {
-        double run = site.number(MonthlySchedule.RUN_TIMES.get(month), zone);
+    for (int month = 0; month < 12; month++) {
+      site.type(MonthlySchedule.MONTH, 0, Climate.MONTH_NAMES.get(month));
+      site.enter();
+      for (int zone = 0; zone < ZONES; zone++) {
+        double run = site.number(MonthlySchedule.RUN_TIME, zone);
         if (site.need(zone, month) > 1e-6) {
           assertThat(run).isPositive();
         } else if (site.greatest(zone) > 0) {

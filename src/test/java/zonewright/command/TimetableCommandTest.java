@@ -55,11 +55,19 @@ class TimetableCommandTest {
 
   @Test
   void aCardThatDoesNotFitSaysSoFirst() {
-    String out = run("--cards", "--plain").out();
-    assertThat(out)
-        .containsPattern("Program [AB].*\nDOES NOT FIT\n  This program ")
-        .contains(
-            "would be program 5 of a controller that has 4, so nothing of it can be keyed in.");
+    assertThat(run("--cards").out())
+        .containsPattern("Program A.*\nDOES NOT FIT\n  Zone 11 asks for 9 starts a night ")
+        .contains("  Way out: Water on more days, zone 11 on 3 days a week: then everything fits.")
+        .contains("lacks 55 min a week");
+  }
+
+  /** Nine cycles where four starts a program are to be had: days and cycles are shared. */
+  @Test
+  void theDemoGardenCanBeKeyedIntoAPlainController() {
+    CommandRun run = run("--cards", "--plain");
+    String out = run.out();
+    assertThat(run.code()).isZero();
+    assertThat(out).contains("Program A: ", "Program D, zones of B: ").doesNotContain("Program E");
     assertThat(out.lines().filter(line -> line.startsWith("Start times: ")))
         .hasSizeLessThanOrEqualTo(4)
         .allMatch(line -> line.split(",", -1).length <= 4);

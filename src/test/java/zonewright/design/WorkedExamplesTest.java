@@ -249,8 +249,8 @@ class WorkedExamplesTest {
     assertThat(zone.number(Soils.SURFACE_STORAGE)).isCloseTo(storage, half(0.01));
     assertThat(zone.number(CycleAndSoak.LONGEST_CYCLE)).isEqualTo(minutes);
     assertThat(zone.working(CycleAndSoak.LONGEST_CYCLE))
-        .contains("= " + unrounded)
-        .endsWith("rounded down");
+        .contains("÷ 1 min = " + unrounded)
+        .endsWith("rounded down) × 1 min");
   }
 
   @ParameterizedTest(name = "{0}")
@@ -283,7 +283,7 @@ class WorkedExamplesTest {
   void aSoilThatFloodsWithinAMinuteIsRefusedAndSaysWhatToDo() {
     OneZone zone = protocolZone("clay", "15", "10", "2.56 in");
     assertThat(zone.outcome(CycleAndSoak.CYCLES).sentence())
-        .contains("water runs off within a minute")
+        .contains("water runs off before the shortest run that can be keyed in is over")
         .contains("lower precipitation rate");
   }
 

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JDialog;
 import javax.swing.JList;
 import javax.swing.JMenu;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.fieldwork.CatchTests;
 import zonewright.trade.Sheets;
+import zonewright.water.Controller;
 
 /** The nights in a window of their own and as a calendar, the menu of the field, the groups. */
 @Tag("window")
@@ -149,5 +151,26 @@ class DeskNightsTest {
     desk.press("ctrl PAGE_UP");
     desk.press("ctrl 8");
     assertThat(desk.ask(() -> desk.window().deck().frontTable())).isEqualTo(Sheets.USE);
+  }
+
+  @Test
+  void whatIsKeyedInIsTickedAndKeptWithTheDesign() {
+    desk.choose("Key this in");
+    JDialog window =
+        Arrays.stream(Window.getWindows())
+            .filter(each -> each.isShowing() && "key in".equals(each.getName()))
+            .map(JDialog.class::cast)
+            .findFirst()
+            .orElseThrow();
+    desk.waitUntil(
+        "steps to key in", () -> desk.ask(() -> in(window, JCheckBox.class).isPresent()));
+    JCheckBox box = desk.ask(() -> in(window, JCheckBox.class).orElseThrow());
+    desk.act(box::doClick);
+    String kept = desk.ask(() -> desk.book().outcome(Controller.KEYED_IN.reference(), 0).text());
+    assertThat(kept).endsWith(box.getText().replace(';', ','));
+    desk.act(() -> desk.book().undo());
+    desk.waitUntil(
+        "the tick is taken back",
+        () -> desk.ask(() -> !in(window, JCheckBox.class).orElseThrow().isSelected()));
   }
 }

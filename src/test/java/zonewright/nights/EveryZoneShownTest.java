@@ -18,6 +18,7 @@ import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
 import zonewright.timetable.WateringWindow;
 import zonewright.trade.Sheets;
+import zonewright.water.Controller;
 import zonewright.water.SiteRules;
 import zonewright.water.WateringPattern;
 
@@ -30,14 +31,14 @@ class EveryZoneShownTest {
     String[] closes = {"22:00", "23:00", "01:00", "04:00", "07:00"};
     garden.typeAll(NightSheet.CLOSES, closes[random.nextInt(closes.length)]);
     garden.type(SiteRules.AVAILABLE_FLOW, 0, 10 + random.nextInt(40) + " gpm");
-    garden.type(SiteRules.MOST_CYCLES, 0, String.valueOf(1 + random.nextInt(4)));
-    garden.type(SiteNights.MOST_PROGRAMS, 0, String.valueOf(1 + random.nextInt(4)));
+    garden.type(Controller.STARTS, 0, String.valueOf(1 + random.nextInt(4)));
+    garden.type(Controller.PROGRAMS, 0, String.valueOf(1 + random.nextInt(4)));
     if (random.nextBoolean()) {
-      garden.type(SiteNights.CONTROLLER, 0, SiteNights.PROGRAM_STARTS);
+      garden.type(Controller.KIND, 0, Controller.PROGRAM_STARTS);
       garden.type(
-          SiteNights.START_RUNS,
+          Controller.START_RUNS,
           0,
-          random.nextBoolean() ? SiteNights.EVERY_STATION : SiteNights.STATIONS_DUE);
+          random.nextBoolean() ? Controller.EVERY_STATION : Controller.STATIONS_DUE);
     }
     String[] patterns = {WateringPattern.SITE, WateringPattern.ODD, WateringPattern.EVEN};
     garden.type(WateringPattern.PATTERN, 0, patterns[random.nextInt(patterns.length)]);
@@ -175,13 +176,13 @@ class EveryZoneShownTest {
   @Test
   void aCardSaysFirstWhatDoesNotFit() {
     Garden garden = new Garden();
-    garden.type(SiteNights.CONTROLLER, 0, SiteNights.PROGRAM_STARTS);
-    garden.type(SiteNights.MOST_PROGRAMS, 0, "2").type(SiteRules.MOST_CYCLES, 0, "2");
+    garden.type(Controller.KIND, 0, Controller.PROGRAM_STARTS);
+    garden.type(Controller.PROGRAMS, 0, "1").type(Controller.STARTS, 0, "2");
     garden.typeAll(NightSheet.CLOSES, "22:30");
     List<ScheduleCard> cards = ScheduleCards.of(garden.plan());
     String said = String.join("\n", cards.stream().flatMap(c -> c.misfits().stream()).toList());
     assertThat(said)
-        .contains("a controller that has 2, so nothing of it can be keyed in")
+        .contains("a controller that has 1, so nothing of it can be keyed in")
         .contains("not placed, the controller has too few programs");
     assertThat(cards).anyMatch(card -> card.lines().isEmpty() && card.starts().isEmpty());
     for (ScheduleCard card : cards) {

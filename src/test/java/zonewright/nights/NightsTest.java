@@ -13,6 +13,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
+import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.SiteRules;
@@ -46,7 +47,7 @@ class NightsTest {
       List<ValveRun> runs = garden.runsOf(station.sheet().row());
       int row = station.sheet().row();
       // The controller starts a zone no oftener than this; the rest is left undone and said.
-      double cycles = Math.min(number(CycleAndSoak.CYCLES, row), number(SiteRules.MOST_CYCLES, 0));
+      double cycles = Math.min(number(CycleAndSoak.CYCLES, row), number(Controller.STARTS, 0));
       double expected = cycles * number(Demand.WATERING_DAYS, row);
       assertThat(runs).hasSize((int) expected);
       assertThat(runs)
@@ -206,11 +207,11 @@ class NightsTest {
 
   @Test
   void aPlainControllerHasOneSetOfStartsForAllDaysOfAProgram() {
-    garden.type(SiteNights.CONTROLLER, 0, SiteNights.PROGRAM_STARTS);
+    garden.type(Controller.KIND, 0, Controller.PROGRAM_STARTS);
     NightsPlan plan = garden.plan();
     assertThat(plan.programs()).isNotEmpty();
     for (ScheduleCard card : ScheduleCards.of(plan)) {
-      assertThat(card.startsProgram()).isTrue();
+      assertThat(card.way()).isEqualTo(ScheduleCard.Way.START_A_CYCLE);
       for (ScheduleCard.Line line : card.lines()) {
         assertThat(line.starts()).hasSize(line.cycles());
         assertThat(

@@ -17,6 +17,7 @@ import zonewright.timetable.NightRules;
 import zonewright.timetable.ProgramPart;
 import zonewright.timetable.TimetableFinding;
 import zonewright.timetable.WateredZone;
+import zonewright.water.Controller;
 
 /** Whatever the planner finds is said in whole sentences, made of names that hold anything. */
 class PlannerWordsTest {
@@ -45,6 +46,7 @@ class PlannerWordsTest {
         new TimetableFinding.StartOverWindow(program, 130, 120),
         new TimetableFinding.StartOverWindow(new ProgramPart(WateredZone.NO_PROGRAM, 1), 130, 120),
         new TimetableFinding.ProgramSplit(zone.program(), List.of(zone, zone)),
+        new TimetableFinding.KeyedTogether(zone.program(), List.of(zone, zone)),
         new TimetableFinding.NoCommonHours(program, MON, THU),
         new TimetableFinding.RestBetweenNights(zone),
         new TimetableFinding.RestOverWeeksEnd());
@@ -106,11 +108,11 @@ class PlannerWordsTest {
   void namesThatLookLikeSentencesBreakNone() {
     for (String name : List.of("N. side", "x; y. Then (2)")) {
       Garden named = new Garden().firstZones(6);
-      named.type(SiteNights.CONTROLLER, 0, SiteNights.PROGRAM_STARTS);
+      named.type(Controller.KIND, 0, Controller.PROGRAM_STARTS);
       named.nameProgram(0, name).type(Facts.ZONE_NAME, 0, name);
       named.typeAll(NightSheet.CLOSES, "22:30");
       Garden plain = new Garden().firstZones(6);
-      plain.type(SiteNights.CONTROLLER, 0, SiteNights.PROGRAM_STARTS);
+      plain.type(Controller.KIND, 0, Controller.PROGRAM_STARTS);
       plain.typeAll(NightSheet.CLOSES, "22:30");
       // The program is the first of its sheet, the zone the first of its own, whatever their names.
       assertThat(said(named))

@@ -209,7 +209,8 @@ class PlainWeekPlannerTest {
   /** What is keyed in, run as the controller would, is what the nights say, whatever is asked. */
   @Property(tries = 150)
   void whatIsKeyedInIsWhatTheNightsSay(
-      @ForAll long seed, @ForAll StartRuns startRuns, @ForAll @IntRange(max = 3) int gap) {
+      @ForAll long seed, @ForAll boolean stillDue, @ForAll @IntRange(max = 3) int gap) {
+    StartRuns startRuns = stillDue ? StartRuns.STATIONS_STILL_DUE : StartRuns.EVERY_STATION;
     Random random = new Random(seed);
     List<WateredZone> zones = zones(random, 2 + random.nextInt(12), 3);
     int opens = random.nextInt(600);
@@ -238,13 +239,15 @@ class PlainWeekPlannerTest {
   /** Runs programs as the controller would: at each start, its stations in order. */
   private static List<ValveRun> keyedIn(List<PlainProgram> programs, StartRuns startRuns, int gap) {
     List<ValveRun> runs = new ArrayList<>();
+    Map<Long, Integer> cycles = new HashMap<>();
     for (PlainProgram program : programs) {
       for (int pass = 0; pass < program.startMinutes().size(); pass++) {
         int minute = program.startMinutes().get(pass);
         for (PlainProgram.Station station : program.stations()) {
-          if (startRuns == StartRuns.EVERY_STATION || pass < station.starts()) {
+          if (startRuns == StartRuns.EVERY_STATION || pass < station.cycles()) {
             int end = minute + station.zone().minutesPerCycle();
-            runs.add(new ValveRun(station.zone(), pass + 1, minute, end));
+            int cycle = cycles.merge(station.zone().number(), 1, Integer::sum);
+            runs.add(new ValveRun(station.zone(), cycle, minute, end));
             minute = end + gap;
           }
         }
@@ -273,7 +276,7 @@ class PlainWeekPlannerTest {
   @Test
   void whatTheStartsOfTheControllerDoNotSufficeForIsLeftUndone() {
     NightRules rules =
-        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 2, 99);
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 2, 1);
     PlainTimetable plan =
         plan(
             rules,
@@ -285,6 +288,76 @@ class PlainWeekPlannerTest {
     assertThat(plan.timetable().zones())
         .extracting(zone -> zone.minutesPlaced() + " of " + zone.minutesAsked() + zone.undone())
         .containsExactly("20 of 30{OVER_STARTS=10}", "0 of 5{OVER_FLOW=5}");
+  }
+
+  /** Three starts of a controller with two a program: a second program takes the third. */
+  @Test
+  void startsThatAProgramHasNoRoomForAreTakenByAnother() {
+    NightRules rules =
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 2, 2);
+    PlainTimetable plan = plan(rules, StartRuns.EVERY_STATION, Sites.zone(1, 3, 10, 20, 5));
+    assertThat(plan.programs())
+        .extracting(program -> program.place() + " " + program.startMinutes())
+        .containsExactly("1 [0, 30]", "2 [60]");
+    assertThat(plan.timetable().fits()).isTrue();
+  }
+
+  /**
+   * A start at 00:30 of Monday's night is one of Tuesday's, and of no program with one at 23:30.
+   */
+  @Test
+  void allStartsOfAProgramAreOnOneSideOfMidnight() {
+    WateredZone twice = Sites.zone(1, 2, 10, 50, 5);
+    NightRules wide =
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(1410, 240)).windows(), 1, 20, 0, 4, 1);
+    PlainProgram after = plan(wide, StartRuns.EVERY_STATION, twice).programs().get(0);
+    assertThat(after.startMinutes()).containsExactly(1440, 1500);
+    assertThat(after.startDays()).containsExactly(Night.weekly(DayOfWeek.TUESDAY));
+    NightRules narrow =
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(1410, 50)).windows(), 1, 20, 0, 4, 2);
+    assertThat(plan(narrow, StartRuns.EVERY_STATION, twice).programs())
+        .extracting(program -> program.startMinutes() + " " + program.startDays().get(0).weekday())
+        .containsExactly("[1410] MONDAY", "[1470] TUESDAY");
+  }
+
+  /** By hand: 8, 5, then 3 min to wait for the first station's soak of 8, then 8 again. */
+  @Test
+  void aControllerThatKeepsSoaksFillsThemWithOtherStations() {
+    PlainTimetable plan =
+        plan(
+            Sites.rules(1, 20, 0, Sites.window(300, 600)),
+            StartRuns.CYCLES_AND_SOAKS,
+            Sites.zone(1, 2, 8, 8, 5),
+            Sites.zone(2, 1, 5, 0, 5));
+    assertThat(plan.programs().get(0).startMinutes()).containsExactly(300);
+    assertThat(plan.timetable().nights().get(0).runs())
+        .extracting(run -> run.zone().number() + " " + run.startMinute() + " " + run.endMinute())
+        .containsExactly("1 300 308", "2 308 313", "1 316 324");
+  }
+
+  /** Five rhythms and two programs: cycles and days are shared, and no zone gets less. */
+  @Test
+  void zonesShareDaysAndCyclesWhereProgramsAreFew() {
+    NightRules rules =
+        new NightRules(Sites.rules(1, 20, 0, Sites.window(0, 600)).windows(), 1, 20, 0, 4, 2);
+    WateredZone[] zones = {
+      zone(1, 1, 1, 20, 0, 3),
+      zone(2, 1, 2, 10, 20, 3),
+      zone(3, 1, 3, 6, 15, 3),
+      zone(4, 1, 1, 30, 0, 2),
+      zone(5, 1, 2, 7, 20, 4)
+    };
+    PlainTimetable plan = plan(rules, StartRuns.EVERY_STATION, zones);
+    assertThat(plan.timetable().fits()).isTrue();
+    assertThat(plan.programs()).hasSize(2);
+    for (int i = 0; i < zones.length; i++) {
+      int days = ((WateringDays.ChooseWeekdays) zones[i].days()).daysNeeded();
+      ZoneWater water = plan.timetable().zones().get(i);
+      assertThat(water.minutesPlaced()).isGreaterThanOrEqualTo(days * zones[i].minutesPerNight());
+      assertThat(water.zone().minutesPerCycle()).isLessThanOrEqualTo(zones[i].minutesPerCycle());
+    }
+    assertThat(plan.timetable().findings())
+        .anyMatch(finding -> finding instanceof TimetableFinding.KeyedTogether);
   }
 
   @Test

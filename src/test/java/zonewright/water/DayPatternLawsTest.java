@@ -11,6 +11,7 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.climate.Rain;
 import zonewright.design.Demo;
@@ -21,12 +22,12 @@ import zonewright.units.UnitSystem;
 
 /** A month's run is worked out with the same waterings a week as the daily run is. */
 class DayPatternLawsTest {
-  private static final List<List<Column>> MONTHLY =
+  private static final List<Column> MONTHLY =
       List.of(
-          MonthlySchedule.RUN_TIMES,
+          MonthlySchedule.RUN_TIME,
           MonthlySchedule.CYCLES,
           MonthlySchedule.CYCLE_MINUTES,
-          MonthlySchedule.SOAKS);
+          MonthlySchedule.SOAK);
 
   private static final List<Column> DAILY =
       List.of(Demand.RUN_TIME, CycleAndSoak.CYCLES, CycleAndSoak.CYCLE_MINUTES, CycleAndSoak.SOAK);
@@ -68,7 +69,7 @@ class DayPatternLawsTest {
     for (int zone = 0; zone < 12; zone++) {
       double run = Math.ceil(number(Demand.RUN_TIME_PER_WEEK, zone) / aWeek - 1e-6);
       assertThat(number(Demand.RUN_TIME, zone)).isEqualTo(run);
-      assertThat(number(MonthlySchedule.RUN_TIMES.get(6), zone)).isEqualTo(run);
+      assertThat(number(MonthlySchedule.RUN_TIME, zone)).isEqualTo(run);
     }
   }
 
@@ -81,24 +82,28 @@ class DayPatternLawsTest {
       randomDays(random, zone);
     }
     enter();
-    for (int zone = 0; zone < 12; zone++) {
-      boolean found = false;
-      for (int month = 0; month < 12; month++) {
+    boolean[] found = new boolean[12];
+    for (int month = 0; month < 12; month++) {
+      type(MonthlySchedule.MONTH, 0, Climate.MONTH_NAMES.get(month));
+      enter();
+      for (int zone = 0; zone < 12; zone++) {
         double percent = number(MonthlySchedule.PERCENTS.get(month), zone);
         double week = number(Demand.RUN_TIME_PER_WEEK, zone) * percent;
-        assertThat(number(MonthlySchedule.RUN_TIMES.get(month), zone))
+        assertThat(number(MonthlySchedule.RUN_TIME, zone))
             .isCloseTo(
                 Math.ceil(week / number(Demand.WATERINGS_A_WEEK, zone) - 1e-9), within(1e-9));
         if (percent == 1) {
-          found = true;
+          found[zone] = true;
           for (int i = 0; i < DAILY.size(); i++) {
-            assertThat(number(MONTHLY.get(i).get(month), zone))
+            assertThat(number(MONTHLY.get(i), zone))
                 .as("%s of zone %d in month %d", DAILY.get(i), zone + 1, month + 1)
                 .isEqualTo(Double.valueOf(number(DAILY.get(i), zone)));
           }
         }
       }
-      assertThat(found).as("a month at 100 %% for zone %d", zone + 1).isTrue();
+    }
+    for (int zone = 0; zone < 12; zone++) {
+      assertThat(found[zone]).as("a month at 100 %% for zone %d", zone + 1).isTrue();
     }
   }
 

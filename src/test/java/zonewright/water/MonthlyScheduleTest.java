@@ -31,6 +31,10 @@ class MonthlyScheduleTest {
     garden.book().perform(garden.edits().typed(column.reference(), row, text));
   }
 
+  private void show(int month) {
+    type(MonthlySchedule.MONTH, 0, Climate.MONTH_NAMES.get(month));
+  }
+
   private int zones() {
     return garden.book().rows(Sheets.ZONES);
   }
@@ -39,10 +43,10 @@ class MonthlyScheduleTest {
   void thePeakMonthIsTheBaselineItself() {
     for (int zone = 0; zone < zones(); zone++) {
       assertThat(number(MonthlySchedule.PERCENTS.get(6), zone)).isCloseTo(1, within(1e-12));
-      assertThat(number(MonthlySchedule.RUN_TIMES.get(6), zone))
-          .isEqualTo(number(Demand.RUN_TIME, zone));
-      assertThat(number(MonthlySchedule.CYCLES.get(6), zone))
-          .isEqualTo(number(CycleAndSoak.CYCLES, zone));
+      assertThat(number(MonthlySchedule.RUN_TIME, zone)).isEqualTo(number(Demand.RUN_TIME, zone));
+      assertThat(number(MonthlySchedule.CYCLES, zone)).isEqualTo(number(CycleAndSoak.CYCLES, zone));
+      assertThat(number(MonthlyVolume.OF_THE_MONTH, zone))
+          .isEqualTo(number(MonthlyVolume.VOLUMES.get(6), zone));
       assertThat(number(MonthlyVolume.VOLUMES.get(6), zone))
           .isCloseTo(number(ZoneBudget.VOLUME_PEAK_MONTH, zone), within(1e-6));
     }
@@ -51,12 +55,13 @@ class MonthlyScheduleTest {
   /** The rules of cycle and soak hold for each month's own run time. */
   @Test
   void cyclesGiveTheWholeRunOfEachMonthAndNeverRunOff() {
-    for (int zone = 0; zone < zones(); zone++) {
-      double longest = number(CycleAndSoak.LONGEST_CYCLE, zone);
-      for (int month = 0; month < 12; month++) {
-        double run = number(MonthlySchedule.RUN_TIMES.get(month), zone);
-        double cycles = number(MonthlySchedule.CYCLES.get(month), zone);
-        double minutes = number(MonthlySchedule.CYCLE_MINUTES.get(month), zone);
+    for (int month = 0; month < 12; month++) {
+      show(month);
+      for (int zone = 0; zone < zones(); zone++) {
+        double longest = number(CycleAndSoak.LONGEST_CYCLE, zone);
+        double run = number(MonthlySchedule.RUN_TIME, zone);
+        double cycles = number(MonthlySchedule.CYCLES, zone);
+        double minutes = number(MonthlySchedule.CYCLE_MINUTES, zone);
         assertThat(cycles * minutes).isGreaterThanOrEqualTo(run);
         assertThat(cycles).isEqualTo(Double.isNaN(longest) ? 1 : Math.ceil(run / longest));
         if (!Double.isNaN(longest)) {
@@ -69,15 +74,16 @@ class MonthlyScheduleTest {
   /** A month with a quarter of the demand has about a quarter of the minutes, not a sixteenth. */
   @Test
   void thePercentIsTakenOnceAndTheWateringDaysStay() {
-    for (int zone = 0; zone < zones(); zone++) {
-      for (int month = 0; month < 12; month++) {
+    for (int month = 0; month < 12; month++) {
+      show(month);
+      for (int zone = 0; zone < zones(); zone++) {
         double percent = number(MonthlySchedule.PERCENTS.get(month), zone);
+        assertThat(number(MonthlySchedule.PERCENT, zone)).isEqualTo(percent);
         double exact =
             number(Demand.RUN_TIME_PER_WEEK, zone)
                 * percent
                 / number(Demand.WATERINGS_A_WEEK, zone);
-        assertThat(number(MonthlySchedule.RUN_TIMES.get(month), zone))
-            .isBetween(exact - 1e-6, exact + 1);
+        assertThat(number(MonthlySchedule.RUN_TIME, zone)).isBetween(exact - 1e-6, exact + 1);
       }
     }
   }
@@ -139,8 +145,9 @@ class MonthlyScheduleTest {
         .isEqualTo(new Outcome.Words("June"));
     assertThat(number(MonthlySchedule.PERCENTS.get(5), 0)).isEqualTo(1);
     assertThat(number(Demand.RUN_TIME, 0)).isPositive();
-    assertThat(number(MonthlySchedule.RUN_TIMES.get(6), 0)).isZero();
-    assertThat(number(MonthlySchedule.CYCLES.get(6), 0)).isZero();
+    show(6);
+    assertThat(number(MonthlySchedule.RUN_TIME, 0)).isZero();
+    assertThat(number(MonthlySchedule.CYCLES, 0)).isZero();
   }
 
   @Test
@@ -160,9 +167,10 @@ class MonthlyScheduleTest {
   @Test
   void aMonthWithoutAValueIsNamed() {
     type(Climate.PLACE, 0, "");
-    assertThat(garden.book().outcome(MonthlySchedule.RUN_TIMES.get(2).reference(), 0).sentence())
+    show(2);
+    assertThat(garden.book().outcome(MonthlySchedule.RUN_TIME.reference(), 0).sentence())
         .contains("needs")
         .contains("Climate place");
-    assertThat(MonthlySchedule.all()).hasSize(1 + 7 * 12 + 3);
+    assertThat(MonthlySchedule.all()).hasSize(1 + 6 + 3 * 12 + 3);
   }
 }

@@ -29,6 +29,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import zonewright.climate.Climate;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.picture.Drawing;
@@ -49,6 +50,7 @@ import zonewright.sheet.Entry;
 import zonewright.timetable.NightPlan;
 import zonewright.trade.Sheets;
 import zonewright.units.CalendarText;
+import zonewright.water.MonthlySchedule;
 
 /** The nights in a window of their own: which night, which month, and the night itself. */
 public final class NightsWindow {
@@ -182,6 +184,7 @@ public final class NightsWindow {
         event -> {
           if (!filling && months.getSelectedItem() instanceof Share share) {
             percent.setValue(Math.min(MOST_PERCENT, share.percent()));
+            showMonth(share.name());
           }
         });
     percent.setName("percent");
@@ -195,6 +198,27 @@ public final class NightsWindow {
             later.restart();
           }
         });
+  }
+
+  /** Lets the sheet Monthly and the page to key in show the same month. */
+  private void showMonth(String name) {
+    Entry month = Climate.MONTH_NAMES.contains(name) ? new Entry.Words(name) : Entry.BLANK;
+    Book book = open.book();
+    if (!book.entry(MonthlySchedule.MONTH.reference(), 0).equals(month)) {
+      book.perform(new Edits(book).set(MonthlySchedule.MONTH.reference(), 0, month));
+    }
+  }
+
+  /** Takes the percent of the month that the design shows. */
+  private void takeMonth() {
+    String shown = open.book().outcome(MonthlySchedule.MONTH.reference(), 0).text();
+    int share =
+        MonthBook.months(open.book()).stream()
+            .filter(month -> month.name().equals(shown))
+            .mapToInt(month -> (int) Math.round(month.share() * 100))
+            .findFirst()
+            .orElse(100);
+    percent.setValue(Math.min(MOST_PERCENT, share));
   }
 
   private void fillMonths() {
@@ -218,6 +242,7 @@ public final class NightsWindow {
 
   /** Shows the window. */
   public void open() {
+    takeMonth();
     refresh();
     dialog.setVisible(true);
     list.requestFocusInWindow();

@@ -80,7 +80,7 @@ public final class StandardViews {
           CycleAndSoak.APPLIED,
           SiteNeed.COUNTED_COEFFICIENT,
           ZoneBudget.WEIGHTED_AREA,
-          ZoneBudget.MINUTES_GIVEN,
+          CycleAndSoak.MINUTES_GIVEN,
           ZoneBudget.VOLUME_PER_WATERING_DAY);
 
   private static final Set<Column> PRICED =
@@ -149,7 +149,7 @@ public final class StandardViews {
     boolean step =
         Set.of(
                 ZoneBudget.WEIGHTED_AREA,
-                ZoneBudget.MINUTES_GIVEN,
+                CycleAndSoak.MINUTES_GIVEN,
                 Ordinance.SPECIAL,
                 Ordinance.SPECIAL_AREA,
                 Ordinance.ZONE_FACTOR,

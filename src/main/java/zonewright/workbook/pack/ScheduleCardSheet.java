@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import zonewright.design.Design;
+import zonewright.nights.MonthBook;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ScheduleCard;
 import zonewright.nights.ScheduleCards;
+import zonewright.nights.WaysOut;
 import zonewright.workbook.kit.CellStyleName;
 
 /** What someone keys into the controller: a page for each program. */
@@ -56,14 +58,15 @@ final class ScheduleCardSheet implements PackSheet {
       return;
     }
     Set<String> taken = new HashSet<>();
+    List<String> ways = WaysOut.of(book.design().book(), plan.get());
     for (ScheduleCard card : ScheduleCards.of(plan.get())) {
-      write(book.page(name(card, taken), false, 12, 32, 10, 9, 10, 20, 34), book, card);
+      write(book.page(name(card, taken), false, 12, 32, 11, 11, 10, 20, 28, 20), book, card, ways);
     }
   }
 
   /** A sheet's name holds no letters that files forbid, and is not taken twice. */
   private String name(ScheduleCard card, Set<String> taken) {
-    String plain = card.program().replaceAll("[\\[\\]:*?/\\\\'\\p{Cntrl}]", " ").strip();
+    String plain = called(card).replaceAll("[\\[\\]:*?/\\\\'\\p{Cntrl}]", " ").strip();
     String shortened =
         plain.length() > LONGEST_NAME ? plain.substring(0, LONGEST_NAME).strip() : plain;
     String name = title() + " " + (shortened.isEmpty() ? "–" : shortened);
@@ -75,49 +78,73 @@ final class ScheduleCardSheet implements PackSheet {
     return free;
   }
 
-  private static void write(Page page, PackBook book, ScheduleCard card) {
+  private static String called(ScheduleCard card) {
+    return card.letter().isEmpty() ? card.program() : card.letter();
+  }
+
+  private static void write(Page page, PackBook book, ScheduleCard card, List<String> ways) {
     page.title(card.title(), "Schedule card of " + book.project() + ", for the peak month.")
         .restingOnClimate();
     if (!card.misfits().isEmpty()) {
       page.band("Does not fit: key in what stands here, and see to the rest");
       card.misfits().forEach(misfit -> page.across(misfit, CellStyleName.CAUTION));
+      if (!ways.isEmpty()) {
+        page.across("Ways out, the cheapest first:", CellStyleName.NAME);
+        ways.forEach(way -> page.across(way, CellStyleName.PLAIN));
+      }
       page.next();
     }
     if (card.lines().isEmpty()) {
       return;
     }
-    page.words(0, "Days", CellStyleName.NAME).across(1, card.nights(), CellStyleName.PLAIN);
+    boolean keepsSoaks = card.way() == ScheduleCard.Way.CYCLE_AND_SOAK;
+    page.words(0, "Days", CellStyleName.NAME).across(1, card.days(), CellStyleName.PLAIN);
+    if (!card.starts().isEmpty()) {
+      page.words(0, "Start times", CellStyleName.NAME)
+          .across(1, String.join(", ", card.starts()), CellStyleName.PLAIN);
+      page.words(0, "Done at", CellStyleName.NAME)
+          .across(
+              1,
+              card.finish() + ", after " + card.minutes() + " min of watering",
+              CellStyleName.PLAIN);
+    }
+    List<String> percents =
+        MonthBook.toKeyIn(book.design().book()).stream().map(MonthBook.Month::percent).toList();
     page.words(0, "Percent", CellStyleName.NAME)
         .across(
             1,
-            "100: the minutes are those of the peak month. Other months get their percent, or a sensor sets it.",
+            "100 in the peak month, whose minutes these are; a sensor sets it, or by hand: "
+                + String.join(", ", percents),
             CellStyleName.PLAIN);
-    if (card.startsProgram()) {
-      page.words(0, "Start times", CellStyleName.NAME)
-          .across(1, String.join(", ", card.starts()), CellStyleName.PLAIN);
-    }
+    page.across(card.way().sentence(), CellStyleName.PLAIN);
     page.next();
     page.headings(
         "Station",
         "Where",
-        "Minutes a cycle",
-        "Cycles",
+        keepsSoaks ? "Run time (min)" : "Minutes a cycle",
+        keepsSoaks ? "Longest cycle (min)" : "Cycles",
         "Soak at least (min)",
-        "Nights",
-        card.startsProgram() ? "Will run at" : "Start times");
+        "Days",
+        card.starts().isEmpty() ? "Start times" : "Will run at",
+        "");
     for (ScheduleCard.Line line : card.lines()) {
       page.words(0, line.zone().name(), CellStyleName.NAME)
           .words(1, line.zone().place(), CellStyleName.PLAIN)
           .number(2, line.minutes(), "0", CellStyleName.CALCULATED)
-          .number(3, line.cycles(), "0", CellStyleName.CALCULATED);
-      if (line.cycles() > 1) {
+          .number(
+              3, keepsSoaks ? line.longestCycle() : line.cycles(), "0", CellStyleName.CALCULATED);
+      if (line.soak() > 0) {
         page.number(4, line.soak(), "0", CellStyleName.CALCULATED);
       } else {
         page.words(4, "none", CellStyleName.CALCULATED);
       }
-      page.words(5, line.nights(), CellStyleName.PLAIN)
+      page.words(5, line.days(), CellStyleName.PLAIN)
           .words(6, String.join(", ", line.starts()), CellStyleName.PLAIN)
+          .words(7, line.lacks(), CellStyleName.CAUTION)
           .next();
+    }
+    if (!card.rounding().isEmpty()) {
+      page.across(card.rounding(), CellStyleName.PLAIN);
     }
     page.next().band("Take care");
     CAUTIONS.forEach(caution -> page.across(caution, CellStyleName.CAUTION));

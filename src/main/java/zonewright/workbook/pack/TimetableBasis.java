@@ -11,6 +11,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
+import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.SiteRules;
@@ -27,12 +28,15 @@ final class TimetableBasis {
       List.of(
           SiteNights.MOST_VALVES,
           SiteNights.GAP,
-          SiteRules.MOST_CYCLES,
-          SiteNights.MOST_PROGRAMS,
+          Controller.STARTS,
+          Controller.PROGRAMS,
+          Controller.STATIONS,
+          Controller.LONGEST_RUN,
+          Controller.DAY_PATTERNS,
           SiteRules.AVAILABLE_FLOW,
           SiteNights.FIRST_NIGHT,
-          SiteNights.CONTROLLER,
-          SiteNights.START_RUNS,
+          Controller.KIND,
+          Controller.START_RUNS,
           SiteNights.START_WISH,
           NightSheet.OPENS,
           NightSheet.CLOSES,

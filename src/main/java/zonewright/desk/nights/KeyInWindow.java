@@ -1,0 +1,281 @@
+package zonewright.desk.nights;
+
+import java.awt.BorderLayout;
+import java.awt.Window;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+import org.jdesktop.swingx.JXPanel;
+import org.jdesktop.swingx.ScrollableSizeHint;
+import zonewright.climate.Climate;
+import zonewright.climate.Peak;
+import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.Prose;
+import zonewright.nights.KeySteps;
+import zonewright.nights.MonthBook;
+import zonewright.nights.NightsPlan;
+import zonewright.nights.WaysOut;
+import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
+import zonewright.water.MonthlySchedule;
+
+/**
+ * What to key into the controller, program by program, each step to be ticked as it is done; the
+ * ticks are kept in the design.
+ */
+public final class KeyInWindow {
+  private final OpenDesign open;
+  private final JDialog dialog;
+  private final JComboBox<String> months = new JComboBox<>();
+  private final JLabel progress = new JLabel(" ");
+  private final JXPanel pages = new JXPanel(new MigLayout("insets 6 18 18 18, wrap 1", "[grow]"));
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "ways out");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private Optional<NightsPlan> shown = Optional.empty();
+  private List<String> ways = List.of();
+  private final Map<String, JCheckBox> boxes = new LinkedHashMap<>();
+  private Optional<MonthBook.Month> month = Optional.empty();
+  private boolean filling;
+
+  /**
+   * Makes the window; it is not shown yet.
+   *
+   * @param printed writes the pages to print
+   * @param looked leads to where it is written down what the garden looks like after some weeks
+   */
+  public KeyInWindow(Window owner, OpenDesign open, Runnable printed, Runnable looked) {
+    this.open = open;
+    dialog = new JDialog(owner, "Key this in");
+    dialog.setName("key in");
+    dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
+    months.setName("month shown");
+    months.getAccessibleContext().setAccessibleName("Month shown");
+    months.addActionListener(event -> chosen());
+    pages.setScrollableHeightHint(ScrollableSizeHint.NONE);
+    JScrollPane scroll = new JScrollPane(pages);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.getVerticalScrollBar().setUnitIncrement(24);
+    dialog.add(head(printed, looked), BorderLayout.PAGE_START);
+    dialog.add(scroll, BorderLayout.CENTER);
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event -> dialog.setVisible(false),
+            KeyStroke.getKeyStroke("ESCAPE"),
+            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    DialogSize.set(dialog, 760, 720);
+    dialog.setLocationRelativeTo(owner);
+  }
+
+  private JPanel head(Runnable printed, Runnable looked) {
+    JPanel head = new JPanel(new MigLayout("insets 10 18 6 18, gap 8"));
+    JLabel words = new JLabel("Percent of");
+    words.setLabelFor(months);
+    head.add(words);
+    head.add(months);
+    head.add(progress, "pushx");
+    head.add(button("Save to print …", "One program a page, as PDF", printed));
+    head.add(
+        button(
+            "After some weeks",
+            "Write down what was seen, too dry, right or too wet; the findings then advise the site, the zone or the climate value",
+            () -> {
+              dialog.setVisible(false);
+              looked.run();
+            }));
+    return head;
+  }
+
+  private static JButton button(String name, String tip, Runnable action) {
+    JButton button = new JButton(name);
+    button.setToolTipText(tip);
+    button.addActionListener(event -> action.run());
+    return button;
+  }
+
+  private void chosen() {
+    if (filling) {
+      return;
+    }
+    Book book = open.book();
+    String month = months.getSelectedIndex() == 0 ? "" : (String) months.getSelectedItem();
+    Entry entry = month.isEmpty() ? Entry.BLANK : new Entry.Words(month);
+    book.perform(new Edits(book).set(MonthlySchedule.MONTH.reference(), 0, entry));
+    refresh();
+  }
+
+  /** Shows the window. */
+  public void open() {
+    refresh();
+    dialog.setVisible(true);
+  }
+
+  /** Takes the look over after it changed. */
+  public void restyle() {
+    SwingUtilities.updateComponentTreeUI(dialog);
+  }
+
+  /** Closes the window for good. */
+  public void close() {
+    worker.shutdownNow();
+    dialog.dispose();
+  }
+
+  /** Shows the design as it is now, where the window is seen. */
+  public void refreshShown() {
+    if (dialog.isShowing()) {
+      refresh();
+    }
+  }
+
+  private void refresh() {
+    fillMonths();
+    Optional<NightsPlan> plan = open.design().nights().known();
+    if (!plan.equals(shown)) {
+      ways = List.of();
+      plan.filter(made -> !made.complete()).ifPresent(this::seekWays);
+    }
+    Optional<MonthBook.Month> now = KeySteps.month(open.book());
+    boolean same = plan.equals(shown) && now.equals(month) && ticksShown();
+    shown = plan;
+    month = now;
+    if (!same || boxes.isEmpty()) {
+      fill();
+    }
+  }
+
+  /** Says whether the ticks are those of the design: undo takes some back. */
+  private boolean ticksShown() {
+    Set<String> done = KeySteps.ticked(open.book());
+    return boxes.entrySet().stream()
+        .allMatch(each -> each.getValue().isSelected() == done.contains(each.getKey()));
+  }
+
+  private void fillMonths() {
+    Book book = open.book();
+    filling = true;
+    months.removeAllItems();
+    String peak = book.outcome(Peak.MONTH.reference(), 0).text();
+    months.addItem("the peak month" + (peak.isEmpty() ? "" : ", " + peak));
+    Climate.MONTH_NAMES.forEach(months::addItem);
+    String chosen = book.outcome(MonthlySchedule.MONTH.reference(), 0).text();
+    months.setSelectedIndex(chosen.isEmpty() ? 0 : 1 + Climate.MONTH_NAMES.indexOf(chosen));
+    filling = false;
+  }
+
+  private void seekWays(NightsPlan plan) {
+    Book book = open.book();
+    BookSnapshot snapshot = book.snapshot();
+    worker.submit(
+        () -> {
+          List<String> found = WaysOut.of(new Book(book.schema(), snapshot), plan);
+          SwingUtilities.invokeLater(
+              () -> {
+                if (shown.equals(Optional.of(plan))) {
+                  ways = found;
+                  fill();
+                }
+              });
+        });
+  }
+
+  private void fill() {
+    pages.removeAll();
+    boxes.clear();
+    List<KeySteps.Page> all = shown.map(plan -> KeySteps.of(plan, open.book())).orElse(List.of());
+    all.forEach(page -> fill(page, all));
+    if (all.isEmpty()) {
+      pages.add(
+          new Prose("There is nothing to key in: no zone has its cycles, minutes and flow yet."),
+          "growx, wmin 200");
+    }
+    List<String> percents =
+        MonthBook.toKeyIn(open.book()).stream().map(MonthBook.Month::percent).toList();
+    if (!all.isEmpty() && !percents.isEmpty()) {
+      pages.add(heading("Percent of the months"), "gaptop 18");
+      pages.add(new Prose(String.join("   ", percents)).styled("large"), "growx, wmin 200");
+    }
+    count();
+    pages.revalidate();
+    pages.repaint();
+  }
+
+  private static JLabel heading(String words) {
+    JLabel label = new JLabel(words);
+    label.putClientProperty("FlatLaf.styleClass", "h2");
+    return label;
+  }
+
+  private void fill(KeySteps.Page page, List<KeySteps.Page> all) {
+    pages.add(heading(page.card().title()), "gaptop 14");
+    if (!page.card().misfits().isEmpty()) {
+      pages.add(misfits(page), "growx, wmin 200");
+    }
+    Set<String> done = KeySteps.ticked(open.book());
+    for (KeySteps.Step step : page.steps()) {
+      JCheckBox box = new JCheckBox(step.words(), done.contains(step.key()));
+      box.putClientProperty("FlatLaf.styleClass", "h3.regular");
+      box.addActionListener(
+          event -> {
+            Book book = open.book();
+            book.perform(KeySteps.tick(book, all, step, box.isSelected()));
+            count();
+          });
+      boxes.put(step.key(), box);
+      pages.add(box, "gapleft 8");
+    }
+    String total =
+        page.card().finish().isEmpty()
+            ? ""
+            : "%s min of watering, done at %s. "
+                .formatted(page.card().minutes(), page.card().finish());
+    if (!page.steps().isEmpty()) {
+      pages.add(
+          new Prose(total + page.card().way().sentence() + " " + page.card().rounding())
+              .coloured("Zonewright.muted"),
+          "growx, wmin 200, gapleft 8");
+    }
+  }
+
+  /** What does not fit, by how much, and the ways out, before anything to key in. */
+  private JPanel misfits(KeySteps.Page page) {
+    JPanel box = new JPanel(new MigLayout("insets 8 12 8 12, wrap 1", "[grow]"));
+    box.setBorder(BorderFactory.createLineBorder(heading("").getForeground()));
+    box.add(new Prose("This does not fit").styled("h4"), "growx, wmin 180");
+    page.card().misfits().forEach(words -> box.add(new Prose(words), "growx, wmin 180"));
+    if (!ways.isEmpty()) {
+      box.add(new Prose("Ways out, the cheapest first").styled("h4"), "growx, wmin 180");
+      ways.forEach(words -> box.add(new Prose(words), "growx, wmin 180"));
+    }
+    return box;
+  }
+
+  private void count() {
+    long done = boxes.values().stream().filter(JCheckBox::isSelected).count();
+    progress.setText("%s of %s keyed in".formatted(done, boxes.size()));
+  }
+}
