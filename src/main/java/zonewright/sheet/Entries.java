@@ -4,10 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import zonewright.formula.Outcome;
 import zonewright.units.QuantityText;
+import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 
 /** Between what people type and what cells hold. */
 public final class Entries {
+  /** As many words are told, where none is like what was typed. */
+  private static final int FEW = 4;
+
   private Entries() {}
 
   /** Reads what was typed into a cell; what cannot be read is kept with the reason. */
@@ -15,7 +20,11 @@ public final class Entries {
     if (typed.isBlank()) {
       return Entry.BLANK;
     }
-    if (column.content() != Column.Content.NUMBER) {
+    if (column.content() == Column.Content.CHOICE) {
+      List<String> list = column.words().flatMap(WordList::constant).orElse(List.of());
+      return Entry.words(WordMatch.in(list, typed).orElse(typed));
+    }
+    if (column.content() == Column.Content.WORDS) {
       return Entry.words(typed);
     }
     QuantityText.Reading reading = QuantityText.read(typed, column.kind(), system);
@@ -84,7 +93,18 @@ public final class Entries {
     if (list.isEmpty()) {
       return "“" + word + "” is not known, and the list to choose from is empty";
     }
-    return "“%s” is not in the list; did you mean “%s”?"
-        .formatted(word, Nearest.to(word, list, 1).get(0));
+    Optional<Unit> unit = Units.named(word).filter(any -> word.strip().length() > 1);
+    if (unit.isPresent()) {
+      return "“%s” is a unit, %s, and none of the words to choose from"
+          .formatted(word, unit.get().inWords());
+    }
+    return Nearest.alike(word, list)
+        .map(near -> "“%s” is not in the list; did you mean “%s”?".formatted(word, near))
+        .orElseGet(
+            () ->
+                list.size() > FEW
+                    ? "“%s” is none of the %s words to choose from".formatted(word, list.size())
+                    : "“%s” is not in the list; choose %s"
+                        .formatted(word, String.join(", ", list)));
   }
 }
