@@ -3,6 +3,7 @@ package zonewright.desk.grid;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -10,7 +11,9 @@ import java.awt.event.MouseEvent;
 import java.util.EventObject;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.swing.JViewport;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIDefaults;
@@ -38,6 +41,12 @@ abstract class EntryTable extends JXTable {
   private final transient CellLooks looks;
   private final transient EntryEditor editor;
   private transient Function<CellPlace, Optional<Severity>> flags = place -> Optional.empty();
+  private transient Consumer<CellPlace> refused = place -> {};
+
+  /** The cell that was clicked last. */
+  private int clickedRow = -1;
+
+  private int clickedColumn = -1;
 
   EntryTable(TableModel model, Book book, CellLooks looks) {
     super(model);
@@ -229,7 +238,21 @@ abstract class EntryTable extends JXTable {
         return;
       }
     }
+    if (pressed && event.getClickCount() == 2 && clicked(leadRow(), leadColumn())) {
+      // the first click may have scrolled another cell beneath the pointer
+      beginEditing(EntryEditor.Beginning.inPlace());
+      event.consume();
+      return;
+    }
     super.processMouseEvent(event);
+    if (pressed) {
+      clickedRow = leadRow();
+      clickedColumn = leadColumn();
+    }
+  }
+
+  private boolean clicked(int row, int column) {
+    return !isEditing() && row >= 0 && row == clickedRow && column == clickedColumn;
   }
 
   /** Returns the space left of and right of the words of a cell. */
@@ -281,8 +304,42 @@ abstract class EntryTable extends JXTable {
       editor.append(sign);
     } else if (takesEntries(leadRow(), leadColumn())) {
       beginEditing(EntryEditor.Beginning.typing(sign));
+    } else {
+      refuse();
     }
     event.consume();
+  }
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  void onRefused(Consumer<CellPlace> who) {
+    refused = who;
+  }
+
+  private void refuse() {
+    place(leadRow(), leadColumn()).ifPresent(refused);
+  }
+
+  /** Scrolls so that a cell is seen whole. */
+  void showCell(int row, int column) {
+    scrollRectToVisible(getCellRect(row, column, false));
+  }
+
+  /** Returns the width of the columns that stay where they are while others scroll. */
+  int stayingWidth() {
+    return 0;
+  }
+
+  /** Scrolls to the first column. */
+  void showFirstColumn() {}
+
+  /** Scrolls down by rows, or up. */
+  final void scrollRows(int rows) {
+    if (getParent() instanceof JViewport viewport) {
+      Point at = viewport.getViewPosition();
+      int most = Math.max(0, getHeight() - viewport.getHeight());
+      int y = Math.max(0, Math.min(most, at.y + rows * getRowHeight()));
+      viewport.setViewPosition(new Point(at.x, y));
+    }
   }
 
   /** Begins to edit the cell that has the focus, if one may type into it. */
@@ -290,9 +347,10 @@ abstract class EntryTable extends JXTable {
     int row = leadRow();
     int column = leadColumn();
     if (row < 0 || column < 0 || !takesEntries(row, column)) {
+      refuse();
       return false;
     }
-    scrollRectToVisible(getCellRect(row, column, false));
+    showCell(row, column);
     editor.prepare(beginning);
     if (!super.editCellAt(row, column, null)) {
       return false;

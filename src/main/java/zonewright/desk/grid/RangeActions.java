@@ -2,6 +2,7 @@ package zonewright.desk.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import zonewright.formula.Reference;
 import zonewright.sheet.Column;
@@ -12,9 +13,15 @@ import zonewright.sheet.TableDefinition;
 /** What is done to the cells and rows selected in a grid, each as one edit that can be undone. */
 final class RangeActions {
   private final SheetTable table;
+  private Predicate<List<List<String>>> elsewhere = block -> false;
 
   RangeActions(SheetTable table) {
     this.table = table;
+  }
+
+  /** Sets who may take what is pasted in place of the grid, and then says so. */
+  void onPaste(Predicate<List<List<String>>> who) {
+    elsewhere = who;
   }
 
   /** Gives a grid these actions. */
@@ -133,7 +140,7 @@ final class RangeActions {
     List<List<String>> block = GridClipboard.take();
     int[] rows = table.getSelectedRows();
     int[] columns = table.getSelectedColumns();
-    if (block.isEmpty() || rows.length == 0 || columns.length == 0) {
+    if (block.isEmpty() || rows.length == 0 || columns.length == 0 || elsewhere.test(block)) {
       return;
     }
     int wide = block.stream().mapToInt(List::size).max().orElse(0);
@@ -268,7 +275,7 @@ final class RangeActions {
   private void select(int at, int count) {
     if (at >= 0 && count > 0) {
       table.getSelectionModel().setSelectionInterval(at + count - 1, at);
-      table.scrollRectToVisible(table.getCellRect(at, Math.max(0, table.leadColumn()), false));
+      table.showCell(at, Math.max(0, table.leadColumn()));
     }
   }
 }

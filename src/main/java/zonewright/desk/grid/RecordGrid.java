@@ -135,6 +135,11 @@ public final class RecordGrid extends JPanel {
     table.setFlags(flags);
   }
 
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  public void onRefused(Consumer<CellPlace> who) {
+    table.onRefused(who);
+  }
+
   /** Returns the lines shown, as they go on paper. */
   public PrintedGrid paper() {
     table.commit();

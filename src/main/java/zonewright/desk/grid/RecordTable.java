@@ -93,6 +93,14 @@ final class RecordTable extends EntryTable {
     return declared(row, column).isPresent() ? super.getCellRenderer(row, column) : words;
   }
 
+  private int firstValue() {
+    int row = 0;
+    while (row < getRowCount() && model.line(row).column().isEmpty()) {
+      row++;
+    }
+    return row;
+  }
+
   /** Selects the first value without scrolling to it. */
   void selectFirst() {
     for (int row = 0; row < getRowCount(); row++) {
@@ -113,6 +121,9 @@ final class RecordTable extends EntryTable {
     int to = row;
     while (to >= 0 && to < getRowCount() && model.line(to).column().isEmpty()) {
       to += step;
+    }
+    if (to < 0) {
+      to = firstValue();
     }
     if (to >= 0 && to < getRowCount()) {
       boolean first = to > 0 && model.line(to - 1).column().isEmpty();

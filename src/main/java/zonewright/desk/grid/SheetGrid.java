@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -41,6 +42,7 @@ public final class SheetGrid extends JPanel {
   private final RowNumbers numbers;
   private final transient Runnable hearing;
   private final transient GridActions actions;
+  private final transient RangeActions ranges;
   private final transient LeadNews news = new LeadNews(this::place);
   private final transient ColumnArranger arranger;
   private final JPanel bars = new JPanel();
@@ -81,7 +83,9 @@ public final class SheetGrid extends JPanel {
     this.table = new SheetTable(model, book, looks);
     table.setTableHeader(new SheetHeader(table.getColumnModel()));
     this.numbers = new RowNumbers(table);
-    this.pane = new JScrollPane(table);
+    this.pane = new JScrollPane();
+    pane.setViewport(new ColumnViewport());
+    pane.setViewportView(table);
     pane.setBorder(BorderFactory.createEmptyBorder());
     pane.setColumnHeaderView(table.getTableHeader());
     pane.setRowHeaderView(numbers);
@@ -90,12 +94,14 @@ public final class SheetGrid extends JPanel {
     pane.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     pane.getViewport().addChangeListener(event -> table.scrolled());
     this.arranger = new ColumnArranger(table);
+    table.onPack(arranger::fitWidest);
     bars.setLayout(new BoxLayout(bars, BoxLayout.PAGE_AXIS));
     add(pane, BorderLayout.CENTER);
     add(bars, BorderLayout.SOUTH);
     Movement.install(table);
     actions = new GridActions(table);
-    new RangeActions(table).install(actions);
+    ranges = new RangeActions(table);
+    ranges.install(actions);
     new ColumnActions(table, arranger).install(actions);
     FindBar.install(actions, this::findBar);
     actions.does(GridAction.FILTER, () -> filterBar().begin());
@@ -311,6 +317,16 @@ public final class SheetGrid extends JPanel {
   /** Sets who says which cells have a finding, and how grave it is. */
   public void setFlags(Function<CellPlace, Optional<Severity>> flags) {
     table.setFlags(flags);
+  }
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  public void onRefused(Consumer<CellPlace> who) {
+    table.onRefused(who);
+  }
+
+  /** Sets who may take what is pasted in place of the grid, and then says so. */
+  public void onPaste(Predicate<List<List<String>>> who) {
+    ranges.onPaste(who);
   }
 
   /** Returns the columns and rows shown, as they go on paper. */

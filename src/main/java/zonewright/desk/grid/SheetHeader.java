@@ -53,7 +53,7 @@ final class SheetHeader extends JXTableHeader {
     FontMetrics units = getFontMetrics(unitFont(getFont()));
     int height =
         bandHeight() + 2 * names.getHeight() + units.getHeight() + UIScale.scale(6 + 2 + 6);
-    return new Dimension(getColumnModel().getTotalColumnWidth(), height);
+    return new Dimension(sheet().getPreferredSize().width, height);
   }
 
   /** Returns the least width at which the heading of a column is whole. */
