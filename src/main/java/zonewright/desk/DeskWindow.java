@@ -11,9 +11,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Action;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import zonewright.design.Finding;
 import zonewright.desk.findings.FindingsPane;
 import zonewright.desk.findings.FindingsWatch;
@@ -95,7 +97,7 @@ final class DeskWindow {
     pictures = new LazyPart<>(() -> new PicturePane(memory, this::export));
     deck = new SheetDeck(open, new ColumnViews(memory));
     ways = new Wayfinder(open, deck, this::selected);
-    steps = new DesignSteps(open, deck, this::selected);
+    steps = new DesignSteps(open, deck, this::selected, foot::said);
     working = new LazyPart<>(() -> new WorkingPane(this::follow, steps::backToDefault, this::back));
     findings = new LazyPart<>(() -> new FindingsPane(ways::goTo, this::mend));
     mending = new Mending(open, deck, findings::get, ways, messages);
@@ -104,6 +106,8 @@ final class DeskWindow {
     handOver = new HandOver(open, shelf, tasks, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, tasks, questions, messages);
     lists = new ListDesk(frame, open, tasks, questions, messages);
+    deck.onPaste(lists::takesOver);
+    deck.onRefused(new Untypable(open, ways, messages)::tell);
     curtain = new Curtain(frame.getRootPane(), foot, foot::breakOff);
     work = new UnsavedWork(frame, open, messages, spare);
     keeper = new FileKeeper(open, shelf, tasks, questions, messages, memory, curtain, work);
@@ -231,6 +235,12 @@ final class DeskWindow {
   }
 
   private void connect() {
+    frame
+        .getRootPane()
+        .registerKeyboardAction(
+            steps.redo(),
+            KeyStroke.getKeyStroke("ctrl shift Z"),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
     frame.addWindowListener(
         new WindowAdapter() {
           @Override

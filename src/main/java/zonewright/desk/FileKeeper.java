@@ -50,6 +50,12 @@ final class FileKeeper {
 
   private Optional<Head> toldHolder = Optional.empty();
 
+  /** What waits for a save that is going on. */
+  private Optional<Runnable> afterSaving = Optional.empty();
+
+  private boolean saving;
+  private Edit savedUpTo;
+
   FileKeeper(
       OpenDesign open,
       Shelf shelf,
@@ -111,6 +117,10 @@ final class FileKeeper {
   void whenSafe(Runnable next) {
     if (!open.unsaved()) {
       next.run();
+      return;
+    }
+    if (saving && savedUpTo == open.book().journal().toUndo().orElse(null)) {
+      afterSaving = Optional.of(() -> whenSafe(next));
       return;
     }
     switch (questions.unsaved(open.name())) {
@@ -424,11 +434,13 @@ final class FileKeeper {
     BookSnapshot snapshot = open.book().snapshot();
     Optional<NightsPlan> known = open.design().nights().known();
     Optional<Edit> last = open.book().journal().toUndo();
-    Design saving = open.design();
+    Design written = open.design();
     Optional<KeptFile> kept = open.kept();
     String name = file.getFileName().toString();
     String id = work.id();
     work.saving(snapshot);
+    saving = true;
+    savedUpTo = last.orElse(null);
     tasks.runStoppable(
         "Saving " + name + " …",
         progress -> {
@@ -450,20 +462,28 @@ final class FileKeeper {
                   snapshot, UnsavedFile.digest(file), put.kept().password().isPresent()));
         },
         stored -> {
-          DesignFile.Written written = stored.written();
+          DesignFile.Written put = stored.written();
           memory.used(file);
           messages.clear();
-          if (!written.notes().isEmpty()) {
-            messages.tell("“" + name + "” is saved, with a note.", written.notes());
+          if (!put.notes().isEmpty()) {
+            messages.tell("“" + name + "” is saved, with a note.", put.notes());
           }
-          if (saving == open.design()) {
+          if (written == open.design()) {
             stamp = stored.stamp();
-            open.saved(file, written.kept(), last);
+            open.saved(file, put.kept(), last);
             work.saved(file, stored.base());
           }
+          saving = false;
+          Optional<Runnable> waiting = afterSaving;
+          afterSaving = Optional.empty();
           next.run();
+          waiting.ifPresent(Runnable::run);
         },
-        problem -> notWritten(file, problem, next));
+        problem -> {
+          saving = false;
+          afterSaving = Optional.empty();
+          notWritten(file, problem, next);
+        });
   }
 
   private void notWritten(Path file, Exception problem, Runnable next) {

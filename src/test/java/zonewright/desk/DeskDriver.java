@@ -204,6 +204,15 @@ final class DeskDriver implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Clicks once on the remedy of a finding: the last line of its words. */
+  void clickRemedy(int row) {
+    JTable list = (JTable) named("findings list");
+    Rectangle cell = ask(() -> list.getCellRect(row, 2, true));
+    robot.click(
+        list, new Point(cell.x + 20, cell.y + cell.height - 9), MouseButton.LEFT_BUTTON, 1);
+    robot.waitForIdle();
+  }
+
   /** Returns the text of a component of prose. */
   String text(String name) {
     return ask(() -> ((JTextComponent) find(window.frame(), name)).getText());

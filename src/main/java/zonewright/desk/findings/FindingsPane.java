@@ -39,6 +39,7 @@ public final class FindingsPane extends JPanel {
   private final JTable list = new JTable(model);
   private final JLabel title = new JLabel("Findings");
   private final Map<Severity, JToggleButton> filters = new EnumMap<>(Severity.class);
+  private boolean looking;
   private final Consumer<Place> follow;
   private final Consumer<Finding> mend;
 
@@ -191,12 +192,17 @@ public final class FindingsPane extends JPanel {
 
   /** Shows no findings: they are being looked for. */
   public void looking() {
-    show(List.of());
-    title.setText("Looking for findings …");
+    looking = true;
+    fill(List.of());
   }
 
   /** Shows other findings; the one selected stays selected where it is still there. */
   public void show(List<Finding> findings) {
+    looking = false;
+    fill(findings);
+  }
+
+  private void fill(List<Finding> findings) {
     int selected = list.getSelectedRow();
     Finding before = selected >= 0 ? model.at(selected) : null;
     model.set(findings);
@@ -218,11 +224,13 @@ public final class FindingsPane extends JPanel {
     Map<Severity, Integer> counts = model.counts();
     int all = counts.values().stream().mapToInt(Integer::intValue).sum();
     String rest = model.left() == 0 ? "" : ", the gravest " + model.getRowCount() + " listed";
-    title.setText(all == 0 ? "Nothing found that wants attention" : "Findings: " + all + rest);
+    String none = looking ? "Looking for findings …" : "Nothing found that wants attention";
+    title.setText(all == 0 ? none : "Findings: " + all + rest);
     filters.forEach(
         (severity, filter) -> {
           int count = counts.get(severity);
-          filter.setText(words(severity, count) + (filter.isSelected() ? "" : ", hidden"));
+          String counted = looking ? severity.word() + ": looking …" : words(severity, count);
+          filter.setText(counted + (filter.isSelected() ? "" : ", hidden"));
           filter.setToolTipText("Show or hide the findings marked “" + severity.word() + "”");
         });
   }

@@ -139,6 +139,12 @@ abstract class EntryTable extends JXTable {
   /** Returns pale words that stand in a cell with nothing in it. */
   abstract String hint(int row, int column);
 
+  /**
+   * Returns the words that say what a cell is: what stands beside it in a form, and in a sheet, of
+   * row -1, the heading of its column; else nothing.
+   */
+  abstract String label(int row, int column);
+
   /** Says whether Tab goes on in the next row after the last column. */
   boolean wrapsTab() {
     return true;

@@ -25,6 +25,11 @@ public final class GridClipboard {
    */
   record Cells(List<List<String>> shown, List<List<String>> entered) {}
 
+  /** Returns a block of cells as the text that spreadsheet programs exchange. */
+  public static String text(List<List<String>> block) {
+    return BlockText.write(block);
+  }
+
   static Clipboard system() {
     return Toolkit.getDefaultToolkit().getSystemClipboard();
   }

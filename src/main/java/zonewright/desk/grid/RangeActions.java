@@ -2,7 +2,7 @@ package zonewright.desk.grid;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import zonewright.formula.Reference;
 import zonewright.sheet.Column;
@@ -13,14 +13,17 @@ import zonewright.sheet.TableDefinition;
 /** What is done to the cells and rows selected in a grid, each as one edit that can be undone. */
 final class RangeActions {
   private final SheetTable table;
-  private Predicate<List<List<String>>> elsewhere = block -> false;
+  private BiPredicate<List<List<String>>, Runnable> elsewhere = (block, asItIs) -> false;
 
   RangeActions(SheetTable table) {
     this.table = table;
   }
 
-  /** Sets who may take what is pasted in place of the grid, and then says so. */
-  void onPaste(Predicate<List<List<String>>> who) {
+  /**
+   * Sets who may take what is pasted in place of the grid, and then says so; it is given what
+   * pastes it here all the same.
+   */
+  void onPaste(BiPredicate<List<List<String>>, Runnable> who) {
     elsewhere = who;
   }
 
@@ -138,9 +141,15 @@ final class RangeActions {
 
   void paste() {
     List<List<String>> block = GridClipboard.take();
+    if (!elsewhere.test(block, () -> paste(block))) {
+      paste(block);
+    }
+  }
+
+  private void paste(List<List<String>> block) {
     int[] rows = table.getSelectedRows();
     int[] columns = table.getSelectedColumns();
-    if (block.isEmpty() || rows.length == 0 || columns.length == 0 || elsewhere.test(block)) {
+    if (block.isEmpty() || rows.length == 0 || columns.length == 0) {
       return;
     }
     int wide = block.stream().mapToInt(List::size).max().orElse(0);

@@ -73,6 +73,11 @@ final class RecordTable extends EntryTable {
   }
 
   @Override
+  String label(int row, int column) {
+    return row < 0 ? "" : declared(row, column).map(Column::name).orElse("");
+  }
+
+  @Override
   String hint(int row, int column) {
     return "";
   }

@@ -5,10 +5,10 @@ import java.awt.Rectangle;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -325,7 +325,7 @@ public final class SheetGrid extends JPanel {
   }
 
   /** Sets who may take what is pasted in place of the grid, and then says so. */
-  public void onPaste(Predicate<List<List<String>>> who) {
+  public void onPaste(BiPredicate<List<List<String>>, Runnable> who) {
     ranges.onPaste(who);
   }
 

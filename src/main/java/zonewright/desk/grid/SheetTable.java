@@ -97,6 +97,11 @@ final class SheetTable extends EntryTable {
   }
 
   @Override
+  String label(int row, int column) {
+    return row < 0 ? columnAt(column).heading(book().system()) : "";
+  }
+
+  @Override
   String hint(int row, int column) {
     return column == 0 && model.isNew(row) ? newRowWords() : "";
   }

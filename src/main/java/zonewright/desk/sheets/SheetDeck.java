@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -41,6 +42,8 @@ public final class SheetDeck extends JPanel {
   private final ColumnViews columnViews;
   private final SheetTools tools;
   private transient Function<Place, Optional<Severity>> flags = place -> Optional.empty();
+  private transient Consumer<Place> refused = place -> {};
+  private transient Pasting pasting = (table, block, asItIs) -> false;
   private String front = Sheets.ZONES;
   private List<String> inTabs = List.of();
   private boolean building;
@@ -64,6 +67,26 @@ public final class SheetDeck extends JPanel {
     add(groups, BorderLayout.PAGE_START);
     add(tabs, BorderLayout.CENTER);
     open.onReplaced(this::build);
+  }
+
+  /** Who may take what is pasted into a sheet. */
+  public interface Pasting {
+    /**
+     * Says whether somebody else takes a block that is pasted into a table.
+     *
+     * @param asItIs pastes it into the table all the same
+     */
+    boolean takesOver(String table, List<List<String>> block, Runnable asItIs);
+  }
+
+  /** Sets who may take what is pasted. */
+  public void onPaste(Pasting who) {
+    pasting = who;
+  }
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  public void onRefused(Consumer<Place> who) {
+    refused = who;
   }
 
   /** Hears when another cell or another sheet is selected. */
@@ -108,6 +131,10 @@ public final class SheetDeck extends JPanel {
                 open.book(), id, frozen -> columnViews.last(table, frozen), this::selected);
     view.grid().ifPresent(grid -> SheetTools.remember(columnViews, table, grid, tools::refresh));
     view.flag(flags);
+    view.onRefused(place -> refused.accept(place));
+    view.grid()
+        .ifPresent(
+            grid -> grid.onPaste((block, asItIs) -> pasting.takesOver(id, block, asItIs)));
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_DOWN", 1);
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_UP", -1);
     return view;
