@@ -254,6 +254,12 @@ public final class Book {
         : new Outcome.Amount(number);
   }
 
+  private static String sum(Entry entry) {
+    return entry instanceof Entry.Figure figure && !figure.sum().isEmpty()
+        ? " as " + figure.sum()
+        : "";
+  }
+
   private Outcome reason(Column column, int row) {
     Map<Integer, Outcome> known =
         reasons.computeIfAbsent(column.reference(), any -> new HashMap<>());
@@ -289,7 +295,7 @@ public final class Book {
       String origin =
           column.role() == Column.Role.DEFAULTED
               ? "typed over the default"
-              : typed ? "typed" : "blank";
+              : typed ? "typed" + sum(entry(reference, row)) : "blank";
       return new Working(
           cellName(reference, row),
           column,

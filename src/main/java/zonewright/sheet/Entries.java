@@ -3,6 +3,7 @@ package zonewright.sheet;
 import java.util.List;
 import java.util.Optional;
 import zonewright.formula.Outcome;
+import zonewright.units.Arithmetic;
 import zonewright.units.QuantityText;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
@@ -27,16 +28,38 @@ public final class Entries {
     if (column.content() == Column.Content.WORDS) {
       return Entry.words(typed);
     }
+    if (Arithmetic.begins(typed)) {
+      return calculated(column, typed);
+    }
     QuantityText.Reading reading = QuantityText.read(typed, column.kind(), system);
     return reading instanceof QuantityText.Read read
         ? new Entry.Figure(read.value())
         : new Entry.Unreadable(typed.strip(), ((QuantityText.Unreadable) reading).sentence());
   }
 
+  private static Entry calculated(Column column, String typed) {
+    String sum = Arithmetic.plain(typed);
+    Optional<Double> value =
+        column.kind().onCalendar() ? Optional.empty() : Arithmetic.value(sum);
+    return value
+        .<Entry>map(
+            found ->
+                new Entry.Figure(
+                    column.kind().percent() ? Units.PERCENT.convert(found, Units.ONE) : found, sum))
+        .orElseGet(
+            () ->
+                new Entry.Unreadable(
+                    typed.strip(),
+                    "“%s” comes to no number; write figures and signs, as in =35*40"
+                        .formatted(typed.strip())));
+  }
+
   /** Returns what a person would type to get the entry again, exactly. */
   public static String typed(Column column, Entry entry) {
     if (entry instanceof Entry.Figure number) {
-      return QuantityText.typed(number.value(), column.kind());
+      return !number.sum().isEmpty()
+          ? number.sum()
+          : QuantityText.typed(number.value(), column.kind());
     }
     if (entry instanceof Entry.Words words) {
       return words.text();

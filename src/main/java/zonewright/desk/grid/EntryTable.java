@@ -26,6 +26,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Severity;
+import zonewright.units.Arithmetic;
 
 /** A table whose cells are cells of a book, typed into as in a spreadsheet. */
 abstract class EntryTable extends JXTable {
@@ -300,7 +301,9 @@ abstract class EntryTable extends JXTable {
     char sign = event.getKeyChar();
     boolean command =
         (event.isControlDown() != event.isAltDown()) || (event.isMetaDown() && !event.isAltDown());
+    boolean selects = sign == ' ' && event.isShiftDown() && !isEditing();
     if (event.isConsumed()
+        || selects
         || (command && !event.isAltGraphDown())
         || sign == KeyEvent.CHAR_UNDEFINED
         || Character.isISOControl(sign)) {
@@ -418,6 +421,13 @@ abstract class EntryTable extends JXTable {
     }
     if (look.standing() == CellLook.Standing.OVERRIDDEN) {
       return "Typed over the default; delete it to get the default back.";
+    }
+    Optional<String> sum =
+        declared(row, column)
+            .map(found -> looks.entered(found, bookRow(row)))
+            .filter(Arithmetic::begins);
+    if (sum.isPresent()) {
+      return sum.get();
     }
     int room = getCellRect(row, column, false).width - 2 * padding();
     return getFontMetrics(getFont()).stringWidth(look.text()) > room ? look.text() : "";

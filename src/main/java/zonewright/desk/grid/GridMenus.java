@@ -59,7 +59,15 @@ final class GridMenus extends MouseAdapter {
     }
     JPopupMenu menu = new JPopupMenu();
     for (GridAction which :
-        List.of(GridAction.CUT, GridAction.COPY, GridAction.PASTE, GridAction.CLEAR)) {
+        List.of(
+            GridAction.CUT,
+            GridAction.COPY,
+            GridAction.COPY_WITH_HEADINGS,
+            GridAction.COPY_AS_SHOWN,
+            GridAction.PASTE,
+            GridAction.PASTE_VALUES,
+            GridAction.PASTE_TRANSPOSED,
+            GridAction.CLEAR)) {
       menu.add(actions.get(which));
     }
     menu.addSeparator();
@@ -91,6 +99,11 @@ final class GridMenus extends MouseAdapter {
       table.commit();
       table.requestFocusInWindow();
       anchor = column;
+      List<Column> hidden = ((SheetHeader) table.getTableHeader()).hiddenAt(event.getPoint());
+      if (!hidden.isEmpty()) {
+        arranger.show(hidden, true);
+        return;
+      }
       boolean group = event.getY() < ((SheetHeader) table.getTableHeader()).bandHeight();
       if (group) {
         selectColumns(firstOfGroup(column), lastOfGroup(column));

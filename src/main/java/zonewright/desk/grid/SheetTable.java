@@ -1,10 +1,12 @@
 package zonewright.desk.grid;
 
+import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +15,7 @@ import java.util.function.IntPredicate;
 import javax.swing.JTable;
 import javax.swing.JViewport;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -27,6 +30,7 @@ final class SheetTable extends EntryTable {
   private final CellPainter painter = new CellPainter();
   private int frozen;
   private transient IntConsumer packs = column -> {};
+  private final transient FillHandle handle = new FillHandle(this);
 
   /** While painting, columns stand where they would without freezing. */
   private boolean asIfThawed;
@@ -184,6 +188,9 @@ final class SheetTable extends EntryTable {
   @Override
   protected void paintComponent(Graphics graphics) {
     paintCells(graphics);
+    Graphics2D marks = (Graphics2D) graphics.create();
+    handle.paint(marks);
+    marks.dispose();
     if (model.shown().count() == 0) {
       String words = emptyWords();
       EmptyHint.paint(graphics, words, getVisibleRect(), getRowCount() * getRowHeight(), getFont());
@@ -194,6 +201,38 @@ final class SheetTable extends EntryTable {
     TableDefinition table = model.table();
     String other = table.other().map(id -> book().schema().table(id).title()).orElse("");
     return EmptyHint.words(table, book().rows(table.id()) > 0, other);
+  }
+
+  @Override
+  protected void processMouseEvent(MouseEvent event) {
+    boolean left = SwingUtilities.isLeftMouseButton(event);
+    if (event.getID() == MouseEvent.MOUSE_PRESSED && left && handle.at(event.getPoint())) {
+      if (event.getClickCount() == 2) {
+        handle.toTheEnd();
+      } else {
+        handle.begin();
+      }
+      event.consume();
+    } else if (event.getID() == MouseEvent.MOUSE_RELEASED && handle.drawing()) {
+      handle.end(event.isControlDown());
+      event.consume();
+    } else {
+      super.processMouseEvent(event);
+    }
+  }
+
+  @Override
+  protected void processMouseMotionEvent(MouseEvent event) {
+    if (handle.drawing() && event.getID() == MouseEvent.MOUSE_DRAGGED) {
+      handle.drawTo(event.getPoint());
+      event.consume();
+      return;
+    }
+    int shape = handle.at(event.getPoint()) ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR;
+    if (getCursor().getType() != shape) {
+      setCursor(Cursor.getPredefinedCursor(shape));
+    }
+    super.processMouseMotionEvent(event);
   }
 
   private void paintCells(Graphics graphics) {
