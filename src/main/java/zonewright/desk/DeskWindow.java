@@ -39,6 +39,7 @@ import zonewright.desk.sheets.GoMenu;
 import zonewright.desk.sheets.GridUserActions;
 import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.Wayfinder;
+import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
 import zonewright.units.UnitSystem;
 
@@ -74,6 +75,7 @@ final class DeskWindow {
   private final FileMenu files;
   private final Menus menus;
   private final LazyPart<ColumnGuide> guide;
+  private final LazyPart<FindEverywhere> everywhere;
   private final LazyPart<FindingsWatch> watch;
   private final Afterwards afterwards = new Afterwards();
   private boolean pending;
@@ -115,6 +117,7 @@ final class DeskWindow {
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
+    everywhere = new LazyPart<>(() -> new FindEverywhere(frame, open, ways::jump));
     watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
     gridActions = new GridUserActions(deck, this::perform);
     split = new ZoneSplit(open, deck, messages);
@@ -180,6 +183,10 @@ final class DeskWindow {
     menu.add(steps.undo().item());
     menu.add(steps.redo().item());
     gridActions.edits(menu);
+    menu.add(
+        new UserAction("Find on all sheets …", deck.typed(() -> everywhere.get().begin()))
+            .keys("ctrl alt F")
+            .item());
   }
 
   /** What is shown of a sheet: its columns in a view, its rows sorted and filtered. */
@@ -199,6 +206,7 @@ final class DeskWindow {
 
   private void fillHelp(JMenu menu) {
     menu.add(new UserAction("What this column means", this::explainColumn).keys("F1").item());
+    menu.add(new UserAction("Keys", () -> guide.get().read(HelpBook.KEYS)).item());
     menu.add(new UserAction("Cautions", () -> Cautions.open(frame)).item());
     menu.addSeparator();
     menu.add(new UserAction("About Zonewright", () -> Cautions.openAbout(frame)).item());
@@ -424,6 +432,7 @@ final class DeskWindow {
 
   private void restyle() {
     guide.ifMade(ColumnGuide::restyle);
+    everywhere.ifMade(FindEverywhere::restyle);
     nights.ifMade(NightsWindow::restyle);
     selected();
   }

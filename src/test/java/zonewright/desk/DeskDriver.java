@@ -188,6 +188,16 @@ final class DeskDriver implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Returns something in a dialog that is there; to be asked for where windows are made. */
+  Component inDialog(String dialog, String name) {
+    return find(dialog(dialog), name);
+  }
+
+  /** Returns a field in a dialog that is there; to be asked for where windows are made. */
+  JTextComponent dialogField(String dialog, String name) {
+    return (JTextComponent) inDialog(dialog, name);
+  }
+
   private static Container dialog(String name) {
     for (java.awt.Window each : java.awt.Window.getWindows()) {
       if (name.equals(each.getName()) && each.isShowing()) {

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -16,6 +14,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
+import zonewright.sheet.Place;
 
 /** Finds words or figures in the cells of a grid while they are being typed, and replaces them. */
 final class FindBar extends GridBar {
@@ -146,14 +145,9 @@ final class FindBar extends GridBar {
     Column declared = table().declared(row, column).orElseThrow();
     int bookRow = table().bookRow(row);
     String typed = table().looks().entered(declared, bookRow);
-    Pattern pattern =
-        Pattern.compile(
-            Pattern.quote(field.getText().strip()),
-            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-    String after = pattern.matcher(typed).replaceAll(Matcher.quoteReplacement(other.getText()));
-    return typed.isEmpty() || after.equals(typed)
-        ? Optional.empty()
-        : Optional.of(table().edits().typed(declared.reference(), bookRow, after));
+    return new CellSearch(table().book())
+        .replaced(
+            new Place(declared.reference(), bookRow), typed, field.getText(), other.getText());
   }
 
   private void replaceOne() {
@@ -180,7 +174,7 @@ final class FindBar extends GridBar {
         }
       }
     }
-    String cells = parts.size() == 1 ? "1 cell" : parts.size() + " cells";
+    String cells = CellSearch.cells(parts.size());
     if (!parts.isEmpty()) {
       table.book().perform(new Edit.Several("replacement in " + cells, parts));
     }

@@ -52,6 +52,7 @@ public enum GridAction {
       "Move column right",
       KeyStroke.getKeyStroke(
           KeyEvent.VK_RIGHT, InputEvent.ALT_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK)),
+  CHOOSE_COLUMNS("Choose columns …"),
   HIDE_COLUMNS("Hide columns", Key.shifted(KeyEvent.VK_H)),
   SHOW_COLUMNS("Show columns hidden here"),
   FREEZE("Freeze columns up to here"),

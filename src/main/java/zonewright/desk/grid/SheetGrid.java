@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
-import javax.swing.JMenu;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -53,6 +52,7 @@ public final class SheetGrid extends JPanel {
   private transient Optional<NameBar> nameBar = Optional.empty();
   private transient Optional<FilterBar> filterBar = Optional.empty();
 
+  private transient Optional<ColumnChooser> chooser = Optional.empty();
   private transient Optional<SortBar> sortBar = Optional.empty();
 
   /**
@@ -109,6 +109,13 @@ public final class SheetGrid extends JPanel {
     if (model.grows()) {
       actions.does(GridAction.SORT, () -> sortBar().begin());
     }
+    actions.does(
+        GridAction.CHOOSE_COLUMNS,
+        () -> {
+          ColumnChooser chosen = chooser.orElseGet(() -> new ColumnChooser(table, arranger));
+          chooser = Optional.of(chosen);
+          chosen.open();
+        });
     GridMenus.install(table, arranger, numbers, actions);
     table.freeze(usuallyFrozen());
     first.ifPresentOrElse(
@@ -254,11 +261,6 @@ public final class SheetGrid extends JPanel {
     numbers.revalidate();
     numbers.repaint();
     repaint();
-  }
-
-  /** Returns a menu of all columns by their groups, with a tick at each that is shown. */
-  public JMenu columnsMenu() {
-    return GridMenus.columnsMenu(table, arranger);
   }
 
   /** Returns what shows, hides, moves and sizes the columns. */

@@ -42,6 +42,7 @@ public final class GridUserActions {
           List.of(
               GridAction.COLUMN_LEFT,
               GridAction.COLUMN_RIGHT,
+              GridAction.CHOOSE_COLUMNS,
               GridAction.HIDE_COLUMNS,
               GridAction.SHOW_COLUMNS,
               GridAction.FREEZE,

@@ -110,8 +110,12 @@ public final class SheetTools extends JPanel {
       menu.add(item);
     }
     menu.addSeparator();
-    menu.add(found.columnsMenu());
-    for (GridAction which : List.of(GridAction.FREEZE, GridAction.THAW, GridAction.FIT_COLUMNS)) {
+    for (GridAction which :
+        List.of(
+            GridAction.CHOOSE_COLUMNS,
+            GridAction.FREEZE,
+            GridAction.THAW,
+            GridAction.FIT_COLUMNS)) {
       Action action = found.action(which);
       menu.add(action);
     }
