@@ -1,5 +1,6 @@
 package zonewright.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import zonewright.sheet.Column;
@@ -89,7 +90,41 @@ public final class AtAGlance {
           "counts",
           List.of("Number new", "Length new", "Area new", "Cost of new"));
 
+  /** What a sheet is opened on in the window, of the results looked at first: its answers. */
+  private static final Map<String, List<String>> ANSWERS =
+      Map.of(
+          Sheets.ZONES,
+          List.of("Watering days", "Run time a watering day", "Cycles", "Minutes a cycle"));
+
   private AtAGlance() {}
+
+  /**
+   * Returns the columns a wide sheet is opened on: its names and what must be typed at the left,
+   * and what follows at the right; empty for a sheet that is narrow enough as it is.
+   */
+  public static List<Column> opening(TableDefinition table) {
+    List<String> results = ANSWERS.getOrDefault(table.id(), RESULTS.get(table.id()));
+    if (results == null) {
+      return List.of();
+    }
+    List<Column> opening = new ArrayList<>();
+    List<Column> answers = new ArrayList<>();
+    for (Column column : table.columns()) {
+      boolean names = opening.isEmpty() || isPlace(table, column);
+      if (names || table.needs(column)) {
+        opening.add(column);
+      } else if (results.contains(column.name())) {
+        answers.add(column);
+      }
+    }
+    opening.addAll(answers);
+    return List.copyOf(opening);
+  }
+
+  /** Says whether a column says in words, right after the name, which row that is. */
+  private static boolean isPlace(TableDefinition table, Column column) {
+    return column.content() == Column.Content.WORDS && table.columns().indexOf(column) == 1;
+  }
 
   /** Says whether a result is among those looked at first; in a narrow sheet all are. */
   public static boolean shows(TableDefinition table, Column result) {

@@ -38,6 +38,7 @@ import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
 import zonewright.desk.sheets.GridUserActions;
 import zonewright.desk.sheets.SheetDeck;
+import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
@@ -76,6 +77,7 @@ final class DeskWindow {
   private final Menus menus;
   private final LazyPart<ColumnGuide> guide;
   private final LazyPart<FindEverywhere> everywhere;
+  private final SheetUse use;
   private final LazyPart<FindingsWatch> watch;
   private final Afterwards afterwards = new Afterwards();
   private boolean pending;
@@ -117,6 +119,7 @@ final class DeskWindow {
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
+    use = new SheetUse(copy, deck);
     everywhere = new LazyPart<>(() -> new FindEverywhere(frame, open, ways::jump));
     watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
     gridActions = new GridUserActions(deck, this::perform);
@@ -151,6 +154,7 @@ final class DeskWindow {
               nightsWatch.onPlanned(this::planned);
               nightsWatch.begin();
               watch.get().startAnew();
+              use.lookSoon();
             })
         .then(this::takeFiles);
   }
@@ -262,7 +266,11 @@ final class DeskWindow {
           }
         });
     open.onReplaced(this::replaced);
-    open.onChanged(changes -> selectedLater());
+    open.onChanged(
+        changes -> {
+          selectedLater();
+          use.lookSoon();
+        });
   }
 
   private void replaced() {
@@ -270,6 +278,7 @@ final class DeskWindow {
     pictures.get().startAnew();
     takeFiles();
     watch.get().startAnew();
+    use.lookSoon();
     selected();
     named();
     nightsWatch.begin();
@@ -406,6 +415,7 @@ final class DeskWindow {
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
+    use.close();
     copy.close();
     frame.dispose();
   }

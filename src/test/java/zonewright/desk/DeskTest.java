@@ -85,6 +85,8 @@ class DeskTest {
         .isEqualTo(shown(Emitters.PRECIPITATION_RATE, 0));
 
     desk.click("button Undo");
+    assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 0));
+    desk.goTo(Emitters.PRECIPITATION_RATE, 0);
     assertThat(desk.text("result")).isEqualTo(before);
   }
 

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
@@ -17,6 +18,7 @@ import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import zonewright.desk.part.Keyboard;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.UserAction;
@@ -25,7 +27,6 @@ import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
-import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
 /**
@@ -46,6 +47,9 @@ public final class SheetDeck extends JPanel {
   private transient Pasting pasting = (table, block, asItIs) -> false;
   private String front = Sheets.ZONES;
   private List<String> inTabs = List.of();
+  /** The sheets in use; empty while that is not known. */
+  private transient Set<String> used = Set.of();
+
   private boolean building;
   private boolean pending;
 
@@ -181,6 +185,21 @@ public final class SheetDeck extends JPanel {
     selected();
   }
 
+  /** Shows which sheets and groups are in use; the others stand back. */
+  public void used(Set<String> tables) {
+    used = tables;
+    groups.used(
+        group -> group.tables().stream().anyMatch(tables::contains));
+    quietTabs();
+  }
+
+  private void quietTabs() {
+    for (int at = 0; at < tabs.getTabCount(); at++) {
+      boolean quiet = !used.isEmpty() && !used.contains(inTabs.get(at));
+      tabs.setForegroundAt(at, quiet ? UIManager.getColor("Zonewright.muted") : null);
+    }
+  }
+
   private void fill(SheetGroup group) {
     tabs.removeAll();
     inTabs = group.tables();
@@ -193,6 +212,7 @@ public final class SheetDeck extends JPanel {
           known == null ? new JPanel() : known.component(),
           table.about());
     }
+    quietTabs();
   }
 
   /** Brings the sheet so many places on in the order of the groups to the front. */
@@ -244,10 +264,9 @@ public final class SheetDeck extends JPanel {
     front().goTo(place);
   }
 
-  /** Goes to the run time of the first zone, with what follows from it in view beside it. */
+  /** Goes to the run time of the first zone. */
   public void goToFirstResult() {
     if (open.book().rows(Sheets.ZONES) > 0) {
-      goTo(new Place(CycleAndSoak.SOAK.reference(), 0));
       goTo(new Place(Demand.RUN_TIME.reference(), 0));
     }
   }
