@@ -38,10 +38,13 @@ import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
 import zonewright.desk.sheets.GridUserActions;
 import zonewright.desk.sheets.SheetDeck;
+import zonewright.desk.sheets.SheetGroup;
 import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
+import zonewright.sheet.Schema;
+import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
@@ -103,7 +106,7 @@ final class DeskWindow {
     ways = new Wayfinder(open, deck, this::selected);
     steps = new DesignSteps(open, deck, this::selected, foot::said);
     working = new LazyPart<>(() -> new WorkingPane(this::follow, steps::backToDefault, this::back));
-    findings = new LazyPart<>(() -> new FindingsPane(ways::goTo, this::mend));
+    findings = new LazyPart<>(() -> new FindingsPane(ways::goTo, this::mend, this::about));
     mending = new Mending(open, deck, findings::get, ways, messages);
     panels = new Panels(deck, memory);
     Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
@@ -371,6 +374,15 @@ final class DeskWindow {
     boolean inWorking = Keyboard.has(working.get());
     ways.back();
     (inWorking ? working.get().focusTarget() : deck.focusTarget()).requestFocusInWindow();
+  }
+
+  /** Says what a finding is about: a part of a sheet. */
+  private String about(Finding finding) {
+    Schema schema = open.book().schema();
+    TableDefinition table = schema.table(finding.column().table());
+    String band = schema.column(finding.column()).band();
+    String sheet = SheetGroup.caption(table);
+    return band.equals(sheet) ? sheet : sheet + "  ·  " + band;
   }
 
   private void mend(Finding finding) {

@@ -16,6 +16,7 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Explainer;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
+import zonewright.formula.PrintedText;
 import zonewright.formula.Reference;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
@@ -306,7 +307,8 @@ public final class Book {
           List.of(),
           List.of(),
           List.of(),
-          origin);
+          origin,
+          List.of());
     }
     if (column.usualWord().isPresent()) {
       return new Working(
@@ -319,7 +321,8 @@ public final class Book {
           List.of(),
           List.of("“" + column.usualWord().get() + "” unless another is chosen"),
           List.of(),
-          "default");
+          "default",
+          List.of());
     }
     BookRow known = new BookRow(this, reference.table(), row);
     Explainer.Explanation explanation = explain(column, row, known);
@@ -334,7 +337,27 @@ public final class Book {
         inputs(Dependencies.of(formula), reference.table(), row, known),
         explanation.notes(),
         rests(column),
-        column.role() == Column.Role.DEFAULTED ? "default" : "calculated");
+        column.role() == Column.Role.DEFAULTED ? "default" : "calculated",
+        cases(formula, calculation.plain(reference), reference, row, explanation.outcome()));
+  }
+
+  /** Returns the cases of a formula that chooses among more than two. */
+  private List<Working.Case> cases(
+      Formula declared, Formula plain, Reference reference, int row, Outcome outcome) {
+    List<Working.Case> cases = new ArrayList<>();
+    boolean open = !(outcome instanceof Outcome.Missing || outcome instanceof Outcome.Refused);
+    Formula said = declared;
+    Formula meant = plain;
+    while (said instanceof Formula.Choose choose && meant instanceof Formula.Choose own) {
+      boolean taken = open && holds(own.condition(), reference.table(), row);
+      open &= !taken;
+      String then = PrintedText.of(choose.then(), reference.kind());
+      cases.add(new Working.Case(PrintedText.of(choose.condition()), then, taken));
+      said = choose.otherwise();
+      meant = own.otherwise();
+    }
+    cases.add(new Working.Case("otherwise", PrintedText.of(said, reference.kind()), open));
+    return cases.size() > 2 ? cases : List.of();
   }
 
   private List<Working.Input> rests(Column column) {

@@ -161,6 +161,11 @@ final class DeskDriver implements AutoCloseable {
     return null;
   }
 
+  /** Returns a component that is shown; to be asked for where windows are made. */
+  Component shown(String name) {
+    return find(window.frame(), name);
+  }
+
   boolean shows(String name) {
     Component found = named(name);
     return found != null && ask(found::isShowing);
@@ -214,12 +219,27 @@ final class DeskDriver implements AutoCloseable {
     robot.waitForIdle();
   }
 
-  /** Clicks once on the remedy of a finding: the last line of its words. */
+  /** Clicks once on the remedy of a finding, wherever in its words that stands. */
   void clickRemedy(int row) {
     JTable list = (JTable) named("findings list");
     Rectangle cell = ask(() -> list.getCellRect(row, 2, true));
-    robot.click(
-        list, new Point(cell.x + 20, cell.y + cell.height - 9), MouseButton.LEFT_BUTTON, 1);
+    Point at =
+        ask(
+            () -> {
+              for (int y = cell.y + 4; y < cell.y + cell.height; y += 6) {
+                for (int x = cell.x + 4; x < cell.x + cell.width; x += 6) {
+                  Point point = new Point(x, y);
+                  list.dispatchEvent(
+                      new java.awt.event.MouseEvent(
+                          list, java.awt.event.MouseEvent.MOUSE_MOVED, 0, 0, x, y, 0, false));
+                  if (list.getCursor().getType() == java.awt.Cursor.HAND_CURSOR) {
+                    return point;
+                  }
+                }
+              }
+              throw new AssertionError("there is no remedy");
+            });
+    robot.click(list, at, MouseButton.LEFT_BUTTON, 1);
     robot.waitForIdle();
   }
 

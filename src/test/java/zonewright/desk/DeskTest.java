@@ -122,7 +122,7 @@ class DeskTest {
     Place expected =
         desk.ask(
             () -> {
-              var finding = desk.window().openDesign().design().findings().get(1);
+              var finding = desk.window().openDesign().design().findings().get(0);
               return new Place(finding.column(), finding.row());
             });
     findings();

@@ -1,7 +1,6 @@
 package zonewright.desk.sheets;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.Font;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -41,7 +40,6 @@ public final class GroupBar extends JPanel {
         (group, button) -> {
           boolean quiet = !used.test(group);
           button.setForeground(quiet ? UIManager.getColor("Zonewright.muted") : null);
-          button.setFont(button.getFont().deriveFont(quiet ? Font.PLAIN : Font.BOLD));
           button.setToolTipText(
               "%s (Ctrl+%s)%s"
                   .formatted(group.about(), group.digit(), quiet ? "; not in use yet" : ""));
