@@ -14,7 +14,6 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
-import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import zonewright.design.Finding;
 import zonewright.desk.findings.FindingsPane;
@@ -236,11 +235,9 @@ final class DeskWindow {
   }
 
   private void assemble() {
-    JPanel head = new JPanel(new BorderLayout());
-    head.add(Menus.buttons(buttons()), BorderLayout.PAGE_START);
-    head.add(messages, BorderLayout.PAGE_END);
+    Floating.over(frame.getLayeredPane(), messages, foot);
     frame.setJMenuBar(menus.bar());
-    frame.add(head, BorderLayout.PAGE_START);
+    frame.add(Menus.buttons(buttons()), BorderLayout.PAGE_START);
     frame.add(panels, BorderLayout.CENTER);
     frame.add(foot, BorderLayout.PAGE_END);
     frame.setIconImages(WindowIcon.images());

@@ -438,6 +438,7 @@ final class FileKeeper {
     Optional<KeptFile> kept = open.kept();
     String name = file.getFileName().toString();
     String id = work.id();
+    boolean elsewhere = !open.file().equals(Optional.of(file));
     work.saving(snapshot);
     saving = true;
     savedUpTo = last.orElse(null);
@@ -465,7 +466,10 @@ final class FileKeeper {
           DesignFile.Written put = stored.written();
           memory.used(file);
           messages.clear();
-          if (!put.notes().isEmpty()) {
+          if (elsewhere) {
+            String said = put.notes().isEmpty() ? "” is saved." : "” is saved, with a note.";
+            messages.wrote("“" + name + said, file, put.notes());
+          } else if (!put.notes().isEmpty()) {
             messages.tell("“" + name + "” is saved, with a note.", put.notes());
           }
           if (written == open.design()) {
@@ -532,7 +536,9 @@ final class FileKeeper {
                       PictureFile.write(drawing, size, file);
                       return file;
                     },
-                    written -> messages.tell("Exported to “" + written + "”.", List.of()),
+                    written ->
+                        messages.wrote(
+                            "“" + written.getFileName() + "” was exported.", written, List.of()),
                     problem ->
                         messages.problem(
                             "“%s” was not exported: nothing can be written there."

@@ -95,7 +95,7 @@ final class PricingDesk {
     tasks.run(
         "Writing " + name + " …",
         () -> written(book, file.get()),
-        done -> messages.tell("“" + name + "” was written.", List.of()),
+        done -> messages.wrote("“" + name + "” was written.", file.get(), List.of()),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
