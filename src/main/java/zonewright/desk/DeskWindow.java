@@ -50,6 +50,7 @@ import zonewright.units.UnitSystem;
 final class DeskWindow {
   private final JFrame frame = new JFrame("Zonewright");
   private final UserPreferences memory;
+  private final Questions questions;
   private final Appearance look;
   private final OpenDesign open;
   private final Wayfinder ways;
@@ -108,7 +109,7 @@ final class DeskWindow {
     findings = new LazyPart<>(() -> new FindingsPane(ways::goTo, this::mend, this::about));
     mending = new Mending(open, deck, findings::get, ways, messages);
     panels = new Panels(deck, memory);
-    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, tasks, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, tasks, questions, messages);
     lists = new ListDesk(frame, open, tasks, questions, messages);
@@ -431,7 +432,7 @@ final class DeskWindow {
 
   /** Shows the sheet at the front on pages, to print. */
   private void print() {
-    new Printing(frame, open, tasks, messages).begin(deck.front().paper());
+    new Printing(frame, open, tasks, questions, messages).begin(deck.front().paper());
   }
 
   /** Gives the keyboard to the next part of the window. */

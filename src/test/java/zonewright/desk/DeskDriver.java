@@ -193,6 +193,11 @@ final class DeskDriver implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Says whether a dialog is there; to be asked for where windows are made. */
+  boolean dialogIsOpen(String name) {
+    return dialog(name) != null;
+  }
+
   /** Returns something in a dialog that is there; to be asked for where windows are made. */
   Component inDialog(String dialog, String name) {
     return find(dialog(dialog), name);

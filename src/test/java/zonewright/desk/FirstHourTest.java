@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import java.awt.Component;
+import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.AtAGlance;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.Column;
@@ -79,6 +81,43 @@ class FirstHourTest {
       seen += whole && finding ? 1 : 0;
     }
     assertThat(seen).isGreaterThanOrEqualTo(6);
+  }
+
+  @Test
+  void aMessageMovesNothing() {
+    desk.goTo(Demand.RUN_TIME, 0);
+    java.awt.Point before = desk.ask(() -> desk.shown("sheets").getLocationOnScreen());
+    desk.write("3");
+    assertThat(desk.shows("message bar")).isTrue();
+    assertThat(desk.ask(() -> desk.shown("sheets").getLocationOnScreen())).isEqualTo(before);
+    assertThat(desk.ask(() -> desk.shown("message").getHeight())).isPositive();
+  }
+
+  @Test
+  void aFileThatWasWrittenIsToldWithItsFolder(@TempDir Path folder) {
+    desk.questions.file = java.util.Optional.of(folder.resolve("garden.xlsx"));
+    desk.choose("Save as …");
+    desk.waitUntil(
+        "it is told", () -> desk.window().messages().sentence().contains(folder.toString()));
+  }
+
+  @Test
+  void aSheetIsLaidOutAsWantedBeforeItIsPrinted(@TempDir Path folder) {
+    desk.questions.file = java.util.Optional.of(folder.resolve("zones.pdf"));
+    desk.act(() -> desk.window().deck().front().grid().orElseThrow().columns()
+        .show(desk.book().schema().table(Sheets.ZONES).columns(), true));
+    desk.press("ctrl P");
+    desk.waitUntil("the pages are shown", () -> desk.dialogIsOpen("print preview"));
+    String many = desk.ask(() -> ((javax.swing.JLabel) desk.inDialog("print preview", "page number")).getText());
+    desk.act(() -> ((javax.swing.JComboBox<?>) desk.inDialog("print preview", "paper scale")).setSelectedIndex(1));
+    assertThat(many).isNotEqualTo("Page 1 of 1");
+    assertThat(desk.ask(() -> ((javax.swing.JLabel) desk.inDialog("print preview", "page number")).getText()))
+        .isEqualTo("Page 1 of 1");
+    desk.act(() -> ((javax.swing.JComboBox<?>) desk.inDialog("print preview", "paper lies")).setSelectedIndex(1));
+    desk.act(() -> ((javax.swing.AbstractButton) desk.inDialog("print preview", "paper columns")).doClick());
+    desk.act(() -> ((javax.swing.AbstractButton) desk.inDialog("print preview", "save pages")).doClick());
+    desk.waitUntil("it is told", () -> desk.window().messages().sentence().contains("zones.pdf"));
+    assertThat(folder.resolve("zones.pdf")).isNotEmptyFile();
   }
 
   @Test
