@@ -42,8 +42,6 @@ import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
-import zonewright.sheet.Schema;
-import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
@@ -374,13 +372,9 @@ final class DeskWindow {
     (inWorking ? working.get().focusTarget() : deck.focusTarget()).requestFocusInWindow();
   }
 
-  /** Says what a finding is about: a part of a sheet. */
+  /** Says what a finding is about, by the sheet of its cell. */
   private String about(Finding finding) {
-    Schema schema = open.book().schema();
-    TableDefinition table = schema.table(finding.column().table());
-    String band = schema.column(finding.column()).band();
-    String sheet = SheetGroup.caption(table);
-    return band.equals(sheet) ? sheet : sheet + "  ·  " + band;
+    return SheetGroup.caption(open.book().schema().table(finding.column().table()));
   }
 
   private void mend(Finding finding) {
@@ -453,6 +447,7 @@ final class DeskWindow {
   private void restyle() {
     guide.ifMade(ColumnGuide::restyle);
     everywhere.ifMade(FindEverywhere::restyle);
+    use.lookSoon();
     nights.ifMade(NightsWindow::restyle);
     selected();
   }

@@ -1,5 +1,6 @@
 package zonewright.desk;
 
+import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Frame;
 import java.awt.Graphics2D;
@@ -87,13 +88,10 @@ final class PrintPreview {
     number.setName("page number");
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
     sheet.getAccessibleContext().setAccessibleName("Page of " + table.title());
-    dialog.setLayout(
-        new MigLayout(
-            "insets 0, fill, wrap 2, hidemode 3", "[][grow,fill]", "[][grow,fill][]"));
-    dialog.add(choices(), "span 2, growx");
-    dialog.add(list, "growy, w 240lp!");
-    dialog.add(sheet, "grow");
-    dialog.add(foot(uses), "span 2, growx");
+    dialog.add(choices(), BorderLayout.PAGE_START);
+    dialog.add(list, BorderLayout.LINE_START);
+    dialog.add(sheet, BorderLayout.CENTER);
+    dialog.add(foot(uses), BorderLayout.PAGE_END);
     list.setViewportView(ticks());
     list.setVisible(false);
     key("ESCAPE", dialog::dispose);

@@ -121,7 +121,7 @@ public final class FindingCell extends JPanel implements TableCellRenderer {
     String cure = Prose.capital(finding.cure());
     if (!cure.isEmpty()) {
       boolean fits = x + apart + metrics.stringWidth(cure) <= width;
-      if (!fits && line == 0) {
+      if (!fits && line == 0 && link.isEmpty()) {
         pieces.add(new Piece(cut(metrics, cure, width), Kind.QUIET, 0, 1));
       } else if (width - x - apart > metrics.stringWidth("mmmmmm")) {
         pieces.add(new Piece(cut(metrics, cure, width - x - apart), Kind.QUIET, x + apart, line));
