@@ -94,17 +94,21 @@ public final class AtAGlance {
   private static final Map<String, List<String>> ANSWERS =
       Map.of(
           Sheets.ZONES,
-          List.of("Watering days", "Run time a watering day", "Cycles", "Minutes a cycle"));
+          List.of("Watering days", "Run time a watering day", "Cycles", "Minutes a cycle"),
+          Sheets.FOUND,
+          List.of("Run time a week", "What changes", "Present volume a week"));
 
   private AtAGlance() {}
 
   /**
    * Returns the columns a wide sheet is opened on: its names and what must be typed at the left,
-   * and what follows at the right; empty for a sheet that is narrow enough as it is.
+   * and what follows at the right; empty for a sheet that is narrow enough as it is, and for one
+   * that lives by what may be typed and need not.
    */
   public static List<Column> opening(TableDefinition table) {
     List<String> results = ANSWERS.getOrDefault(table.id(), RESULTS.get(table.id()));
-    if (results == null) {
+    boolean asks = table.columns().stream().anyMatch(column -> mayBeTyped(table, column));
+    if (results == null || (asks && !ANSWERS.containsKey(table.id()))) {
       return List.of();
     }
     List<Column> opening = new ArrayList<>();
@@ -119,6 +123,13 @@ public final class AtAGlance {
     }
     opening.addAll(answers);
     return List.copyOf(opening);
+  }
+
+  private static boolean mayBeTyped(TableDefinition table, Column column) {
+    return column.role() == Column.Role.INPUT
+        && column.content() != Column.Content.WORDS
+        && column.isOptional()
+        && table.takesEntries(column);
   }
 
   /** Says whether a column says in words, right after the name, which row that is. */

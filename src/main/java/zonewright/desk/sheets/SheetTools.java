@@ -107,7 +107,7 @@ public final class SheetTools extends JPanel {
       item.setSelected(shown.equals(Optional.of(each)));
       item.addActionListener(event -> found.columns().apply(each.arrangement()));
       group.add(item);
-      if (each.name().equals(table.columns().get(0).band())) {
+      if (!each.own() && each.name().equals(table.columns().get(0).band())) {
         menu.addSeparator();
       }
       menu.add(item);

@@ -119,6 +119,9 @@ public final class StandardViews {
   private static final Set<String> SELDOM =
       Set.of(Sheets.SOIL_WATER, Sheets.SALINE_WATER, Sheets.DRYING_OUT, Sheets.ALLOWANCES);
 
+  /** A sheet of more columns has a view for each group of them. */
+  private static final int WIDE = 20;
+
   private StandardViews() {}
 
   /**
@@ -137,7 +140,7 @@ public final class StandardViews {
       views.put(STUDENT, ids(table, StandardViews::forStudent));
     }
     views.put(ALL, ids(table, column -> true));
-    if (!opening.isEmpty()) {
+    if (table.columns().size() > WIDE) {
       Column names = table.columns().get(0);
       for (Column column : table.columns()) {
         String band = column.band();
