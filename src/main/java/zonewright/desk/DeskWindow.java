@@ -2,6 +2,8 @@ package zonewright.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.KeyboardFocusManager;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.event.KeyEvent;
@@ -15,6 +17,7 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
 import zonewright.design.Finding;
 import zonewright.desk.findings.FindingsPane;
 import zonewright.desk.findings.FindingsWatch;
@@ -387,9 +390,18 @@ final class DeskWindow {
         EventQueue.getCurrentEvent() instanceof KeyEvent
             && (Keyboard.has(working.get()) || Keyboard.has(findings.get()));
     Action action = deck.front().action(which);
-    if (!typedElsewhere && action.isEnabled()) {
+    boolean own = which.ofCells() && inField();
+    if (!typedElsewhere && !own && action.isEnabled()) {
       UserAction.run(action, deck.front().component());
     }
+  }
+
+  /** Says whether a key was pressed in a field that is no cell: it means something there. */
+  private static boolean inField() {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return EventQueue.getCurrentEvent() instanceof KeyEvent
+        && owner instanceof JTextComponent
+        && !"cell editor".equals(owner.getName());
   }
 
   /** Begins a new design with a form. */

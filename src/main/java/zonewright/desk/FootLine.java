@@ -53,7 +53,11 @@ final class FootLine extends JPanel {
   void said(String words) {
     news.setText(words);
     news.setVisible(!words.isEmpty());
-    old.restart();
+    if (words.isEmpty()) {
+      old.stop();
+    } else {
+      old.restart();
+    }
   }
 
   /** Says what is going on, and how to end it; nothing for an empty text. */

@@ -74,6 +74,15 @@ public enum GridAction {
     this.keys = List.of(keys);
   }
 
+  /** Says whether it is done to cells, rows or columns, rather than asking for something. */
+  public boolean ofCells() {
+    return switch (this) {
+      case SORT, FILTER, SHOW_ALL_ROWS, CHOOSE_COLUMNS, FIND, REPLACE, FIND_NEXT, FIND_PREVIOUS ->
+          false;
+      default -> true;
+    };
+  }
+
   /** Returns what a menu calls it. */
   public String label() {
     return label;
