@@ -61,7 +61,8 @@ final class Remedies {
     Entry entry = book.entry(column.reference(), row);
     String text = Entries.typed(column, entry).toLowerCase(Locale.ROOT);
     boolean named =
-        !text.isBlank() && !(entry instanceof Entry.Figure)
+        !text.isBlank()
+            && !(entry instanceof Entry.Figure)
             && (column.name().toLowerCase(Locale.ROOT).startsWith(text)
                 || text.startsWith(column.name().toLowerCase(Locale.ROOT)));
     return named

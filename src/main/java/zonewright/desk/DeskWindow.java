@@ -2,10 +2,10 @@ package zonewright.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.KeyboardFocusManager;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;

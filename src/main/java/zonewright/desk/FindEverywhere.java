@@ -70,7 +70,8 @@ final class FindEverywhere {
   }
 
   private JPanel page() {
-    JPanel page = new JPanel(new MigLayout("insets 14, fill, wrap 3", "[][grow][]", "[][][grow][]"));
+    JPanel page =
+        new JPanel(new MigLayout("insets 14, fill, wrap 3", "[][grow][]", "[][][grow][]"));
     JButton replace = new JButton("Replace all");
     replace.setName("replace all on all sheets");
     replace.addActionListener(event -> replace());

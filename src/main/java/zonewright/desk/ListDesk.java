@@ -97,7 +97,8 @@ final class ListDesk {
       messages.offer(
           "What you paste begins with a line of headings.",
           false,
-          new MessageBar.Offer("Choose where each column goes …", () -> ask("What was copied", list)),
+          new MessageBar.Offer(
+              "Choose where each column goes …", () -> ask("What was copied", list)),
           new MessageBar.Offer("Paste it as it is", asItIs));
       return true;
     } catch (ListProblem none) {

@@ -3,8 +3,8 @@ package zonewright.desk;
 import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Frame;
-import java.awt.Graphics2D;
 import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.print.PageFormat;
 import java.awt.print.PrinterException;
 import java.util.Set;
@@ -202,8 +202,7 @@ final class PrintPreview {
    * @param layOut lays it out as a person wants it
    * @param uses what the pages are then used for, where the person wants that
    */
-  static void open(
-      Frame owner, PrintedGrid table, Function<Choice, SheetPages> layOut, Uses uses) {
+  static void open(Frame owner, PrintedGrid table, Function<Choice, SheetPages> layOut, Uses uses) {
     new PrintPreview(owner, table, layOut, uses).dialog.setVisible(true);
   }
 

@@ -61,7 +61,9 @@ public final class ListMatch {
     }
   }
 
-  /** Returns how many headings of the list name a column of the table, or are another name of one. */
+  /**
+   * Returns how many headings of the list name a column of the table, or are another name of one.
+   */
   public int headingsKnown() {
     return (int)
         IntStream.range(0, list.headings().size())

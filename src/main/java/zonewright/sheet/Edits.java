@@ -91,8 +91,7 @@ public final class Edits {
       Entry last = book.entry(column, given.get(given.size() - 1));
       Entry before = given.size() > 1 ? book.entry(column, given.get(given.size() - 2)) : last;
       boolean names = book.position(column) == 0;
-      boolean series =
-          given.size() > 1 ? Series.of(before, last).given() == 2 : counts || names;
+      boolean series = given.size() > 1 ? Series.of(before, last).given() == 2 : counts || names;
       for (int i = 0; i < further.size(); i++) {
         Entry next =
             series

@@ -39,8 +39,7 @@ public final class Entries {
 
   private static Entry calculated(Column column, String typed) {
     String sum = Arithmetic.plain(typed);
-    Optional<Double> value =
-        column.kind().onCalendar() ? Optional.empty() : Arithmetic.value(sum);
+    Optional<Double> value = column.kind().onCalendar() ? Optional.empty() : Arithmetic.value(sum);
     return value
         .<Entry>map(
             found ->

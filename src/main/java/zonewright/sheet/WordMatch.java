@@ -7,7 +7,8 @@ import java.util.Optional;
 
 /**
  * Which word of a list a person means: capitals do not matter, nor does the order of several words,
- * nor what stands between them. {@code fri, mon} is {@code Mon Fri}, and so is {@code Friday Monday}.
+ * nor what stands between them. {@code fri, mon} is {@code Mon Fri}, and so is {@code Friday
+ * Monday}.
  */
 public final class WordMatch {
   /** Short names of this many letters, as those of weekdays, may be written out. */

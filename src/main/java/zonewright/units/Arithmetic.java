@@ -35,7 +35,9 @@ public final class Arithmetic {
         .replaceAll("(\\d),(\\d)", "$1.$2");
   }
 
-  /** Returns what arithmetic in its {@link #plain} form comes to; empty where it comes to nothing. */
+  /**
+   * Returns what arithmetic in its {@link #plain} form comes to; empty where it comes to nothing.
+   */
   public static Optional<Double> value(String plain) {
     if (!begins(plain)) {
       return Optional.empty();

@@ -121,7 +121,8 @@ public final class CalendarText {
     if (days.matches()) {
       return new QuantityText.Read(Double.parseDouble(days.group(1)));
     }
-    Optional<Double> value = kind == QuantityKind.TIME_OF_DAY ? readTime(plain) : readDate(plain, system);
+    Optional<Double> value =
+        kind == QuantityKind.TIME_OF_DAY ? readTime(plain) : readDate(plain, system);
     return value
         .<QuantityText.Reading>map(QuantityText.Read::new)
         .orElseGet(
@@ -173,15 +174,15 @@ public final class CalendarText {
       int other = Integer.parseInt(figures.group(3));
       boolean points = figures.group(2).equals(".");
       boolean monthFirst =
-          other > MONTHS.size()
-              || (system == UnitSystem.US && !points && one <= MONTHS.size());
+          other > MONTHS.size() || (system == UnitSystem.US && !points && one <= MONTHS.size());
       String year = figures.group(4);
       return date(
           year.length() == 2 ? "20" + year : year,
           monthFirst ? one : other,
           Integer.toString(monthFirst ? other : one));
     }
-    if (plain.matches("[a-z]{3,9}\\.? \\d{1,2}(st|nd|rd|th)?|\\d{1,2}(st|nd|rd|th)?\\.? [a-z]{3,9}")) {
+    if (plain.matches(
+        "[a-z]{3,9}\\.? \\d{1,2}(st|nd|rd|th)?|\\d{1,2}(st|nd|rd|th)?\\.? [a-z]{3,9}")) {
       String year = Integer.toString(LocalDate.now(ZoneId.systemDefault()).getYear());
       return readDate(plain.replaceAll("(?<=\\d)(st|nd|rd|th)", "") + " " + year, system);
     }

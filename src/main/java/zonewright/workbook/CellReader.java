@@ -131,8 +131,7 @@ final class CellReader {
   private Optional<Entry> sum(Column column, SheetCell cell, Unit unit) {
     String text = cell.text().strip();
     Matcher percent = IN_PERCENT.matcher(text);
-    String typed =
-        !column.kind().percent() ? text : percent.matches() ? percent.group(1) : "";
+    String typed = !column.kind().percent() ? text : percent.matches() ? percent.group(1) : "";
     if (!unit.equals(column.kind().unit(system)) || !OWN_SUM.matcher(typed).matches()) {
       return Optional.empty();
     }
@@ -141,8 +140,7 @@ final class CellReader {
             entry ->
                 entry instanceof Entry.Figure figure
                     && figure.sum().equals("=" + typed)
-                    && Math.abs(figure.value() - cell.number())
-                        <= 1e-12 * Math.abs(cell.number()));
+                    && Math.abs(figure.value() - cell.number()) <= 1e-12 * Math.abs(cell.number()));
   }
 
   private void note(Column column, SheetCell cell, String sentence) {

@@ -178,7 +178,9 @@ final class CellWriter {
     return Content.of(Optional.empty(), words, CellText.looksLikeFormula(words));
   }
 
-  /** Returns the formula of arithmetic as it was typed; what is shown in percent counts hundredths. */
+  /**
+   * Returns the formula of arithmetic as it was typed; what is shown in percent counts hundredths.
+   */
   private static Optional<String> sum(Column column, Entry.Figure figure) {
     return Optional.of(figure.sum())
         .filter(sum -> !sum.isEmpty())

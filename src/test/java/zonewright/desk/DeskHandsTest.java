@@ -64,7 +64,8 @@ class DeskHandsTest {
     desk.press("ctrl Z");
     assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 2));
     assertThat(desk.ask(() -> ((JLabel) desk.named("news")).getText()))
-        .contains("Taken back").contains("Area");
+        .contains("Taken back")
+        .contains("Area");
     desk.goTo(Plants.PLANT, 0);
     desk.press("ctrl Y");
     assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 2));
@@ -107,11 +108,16 @@ class DeskHandsTest {
   void noCountOfFindingsIsToldBeforeItIsKnown() {
     desk.waitUntil(
         "they are known",
-        () -> !((AbstractButton) desk.named("filter " + Severity.WRONG.word())).getText().contains("looking"));
+        () ->
+            !((AbstractButton) desk.named("filter " + Severity.WRONG.word()))
+                .getText()
+                .contains("looking"));
     desk.act(() -> ((zonewright.desk.findings.FindingsPane) desk.named("findings")).looking());
     for (Severity severity : Severity.values()) {
-      assertThat(desk.ask(() -> ((AbstractButton) desk.named("filter " + severity.word())).getText()))
-          .contains("looking").doesNotContain("0");
+      assertThat(
+              desk.ask(() -> ((AbstractButton) desk.named("filter " + severity.word())).getText()))
+          .contains("looking")
+          .doesNotContain("0");
     }
   }
 }

@@ -32,8 +32,18 @@ class FirstHourTest {
   private List<String> shown() {
     return desk.ask(
         () ->
-            desk.window().deck().front().grid().orElseThrow().columns().arrangement().columns()
-                .stream().map(column -> column.id()).toList());
+            desk
+                .window()
+                .deck()
+                .front()
+                .grid()
+                .orElseThrow()
+                .columns()
+                .arrangement()
+                .columns()
+                .stream()
+                .map(column -> column.id())
+                .toList());
   }
 
   @Test
@@ -75,8 +85,7 @@ class FirstHourTest {
     for (int row = 0; row < desk.ask(list::getRowCount); row++) {
       int at = row;
       assertThat(desk.ask(() -> list.getRowHeight(at))).isLessThan(3 * line);
-      boolean whole =
-          desk.ask(() -> list.getVisibleRect().contains(list.getCellRect(at, 0, true)));
+      boolean whole = desk.ask(() -> list.getVisibleRect().contains(list.getCellRect(at, 0, true)));
       boolean finding = desk.ask(() -> !String.valueOf(list.getValueAt(at, 2)).isEmpty());
       seen += whole && finding ? 1 : 0;
     }
@@ -104,25 +113,49 @@ class FirstHourTest {
   @Test
   void aSheetIsLaidOutAsWantedBeforeItIsPrinted(@TempDir Path folder) {
     desk.questions.file = java.util.Optional.of(folder.resolve("zones.pdf"));
-    desk.act(() -> desk.window().deck().front().grid().orElseThrow().columns()
-        .show(desk.book().schema().table(Sheets.ZONES).columns(), true));
+    desk.act(
+        () ->
+            desk.window()
+                .deck()
+                .front()
+                .grid()
+                .orElseThrow()
+                .columns()
+                .show(desk.book().schema().table(Sheets.ZONES).columns(), true));
     desk.press("ctrl P");
     desk.waitUntil("the pages are shown", () -> desk.dialogIsOpen("print preview"));
-    String many = desk.ask(() -> ((javax.swing.JLabel) desk.inDialog("print preview", "page number")).getText());
-    desk.act(() -> ((javax.swing.JComboBox<?>) desk.inDialog("print preview", "paper scale")).setSelectedIndex(1));
+    String many =
+        desk.ask(
+            () -> ((javax.swing.JLabel) desk.inDialog("print preview", "page number")).getText());
+    desk.act(
+        () ->
+            ((javax.swing.JComboBox<?>) desk.inDialog("print preview", "paper scale"))
+                .setSelectedIndex(1));
     assertThat(many).isNotEqualTo("Page 1 of 1");
-    assertThat(desk.ask(() -> ((javax.swing.JLabel) desk.inDialog("print preview", "page number")).getText()))
+    assertThat(
+            desk.ask(
+                () ->
+                    ((javax.swing.JLabel) desk.inDialog("print preview", "page number")).getText()))
         .isEqualTo("Page 1 of 1");
-    desk.act(() -> ((javax.swing.JComboBox<?>) desk.inDialog("print preview", "paper lies")).setSelectedIndex(1));
-    desk.act(() -> ((javax.swing.AbstractButton) desk.inDialog("print preview", "paper columns")).doClick());
-    desk.act(() -> ((javax.swing.AbstractButton) desk.inDialog("print preview", "save pages")).doClick());
+    desk.act(
+        () ->
+            ((javax.swing.JComboBox<?>) desk.inDialog("print preview", "paper lies"))
+                .setSelectedIndex(1));
+    desk.act(
+        () ->
+            ((javax.swing.AbstractButton) desk.inDialog("print preview", "paper columns"))
+                .doClick());
+    desk.act(
+        () ->
+            ((javax.swing.AbstractButton) desk.inDialog("print preview", "save pages")).doClick());
     desk.waitUntil("it is told", () -> desk.window().messages().sentence().contains("zones.pdf"));
     assertThat(folder.resolve("zones.pdf")).isNotEmptyFile();
   }
 
   @Test
   void aLongChoiceIsATableOfCasesWithTheOneTakenMarked() {
-    desk.act(() -> desk.window().deck().goTo(new Place(Emitters.PRECIPITATION_RATE.reference(), 0)));
+    desk.act(
+        () -> desk.window().deck().goTo(new Place(Emitters.PRECIPITATION_RATE.reference(), 0)));
     desk.waitUntil("the cases are there", () -> desk.shown("case taken") != null);
     assertThat(desk.ask(() -> desk.shown("case taken").getAccessibleContext().getAccessibleName()))
         .contains("Rate by area");

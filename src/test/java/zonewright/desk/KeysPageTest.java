@@ -41,11 +41,19 @@ class KeysPageTest {
   private static String words(KeyStroke key) {
     Map<String, String> names =
         Map.ofEntries(
-            Map.entry("SEMICOLON", ";"), Map.entry("PLUS", "Plus"), Map.entry("MINUS", "Minus"),
-            Map.entry("SPACE", "Space"), Map.entry("DELETE", "Delete"), Map.entry("LEFT", "Left"),
-            Map.entry("RIGHT", "Right"), Map.entry("UP", "Up"), Map.entry("DOWN", "Down"),
-            Map.entry("PAGE_UP", "PageUp"), Map.entry("PAGE_DOWN", "PageDown"),
-            Map.entry("PERIOD", "Period"), Map.entry("COMMA", "Comma"));
+            Map.entry("SEMICOLON", ";"),
+            Map.entry("PLUS", "Plus"),
+            Map.entry("MINUS", "Minus"),
+            Map.entry("SPACE", "Space"),
+            Map.entry("DELETE", "Delete"),
+            Map.entry("LEFT", "Left"),
+            Map.entry("RIGHT", "Right"),
+            Map.entry("UP", "Up"),
+            Map.entry("DOWN", "Down"),
+            Map.entry("PAGE_UP", "PageUp"),
+            Map.entry("PAGE_DOWN", "PageDown"),
+            Map.entry("PERIOD", "Period"),
+            Map.entry("COMMA", "Comma"));
     String[] parts = key.toString().split(" ");
     String last = parts[parts.length - 1];
     int held = key.getModifiers();
@@ -74,10 +82,19 @@ class KeysPageTest {
   @Test
   void theMenuOpensThePage() {
     desk.choose("Keys");
-    assertThat(desk.ask(() -> java.util.Arrays.stream(java.awt.Window.getWindows())
-        .anyMatch(window -> "column guide".equals(window.getName()) && window.isShowing()))).isTrue();
-    desk.act(() -> java.util.Arrays.stream(java.awt.Window.getWindows())
-        .filter(window -> "column guide".equals(window.getName())).forEach(window -> window.setVisible(false)));
+    assertThat(
+            desk.ask(
+                () ->
+                    java.util.Arrays.stream(java.awt.Window.getWindows())
+                        .anyMatch(
+                            window ->
+                                "column guide".equals(window.getName()) && window.isShowing())))
+        .isTrue();
+    desk.act(
+        () ->
+            java.util.Arrays.stream(java.awt.Window.getWindows())
+                .filter(window -> "column guide".equals(window.getName()))
+                .forEach(window -> window.setVisible(false)));
   }
 
   @Test
@@ -87,30 +104,62 @@ class KeysPageTest {
     desk.act(() -> desk.dialogField("find everywhere", "find on all sheets").setText("lawn"));
     desk.waitUntil(
         "cells are found",
-        () -> ((javax.swing.JList<?>) desk.inDialog("find everywhere", "found on all sheets")).getModel().getSize() > 0);
+        () ->
+            ((javax.swing.JList<?>) desk.inDialog("find everywhere", "found on all sheets"))
+                    .getModel()
+                    .getSize()
+                > 0);
     desk.act(() -> desk.dialogField("find everywhere", "replace on all sheets").setText("grass"));
-    desk.act(() -> ((javax.swing.JButton) desk.inDialog("find everywhere", "replace all on all sheets")).doClick());
-    assertThat(desk.ask(() -> desk.book().outcome(zonewright.design.Facts.ZONE_PLACE.reference(), 0).text()))
+    desk.act(
+        () ->
+            ((javax.swing.JButton) desk.inDialog("find everywhere", "replace all on all sheets"))
+                .doClick());
+    assertThat(
+            desk.ask(
+                () ->
+                    desk.book().outcome(zonewright.design.Facts.ZONE_PLACE.reference(), 0).text()))
         .contains("grass");
-    assertThat(desk.ask(() -> desk.book().journal().toUndo().orElseThrow().name())).contains("replacement");
+    assertThat(desk.ask(() -> desk.book().journal().toUndo().orElseThrow().name()))
+        .contains("replacement");
     desk.act(() -> desk.inDialog("find everywhere", "find on all sheets").requestFocus());
-    desk.act(() -> javax.swing.SwingUtilities.getWindowAncestor(desk.inDialog("find everywhere", "find on all sheets")).setVisible(false));
+    desk.act(
+        () ->
+            javax.swing.SwingUtilities.getWindowAncestor(
+                    desk.inDialog("find everywhere", "find on all sheets"))
+                .setVisible(false));
   }
 
   @Test
   void columnsAreTickedInOneList() {
-    desk.act(() -> desk.window().deck().front().action(zonewright.desk.grid.GridAction.CHOOSE_COLUMNS).actionPerformed(null));
-    javax.swing.JList<?> list = (javax.swing.JList<?>) desk.ask(() -> desk.inDialog("column chooser", "columns to show"));
+    desk.act(
+        () ->
+            desk.window()
+                .deck()
+                .front()
+                .action(zonewright.desk.grid.GridAction.CHOOSE_COLUMNS)
+                .actionPerformed(null));
+    javax.swing.JList<?> list =
+        (javax.swing.JList<?>) desk.ask(() -> desk.inDialog("column chooser", "columns to show"));
     desk.act(() -> desk.dialogField("column chooser", "find columns").setText("plant factor"));
     boolean before = shown();
     desk.act(() -> list.setSelectedIndex(1));
-    desk.act(() -> list.getActionForKeyStroke(KeyStroke.getKeyStroke("SPACE")).actionPerformed(new java.awt.event.ActionEvent(list, 0, "")));
+    desk.act(
+        () ->
+            list.getActionForKeyStroke(KeyStroke.getKeyStroke("SPACE"))
+                .actionPerformed(new java.awt.event.ActionEvent(list, 0, "")));
     assertThat(shown()).isNotEqualTo(before);
     desk.act(() -> javax.swing.SwingUtilities.getWindowAncestor(list).setVisible(false));
   }
 
   private boolean shown() {
-    return desk.ask(() -> desk.window().deck().front().grid().orElseThrow().columns()
-        .isShown(zonewright.plants.Plants.PLANT_FACTOR));
+    return desk.ask(
+        () ->
+            desk.window()
+                .deck()
+                .front()
+                .grid()
+                .orElseThrow()
+                .columns()
+                .isShown(zonewright.plants.Plants.PLANT_FACTOR));
   }
 }

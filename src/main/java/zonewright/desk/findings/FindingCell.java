@@ -15,10 +15,10 @@ import javax.swing.JTable;
 import javax.swing.UIManager;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
 import javax.swing.table.TableCellRenderer;
+import zonewright.design.Finding;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SeverityMark;
 import zonewright.desk.picture.WrappedText;
-import zonewright.design.Finding;
 
 /**
  * Draws the cells of the list of findings: what is found, its remedy as a link and what else to do,
@@ -81,8 +81,7 @@ public final class FindingCell extends JPanel implements TableCellRenderer {
 
   private static List<Piece> pieces(JTable list, Finding finding, int column) {
     FontMetrics metrics = list.getFontMetrics(list.getFont());
-    int width =
-        list.getColumnModel().getColumn(column).getWidth() - 2 * UIScale.scale(AROUND);
+    int width = list.getColumnModel().getColumn(column).getWidth() - 2 * UIScale.scale(AROUND);
     return switch (column) {
       case 0 -> List.of(new Piece(finding.severity().word(), Kind.PLAIN, 0, 0));
       case 1 -> List.of(new Piece(cut(metrics, where(finding), width), Kind.PLAIN, 0, 0));

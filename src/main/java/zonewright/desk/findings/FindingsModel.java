@@ -2,8 +2,8 @@ package zonewright.desk.findings;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +32,7 @@ public final class FindingsModel extends AbstractTableModel {
 
   /** A finding, or the name of what those below it are about. */
   private record Line(String heading, Optional<Finding> finding) {}
+
   private int left;
   private Function<Finding, String> about = finding -> "";
 

@@ -157,8 +157,7 @@ public final class FindingsPane extends JPanel {
   /** Returns the finding selected in the list, or else the first of a cell, if it has a remedy. */
   public Optional<Finding> curable(Optional<Place> cell) {
     int row = list.getSelectedRow();
-    Optional<Finding> selected =
-        list.isFocusOwner() ? model.finding(row) : Optional.empty();
+    Optional<Finding> selected = list.isFocusOwner() ? model.finding(row) : Optional.empty();
     return selected
         .or(() -> cell.flatMap(model::curableAt))
         .filter(found -> found.remedy().isPresent());

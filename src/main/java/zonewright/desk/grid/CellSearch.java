@@ -55,7 +55,9 @@ public final class CellSearch {
     return new Edit.Several("replacement in " + cells(parts.size()), parts);
   }
 
-  /** Returns the edit of replacing words in a cell; none where what was typed does not hold them. */
+  /**
+   * Returns the edit of replacing words in a cell; none where what was typed does not hold them.
+   */
   Optional<Edit> replaced(Place place, String typed, String sought, String other) {
     Pattern pattern =
         Pattern.compile(

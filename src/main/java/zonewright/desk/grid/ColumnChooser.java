@@ -128,8 +128,7 @@ final class ColumnChooser {
     for (String band : ((SheetHeader) table.getTableHeader()).bands()) {
       List<Column> columns = new ArrayList<>();
       for (Column column : table.sheet().table().columns()) {
-        boolean fits =
-            (column.name() + " " + band).toLowerCase(Locale.ROOT).contains(sought);
+        boolean fits = (column.name() + " " + band).toLowerCase(Locale.ROOT).contains(sought);
         if (column.band().equals(band) && fits) {
           columns.add(column);
         }

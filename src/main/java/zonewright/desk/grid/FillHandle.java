@@ -58,8 +58,7 @@ final class FillHandle {
   private List<Reference> columns() {
     List<Reference> columns = new ArrayList<>();
     for (int at : table.getSelectedColumns()) {
-      if (at < table.getColumnCount()
-          && EntryTable.typeable(table.book(), table.columnAt(at))) {
+      if (at < table.getColumnCount() && EntryTable.typeable(table.book(), table.columnAt(at))) {
         columns.add(table.columnAt(at).reference());
       }
     }
@@ -114,8 +113,7 @@ final class FillHandle {
   private void fill(int reached, boolean counts) {
     List<Integer> given = rows(firstRow(), Math.min(lastRow(), table.sheet().shown().count() - 1));
     boolean down = reached > lastRow();
-    List<Integer> further =
-        down ? rows(lastRow() + 1, reached) : rows(reached, firstRow() - 1);
+    List<Integer> further = down ? rows(lastRow() + 1, reached) : rows(reached, firstRow() - 1);
     if (!down) {
       Collections.reverse(given);
       Collections.reverse(further);
@@ -157,7 +155,12 @@ final class FillHandle {
       float dash = UIScale.scale(4f);
       g.setStroke(
           new BasicStroke(
-              UIScale.scale(2f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {dash, dash}, 0));
+              UIScale.scale(2f),
+              BasicStroke.CAP_BUTT,
+              BasicStroke.JOIN_MITER,
+              10,
+              new float[] {dash, dash},
+              0));
       g.drawRect(area.x + 1, area.y + 1, area.width - 3, area.height - 3);
     }
   }

@@ -24,13 +24,16 @@ final class FindBar extends GridBar {
   private final JButton all = button("Replace all", this::replaceAll);
   private final JLabel found = new JLabel(" ");
 
-  /** The column whose heading was found last, -1 where a cell was; the next search goes on there. */
+  /**
+   * The column whose heading was found last, -1 where a cell was; the next search goes on there.
+   */
   private int heading = -1;
 
   FindBar(EntryTable table) {
     super(table);
     field.setName("find");
-    field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Find in cells, names and headings");
+    field.putClientProperty(
+        FlatClientProperties.PLACEHOLDER_TEXT, "Find in cells, names and headings");
     field.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
     field.getAccessibleContext().setAccessibleName("Find in the cells");
     other.setName("replace with");

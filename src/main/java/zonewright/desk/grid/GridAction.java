@@ -29,8 +29,7 @@ public enum GridAction {
   TODAY("Today's date", Key.command(KeyEvent.VK_SEMICOLON)),
   SELECT_ALL("Select all", Key.command(KeyEvent.VK_A)),
   SELECT_COLUMNS("Select columns", Key.command(KeyEvent.VK_SPACE)),
-  SELECT_ROWS(
-      "Select rows", KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, InputEvent.SHIFT_DOWN_MASK)),
+  SELECT_ROWS("Select rows", KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, InputEvent.SHIFT_DOWN_MASK)),
   INSERT_ROWS(
       "Insert rows above",
       Key.command(KeyEvent.VK_PLUS),

@@ -21,8 +21,7 @@ final class HiddenColumns {
   List<Column> after(int at) {
     List<Column> all = table.sheet().table().columns();
     int from = table.convertColumnIndexToModel(at);
-    int to =
-        at + 1 < table.getColumnCount() ? table.convertColumnIndexToModel(at + 1) : all.size();
+    int to = at + 1 < table.getColumnCount() ? table.convertColumnIndexToModel(at + 1) : all.size();
     List<Column> hidden = new ArrayList<>();
     for (int model = from + 1; model < to; model++) {
       if (table.convertColumnIndexToView(model) < 0) {
@@ -59,8 +58,7 @@ final class HiddenColumns {
 
   /** Returns what a pointer resting on the mark should tell. */
   static String tip(List<Column> hidden) {
-    String names =
-        hidden.stream().limit(12).map(Column::name).collect(Collectors.joining(", "));
+    String names = hidden.stream().limit(12).map(Column::name).collect(Collectors.joining(", "));
     String more = hidden.size() > 12 ? " and " + (hidden.size() - 12) + " more" : "";
     return "<html><body style='width:260px'>Hidden here: %s%s. Click to show %s."
         .formatted(names, more, hidden.size() == 1 ? "it" : "them");

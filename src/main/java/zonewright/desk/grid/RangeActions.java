@@ -207,8 +207,7 @@ final class RangeActions {
   private static List<List<String>> transposed(List<List<String>> block) {
     int wide = block.stream().mapToInt(List::size).max().orElse(0);
     return IntStream.range(0, wide)
-        .mapToObj(
-            at -> block.stream().map(line -> at < line.size() ? line.get(at) : "").toList())
+        .mapToObj(at -> block.stream().map(line -> at < line.size() ? line.get(at) : "").toList())
         .toList();
   }
 

@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
-import zonewright.sheet.Book;
 import zonewright.formula.Reference;
+import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 

@@ -321,7 +321,9 @@ final class SheetTable extends EntryTable {
     }
   }
 
-  /** Returns the least scroll, no less than one, at which a column begins beside those that stay. */
+  /**
+   * Returns the least scroll, no less than one, at which a column begins beside those that stay.
+   */
   private int boundaryFrom(int least) {
     int boundary = 0;
     for (int at = frozenColumns(); at < getColumnCount() && boundary < least; at++) {

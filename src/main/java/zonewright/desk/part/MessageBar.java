@@ -80,7 +80,11 @@ public final class MessageBar extends JPanel {
     boolean opens =
         Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.OPEN);
     Offer open = new Offer("Open the folder", () -> open(folder));
-    show("%s It is in %s.".formatted(words, folder), further, false, opens ? List.of(open) : List.of());
+    show(
+        "%s It is in %s.".formatted(words, folder),
+        further,
+        false,
+        opens ? List.of(open) : List.of());
   }
 
   /** Opens a folder; the desktop may take its time for that. */

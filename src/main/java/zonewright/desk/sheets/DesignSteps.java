@@ -36,8 +36,7 @@ public final class DesignSteps {
    * @param moved what shows where the person is after a step that led elsewhere
    * @param said is told what was taken back or done again
    */
-  public DesignSteps(
-      OpenDesign open, SheetDeck deck, Runnable moved, Consumer<String> said) {
+  public DesignSteps(OpenDesign open, SheetDeck deck, Runnable moved, Consumer<String> said) {
     this.said = said;
     this.open = open;
     this.deck = deck;

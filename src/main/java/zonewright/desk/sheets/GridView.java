@@ -45,8 +45,8 @@ public final class GridView implements SheetView {
     table.setName("grid " + id);
     table.getSelectionModel().addListSelectionListener(event -> selected.run());
     table.getColumnModel().getSelectionModel().addListSelectionListener(event -> selected.run());
-    for (String meantForTheWindow : List.of(
-            "F1", "F6", "F8", "F9", "alt LEFT", "ctrl Z", "ctrl Y", "ctrl shift Z")) {
+    for (String meantForTheWindow :
+        List.of("F1", "F6", "F8", "F9", "alt LEFT", "ctrl Z", "ctrl Y", "ctrl shift Z")) {
       table
           .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
           .put(KeyStroke.getKeyStroke(meantForTheWindow), "none");

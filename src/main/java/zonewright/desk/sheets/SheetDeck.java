@@ -47,6 +47,7 @@ public final class SheetDeck extends JPanel {
   private transient Pasting pasting = (table, block, asItIs) -> false;
   private String front = Sheets.ZONES;
   private List<String> inTabs = List.of();
+
   /** The sheets in use; empty while that is not known. */
   private transient Set<String> used = Set.of();
 
@@ -137,8 +138,7 @@ public final class SheetDeck extends JPanel {
     view.flag(flags);
     view.onRefused(place -> refused.accept(place));
     view.grid()
-        .ifPresent(
-            grid -> grid.onPaste((block, asItIs) -> pasting.takesOver(id, block, asItIs)));
+        .ifPresent(grid -> grid.onPaste((block, asItIs) -> pasting.takesOver(id, block, asItIs)));
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_DOWN", 1);
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_UP", -1);
     return view;
@@ -188,8 +188,7 @@ public final class SheetDeck extends JPanel {
   /** Shows which sheets and groups are in use; the others stand back. */
   public void used(Set<String> tables) {
     used = tables;
-    groups.used(
-        group -> group.tables().stream().anyMatch(tables::contains));
+    groups.used(group -> group.tables().stream().anyMatch(tables::contains));
     quietTabs();
   }
 

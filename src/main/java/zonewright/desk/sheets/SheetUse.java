@@ -3,9 +3,9 @@ package zonewright.desk.sheets;
 import java.util.HashSet;
 import java.util.Set;
 import javax.swing.Timer;
-import zonewright.desk.part.DesignCopy;
 import zonewright.design.Design;
 import zonewright.design.SheetsInUse;
+import zonewright.desk.part.DesignCopy;
 import zonewright.sheet.TableDefinition;
 
 /** Keeps it known which sheets are in use, so that the others can stand back. */

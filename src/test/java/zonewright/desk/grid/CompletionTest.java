@@ -18,7 +18,8 @@ class CompletionTest {
   void severalWordsFitInAnyOrder() {
     List<String> days = List.of("Mon Tue Wed", "Mon Wed", "Wed");
     assertThat(Completion.fitting(days, "wed, mon")).containsExactly("Mon Wed", "Mon Tue Wed");
-    assertThat(Completion.fitting(days, "Wednesday")).containsExactly("Wed", "Mon Tue Wed", "Mon Wed");
+    assertThat(Completion.fitting(days, "Wednesday"))
+        .containsExactly("Wed", "Mon Tue Wed", "Mon Wed");
   }
 
   @Test

@@ -45,7 +45,8 @@ class GridMannersTest {
   private void select(Column from, Column to, int first, int last) {
     window.act(
         () -> {
-          int left = table.convertColumnIndexToView(window.design.book().position(from.reference()));
+          int left =
+              table.convertColumnIndexToView(window.design.book().position(from.reference()));
           int right = table.convertColumnIndexToView(window.design.book().position(to.reference()));
           table.changeSelection(first, left, false, false);
           table.changeSelection(last, right, false, true);
@@ -83,7 +84,8 @@ class GridMannersTest {
     assertThat(window.ask(table::getSelectedColumnCount)).isEqualTo(1);
     select(Plants.PLANT, Plants.PLANT, 2, 3);
     window.press(KeyEvent.VK_SPACE, KeyEvent.VK_SHIFT);
-    assertThat(window.ask(table::getSelectedColumnCount)).isEqualTo(window.ask(table::getColumnCount));
+    assertThat(window.ask(table::getSelectedColumnCount))
+        .isEqualTo(window.ask(table::getColumnCount));
     assertThat(window.ask(table::getSelectedRowCount)).isEqualTo(2);
     assertThat(window.ask(table::isEditing)).isFalse();
   }
@@ -101,7 +103,7 @@ class GridMannersTest {
         window.ask(
             () ->
                 table.convertColumnIndexToView(
-                        window.design.book().position(Plants.PLANT.reference()) - 1));
+                    window.design.book().position(Plants.PLANT.reference()) - 1));
     Rectangle heading = window.ask(() -> header.getHeaderRect(before));
     window.act(() -> table.showCell(0, before));
     Rectangle seen = window.ask(() -> header.getHeaderRect(before));
@@ -150,8 +152,7 @@ class GridMannersTest {
     select(Emitters.AREA, Emitters.AREA, 0, 0);
     window.does(GridAction.PASTE);
     drawHandle(2);
-    assertThat(
-            List.of(0, 1, 2, 3).stream().map(row -> window.entry(Emitters.AREA, row)).toList())
+    assertThat(List.of(0, 1, 2, 3).stream().map(row -> window.entry(Emitters.AREA, row)).toList())
         .extracting(entry -> ((Entry.Figure) entry).value())
         .containsExactly(10.0, 20.0, 30.0, 40.0);
     select(Soils.SOIL_TYPE, Soils.SOIL_TYPE, 0, 0);

@@ -93,10 +93,7 @@ class SheetPagesTest {
     SheetPages pages = pages(Sheets.ZONES);
     int count = pages.getNumberOfPages();
     List<Integer> words =
-        IntStream.range(0, count)
-            .map(page -> lengthOf(pages, page))
-            .boxed()
-            .toList();
+        IntStream.range(0, count).map(page -> lengthOf(pages, page)).boxed().toList();
     assertThat(words.get(count - 1) * 2).isGreaterThan(words.get(0));
   }
 

@@ -80,14 +80,20 @@ class SheetScrollingTest {
 
   @Test
   void theColumnBesideThoseThatStayStartsWhole() {
-    window.act(() -> ((JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, table))
-        .getHorizontalScrollBar().setValue(777));
+    window.act(
+        () ->
+            ((JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, table))
+                .getHorizontalScrollBar()
+                .setValue(777));
     Rectangle clear = clear();
     int first = window.ask(() -> table.columnAtPoint(new Point(clear.x, 5)));
     assertThat(window.ask(() -> table.getCellRect(0, first, false).x)).isEqualTo(clear.x);
     int bar = window.ask(() -> table.getWidth());
-    window.act(() -> ((JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, table))
-        .getHorizontalScrollBar().setValue(bar));
+    window.act(
+        () ->
+            ((JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, table))
+                .getHorizontalScrollBar()
+                .setValue(bar));
     Rectangle atTheEnd = clear();
     int begins = window.ask(() -> table.columnAtPoint(new Point(atTheEnd.x, 5)));
     assertThat(window.ask(() -> table.getCellRect(0, begins, false).x)).isEqualTo(atTheEnd.x);
@@ -119,8 +125,16 @@ class SheetScrollingTest {
   @Test
   void aDoubleClickOnTheEdgeOfAHeadingFitsTheWidestText() {
     String words = "A very long place behind the old orangery and the long wall of the garden";
-    window.act(() -> window.design.book().perform(
-        window.design.edits().set(Facts.ZONE_PLACE.reference(), 3, new Entry.Words(words))));
+    window.act(
+        () ->
+            window
+                .design
+                .book()
+                .perform(
+                    window
+                        .design
+                        .edits()
+                        .set(Facts.ZONE_PLACE.reference(), 3, new Entry.Words(words))));
     JTableHeader header = window.ask(table::getTableHeader);
     Rectangle place = window.ask(() -> header.getHeaderRect(1));
     window.click(header, new Point(place.x + place.width - 1, place.height - 5), 2);
@@ -139,7 +153,8 @@ class SheetScrollingTest {
   }
 
   private Object way() {
-    return window.ask(() -> ((javax.swing.JComboBox<?>) named(window.grid, "sort way 1")).getItemAt(0));
+    return window.ask(
+        () -> ((javax.swing.JComboBox<?>) named(window.grid, "sort way 1")).getItemAt(0));
   }
 
   private static java.awt.Component named(java.awt.Container in, String name) {
