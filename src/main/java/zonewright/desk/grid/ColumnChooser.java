@@ -1,7 +1,9 @@
 package zonewright.desk.grid;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Window;
 import java.awt.event.MouseAdapter;
@@ -25,7 +27,6 @@ import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
-import zonewright.desk.part.DialogSize;
 import zonewright.sheet.Column;
 
 /** One list of all columns of a sheet, with a tick at each that is shown; several at once. */
@@ -62,7 +63,7 @@ final class ColumnChooser {
     dialog.add(page);
     listen();
     fill();
-    DialogSize.set(dialog, 380, 560);
+    dialog.setSize(UIScale.scale(new Dimension(380, 560)));
     dialog.setLocationRelativeTo(owner);
   }
 

@@ -2,13 +2,16 @@ package zonewright.desk.grid;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
+import java.awt.Cursor;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.SwingUtilities;
 import zonewright.formula.Reference;
 
 /**
@@ -16,7 +19,7 @@ import zonewright.formula.Reference;
  * in further rows what the selected ones hold. Columns hold different things, so it goes no way
  * across.
  */
-final class FillHandle {
+final class FillHandle implements SheetTable.Overlay {
   private final SheetTable table;
 
   /** The row up to which what is selected would be carried on; -1 while nothing is drawn. */
@@ -65,20 +68,57 @@ final class FillHandle {
     return columns;
   }
 
-  boolean at(Point point) {
+  private boolean at(Point point) {
     return place().filter(square -> square.contains(point)).isPresent();
   }
 
-  boolean drawing() {
+  private boolean drawing() {
     return to >= 0;
   }
 
-  void begin() {
-    to = lastRow();
+  @Override
+  public boolean takes(MouseEvent event) {
+    switch (event.getID()) {
+      case MouseEvent.MOUSE_PRESSED -> {
+        return SwingUtilities.isLeftMouseButton(event) && at(event.getPoint()) && press(event);
+      }
+      case MouseEvent.MOUSE_RELEASED -> {
+        boolean drawn = drawing();
+        if (drawn) {
+          end(event.isControlDown());
+        }
+        return drawn;
+      }
+      case MouseEvent.MOUSE_DRAGGED -> {
+        if (drawing()) {
+          drawTo(event.getPoint());
+        }
+        return drawing();
+      }
+      case MouseEvent.MOUSE_MOVED -> {
+        int shape = at(event.getPoint()) ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR;
+        if (table.getCursor().getType() != shape) {
+          table.setCursor(Cursor.getPredefinedCursor(shape));
+        }
+        return false;
+      }
+      default -> {
+        return false;
+      }
+    }
+  }
+
+  private boolean press(MouseEvent event) {
+    if (event.getClickCount() == 2) {
+      toTheEnd();
+    } else {
+      to = lastRow();
+    }
+    return true;
   }
 
   /** Draws on to where the pointer is. */
-  void drawTo(Point point) {
+  private void drawTo(Point point) {
     Rectangle seen = table.getVisibleRect();
     if (point.y >= seen.y + seen.height) {
       table.scrollRows(1);
@@ -92,7 +132,7 @@ final class FillHandle {
   }
 
   /** Carries on what is selected as far as was drawn; numbers count where {@code counts}. */
-  void end(boolean counts) {
+  private void end(boolean counts) {
     int reached = to;
     to = -1;
     table.repaint();
@@ -102,7 +142,7 @@ final class FillHandle {
   }
 
   /** Carries on what is selected to the last row. */
-  void toTheEnd() {
+  private void toTheEnd() {
     to = -1;
     int last = table.sheet().shown().count() - 1;
     if (last > lastRow()) {
@@ -133,7 +173,8 @@ final class FillHandle {
   }
 
   /** Paints the square, and while it is drawn the frame around what would be filled. */
-  void paint(Graphics2D g) {
+  @Override
+  public void paint(Graphics2D g) {
     Palette palette = Palette.current();
     Marks.plain(g);
     place()

@@ -95,6 +95,7 @@ public final class SheetGrid extends JPanel {
     pane.getViewport().addChangeListener(event -> table.scrolled());
     this.arranger = new ColumnArranger(table);
     table.onPack(arranger::fitWidest);
+    table.lay(new FillHandle(table));
     bars.setLayout(new BoxLayout(bars, BoxLayout.PAGE_AXIS));
     add(pane, BorderLayout.CENTER);
     add(bars, BorderLayout.SOUTH);

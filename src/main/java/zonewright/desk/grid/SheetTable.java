@@ -1,6 +1,5 @@
 package zonewright.desk.grid;
 
-import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -30,7 +29,7 @@ final class SheetTable extends EntryTable {
   private final CellPainter painter = new CellPainter();
   private int frozen;
   private transient IntConsumer packs = column -> {};
-  private final transient FillHandle handle = new FillHandle(this);
+  private transient Overlay overlay = new Nothing();
 
   /** While painting, columns stand where they would without freezing. */
   private boolean asIfThawed;
@@ -189,7 +188,7 @@ final class SheetTable extends EntryTable {
   protected void paintComponent(Graphics graphics) {
     paintCells(graphics);
     Graphics2D marks = (Graphics2D) graphics.create();
-    handle.paint(marks);
+    overlay.paint(marks);
     marks.dispose();
     if (model.shown().count() == 0) {
       String words = emptyWords();
@@ -203,18 +202,34 @@ final class SheetTable extends EntryTable {
     return EmptyHint.words(table, book().rows(table.id()) > 0, other);
   }
 
+  /** What lies over the cells and is asked before them what the mouse means. */
+  interface Overlay {
+    /** Paints it. */
+    void paint(Graphics2D g);
+
+    /** Says whether a mouse event was meant for it, and does what it means. */
+    boolean takes(MouseEvent event);
+  }
+
+  /** Nothing lies over the cells. */
+  private static final class Nothing implements Overlay {
+    @Override
+    public void paint(Graphics2D g) {}
+
+    @Override
+    public boolean takes(MouseEvent event) {
+      return false;
+    }
+  }
+
+  /** Lays something over the cells. */
+  void lay(Overlay over) {
+    overlay = over;
+  }
+
   @Override
   protected void processMouseEvent(MouseEvent event) {
-    boolean left = SwingUtilities.isLeftMouseButton(event);
-    if (event.getID() == MouseEvent.MOUSE_PRESSED && left && handle.at(event.getPoint())) {
-      if (event.getClickCount() == 2) {
-        handle.toTheEnd();
-      } else {
-        handle.begin();
-      }
-      event.consume();
-    } else if (event.getID() == MouseEvent.MOUSE_RELEASED && handle.drawing()) {
-      handle.end(event.isControlDown());
+    if (overlay.takes(event)) {
       event.consume();
     } else {
       super.processMouseEvent(event);
@@ -223,16 +238,11 @@ final class SheetTable extends EntryTable {
 
   @Override
   protected void processMouseMotionEvent(MouseEvent event) {
-    if (handle.drawing() && event.getID() == MouseEvent.MOUSE_DRAGGED) {
-      handle.drawTo(event.getPoint());
+    if (overlay.takes(event)) {
       event.consume();
-      return;
+    } else {
+      super.processMouseMotionEvent(event);
     }
-    int shape = handle.at(event.getPoint()) ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR;
-    if (getCursor().getType() != shape) {
-      setCursor(Cursor.getPredefinedCursor(shape));
-    }
-    super.processMouseMotionEvent(event);
   }
 
   private void paintCells(Graphics graphics) {
