@@ -1,7 +1,7 @@
 package zonewright.design;
 
 import static java.util.Map.entry;
-
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import zonewright.sheet.Column;
@@ -132,12 +132,57 @@ public final class AtAGlance {
                   "Smallest main for all zones",
                   "Smallest lateral for all zones")));
 
+  /** What a sheet is opened on in the window, of the results looked at first: its answers. */
+  private static final Map<String, List<String>> ANSWERS =
+      Map.of(
+          Sheets.ZONES,
+          List.of("Watering days", "Run time a watering day", "Cycles", "Minutes a cycle"),
+          Sheets.FOUND,
+          List.of("Run time a week", "What changes", "Present volume a week"));
+
   private AtAGlance() {}
 
-  /** Says whether a column is among those looked at first; in a small sheet all are. */
-  public static boolean shows(TableDefinition table, Column column) {
+  /**
+   * Returns the columns a wide sheet is opened on: its names and what must be typed at the left,
+   * and what follows at the right; empty for a sheet that is narrow enough as it is, and for one
+   * that lives by what may be typed and need not.
+   */
+  public static List<Column> opening(TableDefinition table) {
+    List<String> results = ANSWERS.getOrDefault(table.id(), RESULTS.get(table.id()));
+    boolean asks = table.columns().stream().anyMatch(column -> mayBeTyped(table, column));
+    if (results == null || (asks && !ANSWERS.containsKey(table.id()))) {
+      return List.of();
+    }
+    List<Column> opening = new ArrayList<>();
+    List<Column> answers = new ArrayList<>();
+    for (Column column : table.columns()) {
+      boolean names = opening.isEmpty() || isPlace(table, column);
+      if (names || table.needs(column)) {
+        opening.add(column);
+      } else if (results.contains(column.name())) {
+        answers.add(column);
+      }
+    }
+    opening.addAll(answers);
+    return List.copyOf(opening);
+  }
+
+  private static boolean mayBeTyped(TableDefinition table, Column column) {
+    return column.role() == Column.Role.INPUT
+        && column.content() != Column.Content.WORDS
+        && column.isOptional()
+        && table.takesEntries(column);
+  }
+
+  /** Says whether a column says in words, right after the name, which row that is. */
+  private static boolean isPlace(TableDefinition table, Column column) {
+    return column.content() == Column.Content.WORDS && table.columns().indexOf(column) == 1;
+  }
+
+  /** Says whether a result is among those looked at first; in a narrow sheet all are. */
+  public static boolean shows(TableDefinition table, Column result) {
     List<String> first = RESULTS.get(table.id());
-    return first == null || first.contains(column.name());
+    return first == null || first.contains(result.name());
   }
 
   /** Returns the names of what is looked at first in each of the wide or long sheets. */

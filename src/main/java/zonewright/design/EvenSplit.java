@@ -38,6 +38,8 @@ public final class EvenSplit {
       List.of(
           Valves.VALVE_FLOW, Together.MAIN_FLOW, Laterals.COUNT, Laterals.OUTLETS, Laterals.FLOW);
 
+  private static final int LETTERS = 26;
+
   private EvenSplit() {}
 
   /** Says whether the zone in a row, counted from 0, is known to need more than one valve. */
@@ -113,10 +115,11 @@ public final class EvenSplit {
     }
     Entry entry = book.entry(Facts.ZONE_NAME.reference(), row);
     String whole = entry instanceof Entry.Words words ? words.text() : Integer.toString(row + 1);
-    boolean number = Character.isDigit(whole.charAt(whole.length() - 1));
+    boolean letters = Character.isDigit(whole.charAt(whole.length() - 1)) && parts <= LETTERS;
     List<String> names = new ArrayList<>();
     for (int part = 1; part <= parts; part++) {
-      String plain = whole + (number ? ", " : " ") + part + " of " + parts;
+      String plain =
+          letters ? whole + (char) ('a' + part - 1) : whole + " " + part + " of " + parts;
       String name = plain;
       for (int more = 2; taken.contains(name.toLowerCase(Locale.ROOT)); more++) {
         name = plain + " (" + more + ")";

@@ -10,16 +10,22 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
+import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Nearest;
 import zonewright.sheet.Remedy;
 import zonewright.sheet.Row;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.Units;
 
 /** Cures for what can be wrong with an entry of any column. */
 final class Remedies {
   /** Gives a row the first free name of its kind. */
   static final Remedy ANOTHER_NAME =
       new Remedy("Give this one another name", Remedies::anotherName);
+
+  private static final Remedy NO_HEADINGS =
+      new Remedy("Take the row with the headings out", Remedies::headingsOut);
 
   private static final Remedy BACK_TO_DEFAULT =
       new Remedy("Go back to the default", Remedies::backToDefault);
@@ -32,15 +38,43 @@ final class Remedies {
       return Optional.empty();
     }
     Entry entry = book.entry(column.reference(), row);
-    List<String> list = book.choices(column);
-    if (entry instanceof Entry.Words words
-        && column.content() == Column.Content.CHOICE
-        && !list.isEmpty()) {
-      String nearest = Nearest.to(words.text(), list, 1).get(0);
-      return Optional.of(new Remedy("Put “" + nearest + "”", new Put(nearest)));
+    if (holdsHeadings(book, column.reference().table(), row)) {
+      return Optional.of(NO_HEADINGS);
+    }
+    if (entry instanceof Entry.Words words && column.content() == Column.Content.CHOICE) {
+      Optional<String> near = Nearest.alike(words.text(), book.choices(column));
+      return near.map(word -> new Remedy("Put “" + word + "”", new Put(word)));
     }
     boolean defaulted = column.role() == Column.Role.DEFAULTED && !(entry instanceof Entry.Blank);
     return defaulted ? Optional.of(BACK_TO_DEFAULT) : Optional.empty();
+  }
+
+  /** Says whether a row holds the headings of a list, which somebody pasted together with it. */
+  private static boolean holdsHeadings(Book book, String id, int row) {
+    TableDefinition table = book.schema().table(id);
+    return table.rows() instanceof TableDefinition.Rows.Free
+        && table.inputs().stream().filter(column -> holdsHeading(book, column, row)).count() > 1;
+  }
+
+  /** Says whether a cell holds a word of its own column's name, or a unit of its numbers. */
+  private static boolean holdsHeading(Book book, Column column, int row) {
+    Entry entry = book.entry(column.reference(), row);
+    String text = Entries.typed(column, entry).toLowerCase(Locale.ROOT);
+    boolean named =
+        !text.isBlank()
+            && !(entry instanceof Entry.Figure)
+            && (column.name().toLowerCase(Locale.ROOT).startsWith(text)
+                || text.startsWith(column.name().toLowerCase(Locale.ROOT)));
+    return named
+        || Units.named(text)
+            .filter(unit -> unit.dimension().equals(column.kind().dimension()))
+            .isPresent();
+  }
+
+  private static Optional<Edit> headingsOut(Book book, Reference cell, int row) {
+    return holdsHeadings(book, cell.table(), row)
+        ? Optional.of(new Edits(book).removed(cell.table(), List.of(row)))
+        : Optional.empty();
   }
 
   /** Puts a word into the cell. */

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.awt.Window;
+import java.awt.print.PrinterException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -16,6 +17,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JList;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
@@ -142,7 +144,11 @@ final class ColumnGuide {
     JPanel top = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 0));
     top.setBorder(BorderFactory.createEmptyBorder(10, 10, 0, 10));
     top.add(back);
+    JButton print = new JButton("Print …");
+    print.setName("print page");
+    print.addActionListener(event -> print());
     top.add(contents);
+    top.add(print);
     JScrollPane scroll = new JScrollPane(page);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     JPanel right = new JPanel(new BorderLayout());
@@ -173,6 +179,23 @@ final class ColumnGuide {
         });
     dialog.setVisible(true);
     list.requestFocusInWindow();
+  }
+
+  /** Shows the help at a page. */
+  void read(String file) {
+    search.setText("");
+    dialog.setVisible(true);
+    follow(file);
+    page.requestFocusInWindow();
+  }
+
+  /** Prints the page that is shown. */
+  private void print() {
+    try {
+      page.print();
+    } catch (PrinterException | RuntimeException problem) {
+      JOptionPane.showMessageDialog(dialog, PrintPreview.problem(problem));
+    }
   }
 
   /** Takes the look over after it changed. */

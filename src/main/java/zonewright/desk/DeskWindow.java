@@ -2,8 +2,10 @@ package zonewright.desk;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -11,9 +13,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Action;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
-import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
 import zonewright.design.Finding;
 import zonewright.desk.findings.FindingsPane;
 import zonewright.desk.findings.FindingsWatch;
@@ -37,7 +41,10 @@ import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
 import zonewright.desk.sheets.GridUserActions;
 import zonewright.desk.sheets.SheetDeck;
+import zonewright.desk.sheets.SheetGroup;
+import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
+import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
@@ -46,6 +53,7 @@ import zonewright.units.UnitSystem;
 final class DeskWindow {
   private final JFrame frame = new JFrame("Zonewright");
   private final UserPreferences memory;
+  private final Questions questions;
   private final Appearance look;
   private final OpenDesign open;
   private final Wayfinder ways;
@@ -76,6 +84,8 @@ final class DeskWindow {
   private final FileMenu files;
   private final Menus menus;
   private final LazyPart<ColumnGuide> guide;
+  private final LazyPart<FindEverywhere> everywhere;
+  private final SheetUse use;
   private final LazyPart<FindingsWatch> watch;
   private final Afterwards afterwards = new Afterwards();
   private boolean pending;
@@ -99,16 +109,18 @@ final class DeskWindow {
     pictures = new LazyPart<>(() -> new PicturePane(memory, this::export));
     deck = new SheetDeck(open, new ColumnViews(memory));
     ways = new Wayfinder(open, deck, this::selected);
-    steps = new DesignSteps(open, deck, this::selected);
+    steps = new DesignSteps(open, deck, this::selected, foot::said);
     working = new LazyPart<>(() -> new WorkingPane(this::follow, steps::backToDefault, this::back));
-    findings = new LazyPart<>(() -> new FindingsPane(ways::goTo, this::mend));
+    findings = new LazyPart<>(() -> new FindingsPane(ways::goTo, this::mend, this::about));
     mending = new Mending(open, deck, findings::get, ways, messages);
     panels = new Panels(deck, memory);
-    Questions questions = asked.orElseGet(() -> new FileQuestions(frame));
+    questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, tasks, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, tasks, questions, messages);
     weather = new WeatherDesk(frame, open, tasks, questions, messages);
     lists = new ListDesk(frame, open, tasks, questions, messages, weather);
+    deck.onPaste(lists::takesOver);
+    deck.onRefused(new Untypable(open, ways, messages)::tell);
     curtain = new Curtain(frame.getRootPane(), foot, foot::breakOff);
     work = new UnsavedWork(frame, open, messages, spare);
     keeper = new FileKeeper(open, shelf, tasks, questions, messages, memory, curtain, work);
@@ -119,6 +131,8 @@ final class DeskWindow {
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> deck.enter(Sheets.VERDICTS)));
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
+    use = new SheetUse(copy, deck);
+    everywhere = new LazyPart<>(() -> new FindEverywhere(frame, open, ways::jump));
     watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
     gridActions = new GridUserActions(deck, this::perform);
     split = new ZoneSplit(open, deck, messages);
@@ -152,6 +166,7 @@ final class DeskWindow {
               nightsWatch.onPlanned(this::planned);
               nightsWatch.begin();
               watch.get().startAnew();
+              use.lookSoon();
             })
         .then(this::takeFiles);
   }
@@ -187,6 +202,10 @@ final class DeskWindow {
     menu.add(steps.undo().item());
     menu.add(steps.redo().item());
     gridActions.edits(menu);
+    menu.add(
+        new UserAction("Find on all sheets …", deck.typed(() -> everywhere.get().begin()))
+            .keys("ctrl alt F")
+            .item());
   }
 
   /** What is shown of a sheet: its columns in a view, its rows sorted and filtered. */
@@ -206,6 +225,7 @@ final class DeskWindow {
 
   private void fillHelp(JMenu menu) {
     menu.add(new UserAction("What this column means", this::explainColumn).keys("F1").item());
+    menu.add(new UserAction("Keys", () -> guide.get().read(HelpBook.KEYS)).item());
     menu.add(new UserAction("Cautions", () -> Cautions.open(frame)).item());
     menu.addSeparator();
     menu.add(new UserAction("About Zonewright", () -> Cautions.openAbout(frame)).item());
@@ -228,11 +248,9 @@ final class DeskWindow {
   }
 
   private void assemble() {
-    JPanel head = new JPanel(new BorderLayout());
-    head.add(Menus.buttons(buttons()), BorderLayout.PAGE_START);
-    head.add(messages, BorderLayout.PAGE_END);
+    Floating.over(frame.getLayeredPane(), messages, foot);
     frame.setJMenuBar(menus.bar());
-    frame.add(head, BorderLayout.PAGE_START);
+    frame.add(Menus.buttons(buttons()), BorderLayout.PAGE_START);
     frame.add(panels, BorderLayout.CENTER);
     frame.add(foot, BorderLayout.PAGE_END);
     frame.setIconImages(WindowIcon.images());
@@ -242,6 +260,12 @@ final class DeskWindow {
   }
 
   private void connect() {
+    frame
+        .getRootPane()
+        .registerKeyboardAction(
+            steps.redo(),
+            KeyStroke.getKeyStroke("ctrl shift Z"),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
     frame.addWindowListener(
         new WindowAdapter() {
           @Override
@@ -255,7 +279,11 @@ final class DeskWindow {
           }
         });
     open.onReplaced(this::replaced);
-    open.onChanged(changes -> selectedLater());
+    open.onChanged(
+        changes -> {
+          selectedLater();
+          use.lookSoon();
+        });
   }
 
   private void replaced() {
@@ -263,6 +291,7 @@ final class DeskWindow {
     pictures.get().startAnew();
     takeFiles();
     watch.get().startAnew();
+    use.lookSoon();
     selected();
     named();
     nightsWatch.begin();
@@ -358,6 +387,11 @@ final class DeskWindow {
     (inWorking ? working.get().focusTarget() : deck.focusTarget()).requestFocusInWindow();
   }
 
+  /** Says what a finding is about, by the sheet of its cell. */
+  private String about(Finding finding) {
+    return SheetGroup.caption(open.book().schema().table(finding.column().table()));
+  }
+
   private void mend(Finding finding) {
     mending.mend(finding);
   }
@@ -368,9 +402,18 @@ final class DeskWindow {
         EventQueue.getCurrentEvent() instanceof KeyEvent
             && (Keyboard.has(working.get()) || Keyboard.has(findings.get()));
     Action action = deck.front().action(which);
-    if (!typedElsewhere && action.isEnabled()) {
+    boolean own = which.ofCells() && inField();
+    if (!typedElsewhere && !own && action.isEnabled()) {
       UserAction.run(action, deck.front().component());
     }
+  }
+
+  /** Says whether a key was pressed in a field that is no cell: it means something there. */
+  private static boolean inField() {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return EventQueue.getCurrentEvent() instanceof KeyEvent
+        && owner instanceof JTextComponent
+        && !"cell editor".equals(owner.getName());
   }
 
   /** Begins a new design with a form. */
@@ -401,13 +444,14 @@ final class DeskWindow {
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
+    use.close();
     copy.close();
     frame.dispose();
   }
 
   /** Shows the sheet at the front on pages, to print. */
   private void print() {
-    new Printing(frame, open, tasks, messages).begin(deck.front().paper());
+    new Printing(frame, open, tasks, questions, messages).begin(deck.front().paper());
   }
 
   /** Gives the keyboard to the next part of the window. */
@@ -427,6 +471,8 @@ final class DeskWindow {
 
   private void restyle() {
     guide.ifMade(ColumnGuide::restyle);
+    everywhere.ifMade(FindEverywhere::restyle);
+    use.lookSoon();
     nights.ifMade(NightsWindow::restyle);
     keyIn.ifMade(KeyInWindow::restyle);
     selected();

@@ -50,6 +50,12 @@ final class FileKeeper {
 
   private Optional<Head> toldHolder = Optional.empty();
 
+  /** What waits for a save that is going on. */
+  private Optional<Runnable> afterSaving = Optional.empty();
+
+  private boolean saving;
+  private Edit savedUpTo;
+
   FileKeeper(
       OpenDesign open,
       Shelf shelf,
@@ -113,6 +119,10 @@ final class FileKeeper {
   void whenSafe(Runnable next) {
     if (!open.unsaved()) {
       next.run();
+      return;
+    }
+    if (saving && savedUpTo == open.book().journal().toUndo().orElse(null)) {
+      afterSaving = Optional.of(() -> whenSafe(next));
       return;
     }
     switch (questions.unsaved(open.name())) {
@@ -432,11 +442,14 @@ final class FileKeeper {
     BookSnapshot snapshot = open.book().snapshot();
     Optional<NightsPlan> known = open.design().nights().known();
     Optional<Edit> last = open.book().journal().toUndo();
-    Design saving = open.design();
+    Design written = open.design();
     Optional<KeptFile> kept = open.kept();
     String name = file.getFileName().toString();
     String id = work.id();
+    boolean elsewhere = !open.file().equals(Optional.of(file));
     work.saving(snapshot);
+    saving = true;
+    savedUpTo = last.orElse(null);
     tasks.runStoppable(
         "Saving " + name + " …",
         progress -> {
@@ -451,20 +464,31 @@ final class FileKeeper {
               new WorkRecord.Base(snapshot, UnsavedFile.digest(file), put.kept().password()));
         },
         stored -> {
-          DesignFile.Written written = stored.written();
+          DesignFile.Written put = stored.written();
           memory.used(file);
           messages.clear();
-          if (!written.notes().isEmpty()) {
-            messages.tell("“" + name + "” is saved, with a note.", written.notes());
+          if (elsewhere) {
+            String said = put.notes().isEmpty() ? "” is saved." : "” is saved, with a note.";
+            messages.wrote("“" + name + said, file, put.notes());
+          } else if (!put.notes().isEmpty()) {
+            messages.tell("“" + name + "” is saved, with a note.", put.notes());
           }
-          if (saving == open.design()) {
+          if (written == open.design()) {
             stamp = stored.stamp();
-            open.saved(file, written.kept(), last);
+            open.saved(file, put.kept(), last);
             work.saved(file, stored.base());
           }
+          saving = false;
+          Optional<Runnable> waiting = afterSaving;
+          afterSaving = Optional.empty();
           next.run();
+          waiting.ifPresent(Runnable::run);
         },
-        problem -> notWritten(file, problem, next));
+        problem -> {
+          saving = false;
+          afterSaving = Optional.empty();
+          notWritten(file, problem, next);
+        });
   }
 
   /** Looks before the writing and again before the file is replaced, which may be long after. */
@@ -542,7 +566,9 @@ final class FileKeeper {
                       PictureFile.write(drawing, size, file);
                       return file;
                     },
-                    written -> messages.tell("Exported to “" + written + "”.", List.of()),
+                    written ->
+                        messages.wrote(
+                            "“" + written.getFileName() + "” was exported.", written, List.of()),
                     problem ->
                         messages.problem(
                             "“%s” was not exported: nothing can be written there."

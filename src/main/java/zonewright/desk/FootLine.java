@@ -7,6 +7,7 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.part.OpenDesign;
 import zonewright.formula.Outcome;
@@ -16,7 +17,12 @@ import zonewright.sheet.Place;
 
 /** The line at the foot: what the selected cells come to, the units, and whether all is saved. */
 final class FootLine extends JPanel {
+  /** As long as a sentence takes to be noticed and read. */
+  private static final int NEWS_MILLIS = 8000;
+
   private final JLabel selection = new JLabel(" ");
+  private final JLabel news = new JLabel();
+  private final Timer old = new Timer(NEWS_MILLIS, event -> said(""));
   private final JLabel progress = new JLabel();
   private final JProgressBar bar = new JProgressBar();
   private final JButton cancel = new JButton("Break off");
@@ -27,9 +33,12 @@ final class FootLine extends JPanel {
   FootLine() {
     super(new MigLayout("insets 3 24 3 24, hidemode 3, fillx"));
     selection.setName("selection summary");
+    news.setName("news");
+    old.setRepeats(false);
     units.setName("unit system");
     saved.setName("saved or not");
     add(selection, "growx, pushx, wmin 0");
+    add(news, "gapleft 18");
     add(progress, "gapleft 18");
     add(bar, "width 90!, height 6!");
     add(cancel, "gapleft 6");
@@ -38,6 +47,17 @@ final class FootLine extends JPanel {
     cancel.setName("break off");
     cancel.addActionListener(event -> breakOff());
     busy("", Optional.empty());
+  }
+
+  /** Says for a while what was just done. */
+  void said(String words) {
+    news.setText(words);
+    news.setVisible(!words.isEmpty());
+    if (words.isEmpty()) {
+      old.stop();
+    } else {
+      old.restart();
+    }
   }
 
   /** Says what is going on, and how to end it; nothing for an empty text. */

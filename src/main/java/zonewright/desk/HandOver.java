@@ -134,7 +134,7 @@ final class HandOver {
     tasks.run(
         "Writing " + name + " …",
         writing,
-        done -> messages.tell("“" + name + "” was written.", List.of()),
+        done -> messages.wrote("“" + name + "” was written.", file, List.of()),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
@@ -173,7 +173,7 @@ final class HandOver {
                           .ifPresent(why -> left.add("Without " + sheet.title() + ": " + why)));
           return left;
         },
-        left -> messages.tell("“" + name + "” was written.", left),
+        left -> messages.wrote("“" + name + "” was written.", file, left),
         problem -> {
           if (problem instanceof Progress.BrokenOff) {
             messages.tell("“" + name + "” was not written.", List.of());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import zonewright.desk.grid.GridClipboard;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
 import zonewright.exchange.ForeignList;
@@ -88,6 +89,28 @@ final class ListDesk {
       ask("What was copied", ForeignList.pasted(text));
     } catch (ListProblem problem) {
       messages.problem(problem.getMessage(), List.of());
+    }
+  }
+
+  /** Offers to match the columns of a list that somebody pastes together with its headings. */
+  boolean takesOver(String table, List<List<String>> block, Runnable asItIs) {
+    if (!table.equals(Sheets.ZONES) || block.size() < 2 || block.get(0).size() < 2) {
+      return false;
+    }
+    try {
+      ForeignList list = ForeignList.pasted(GridClipboard.text(block));
+      if (new ListMatch(open.book(), table, list).headingsKnown() * 2 < block.get(0).size()) {
+        return false;
+      }
+      messages.offer(
+          "What you paste begins with a line of headings.",
+          false,
+          new MessageBar.Offer(
+              "Choose where each column goes …", () -> ask("What was copied", list)),
+          new MessageBar.Offer("Paste it as it is", asItIs));
+      return true;
+    } catch (ListProblem none) {
+      return false;
     }
   }
 

@@ -14,7 +14,7 @@ import zonewright.desk.part.UserPreferences;
 /** Where the parts of the window stand, and how much room each has. */
 final class Panels extends JPanel {
   private static final int WORKING_WIDTH = 360;
-  private static final int FINDINGS_HEIGHT = 186;
+  private static final int FINDINGS_HEIGHT = 270;
 
   private final Card working = new Card();
   private final Card findings = new Card();

@@ -99,7 +99,7 @@ final class PricingDesk {
           PriceFile.write(book, file.get());
           return name;
         },
-        done -> messages.tell("“" + name + "” was written.", List.of()),
+        done -> messages.wrote("“" + name + "” was written.", file.get(), List.of()),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }

@@ -4,7 +4,10 @@ import java.awt.Frame;
 import java.awt.print.PageFormat;
 import java.awt.print.Paper;
 import java.awt.print.PrinterJob;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import zonewright.design.Facts;
 import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetPages;
@@ -18,9 +21,16 @@ final class Printing {
   private final Frame owner;
   private final OpenDesign open;
   private final BackgroundTasks tasks;
+  private final Questions questions;
   private final MessageBar messages;
 
-  Printing(Frame owner, OpenDesign open, BackgroundTasks tasks, MessageBar messages) {
+  Printing(
+      Frame owner,
+      OpenDesign open,
+      BackgroundTasks tasks,
+      Questions questions,
+      MessageBar messages) {
+    this.questions = questions;
     this.owner = owner;
     this.open = open;
     this.tasks = tasks;
@@ -29,8 +39,34 @@ final class Printing {
 
   /** Shows the pages of a sheet and prints them where the person wants that. */
   void begin(PrintedGrid table) {
-    SheetPages pages = new SheetPages(table, project(), across(open.book().system()));
-    PrintPreview.open(owner, pages, table.title(), () -> print(table.title(), pages));
+    UnitSystem system = open.book().system();
+    PrintPreview.open(
+        owner,
+        table,
+        choice ->
+            new SheetPages(
+                choice.table(), project(), paper(system, choice.across()), choice.scale()),
+        new PrintPreview.Uses(
+            pages -> print(table.title(), pages), pages -> save(table.title(), pages)));
+  }
+
+  /** Asks where to, and saves the pages as a file. */
+  private void save(String title, SheetPages pages) {
+    questions
+        .pagesToSave(Path.of(title.toLowerCase(Locale.ROOT) + ".pdf"))
+        .ifPresent(
+            file ->
+                tasks.run(
+                    "Writing " + file.getFileName() + " …",
+                    () -> Files.write(file, pages.file()),
+                    written ->
+                        messages.wrote(
+                            "“" + file.getFileName() + "” was written.", written, List.of()),
+                    problem ->
+                        messages.problem(
+                            "“%s” was not written: nothing can be written there."
+                                .formatted(file.getFileName()),
+                            List.of())));
   }
 
   private String project() {
@@ -38,8 +74,8 @@ final class Printing {
     return project instanceof Entry.Words words ? words.text() : open.name();
   }
 
-  /** Returns the paper usual where these units are, across, with margins of half an inch. */
-  private static PageFormat across(UnitSystem system) {
+  /** Returns the paper usual where these units are, with margins of half an inch. */
+  private static PageFormat paper(UnitSystem system, boolean across) {
     PageFormat format = new PageFormat();
     Paper paper = format.getPaper();
     boolean letter = system == UnitSystem.US;
@@ -48,7 +84,7 @@ final class Printing {
     paper.setSize(width, height);
     paper.setImageableArea(36, 36, width - 72, height - 72);
     format.setPaper(paper);
-    format.setOrientation(PageFormat.LANDSCAPE);
+    format.setOrientation(across ? PageFormat.LANDSCAPE : PageFormat.PORTRAIT);
     return format;
   }
 

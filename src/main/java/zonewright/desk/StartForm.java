@@ -5,7 +5,6 @@ import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -28,6 +27,10 @@ import zonewright.desk.part.Keyboard;
 import zonewright.desk.part.Prose;
 import zonewright.desk.sheets.GridView;
 import zonewright.emitters.Emitters;
+import zonewright.nights.NightSheet;
+import zonewright.nights.SiteNights;
+import zonewright.pipes.FlowTest;
+import zonewright.pipes.Supply;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.soil.Soils;
@@ -43,17 +46,49 @@ import zonewright.water.SiteRules;
  * here.
  */
 final class StartForm {
-  private static final Set<Column> SITE =
-      Set.of(
-          Facts.PROJECT_NAME,
-          Facts.LOCATION,
-          Climate.PLACE,
-          SiteRules.AVAILABLE_FLOW,
-          SiteRules.WEEKDAYS,
-          SiteRules.DAYS_ALLOWED,
-          Controller.KIND,
-          Controller.PROGRAMS,
-          Controller.STARTS);
+  /** What changes every answer, in the order in which a designer knows it. */
+  private static final List<RecordGrid.Question> SITE =
+      List.of(
+          new RecordGrid.Question(
+              "The job", Facts.PROJECT_NAME, "Left blank: the file is called a new design."),
+          new RecordGrid.Question(
+              "Place",
+              Climate.PLACE,
+              "Left blank: no minutes follow until the months are typed, on the sheet Months."),
+          new RecordGrid.Question(
+              "Controller",
+              Controller.KIND,
+              "Left blank: programs with start times, stations one after another, the usual one."),
+          new RecordGrid.Question(
+              "Controller", Controller.PROGRAMS, "Left blank: as many programs as shown."),
+          new RecordGrid.Question(
+              "Controller",
+              Controller.STARTS,
+              "Left blank: as many starts a program as shown; long runs are parted into them."),
+          new RecordGrid.Question(
+              "Water supply",
+              FlowTest.STATIC_PRESSURE,
+              "Left blank: pressure is not followed to the heads."),
+          new RecordGrid.Question(
+              "Water supply",
+              Supply.WATER_METER,
+              "Left blank: the meter sets no limit, so type the flow below."),
+          new RecordGrid.Question(
+              "Water supply",
+              SiteRules.AVAILABLE_FLOW,
+              "Left blank: it follows from pressure and meter; without them no flow is held against it."),
+          new RecordGrid.Question(
+              "Days and hours",
+              SiteRules.WEEKDAYS,
+              "Left blank: any day of the week. Write Mon Wed Fri, in any order."),
+          new RecordGrid.Question(
+              "Days and hours",
+              SiteRules.DAYS_ALLOWED,
+              "Left blank: as many days a week as shown."),
+          new RecordGrid.Question(
+              "Days and hours", NightSheet.OPENS, "Left blank: as shown, the same every night."),
+          new RecordGrid.Question(
+              "Days and hours", NightSheet.CLOSES, "Left blank: as shown, the next morning."));
 
   private static final List<Column> ZONES =
       List.of(
@@ -65,7 +100,8 @@ final class StartForm {
           Emitters.EMITTER_COUNT,
           Emitters.EMITTER_FLOW,
           Soils.SOIL_TYPE,
-          Soils.SLOPE);
+          Soils.SLOPE,
+          Emitters.PRECIPITATION_RATE);
 
   private final Design design;
   private final JDialog dialog;
@@ -88,7 +124,7 @@ final class StartForm {
             site.table().requestFocusInWindow();
           }
         });
-    site = new RecordGrid(design.book(), Sheets.SITE, SITE::contains);
+    site = new RecordGrid(design.book(), Sheets.SITE, SITE);
     zones = new SheetGrid(design.book(), Sheets.ZONES);
     site.table().setName("start site");
     zones.table().setName("start zones");
@@ -100,14 +136,19 @@ final class StartForm {
     page.add(new Prose("A new design").styled("h2"), "growx");
     page.add(
         new Prose(
-                "Fill in what you know. What is left blank follows from a default or is asked for"
-                    + " where it is needed, and all of it can be changed later.")
+                "Fill in what you know, from the top. Beside each line stands what happens where it is"
+                    + " left blank; all of it can be changed later.")
             .coloured("Zonewright.muted"),
         "growx, wmin 300");
     page.add(units(system), "gaptop 6");
-    page.add(heading("Place, supply and rules"), "gaptop 8");
-    page.add(site, "grow, pushx, h 96lp:316lp:316lp");
+    page.add(site, "grow, pushx, gaptop 8, h 96lp:410lp:430lp");
     page.add(heading("First zones"), "gaptop 8");
+    page.add(
+        new Prose(
+                "Slope as a ratio (4:1), in percent (25 %) or in degrees (14°). Where the rate of the"
+                    + " emitters is known, type it over the one that follows from flow and area.")
+            .coloured("Zonewright.muted"),
+        "growx, wmin 300");
     page.add(zones, "grow, push, h 110lp:170lp");
     page.add(buttons(), "growx, gaptop 8");
     dialog.add(page);
@@ -133,7 +174,7 @@ final class StartForm {
                         Keyboard.part(begin, () -> begin))),
             KeyStroke.getKeyStroke("F6"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
-    DialogSize.set(dialog, 1020, 780);
+    DialogSize.set(dialog, 1120, 860);
     dialog.setLocationRelativeTo(owner);
   }
 

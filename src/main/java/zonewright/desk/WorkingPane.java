@@ -108,10 +108,18 @@ final class WorkingPane extends JPanel {
     heading(found, place);
     part("What it means", found.column().help());
     if (!found.symbols().isEmpty()) {
-      label("How");
+      label(found.cases().isEmpty() ? "How" : "How: the first case that holds");
+      int gap = 4;
+      for (Working.Case each : found.cases()) {
+        page.stack(new CaseRow(each), gap);
+        gap = 0;
+      }
       List<String> lines = found.equations();
       for (String line : lines.subList(0, lines.size() - 1)) {
         boolean first = line.equals(found.symbols());
+        if (first && !found.cases().isEmpty()) {
+          continue;
+        }
         Prose prose = new Prose("= " + line);
         page.stack(first ? prose : prose.coloured("Zonewright.muted"), first ? 3 : 6);
       }

@@ -166,7 +166,7 @@ public final class Emitters {
           .build();
 
   public static final Column PRECIPITATION_RATE =
-      Column.calculated(
+      Column.defaulted(
               ZONES,
               "precipitation-rate",
               "Precipitation rate",
@@ -181,7 +181,10 @@ public final class Emitters {
                                   .then(FieldTested.RATE_BY_TEST)
                                   .otherwise(RATE_BY_AREA))))
           .band(APPLICATION)
-          .means("Depth of water the valve would lay down in an hour, evenly spread.")
+          .within(Bounds.above(0, 20, Units.INCH_PER_HOUR))
+          .means(
+              "Depth of water the valve would lay down in an hour, evenly spread. Where the rate is known, from a table of the"
+                  + " nozzle or by measuring, it is typed over this.")
           .source("The method chosen for the zone; see there.")
           .build();
 

@@ -68,6 +68,12 @@ final class ListGuess {
         .toList();
   }
 
+  /** Says whether a heading is another name of a column. */
+  boolean anotherName(int position) {
+    String heading = withoutUnit(list.headings().get(position));
+    return table.inputs().stream().anyMatch(column -> OtherNames.means(column, heading));
+  }
+
   private int score(Column column, int position) {
     String heading = list.headings().get(position);
     Optional<Unit> unit = named(heading);

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
+import zonewright.emitters.Emitters;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.CsvText;
@@ -57,6 +59,16 @@ public final class ListMatch {
                 found.put(at, headings.found().get(column));
               });
     }
+  }
+
+  /**
+   * Returns how many headings of the list name a column of the table, or are another name of one.
+   */
+  public int headingsKnown() {
+    return (int)
+        IntStream.range(0, list.headings().size())
+            .filter(at -> columns.containsKey(at) || guesses.anotherName(at))
+            .count();
   }
 
   /** Returns the column a column of the list goes into; nothing where it goes nowhere yet. */
@@ -122,7 +134,45 @@ public final class ListMatch {
       columns.put(best.get().position(), best.get().guess().column());
       guessed.add(best.get().position());
     }
+    tellFlowsApart(guessed);
     return guessed;
+  }
+
+  /**
+   * Beside a number of emitters a flow may be that of each: then it does not grow with the number.
+   */
+  private void tellFlowsApart(Set<Integer> guessed) {
+    Optional<Integer> count = positionOf(Emitters.EMITTER_COUNT);
+    Optional<Integer> flow = positionOf(Emitters.ZONE_FLOW).filter(guessed::contains);
+    if (count.isEmpty() || flow.isEmpty() || positionOf(Emitters.EMITTER_FLOW).isPresent()) {
+      return;
+    }
+    List<Double> alone = new ArrayList<>();
+    List<Double> shared = new ArrayList<>();
+    for (int row = 0; row < list.rows().size(); row++) {
+      if (entry(count.get(), row) instanceof Entry.Figure heads
+          && entry(flow.get(), row) instanceof Entry.Figure gallons
+          && heads.value() > 0
+          && gallons.value() > 0) {
+        alone.add(Math.log(gallons.value()));
+        shared.add(Math.log(gallons.value() / heads.value()));
+      }
+    }
+    if (alone.size() > 1 && spread(alone) < spread(shared)) {
+      columns.put(flow.get(), Emitters.EMITTER_FLOW);
+    }
+  }
+
+  private Optional<Integer> positionOf(Column column) {
+    return columns.entrySet().stream()
+        .filter(each -> each.getValue().equals(column))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
+  private static double spread(List<Double> values) {
+    double mean = values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+    return values.stream().mapToDouble(value -> (value - mean) * (value - mean)).sum();
   }
 
   private record Fit(int position, ListGuess.Guess guess) {}

@@ -21,6 +21,9 @@ public final class HelpBook {
   /** The file of the table of contents. */
   public static final String CONTENTS = "index.html";
 
+  /** The file of the page on keys. */
+  public static final String KEYS = "keys.html";
+
   private static final Map<String, String> WRITTEN = new LinkedHashMap<>();
 
   static {
@@ -34,6 +37,7 @@ public final class HelpBook {
     WRITTEN.put("budget", "Reading the budget");
     WRITTEN.put("pricing", "Pricing a job, proving a retrofit");
     WRITTEN.put("saving", "Saving, and what a crash leaves");
+    WRITTEN.put("keys", "Keys");
     WRITTEN.put("cautions", "Cautions");
   }
 

@@ -13,7 +13,9 @@ final class EntryText {
   /** Returns an entry as text. */
   static String of(Entry entry) {
     if (entry instanceof Entry.Figure figure) {
-      return "F" + figure.value();
+      return figure.sum().isEmpty()
+          ? "F" + figure.value()
+          : "S" + figure.value() + "\\;" + escaped(figure.sum());
     }
     if (entry instanceof Entry.Words words) {
       return "W" + escaped(words.text());
@@ -34,6 +36,7 @@ final class EntryText {
     return switch (text.isEmpty() ? ' ' : text.charAt(0)) {
       case '-' -> Entry.BLANK;
       case 'F' -> figure(rest);
+      case 'S' -> calculated(rest);
       case 'W' -> new Entry.Words(plain(rest));
       case 'X' -> unreadable(rest);
       default -> throw new IllegalArgumentException("no entry: " + text);
@@ -45,6 +48,15 @@ final class EntryText {
       throw new IllegalArgumentException("no number: " + rest);
     }
     return new Entry.Figure(Double.parseDouble(rest));
+  }
+
+  private static Entry calculated(String rest) {
+    int split = rest.indexOf("\\;");
+    if (split < 0) {
+      throw new IllegalArgumentException("no entry: S" + rest);
+    }
+    Entry.Figure figure = (Entry.Figure) figure(rest.substring(0, split));
+    return new Entry.Figure(figure.value(), plain(rest.substring(split + 2)));
   }
 
   private static Entry unreadable(String rest) {

@@ -257,6 +257,12 @@ public final class Book {
         : new Outcome.Amount(number);
   }
 
+  private static String sum(Entry entry) {
+    return entry instanceof Entry.Figure figure && !figure.sum().isEmpty()
+        ? " as " + figure.sum()
+        : "";
+  }
+
   private Outcome reason(Column column, int row) {
     Map<Integer, Outcome> known =
         reasons.computeIfAbsent(column.reference(), any -> new HashMap<>());
@@ -301,7 +307,7 @@ public final class Book {
       String origin =
           column.role() == Column.Role.DEFAULTED
               ? "typed over the default"
-              : typed ? "typed" : "blank";
+              : typed ? "typed" + sum(entry(reference, row)) : "blank";
       return new Working(
           cellName(reference, row),
           column,
@@ -312,7 +318,8 @@ public final class Book {
           List.of(),
           List.of(),
           List.of(),
-          origin);
+          origin,
+          List.of());
     }
     if (column.usualWord().isPresent()) {
       return new Working(
@@ -325,7 +332,8 @@ public final class Book {
           List.of(),
           List.of("“" + column.usualWord().get() + "” unless another is chosen"),
           List.of(),
-          "default");
+          "default",
+          List.of());
     }
     BookRow known = new BookRow(this, reference.table(), row);
     Explainer.Explanation explanation = explain(column, row, known);
@@ -340,7 +348,27 @@ public final class Book {
         inputs(Dependencies.of(formula), reference.table(), row, known),
         explanation.notes(),
         rests(column),
-        column.role() == Column.Role.DEFAULTED ? "default" : "calculated");
+        column.role() == Column.Role.DEFAULTED ? "default" : "calculated",
+        cases(formula, calculation.plain(reference), reference, row, explanation.outcome()));
+  }
+
+  /** Returns the cases of a formula that chooses among more than two. */
+  private List<Working.Case> cases(
+      Formula declared, Formula plain, Reference reference, int row, Outcome outcome) {
+    List<Working.Case> cases = new ArrayList<>();
+    boolean open = !(outcome instanceof Outcome.Missing || outcome instanceof Outcome.Refused);
+    Formula said = declared;
+    Formula meant = plain;
+    while (said instanceof Formula.Choose choose && meant instanceof Formula.Choose own) {
+      boolean taken = open && holds(own.condition(), reference.table(), row);
+      open &= !taken;
+      String then = PrintedText.of(choose.then(), reference.kind());
+      cases.add(new Working.Case(PrintedText.of(choose.condition()), then, taken));
+      said = choose.otherwise();
+      meant = own.otherwise();
+    }
+    cases.add(new Working.Case("otherwise", PrintedText.of(said, reference.kind()), open));
+    return cases.size() > 2 ? cases : List.of();
   }
 
   private List<Working.Input> rests(Column column) {

@@ -77,6 +77,34 @@ public final class Edits {
   }
 
   /**
+   * Returns the edit of carrying on in further rows what given ones hold: the step between the last
+   * two numbers, or between words that end in one, and else the pattern again and again.
+   *
+   * @param given the rows that hold it, in the direction in which it is carried on
+   * @param counts whether a single number, or word that ends in one, is counted on or repeated;
+   *     names that rows are known by are counted either way
+   */
+  public Edit carriedOn(
+      List<Reference> columns, List<Integer> given, List<Integer> further, boolean counts) {
+    List<Edit.Change> changes = new ArrayList<>();
+    for (Reference column : columns) {
+      Entry last = book.entry(column, given.get(given.size() - 1));
+      Entry before = given.size() > 1 ? book.entry(column, given.get(given.size() - 2)) : last;
+      boolean names = book.position(column) == 0;
+      boolean series = given.size() > 1 ? Series.of(before, last).given() == 2 : counts || names;
+      for (int i = 0; i < further.size(); i++) {
+        Entry next =
+            series
+                ? Series.of(before, given.size() > 1 ? last : Entry.BLANK)
+                    .at(i + Math.min(2, given.size()))
+                : book.entry(column, given.get(i % given.size()));
+        add(changes, column, further.get(i), next);
+      }
+    }
+    return new Edit.SetCells("fill of " + cells(changes.size()), changes);
+  }
+
+  /**
    * Returns the edit of pasting a block of texts with its upper left corner in a cell.
    *
    * <p>The table grows by rows where it may; what falls outside the columns given, or on calculated

@@ -3,11 +3,17 @@ package zonewright.sheet;
 import java.util.List;
 import java.util.Optional;
 import zonewright.formula.Outcome;
+import zonewright.units.Arithmetic;
 import zonewright.units.QuantityText;
+import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 
 /** Between what people type and what cells hold. */
 public final class Entries {
+  /** As many words are told, where none is like what was typed. */
+  private static final int FEW = 4;
+
   private Entries() {}
 
   /** Reads what was typed into a cell; what cannot be read is kept with the reason. */
@@ -15,8 +21,15 @@ public final class Entries {
     if (typed.isBlank()) {
       return Entry.BLANK;
     }
-    if (column.content() != Column.Content.NUMBER) {
+    if (column.content() == Column.Content.CHOICE) {
+      List<String> list = column.words().flatMap(WordList::constant).orElse(List.of());
+      return Entry.words(WordMatch.in(list, typed).orElse(typed));
+    }
+    if (column.content() == Column.Content.WORDS) {
       return Entry.words(typed);
+    }
+    if (Arithmetic.begins(typed)) {
+      return calculated(column, typed);
     }
     QuantityText.Reading reading = QuantityText.read(typed, column.kind(), system);
     return reading instanceof QuantityText.Read read
@@ -24,10 +37,28 @@ public final class Entries {
         : new Entry.Unreadable(typed.strip(), ((QuantityText.Unreadable) reading).sentence());
   }
 
+  private static Entry calculated(Column column, String typed) {
+    String sum = Arithmetic.plain(typed);
+    Optional<Double> value = column.kind().onCalendar() ? Optional.empty() : Arithmetic.value(sum);
+    return value
+        .<Entry>map(
+            found ->
+                new Entry.Figure(
+                    column.kind().percent() ? Units.PERCENT.convert(found, Units.ONE) : found, sum))
+        .orElseGet(
+            () ->
+                new Entry.Unreadable(
+                    typed.strip(),
+                    "“%s” comes to no number; write figures and signs, as in =35*40"
+                        .formatted(typed.strip())));
+  }
+
   /** Returns what a person would type to get the entry again, exactly. */
   public static String typed(Column column, Entry entry) {
     if (entry instanceof Entry.Figure number) {
-      return QuantityText.typed(number.value(), column.kind());
+      return !number.sum().isEmpty()
+          ? number.sum()
+          : QuantityText.typed(number.value(), column.kind());
     }
     if (entry instanceof Entry.Words words) {
       return words.text();
@@ -84,7 +115,18 @@ public final class Entries {
     if (list.isEmpty()) {
       return "“" + word + "” is not known, and the list to choose from is empty";
     }
-    return "“%s” is not in the list; did you mean “%s”?"
-        .formatted(word, Nearest.to(word, list, 1).get(0));
+    Optional<Unit> unit = Units.named(word).filter(any -> word.strip().length() > 1);
+    if (unit.isPresent()) {
+      return "“%s” is a unit, %s, and none of the words to choose from"
+          .formatted(word, unit.get().inWords());
+    }
+    return Nearest.alike(word, list)
+        .map(near -> "“%s” is not in the list; did you mean “%s”?".formatted(word, near))
+        .orElseGet(
+            () ->
+                list.size() > FEW
+                    ? "“%s” is none of the %s words to choose from".formatted(word, list.size())
+                    : "“%s” is not in the list; choose %s"
+                        .formatted(word, String.join(", ", list)));
   }
 }

@@ -19,8 +19,17 @@ public sealed interface Entry {
     }
   }
 
-  /** A number in the unit of its column. */
-  record Figure(double value) implements Entry {
+  /**
+   * A number in the unit of its column.
+   *
+   * @param sum the arithmetic it was typed as, such as {@code =35*40}; empty for a plain number
+   */
+  record Figure(double value, String sum) implements Entry {
+    /** A plain number. */
+    public Figure(double value) {
+      this(value, "");
+    }
+
     public Figure {
       if (Double.isNaN(value) || Double.isInfinite(value)) {
         throw new IllegalArgumentException("an entry is a number, not " + value);

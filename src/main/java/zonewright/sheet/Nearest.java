@@ -3,6 +3,7 @@ package zonewright.sheet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Finds the names a person may have meant. */
 public final class Nearest {
@@ -27,6 +28,14 @@ public final class Nearest {
     return sorted.stream()
         .filter(name -> name.equals(sorted.get(0)) || alike(plain, name.toLowerCase(Locale.ROOT)))
         .toList();
+  }
+
+  /** Returns the name a person most likely meant; none where all are quite unlike it. */
+  public static Optional<String> alike(String written, List<String> names) {
+    String plain = written.strip().toLowerCase(Locale.ROOT);
+    return to(written, names, 1).stream()
+        .filter(name -> alike(plain, name.toLowerCase(Locale.ROOT)))
+        .findFirst();
   }
 
   private static boolean alike(String written, String name) {

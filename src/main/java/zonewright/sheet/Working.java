@@ -18,6 +18,7 @@ import zonewright.formula.Outcome;
  * @param rests the cells that say where the values come from on which it rests
  * @param origin how the cell came by its content: typed, default, typed over the default,
  *     calculated
+ * @param cases the cases of a choice among several, in their order; empty where there is none
  */
 public record Working(
     Outcome.CellName cell,
@@ -29,8 +30,10 @@ public record Working(
     List<Input> inputs,
     List<String> notes,
     List<Input> rests,
-    String origin) {
+    String origin,
+    List<Case> cases) {
   public Working {
+    cases = List.copyOf(cases);
     inputs = List.copyOf(inputs);
     notes = List.copyOf(notes);
     rests = List.copyOf(rests);
@@ -50,6 +53,15 @@ public record Working(
       return column.name() + ": " + shown;
     }
   }
+
+  /**
+   * A case of a choice.
+   *
+   * @param when when it holds, in names
+   * @param then what is taken then, in names
+   * @param taken whether it is the one that holds
+   */
+  public record Case(String when, String then, boolean taken) {}
 
   /** Returns the formula, the formula with its numbers and the result, each if it says more. */
   public List<String> equations() {

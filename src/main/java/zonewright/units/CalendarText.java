@@ -2,6 +2,7 @@ package zonewright.units;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,11 +27,13 @@ public final class CalendarText {
       Pattern.compile(
           "(\\d{1,2})(?:\\s*[:.h]\\s*(\\d{2})(?::00)?)?\\s*(am|pm|a\\.m\\.|p\\.m\\.|h|o['’]clock)?");
   private static final Pattern DIGITS_ONLY = Pattern.compile("(\\d{1,2})(\\d{2})\\s*(am|pm|h)?");
-  private static final Pattern ISO_DATE = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
+  private static final Pattern ISO_DATE = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
   private static final Pattern DAY_MONTH_YEAR =
       Pattern.compile("(\\d{1,2})\\.?\\s+([a-z]{3,9})\\.?,?\\s+(\\d{4})");
   private static final Pattern MONTH_DAY_YEAR =
       Pattern.compile("([a-z]{3,9})\\.?\\s+(\\d{1,2}),?\\s+(\\d{4})");
+  private static final Pattern IN_FIGURES =
+      Pattern.compile("(\\d{1,2})([/.-])(\\d{1,2})\\2(\\d{2}|\\d{4})");
   private static final Pattern DAYS = Pattern.compile("(-?\\d+(?:\\.\\d+)?) days");
 
   private static final List<String> MONTHS =
@@ -108,14 +111,18 @@ public final class CalendarText {
     return kind == QuantityKind.TIME_OF_DAY ? time(value) : date(value).toString();
   }
 
-  /** Reads a time or a date. */
-  static QuantityText.Reading read(String text, QuantityKind kind) {
+  /**
+   * Reads a time or a date. Of dates in figures alone the month comes first where the units are of
+   * the United States, and else the day, unless only one of them can be a month.
+   */
+  static QuantityText.Reading read(String text, QuantityKind kind, UnitSystem system) {
     String plain = text.strip().toLowerCase(Locale.ROOT);
     Matcher days = DAYS.matcher(plain);
     if (days.matches()) {
       return new QuantityText.Read(Double.parseDouble(days.group(1)));
     }
-    Optional<Double> value = kind == QuantityKind.TIME_OF_DAY ? readTime(plain) : readDate(plain);
+    Optional<Double> value =
+        kind == QuantityKind.TIME_OF_DAY ? readTime(plain) : readDate(plain, system);
     return value
         .<QuantityText.Reading>map(QuantityText.Read::new)
         .orElseGet(
@@ -152,10 +159,32 @@ public final class CalendarText {
     return fine ? Optional.of((hour * 60 + minute) / (double) DAY_MINUTES) : Optional.empty();
   }
 
-  private static Optional<Double> readDate(String plain) {
+  private static Optional<Double> readDate(String typed, UnitSystem system) {
+    String plain = typed.replaceFirst("^[a-z]{3,9}day,?\\s+", "");
+    if (plain.equals("today")) {
+      return Optional.of(days(LocalDate.now(ZoneId.systemDefault())));
+    }
     Matcher iso = ISO_DATE.matcher(plain);
     if (iso.matches()) {
       return date(iso.group(1), Integer.parseInt(iso.group(2)), iso.group(3));
+    }
+    Matcher figures = IN_FIGURES.matcher(plain);
+    if (figures.matches()) {
+      int one = Integer.parseInt(figures.group(1));
+      int other = Integer.parseInt(figures.group(3));
+      boolean points = figures.group(2).equals(".");
+      boolean monthFirst =
+          other > MONTHS.size() || (system == UnitSystem.US && !points && one <= MONTHS.size());
+      String year = figures.group(4);
+      return date(
+          year.length() == 2 ? "20" + year : year,
+          monthFirst ? one : other,
+          Integer.toString(monthFirst ? other : one));
+    }
+    if (plain.matches(
+        "[a-z]{3,9}\\.? \\d{1,2}(st|nd|rd|th)?|\\d{1,2}(st|nd|rd|th)?\\.? [a-z]{3,9}")) {
+      String year = Integer.toString(LocalDate.now(ZoneId.systemDefault()).getYear());
+      return readDate(plain.replaceAll("(?<=\\d)(st|nd|rd|th)", "") + " " + year, system);
     }
     Matcher first = DAY_MONTH_YEAR.matcher(plain);
     if (first.matches()) {

@@ -148,7 +148,7 @@ public final class QuantityText {
   public static Reading read(String text, QuantityKind kind, UnitSystem system) {
     String plain = text.strip();
     if (kind.onCalendar()) {
-      return CalendarText.read(plain, kind);
+      return CalendarText.read(plain, kind, system);
     }
     Reading reading = readable(plain, kind, system);
     return reading instanceof Read read && !(Math.abs(read.value()) <= GREATEST)

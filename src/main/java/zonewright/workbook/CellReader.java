@@ -1,5 +1,7 @@
 package zonewright.workbook;
 
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
@@ -17,6 +19,8 @@ final class CellReader {
   /** A sum of figures, not one figure alone: nothing that we write for a usual value. */
   private static final Pattern OWN_SUM =
       Pattern.compile("(?!\\(?-?[\\d.]+([eE][-+]?\\d+)?\\)?$)[\\d\\s.,+\\-*/^()%eE]+");
+
+  private static final Pattern IN_PERCENT = Pattern.compile("\\((.*)\\)%");
 
   CellReader(UnitSystem system, Notes notes) {
     this.system = system;
@@ -104,6 +108,10 @@ final class CellReader {
 
   private Entry formula(Column column, SheetCell cell, Unit unit) {
     if (column.content() == Column.Content.NUMBER && !Double.isNaN(cell.number())) {
+      Optional<Entry> sum = sum(column, cell, unit);
+      if (sum.isPresent()) {
+        return sum.get();
+      }
       note(
           column,
           cell,
@@ -112,6 +120,27 @@ final class CellReader {
       return figure(column, cell, unit);
     }
     return odd(column, cell, "=" + cell.text(), "a formula");
+  }
+
+  /** Returns a formula where it is arithmetic with figures alone. */
+  static Optional<String> arithmetic(String formula) {
+    return Optional.of(formula).filter(text -> OWN_SUM.matcher(text).matches());
+  }
+
+  /** Returns arithmetic that stands in a cell as it was typed, or could have been here. */
+  private Optional<Entry> sum(Column column, SheetCell cell, Unit unit) {
+    String text = cell.text().strip();
+    Matcher percent = IN_PERCENT.matcher(text);
+    String typed = !column.kind().percent() ? text : percent.matches() ? percent.group(1) : "";
+    if (!unit.equals(column.kind().unit(system)) || !OWN_SUM.matcher(typed).matches()) {
+      return Optional.empty();
+    }
+    return Optional.of(Entries.read(column, "=" + typed, system))
+        .filter(
+            entry ->
+                entry instanceof Entry.Figure figure
+                    && figure.sum().equals("=" + typed)
+                    && Math.abs(figure.value() - cell.number()) <= 1e-12 * Math.abs(cell.number()));
   }
 
   private void note(Column column, SheetCell cell, String sentence) {

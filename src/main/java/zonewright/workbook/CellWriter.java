@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -65,19 +66,29 @@ final class CellWriter {
    */
   void renew(XSSFCell cell, TableDefinition table, SheetColumn column, int row) {
     double figure = Double.NaN;
+    Optional<String> sum = Optional.empty();
     if (column.role() == SheetColumn.Role.TYPED && row < book.rows(table.id())) {
       Column of = column.column().orElseThrow();
       boolean percentage = of.kind().percent() && !SheetCell.percent(cell.getCellStyle());
       if (book.entry(of.reference(), row) instanceof Entry.Figure typed) {
+        sum = sum(of, typed);
         figure = percentage ? Units.ONE.convert(typed.value(), Units.PERCENT) : typed.value();
       }
       SheetCell there = SheetCell.of(cell);
-      if (there != null && there.shown().equals(OptionalDouble.of(figure))) {
+      boolean same = there != null && there.shown().equals(OptionalDouble.of(figure));
+      if (same && sum.equals(CellReader.arithmetic(there.text()))) {
         return;
       }
     }
+    boolean percentage =
+        !Double.isNaN(figure)
+            && column.column().orElseThrow().kind().percent()
+            && !SheetCell.percent(cell.getCellStyle());
     empty(cell);
     fill(cell, table, column, row);
+    if (percentage && cell.getCellType() == CellType.FORMULA) {
+      cell.removeFormula();
+    }
     if (!Double.isNaN(figure)) {
       cell.setCellValue(figure);
     }
@@ -158,13 +169,23 @@ final class CellWriter {
   private Content typed(Column column, int row) {
     Entry entry = book.entry(column.reference(), row);
     if (entry instanceof Entry.Figure figure) {
-      return Content.of(Optional.empty(), figure.value());
+      return Content.of(sum(column, figure), figure.value());
     }
     if (entry instanceof Entry.Blank) {
       return Content.of(Optional.empty(), Double.NaN);
     }
     String words = Entries.typed(column, entry);
     return Content.of(Optional.empty(), words, CellText.looksLikeFormula(words));
+  }
+
+  /**
+   * Returns the formula of arithmetic as it was typed; what is shown in percent counts hundredths.
+   */
+  private static Optional<String> sum(Column column, Entry.Figure figure) {
+    return Optional.of(figure.sum())
+        .filter(sum -> !sum.isEmpty())
+        .map(sum -> sum.substring(1))
+        .map(sum -> column.kind().percent() ? "(" + sum + ")%" : sum);
   }
 
   private Content value(SheetColumn place, int row) {

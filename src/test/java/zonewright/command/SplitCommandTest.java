@@ -40,7 +40,7 @@ final class SplitCommandTest {
 
     assertThat(run.code()).isZero();
     assertThat(run.out())
-        .contains("zone 1, 1 of 2: 18.6 gpm", "zone 1, 2 of 2: 18.6 gpm", "zone 4, 2 of 2: 15 gpm")
+        .contains("zone 1a: 18.6 gpm", "zone 1b: 18.6 gpm", "zone 4b: 15 gpm")
         .endsWith("Written: " + target + "\n");
     assertThat(CommandRun.of("findings", target).out()).doesNotContain("the supply gives");
   }

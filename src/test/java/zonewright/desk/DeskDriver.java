@@ -161,6 +161,11 @@ final class DeskDriver implements AutoCloseable {
     return null;
   }
 
+  /** Returns a component that is shown; to be asked for where windows are made. */
+  Component shown(String name) {
+    return find(window.frame(), name);
+  }
+
   boolean shows(String name) {
     Component found = named(name);
     return found != null && ask(found::isShowing);
@@ -188,6 +193,21 @@ final class DeskDriver implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Says whether a dialog is there; to be asked for where windows are made. */
+  boolean dialogIsOpen(String name) {
+    return dialog(name) != null;
+  }
+
+  /** Returns something in a dialog that is there; to be asked for where windows are made. */
+  Component inDialog(String dialog, String name) {
+    return find(dialog(dialog), name);
+  }
+
+  /** Returns a field in a dialog that is there; to be asked for where windows are made. */
+  JTextComponent dialogField(String dialog, String name) {
+    return (JTextComponent) inDialog(dialog, name);
+  }
+
   private static Container dialog(String name) {
     for (java.awt.Window each : java.awt.Window.getWindows()) {
       if (name.equals(each.getName()) && each.isShowing()) {
@@ -201,6 +221,30 @@ final class DeskDriver implements AutoCloseable {
     JTable list = (JTable) named(table);
     Rectangle cell = ask(() -> list.getCellRect(row, 2, true));
     robot.click(list, new Point(cell.x + 20, cell.y + cell.height / 2), MouseButton.LEFT_BUTTON, 1);
+    robot.waitForIdle();
+  }
+
+  /** Clicks once on the remedy of a finding, wherever in its words that stands. */
+  void clickRemedy(int row) {
+    JTable list = (JTable) named("findings list");
+    Rectangle cell = ask(() -> list.getCellRect(row, 2, true));
+    Point at =
+        ask(
+            () -> {
+              for (int y = cell.y + 4; y < cell.y + cell.height; y += 6) {
+                for (int x = cell.x + 4; x < cell.x + cell.width; x += 6) {
+                  Point point = new Point(x, y);
+                  list.dispatchEvent(
+                      new java.awt.event.MouseEvent(
+                          list, java.awt.event.MouseEvent.MOUSE_MOVED, 0, 0, x, y, 0, false));
+                  if (list.getCursor().getType() == java.awt.Cursor.HAND_CURSOR) {
+                    return point;
+                  }
+                }
+              }
+              throw new AssertionError("there is no remedy");
+            });
+    robot.click(list, at, MouseButton.LEFT_BUTTON, 1);
     robot.waitForIdle();
   }
 

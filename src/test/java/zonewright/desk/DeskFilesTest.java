@@ -64,6 +64,20 @@ class DeskFilesTest {
   }
 
   @Test
+  void quittingRightAfterSavingAsksNothing() {
+    desk.questions.file = Optional.of(folder.resolve("garden.xlsx"));
+    typeAnArea();
+    desk.act(
+        () -> {
+          desk.window().keeper().save(() -> {});
+          desk.window().close();
+        });
+    desk.waitUntil("the window is gone", () -> !desk.window().frame().isDisplayable());
+    assertThat(desk.questions.asked).isEmpty();
+    assertThat(folder.resolve("garden.xlsx")).isNotEmptyFile();
+  }
+
+  @Test
   void whatIsSavedComesBackWhenItIsOpenedAgain() {
     Path file = folder.resolve("garden.xlsx");
     desk.questions.file = Optional.of(file);

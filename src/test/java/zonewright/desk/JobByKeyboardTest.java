@@ -94,11 +94,13 @@ class JobByKeyboardTest {
     desk.waitUntil("the form is open", this::formIsOpen);
     desk.waitUntil("the keyboard is in the form", () -> owner().equals("start site"));
     enter("Square garden");
-    enter("An invented square");
     enter("CIMIS zone 8");
-    enter("Mon Wed Fri");
-    enter("");
+    desk.press("ENTER");
+    desk.press("ENTER");
+    desk.press("ENTER");
+    desk.press("ENTER");
     enter("25");
+    enter("fri, mon, wed");
     desk.press("F6");
     desk.waitUntil("the keyboard is in the zones", () -> owner().equals("start zones"));
     for (List<String> zone : ZONES) {

@@ -55,6 +55,18 @@ class ListGuessTest {
   }
 
   @Test
+  void aFlowBesideANumberOfHeadsIsThatOfEachWhereItDoesNotGrowWithTheNumber() throws ListProblem {
+    assertThat(second("Qty,GPM\n4,1.5\n9,1.5\n14,1.6\n")).contains(Emitters.EMITTER_FLOW);
+    assertThat(second("Qty,GPM\n4,6\n9,13.5\n14,22\n")).contains(Emitters.ZONE_FLOW);
+  }
+
+  private static Optional<Column> second(String text) throws ListProblem {
+    ListMatch match = match(text);
+    match.guess();
+    return match.target(1);
+  }
+
+  @Test
   void whereLittleSpeaksForAColumnThereIsNoGuess() throws ListProblem {
     assertThat(guessed("Phone\n555 0101\n")).isEmpty();
     assertThat(guessed("Heads\ntall\nlow\n")).as("no numbers of heads").isEmpty();

@@ -85,9 +85,27 @@ class CalendarTextTest {
     assertThat(CalendarText.date(date.value())).isEqualTo(LocalDate.parse(shown));
   }
 
+  /** In figures alone the month comes first in the United States, and else the day. */
+  @Test
+  void datesInFiguresAreReadAsPeopleWriteThemWhereTheUnitsAreUsual() {
+    assertThat(inFigures("6/1/2026", UnitSystem.US)).isEqualTo("2026-06-01");
+    assertThat(inFigures("6/1/26", UnitSystem.US)).isEqualTo("2026-06-01");
+    assertThat(inFigures("1/6/2026", UnitSystem.SI)).isEqualTo("2026-06-01");
+    assertThat(inFigures("1.6.2026", UnitSystem.US)).isEqualTo("2026-06-01");
+    assertThat(inFigures("25/6/2026", UnitSystem.US)).isEqualTo("2026-06-25");
+    assertThat(inFigures("2026/6/1", UnitSystem.SI)).isEqualTo("2026-06-01");
+    assertThat(inFigures("Monday, June 1, 2026", UnitSystem.US)).isEqualTo("2026-06-01");
+  }
+
+  private static String inFigures(String typed, UnitSystem system) {
+    QuantityText.Read date =
+        (QuantityText.Read) QuantityText.read(typed, QuantityKind.DATE, system);
+    return QuantityText.shown(date.value(), QuantityKind.DATE, 0);
+  }
+
   @ParameterizedTest
-  @ValueSource(strings = {"6/1/2026", "2026-02-30", "30 Foo 2026", "tomorrow"})
-  void datesThatCouldMeanTwoDaysOrNoneAreRefused(String typed) {
+  @ValueSource(strings = {"13/13/2026", "2026-02-30", "2/30/2026", "30 Foo 2026", "tomorrow"})
+  void whatIsNoDateIsRefused(String typed) {
     assertThat(read(typed, QuantityKind.DATE)).isInstanceOf(QuantityText.Unreadable.class);
   }
 

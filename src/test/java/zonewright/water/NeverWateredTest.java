@@ -66,7 +66,7 @@ class NeverWateredTest {
 
     assertThat(number(Demand.NET_DEMAND, 0)).isZero();
     assertThat(number(Demand.RUN_TIME, 0)).isZero();
-    assertThat(number(ZoneBudget.MINUTES_GIVEN, 0)).isZero();
+    assertThat(number(CycleAndSoak.MINUTES_GIVEN, 0)).isZero();
     assertThat(number(ZoneBudget.VOLUME_PEAK_MONTH, 0)).isZero();
     assertThat(number(MonthlyVolume.YEAR, 0)).isZero();
     assertThat(number(MonthlySchedule.PERCENTS.get(6), 0)).isZero();

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -39,6 +40,7 @@ public final class FindingsPane extends JPanel {
   private final JTable list = new JTable(model);
   private final JLabel title = new JLabel("Findings");
   private final Map<Severity, JToggleButton> filters = new EnumMap<>(Severity.class);
+  private boolean looking;
   private final Consumer<Place> follow;
   private final Consumer<Finding> mend;
 
@@ -47,9 +49,12 @@ public final class FindingsPane extends JPanel {
    *
    * @param follow goes to a cell
    * @param mend carries the remedy of a finding out
+   * @param about says what a finding is about
    */
-  public FindingsPane(Consumer<Place> follow, Consumer<Finding> mend) {
+  public FindingsPane(
+      Consumer<Place> follow, Consumer<Finding> mend, Function<Finding, String> about) {
     super(new BorderLayout());
+    model.about(about);
     this.follow = follow;
     this.mend = mend;
     setName("findings");
@@ -108,7 +113,7 @@ public final class FindingsPane extends JPanel {
               return;
             }
             if (onRemedy(event.getPoint())) {
-              mend.accept(model.at(row));
+              model.finding(row).ifPresent(mend);
             } else {
               go(row);
             }
@@ -143,14 +148,16 @@ public final class FindingsPane extends JPanel {
     }
     Rectangle cell = list.getCellRect(row, 2, true);
     Point inside = new Point(point.x - cell.x, point.y - cell.y);
-    return FindingCell.onRemedy(list, model.at(row), inside, cell.height);
+    return model
+        .finding(row)
+        .filter(finding -> FindingCell.onRemedy(list, finding, inside))
+        .isPresent();
   }
 
   /** Returns the finding selected in the list, or else the first of a cell, if it has a remedy. */
   public Optional<Finding> curable(Optional<Place> cell) {
     int row = list.getSelectedRow();
-    Optional<Finding> selected =
-        list.isFocusOwner() && row >= 0 ? Optional.of(model.at(row)) : Optional.empty();
+    Optional<Finding> selected = list.isFocusOwner() ? model.finding(row) : Optional.empty();
     return selected
         .or(() -> cell.flatMap(model::curableAt))
         .filter(found -> found.remedy().isPresent());
@@ -182,7 +189,7 @@ public final class FindingsPane extends JPanel {
 
   private void heights() {
     for (int row = 0; row < model.getRowCount(); row++) {
-      int height = FindingCell.height(list, model.at(row));
+      int height = FindingCell.height(list, model, row);
       if (list.getRowHeight(row) != height) {
         list.setRowHeight(row, height);
       }
@@ -191,21 +198,22 @@ public final class FindingsPane extends JPanel {
 
   /** Shows no findings: they are being looked for. */
   public void looking() {
-    show(List.of());
-    title.setText("Looking for findings …");
+    looking = true;
+    fill(List.of());
   }
 
   /** Shows other findings; the one selected stays selected where it is still there. */
   public void show(List<Finding> findings) {
-    int selected = list.getSelectedRow();
-    Finding before = selected >= 0 ? model.at(selected) : null;
+    looking = false;
+    fill(findings);
+  }
+
+  private void fill(List<Finding> findings) {
+    Optional<Finding> before = model.finding(list.getSelectedRow());
     model.set(findings);
     heights();
-    for (int row = 0; before != null && row < model.getRowCount(); row++) {
-      Finding finding = model.at(row);
-      if (finding.column().equals(before.column())
-          && finding.row() == before.row()
-          && finding.severity() == before.severity()) {
+    for (int row = 0; before.isPresent() && row < model.getRowCount(); row++) {
+      if (model.finding(row).filter(finding -> alike(finding, before.get())).isPresent()) {
         list.setRowSelectionInterval(row, row);
         break;
       }
@@ -213,16 +221,24 @@ public final class FindingsPane extends JPanel {
     count();
   }
 
+  private static boolean alike(Finding one, Finding other) {
+    return one.column().equals(other.column())
+        && one.row() == other.row()
+        && one.severity() == other.severity();
+  }
+
   private void count() {
     Appearance.title(title);
     Map<Severity, Integer> counts = model.counts();
     int all = counts.values().stream().mapToInt(Integer::intValue).sum();
-    String rest = model.left() == 0 ? "" : ", the gravest " + model.getRowCount() + " listed";
-    title.setText(all == 0 ? "Nothing found that wants attention" : "Findings: " + all + rest);
+    String rest = model.left() == 0 ? "" : ", the gravest " + model.listed() + " listed";
+    String none = looking ? "Looking for findings …" : "Nothing found that wants attention";
+    title.setText(all == 0 ? none : "Findings: " + all + rest);
     filters.forEach(
         (severity, filter) -> {
           int count = counts.get(severity);
-          filter.setText(words(severity, count) + (filter.isSelected() ? "" : ", hidden"));
+          String counted = looking ? severity.word() + ": looking …" : words(severity, count);
+          filter.setText(counted + (filter.isSelected() ? "" : ", hidden"));
           filter.setToolTipText("Show or hide the findings marked “" + severity.word() + "”");
         });
   }
@@ -236,10 +252,9 @@ public final class FindingsPane extends JPanel {
   }
 
   private void go(int row) {
-    if (row >= 0 && row < model.getRowCount()) {
-      Finding finding = model.at(row);
-      follow.accept(new Place(finding.column(), finding.row()));
-    }
+    model
+        .finding(row)
+        .ifPresent(finding -> follow.accept(new Place(finding.column(), finding.row())));
   }
 
   /** Goes to the finding after the selected one, or the first. */
@@ -248,6 +263,9 @@ public final class FindingsPane extends JPanel {
       return;
     }
     int row = (list.getSelectedRow() + 1) % model.getRowCount();
+    if (model.finding(row).isEmpty()) {
+      row++;
+    }
     list.setRowSelectionInterval(row, row);
     list.scrollRectToVisible(list.getCellRect(row, 0, true));
     go(row);
@@ -255,8 +273,8 @@ public final class FindingsPane extends JPanel {
 
   /** Returns what takes the keyboard here. */
   public Component focusTarget() {
-    if (list.getSelectedRow() < 0 && list.getRowCount() > 0) {
-      list.setRowSelectionInterval(0, 0);
+    if (list.getSelectedRow() < 0 && list.getRowCount() > 1) {
+      list.setRowSelectionInterval(1, 1);
     }
     return list;
   }

@@ -19,9 +19,24 @@ final class ColumnActions {
     actions.does(GridAction.COLUMN_LEFT, () -> arranger.move(table.leadColumn(), -1));
     actions.does(GridAction.COLUMN_RIGHT, () -> arranger.move(table.leadColumn(), 1));
     actions.does(GridAction.HIDE_COLUMNS, this::hide);
+    actions.does(GridAction.SHOW_COLUMNS, this::showHere);
     actions.does(GridAction.FREEZE, () -> arranger.freeze(table.leadColumn() + 1));
     actions.does(GridAction.THAW, () -> arranger.freeze(0));
     actions.does(GridAction.FIT_COLUMNS, arranger::fitAll);
+  }
+
+  /** Shows the columns that are hidden within what is selected or right beside it. */
+  private void showHere() {
+    HiddenColumns hidden = new HiddenColumns(table);
+    List<Column> found = new ArrayList<>();
+    int[] selected = table.getSelectedColumns();
+    if (selected.length > 0 && selected[0] > 0) {
+      found.addAll(hidden.after(selected[0] - 1));
+    }
+    for (int at : selected) {
+      found.addAll(hidden.after(at));
+    }
+    arranger.show(found, true);
   }
 
   private void hide() {

@@ -199,6 +199,14 @@ public final class ColumnArranger {
     size(at, width);
   }
 
+  /** Gives a column the width that its heading and the widest text in it ask for. */
+  void fitWidest(int at) {
+    Column column = table.columnAt(at);
+    int width = ColumnWidths.widest(table, column, (SheetHeader) table.getTableHeader());
+    fitted.putIfAbsent(column.reference(), -1);
+    together(() -> size(at, width));
+  }
+
   /** Makes room for what stands in some rows since, unless a person has chosen the width. */
   void widen(int at, IntStream rows) {
     Column column = table.columnAt(at);

@@ -44,6 +44,20 @@ final class ColumnWidths {
         + UIScale.scale(2);
   }
 
+  /** Returns the width of the heading or the widest text in any row, reasons too. */
+  static int widest(SheetTable table, Column column, SheetHeader header) {
+    FontMetrics metrics = table.getFontMetrics(table.getFont());
+    int rows = table.book().rows(column.reference().table());
+    int content =
+        IntStream.range(0, rows)
+            .map(row -> metrics.stringWidth(table.looks().look(column, row).text()))
+            .max()
+            .orElse(0);
+    int marks = column.takesEntries() ? UIScale.scale(8) : 0;
+    return Math.max(
+        header.leastWidth(column), content + 2 * EntryTable.padding() + marks + UIScale.scale(4));
+  }
+
   private static int sample(SheetTable table, Column column, FontMetrics metrics) {
     Book book = table.book();
     int rows = Math.min(SAMPLE, book.rows(column.reference().table()));

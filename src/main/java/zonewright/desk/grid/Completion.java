@@ -6,9 +6,11 @@ import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
@@ -19,13 +21,17 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import zonewright.sheet.WordMatch;
 
 /**
- * Completes words in a field from a list: the rest of the first fitting word appears selected
- * behind what was typed, and all fitting words drop down beneath.
+ * Completes words in a field from a list: all fitting words drop down beneath, and the rest of the
+ * only one that fits appears selected behind what was typed. Of several one is taken only when it
+ * is asked for, by Tab, an arrow or the mouse; what is a word of the list by itself stands.
  */
 final class Completion {
   private static final int MOST_LINES = 10;
+
+  private static final int CLEAR = 3;
 
   private final JTextField field;
   private final DefaultListModel<String> fitting = new DefaultListModel<>();
@@ -105,29 +111,26 @@ final class Completion {
   /** Returns what the field comes to: the word in the list's own spelling, or else as typed. */
   String result() {
     String text = field.getText();
-    return words.stream()
-        .filter(word -> word.equalsIgnoreCase(text.strip()))
-        .findFirst()
-        .orElse(text);
+    Optional<String> meant = WordMatch.in(words, text);
+    List<String> fitting = meant.isEmpty() && clear(text) ? fitting(words, text) : List.of();
+    return meant.orElse(fitting.size() == 1 ? fitting.get(0) : text);
+  }
+
+  /** Says whether enough was typed for the only word that holds it to be meant. */
+  private static boolean clear(String text) {
+    return text.strip().length() >= CLEAR;
   }
 
   /**
-   * Returns the words that fit what was typed: those that begin with it before those that hold it.
+   * Returns the words that fit what was typed: first the one it is, then those a part of which
+   * begins with it, last those that hold it; each kind in the order of the list.
    */
   static List<String> fitting(List<String> words, String typed) {
-    String low = typed.strip().toLowerCase(Locale.ROOT);
-    List<String> first = new ArrayList<>();
-    List<String> then = new ArrayList<>();
-    for (String word : words) {
-      String known = word.toLowerCase(Locale.ROOT);
-      if (known.startsWith(low)) {
-        first.add(word);
-      } else if (known.contains(low)) {
-        then.add(word);
-      }
-    }
-    first.addAll(then);
-    return first;
+    Set<String> fitting = new LinkedHashSet<>();
+    WordMatch.in(words, typed).ifPresent(fitting::add);
+    words.stream().filter(word -> WordMatch.beginsAPart(word, typed)).forEach(fitting::add);
+    words.stream().filter(word -> WordMatch.fits(word, typed)).forEach(fitting::add);
+    return List.copyOf(fitting);
   }
 
   private void changed(boolean grown) {
@@ -146,10 +149,11 @@ final class Completion {
     List<String> found = fitting(words, typed);
     fitting.clear();
     found.forEach(fitting::addElement);
-    boolean begins =
-        !found.isEmpty()
+    boolean only =
+        found.size() == 1
+            && !typed.isBlank()
             && found.get(0).toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT));
-    if (grown && begins && caret == field.getText().length() && !typed.isBlank()) {
+    if (grown && only && caret == field.getText().length()) {
       own = true;
       String rest = found.get(0).substring(typed.length());
       field.setText(typed + rest);
@@ -157,7 +161,7 @@ final class Completion {
       field.moveCaretPosition(typed.length());
       own = false;
     }
-    if (begins && grown) {
+    if (WordMatch.in(found, field.getText()).isPresent()) {
       list.setSelectedIndex(0);
     } else {
       list.clearSelection();
@@ -185,6 +189,15 @@ final class Completion {
     list.ensureIndexIsVisible(Math.max(0, list.getSelectedIndex()));
   }
 
+  /** Takes the first of the words that fit, unless what was typed is one. */
+  private void takeFirst() {
+    boolean typed = !field.getText().isBlank();
+    if (typed && WordMatch.in(words, field.getText()).isEmpty() && !fitting.isEmpty()) {
+      list.setSelectedIndex(Math.max(0, list.getSelectedIndex()));
+      take();
+    }
+  }
+
   private void take() {
     String word = list.getSelectedValue();
     if (word != null) {
@@ -202,6 +215,10 @@ final class Completion {
       return !words.isEmpty();
     }
     if (!popup.isVisible()) {
+      return false;
+    }
+    if (key == KeyEvent.VK_TAB && !event.isShiftDown()) {
+      takeFirst();
       return false;
     }
     int step =

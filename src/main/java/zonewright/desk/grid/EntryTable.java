@@ -3,6 +3,7 @@ package zonewright.desk.grid;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -10,7 +11,9 @@ import java.awt.event.MouseEvent;
 import java.util.EventObject;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.swing.JViewport;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIDefaults;
@@ -23,6 +26,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Severity;
+import zonewright.units.Arithmetic;
 
 /** A table whose cells are cells of a book, typed into as in a spreadsheet. */
 abstract class EntryTable extends JXTable {
@@ -38,6 +42,12 @@ abstract class EntryTable extends JXTable {
   private final transient CellLooks looks;
   private final transient EntryEditor editor;
   private transient Function<CellPlace, Optional<Severity>> flags = place -> Optional.empty();
+  private transient Consumer<CellPlace> refused = place -> {};
+
+  /** The cell that was clicked last. */
+  private int clickedRow = -1;
+
+  private int clickedColumn = -1;
 
   EntryTable(TableModel model, Book book, CellLooks looks) {
     super(model);
@@ -129,6 +139,12 @@ abstract class EntryTable extends JXTable {
 
   /** Returns pale words that stand in a cell with nothing in it. */
   abstract String hint(int row, int column);
+
+  /**
+   * Returns the words that say what a cell is: what stands beside it in a form, and in a sheet, of
+   * row -1, the heading of its column; else nothing.
+   */
+  abstract String label(int row, int column);
 
   /** Says whether Tab goes on in the next row after the last column. */
   boolean wrapsTab() {
@@ -229,7 +245,21 @@ abstract class EntryTable extends JXTable {
         return;
       }
     }
+    if (pressed && event.getClickCount() == 2 && clicked(leadRow(), leadColumn())) {
+      // the first click may have scrolled another cell beneath the pointer
+      beginEditing(EntryEditor.Beginning.inPlace());
+      event.consume();
+      return;
+    }
     super.processMouseEvent(event);
+    if (pressed) {
+      clickedRow = leadRow();
+      clickedColumn = leadColumn();
+    }
+  }
+
+  private boolean clicked(int row, int column) {
+    return !isEditing() && row >= 0 && row == clickedRow && column == clickedColumn;
   }
 
   /** Returns the space left of and right of the words of a cell. */
@@ -271,7 +301,9 @@ abstract class EntryTable extends JXTable {
     char sign = event.getKeyChar();
     boolean command =
         (event.isControlDown() != event.isAltDown()) || (event.isMetaDown() && !event.isAltDown());
+    boolean selects = sign == ' ' && event.isShiftDown() && !isEditing();
     if (event.isConsumed()
+        || selects
         || (command && !event.isAltGraphDown())
         || sign == KeyEvent.CHAR_UNDEFINED
         || Character.isISOControl(sign)) {
@@ -281,8 +313,42 @@ abstract class EntryTable extends JXTable {
       editor.append(sign);
     } else if (takesEntries(leadRow(), leadColumn())) {
       beginEditing(EntryEditor.Beginning.typing(sign));
+    } else {
+      refuse();
     }
     event.consume();
+  }
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  void onRefused(Consumer<CellPlace> who) {
+    refused = who;
+  }
+
+  private void refuse() {
+    place(leadRow(), leadColumn()).ifPresent(refused);
+  }
+
+  /** Scrolls so that a cell is seen whole. */
+  void showCell(int row, int column) {
+    scrollRectToVisible(getCellRect(row, column, false));
+  }
+
+  /** Returns the width of the columns that stay where they are while others scroll. */
+  int stayingWidth() {
+    return 0;
+  }
+
+  /** Scrolls to the first column. */
+  void showFirstColumn() {}
+
+  /** Scrolls down by rows, or up. */
+  final void scrollRows(int rows) {
+    if (getParent() instanceof JViewport viewport) {
+      Point at = viewport.getViewPosition();
+      int most = Math.max(0, getHeight() - viewport.getHeight());
+      int y = Math.max(0, Math.min(most, at.y + rows * getRowHeight()));
+      viewport.setViewPosition(new Point(at.x, y));
+    }
   }
 
   /** Begins to edit the cell that has the focus, if one may type into it. */
@@ -290,9 +356,10 @@ abstract class EntryTable extends JXTable {
     int row = leadRow();
     int column = leadColumn();
     if (row < 0 || column < 0 || !takesEntries(row, column)) {
+      refuse();
       return false;
     }
-    scrollRectToVisible(getCellRect(row, column, false));
+    showCell(row, column);
     editor.prepare(beginning);
     if (!super.editCellAt(row, column, null)) {
       return false;
@@ -354,6 +421,13 @@ abstract class EntryTable extends JXTable {
     }
     if (look.standing() == CellLook.Standing.OVERRIDDEN) {
       return "Typed over the default; delete it to get the default back.";
+    }
+    Optional<String> sum =
+        declared(row, column)
+            .map(found -> looks.entered(found, bookRow(row)))
+            .filter(Arithmetic::begins);
+    if (sum.isPresent()) {
+      return sum.get();
     }
     int room = getCellRect(row, column, false).width - 2 * padding();
     return getFontMetrics(getFont()).stringWidth(look.text()) > room ? look.text() : "";

@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
@@ -15,6 +14,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
+import zonewright.sheet.Place;
 
 /** Finds words or figures in the cells of a grid while they are being typed, and replaces them. */
 final class FindBar extends GridBar {
@@ -24,10 +24,16 @@ final class FindBar extends GridBar {
   private final JButton all = button("Replace all", this::replaceAll);
   private final JLabel found = new JLabel(" ");
 
+  /**
+   * The column whose heading was found last, -1 where a cell was; the next search goes on there.
+   */
+  private int heading = -1;
+
   FindBar(EntryTable table) {
     super(table);
     field.setName("find");
-    field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Find in the cells");
+    field.putClientProperty(
+        FlatClientProperties.PLACEHOLDER_TEXT, "Find in cells, names and headings");
     field.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
     field.getAccessibleContext().setAccessibleName("Find in the cells");
     other.setName("replace with");
@@ -88,29 +94,50 @@ final class FindBar extends GridBar {
     String sought = sought();
     EntryTable table = table();
     int columns = table.getColumnCount();
-    int cells = table.getRowCount() * columns;
+    int places = (table.getRowCount() + 1) * columns;
     found.setText(" ");
-    if (sought.isEmpty() || cells == 0) {
+    if (sought.isEmpty() || table.getRowCount() == 0 || columns == 0) {
       return;
     }
-    int from = Math.max(0, table.leadRow()) * columns + Math.max(0, table.leadColumn());
+    int lead = (Math.max(0, table.leadRow()) + 1) * columns + Math.max(0, table.leadColumn());
+    // what is typed may well be the name of a column: those come first
+    int from = step == 0 ? 0 : heading == table.leadColumn() && heading >= 0 ? heading : lead;
     int direction = step == 0 ? 1 : step;
-    for (int i = 0; i < cells; i++) {
-      int at = Math.floorMod(from + step + i * direction, cells);
-      if (words(at / columns, at % columns).contains(sought)) {
-        table.changeSelection(at / columns, at % columns, false, false);
+    if (step == 0 && words(lead / columns - 1, lead % columns).contains(sought) && !named(sought)) {
+      return;
+    }
+    for (int i = 0; i < places; i++) {
+      int at = Math.floorMod(from + step + i * direction, places);
+      int row = at / columns - 1;
+      int column = at % columns;
+      if (words(row, column).contains(sought)) {
+        heading = row < 0 ? column : -1;
+        table.changeSelection(row < 0 ? Math.max(0, table.leadRow()) : row, column, false, false);
+        if (row < 0) {
+          found.setText("The name of a column; Next goes on in the cells");
+        }
         return;
       }
     }
-    found.setText("“" + field.getText().strip() + "” is in no cell shown");
+    found.setText("“" + field.getText().strip() + "” is in no cell, name or heading shown");
   }
 
+  /** Says whether the name of a column that is shown holds what is sought. */
+  private boolean named(String sought) {
+    return IntStream.range(0, table().getColumnCount())
+        .anyMatch(column -> words(-1, column).contains(sought));
+  }
+
+  /** Returns what is written in a cell and, in a form, beside it; of row -1, in the heading. */
   private String words(int row, int column) {
-    return table()
-        .declared(row, column)
-        .map(declared -> table().looks().sought(declared, table().bookRow(row)))
-        .orElse("")
-        .toLowerCase(Locale.ROOT);
+    String cell =
+        row < 0
+            ? ""
+            : table()
+                .declared(row, column)
+                .map(declared -> table().looks().sought(declared, table().bookRow(row)))
+                .orElse("");
+    return (table().label(row, column) + "\n" + cell).toLowerCase(Locale.ROOT);
   }
 
   /** Returns the edit of replacing in one cell; none where nothing typed there holds it. */
@@ -121,14 +148,9 @@ final class FindBar extends GridBar {
     Column declared = table().declared(row, column).orElseThrow();
     int bookRow = table().bookRow(row);
     String typed = table().looks().entered(declared, bookRow);
-    Pattern pattern =
-        Pattern.compile(
-            Pattern.quote(field.getText().strip()),
-            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-    String after = pattern.matcher(typed).replaceAll(Matcher.quoteReplacement(other.getText()));
-    return typed.isEmpty() || after.equals(typed)
-        ? Optional.empty()
-        : Optional.of(table().edits().typed(declared.reference(), bookRow, after));
+    return new CellSearch(table().book())
+        .replaced(
+            new Place(declared.reference(), bookRow), typed, field.getText(), other.getText());
   }
 
   private void replaceOne() {
@@ -155,7 +177,7 @@ final class FindBar extends GridBar {
         }
       }
     }
-    String cells = parts.size() == 1 ? "1 cell" : parts.size() + " cells";
+    String cells = CellSearch.cells(parts.size());
     if (!parts.isEmpty()) {
       table.book().perform(new Edit.Several("replacement in " + cells, parts));
     }

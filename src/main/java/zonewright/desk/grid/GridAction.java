@@ -15,12 +15,21 @@ public enum GridAction {
   CUT("Cut", Key.command(KeyEvent.VK_X)),
   COPY("Copy", Key.command(KeyEvent.VK_C)),
   PASTE("Paste", Key.command(KeyEvent.VK_V)),
+  COPY_WITH_HEADINGS("Copy with headings", Key.shifted(KeyEvent.VK_C)),
+  COPY_AS_SHOWN("Copy as shown"),
+  PASTE_VALUES(
+      "Paste values",
+      KeyStroke.getKeyStroke(KeyEvent.VK_V, Key.command() | InputEvent.ALT_DOWN_MASK)),
+  PASTE_TRANSPOSED("Paste transposed"),
   CLEAR("Clear", Key.plain(KeyEvent.VK_DELETE), Key.plain(KeyEvent.VK_BACK_SPACE)),
   EDIT("Edit cell", Key.plain(KeyEvent.VK_F2)),
   CHOOSE("Choose from list"),
   FILL_DOWN("Fill down", Key.command(KeyEvent.VK_D)),
   FILL_SERIES("Fill series", Key.shifted(KeyEvent.VK_I)),
+  TODAY("Today's date", Key.command(KeyEvent.VK_SEMICOLON)),
   SELECT_ALL("Select all", Key.command(KeyEvent.VK_A)),
+  SELECT_COLUMNS("Select columns", Key.command(KeyEvent.VK_SPACE)),
+  SELECT_ROWS("Select rows", KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, InputEvent.SHIFT_DOWN_MASK)),
   INSERT_ROWS(
       "Insert rows above",
       Key.command(KeyEvent.VK_PLUS),
@@ -42,7 +51,9 @@ public enum GridAction {
       "Move column right",
       KeyStroke.getKeyStroke(
           KeyEvent.VK_RIGHT, InputEvent.ALT_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK)),
+  CHOOSE_COLUMNS("Choose columns …"),
   HIDE_COLUMNS("Hide columns", Key.shifted(KeyEvent.VK_H)),
+  SHOW_COLUMNS("Show columns hidden here"),
   FREEZE("Freeze columns up to here"),
   THAW("Freeze no columns"),
   FIT_COLUMNS("Fit columns to what stands in them"),
@@ -60,6 +71,15 @@ public enum GridAction {
   GridAction(String label, KeyStroke... keys) {
     this.label = label;
     this.keys = List.of(keys);
+  }
+
+  /** Says whether it is done to cells, rows or columns, rather than asking for something. */
+  public boolean ofCells() {
+    return switch (this) {
+      case SORT, FILTER, SHOW_ALL_ROWS, CHOOSE_COLUMNS, FIND, REPLACE, FIND_NEXT, FIND_PREVIOUS ->
+          false;
+      default -> true;
+    };
   }
 
   /** Returns what a menu calls it. */

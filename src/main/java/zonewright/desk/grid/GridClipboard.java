@@ -25,12 +25,37 @@ public final class GridClipboard {
    */
   record Cells(List<List<String>> shown, List<List<String>> entered) {}
 
+  /** Returns a block of cells as the text that spreadsheet programs exchange. */
+  public static String text(List<List<String>> block) {
+    return BlockText.write(block);
+  }
+
   static Clipboard system() {
     return Toolkit.getDefaultToolkit().getSystemClipboard();
   }
 
   static void put(Cells cells) {
     system().setContents(new Block(cells), (clipboard, contents) -> {});
+  }
+
+  /** Puts cells there for other programs, as they stand. */
+  static void putText(List<List<String>> shown) {
+    system().setContents(new Text(shown), (clipboard, contents) -> {});
+  }
+
+  /**
+   * Returns the values that are there to paste: of cells of this program what stood in them,
+   * calculated or not.
+   */
+  static List<List<String>> values() {
+    try {
+      Transferable there = system().getContents(GridClipboard.class);
+      return there != null && there.isDataFlavorSupported(ENTRIES)
+          ? ((Cells) there.getTransferData(ENTRIES)).shown()
+          : take();
+    } catch (UnsupportedFlavorException | IOException | IllegalStateException gone) {
+      return List.of();
+    }
   }
 
   /** Returns the block of cells that is there to paste; empty where there is none. */
@@ -55,6 +80,30 @@ public final class GridClipboard {
     return List.of();
   }
 
+  /** Cells for other programs. */
+  private record Text(List<List<String>> shown) implements Transferable {
+    @Override
+    public DataFlavor[] getTransferDataFlavors() {
+      return new DataFlavor[] {DataFlavor.stringFlavor, DataFlavor.allHtmlFlavor};
+    }
+
+    @Override
+    public boolean isDataFlavorSupported(DataFlavor flavor) {
+      return List.of(getTransferDataFlavors()).contains(flavor);
+    }
+
+    @Override
+    public Object getTransferData(DataFlavor flavor) throws UnsupportedFlavorException {
+      if (flavor.equals(DataFlavor.stringFlavor)) {
+        return BlockText.write(shown);
+      }
+      if (flavor.equals(DataFlavor.allHtmlFlavor)) {
+        return BlockHtml.write(shown);
+      }
+      throw new UnsupportedFlavorException(flavor);
+    }
+  }
+
   /** Cells in all the forms in which they can be had. */
   private record Block(Cells cells) implements Transferable {
     @Override
@@ -69,16 +118,7 @@ public final class GridClipboard {
 
     @Override
     public Object getTransferData(DataFlavor flavor) throws UnsupportedFlavorException {
-      if (flavor.equals(ENTRIES)) {
-        return cells;
-      }
-      if (flavor.equals(DataFlavor.stringFlavor)) {
-        return BlockText.write(cells.shown());
-      }
-      if (flavor.equals(DataFlavor.allHtmlFlavor)) {
-        return BlockHtml.write(cells.shown());
-      }
-      throw new UnsupportedFlavorException(flavor);
+      return flavor.equals(ENTRIES) ? cells : new Text(cells.shown()).getTransferData(flavor);
     }
   }
 }

@@ -3,8 +3,6 @@ package zonewright.desk.grid;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
-import javax.swing.JCheckBoxMenuItem;
-import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.SwingUtilities;
@@ -59,7 +57,15 @@ final class GridMenus extends MouseAdapter {
     }
     JPopupMenu menu = new JPopupMenu();
     for (GridAction which :
-        List.of(GridAction.CUT, GridAction.COPY, GridAction.PASTE, GridAction.CLEAR)) {
+        List.of(
+            GridAction.CUT,
+            GridAction.COPY,
+            GridAction.COPY_WITH_HEADINGS,
+            GridAction.COPY_AS_SHOWN,
+            GridAction.PASTE,
+            GridAction.PASTE_VALUES,
+            GridAction.PASTE_TRANSPOSED,
+            GridAction.CLEAR)) {
       menu.add(actions.get(which));
     }
     menu.addSeparator();
@@ -91,6 +97,11 @@ final class GridMenus extends MouseAdapter {
       table.commit();
       table.requestFocusInWindow();
       anchor = column;
+      List<Column> hidden = ((SheetHeader) table.getTableHeader()).hiddenAt(event.getPoint());
+      if (!hidden.isEmpty()) {
+        arranger.show(hidden, true);
+        return;
+      }
       boolean group = event.getY() < ((SheetHeader) table.getTableHeader()).bandHeight();
       if (group) {
         selectColumns(firstOfGroup(column), lastOfGroup(column));
@@ -167,7 +178,7 @@ final class GridMenus extends MouseAdapter {
     menu.add(item("Hide column", () -> arranger.show(List.of(column), false)));
     menu.add(
         item("Hide all of " + column.band(), () -> arranger.show(groupOf(column.band()), false)));
-    menu.add(columnsMenu(table, arranger));
+    menu.add(actions.get(GridAction.CHOOSE_COLUMNS));
     menu.add(actions.get(GridAction.COLUMN_LEFT));
     menu.add(actions.get(GridAction.COLUMN_RIGHT));
     menu.add(item("Fit column to what stands in it", () -> arranger.fit(at)));
@@ -193,39 +204,8 @@ final class GridMenus extends MouseAdapter {
   }
 
   private List<Column> groupOf(String band) {
-    return groupOf(table, band);
-  }
-
-  private static List<Column> groupOf(SheetTable table, String band) {
     return table.sheet().table().columns().stream()
         .filter(column -> column.band().equals(band))
         .toList();
-  }
-
-  /** Returns a menu of all groups and columns, with a tick at each that is shown. */
-  static JMenu columnsMenu(SheetTable table, ColumnArranger arranger) {
-    JMenu menu = new JMenu("Columns");
-    SheetHeader header = (SheetHeader) table.getTableHeader();
-    menu.add(item("Show all", () -> arranger.show(table.sheet().table().columns(), true)));
-    menu.addSeparator();
-    for (String band : header.bands()) {
-      List<Column> columns = groupOf(table, band);
-      JMenu group = new JMenu(groupName(band, columns, arranger));
-      group.add(item("Show all of " + band, () -> arranger.show(columns, true)));
-      group.add(item("Hide all of " + band, () -> arranger.show(columns, false)));
-      group.addSeparator();
-      for (Column column : columns) {
-        JCheckBoxMenuItem tick = new JCheckBoxMenuItem(column.name(), arranger.isShown(column));
-        tick.addActionListener(event -> arranger.show(List.of(column), tick.isSelected()));
-        group.add(tick);
-      }
-      menu.add(group);
-    }
-    return menu;
-  }
-
-  private static String groupName(String band, List<Column> columns, ColumnArranger arranger) {
-    long shown = columns.stream().filter(arranger::isShown).count();
-    return shown == columns.size() ? band : "%s (%s of %s)".formatted(band, shown, columns.size());
   }
 }

@@ -43,17 +43,61 @@ final class Movement {
     arrow(KeyEvent.VK_DOWN, 1, 0);
     arrow(KeyEvent.VK_LEFT, 0, -1);
     arrow(KeyEvent.VK_RIGHT, 0, 1);
-    both(KeyEvent.VK_HOME, 0, row -> row, column -> 0);
     both(KeyEvent.VK_END, 0, row -> row, column -> lastColumn());
-    both(KeyEvent.VK_HOME, GridAction.Key.command(), row -> 0, column -> 0);
+    start(0, row -> row);
+    start(GridAction.Key.command(), row -> 0);
     both(KeyEvent.VK_END, GridAction.Key.command(), row -> lastRow(), column -> lastColumn());
-    both(KeyEvent.VK_PAGE_UP, 0, row -> row - page(), column -> column);
-    both(KeyEvent.VK_PAGE_DOWN, 0, row -> row + page(), column -> column);
+    page(KeyEvent.VK_PAGE_UP, -1);
+    page(KeyEvent.VK_PAGE_DOWN, 1);
     key(KeyEvent.VK_ENTER, 0, () -> enter(1));
     key(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK, () -> enter(-1));
     key(KeyEvent.VK_TAB, 0, () -> tab(1));
     key(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK, () -> tab(-1));
     key(KeyEvent.VK_ESCAPE, 0, this::escape);
+  }
+
+  /** Binds Home: to the first column, and with it in view. */
+  private void start(int modifiers, IntUnaryOperator row) {
+    for (int shift : new int[] {0, InputEvent.SHIFT_DOWN_MASK}) {
+      key(
+          KeyEvent.VK_HOME,
+          modifiers | shift,
+          () -> {
+            go(row, column -> 0, shift != 0);
+            table.showFirstColumn();
+          });
+    }
+  }
+
+  /** Binds a key to a page up or down: what is seen moves as far as what is selected. */
+  private void page(int code, int direction) {
+    for (int shift : new int[] {0, InputEvent.SHIFT_DOWN_MASK}) {
+      key(
+          code,
+          shift,
+          () -> {
+            table.scrollRows(direction * page());
+            go(row -> row + direction * page(), column -> column, shift != 0);
+          });
+    }
+    key(code, InputEvent.ALT_DOWN_MASK, () -> across(direction));
+  }
+
+  /** Goes on by as many columns as are seen. */
+  private void across(int direction) {
+    int room = table.getVisibleRect().width - table.stayingWidth();
+    go(
+        row -> row,
+        column -> {
+          int to = column;
+          int width = 0;
+          while (to + direction >= 0 && to + direction <= lastColumn() && width < room) {
+            width += table.getColumnModel().getColumn(to).getWidth();
+            to += direction;
+          }
+          return to;
+        },
+        false);
   }
 
   private void arrow(int code, int down, int right) {

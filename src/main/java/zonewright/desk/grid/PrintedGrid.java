@@ -2,6 +2,8 @@ package zonewright.desk.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
 
@@ -32,6 +34,20 @@ public record PrintedGrid(String title, List<Heading> headings, int repeated, Li
   public PrintedGrid {
     headings = List.copyOf(headings);
     rows = List.copyOf(rows);
+  }
+
+  /** Returns the same with some columns alone; those that stand on every page always stay. */
+  public PrintedGrid only(Set<Integer> columns) {
+    List<Integer> kept =
+        IntStream.range(0, headings.size())
+            .filter(at -> at < repeated || columns.contains(at))
+            .boxed()
+            .toList();
+    List<Line> lines =
+        rows.stream()
+            .map(line -> new Line(kept.stream().map(line.cells()::get).toList(), line.band()))
+            .toList();
+    return new PrintedGrid(title, kept.stream().map(headings::get).toList(), repeated, lines);
   }
 
   /** Returns the columns and rows that a grid shows. */

@@ -1,20 +1,36 @@
 package zonewright.desk.grid;
 
+import java.awt.event.ActionEvent;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
+import javax.swing.Action;
+import javax.swing.JTextField;
 import zonewright.formula.Reference;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.units.QuantityKind;
 
 /** What is done to the cells and rows selected in a grid, each as one edit that can be undone. */
 final class RangeActions {
   private final SheetTable table;
+  private BiPredicate<List<List<String>>, Runnable> elsewhere = (block, asItIs) -> false;
 
   RangeActions(SheetTable table) {
     this.table = table;
+  }
+
+  /**
+   * Sets who may take what is pasted in place of the grid, and then says so; it is given what
+   * pastes it here all the same.
+   */
+  void onPaste(BiPredicate<List<List<String>>, Runnable> who) {
+    elsewhere = who;
   }
 
   /** Gives a grid these actions. */
@@ -22,6 +38,14 @@ final class RangeActions {
     actions.does(GridAction.UNDO, () -> settled(table.book()::undo));
     actions.does(GridAction.REDO, () -> settled(table.book()::redo));
     actions.does(GridAction.COPY, () -> settled(this::copy));
+    actions.does(GridAction.COPY_WITH_HEADINGS, () -> settled(this::copyWithHeadings));
+    actions.does(GridAction.COPY_AS_SHOWN, () -> settled(this::copyAsShown));
+    actions.does(GridAction.PASTE_VALUES, () -> settled(() -> paste(GridClipboard.values())));
+    actions.does(
+        GridAction.PASTE_TRANSPOSED, () -> settled(() -> paste(transposed(GridClipboard.take()))));
+    actions.does(GridAction.TODAY, this::today);
+    actions.does(GridAction.SELECT_COLUMNS, () -> unlessTyping(this::selectColumns));
+    actions.does(GridAction.SELECT_ROWS, () -> unlessTyping(this::selectRows));
     actions.does(GridAction.CUT, () -> settled(this::cut));
     actions.does(GridAction.PASTE, () -> settled(this::paste));
     actions.does(GridAction.CLEAR, () -> settled(this::clear));
@@ -30,13 +54,70 @@ final class RangeActions {
     actions.does(GridAction.SELECT_ALL, () -> settled(table::selectAll));
     actions.does(GridAction.EDIT, () -> table.beginEditing(EntryEditor.Beginning.inPlace()));
     actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryEditor.Beginning.fromList()));
+    actions.does(
+        GridAction.INSERT_ROWS,
+        () -> settled(() -> rowsOr(actions.get(GridAction.SHOW_COLUMNS), this::insertRows)));
+    actions.does(
+        GridAction.DELETE_ROWS,
+        () -> settled(() -> rowsOr(actions.get(GridAction.HIDE_COLUMNS), this::deleteRows)));
     if (grows()) {
-      actions.does(GridAction.INSERT_ROWS, () -> settled(this::insertRows));
-      actions.does(GridAction.DELETE_ROWS, () -> settled(this::deleteRows));
       actions.does(GridAction.DUPLICATE_ROWS, () -> settled(this::duplicateRows));
       actions.does(GridAction.MOVE_ROWS_UP, () -> settled(() -> moveRows(-1)));
     }
     actions.does(GridAction.MOVE_ROWS_DOWN, () -> settled(this::downOrChoose));
+  }
+
+  /** Does what is done to rows, or where whole columns are selected what is done to columns. */
+  private void rowsOr(Action columns, Runnable rows) {
+    boolean wholeColumns = table.getSelectedRowCount() == table.getRowCount() && !wholeRows();
+    if (wholeColumns && table.getRowCount() > 1) {
+      columns.actionPerformed(new ActionEvent(table, ActionEvent.ACTION_PERFORMED, ""));
+    } else {
+      rows.run();
+    }
+  }
+
+  /** Keys that mean something in the field one types into are left to it. */
+  private void unlessTyping(Runnable what) {
+    if (!table.isEditing()) {
+      what.run();
+    }
+  }
+
+  private void selectColumns() {
+    if (table.getRowCount() > 0) {
+      table.getSelectionModel().setSelectionInterval(table.getRowCount() - 1, 0);
+    }
+  }
+
+  private void selectRows() {
+    if (table.getColumnCount() > 0) {
+      table
+          .getColumnModel()
+          .getSelectionModel()
+          .setSelectionInterval(table.getColumnCount() - 1, 0);
+    }
+  }
+
+  /** Types today's date into the cell, or into the words being typed. */
+  private void today() {
+    String date = LocalDate.now(ZoneId.systemDefault()).toString();
+    if (table.isEditing() && table.getEditorComponent() instanceof JTextField field) {
+      field.replaceSelection(date);
+      return;
+    }
+    int row = table.leadRow();
+    int column = table.leadColumn();
+    boolean takes =
+        table
+            .declared(Math.max(0, row), Math.max(0, column))
+            .filter(
+                found ->
+                    found.content() == Column.Content.WORDS || found.kind() == QuantityKind.DATE)
+            .isPresent();
+    if (takes && table.takesEntries(row, column)) {
+      table.enter(row, column, date);
+    }
   }
 
   /** Keeps what is being typed before anything else happens. */
@@ -97,6 +178,39 @@ final class RangeActions {
     GridClipboard.put(new GridClipboard.Cells(shown, entered));
   }
 
+  /** Copies what is selected with the headings of its columns, for other programs. */
+  private void copyWithHeadings() {
+    List<List<String>> block = new ArrayList<>();
+    block.add(
+        columns().stream()
+            .map(reference -> declared(reference).heading(table.book().system()))
+            .toList());
+    rows().forEach(row -> block.add(columns().stream().map(each -> exact(each, row)).toList()));
+    GridClipboard.putText(block);
+  }
+
+  /** Copies what is selected as it is shown: rounded, and with the words in place of numbers. */
+  private void copyAsShown() {
+    List<List<String>> block =
+        rows().stream()
+            .map(
+                row ->
+                    columns().stream()
+                        .map(each -> table.looks().look(declared(each), row).text())
+                        .toList())
+            .toList();
+    if (!block.isEmpty()) {
+      GridClipboard.putText(block);
+    }
+  }
+
+  private static List<List<String>> transposed(List<List<String>> block) {
+    int wide = block.stream().mapToInt(List::size).max().orElse(0);
+    return IntStream.range(0, wide)
+        .mapToObj(at -> block.stream().map(line -> at < line.size() ? line.get(at) : "").toList())
+        .toList();
+  }
+
   private String exact(Reference reference, int row) {
     Column column = declared(reference);
     String typed = table.looks().typed(column, row);
@@ -113,7 +227,10 @@ final class RangeActions {
     }
     Entry entry = table.book().entry(reference, row);
     String typed = Entries.typed(column, entry);
-    boolean bare = !(entry instanceof Entry.Figure) || column.kind().percent();
+    boolean bare =
+        !(entry instanceof Entry.Figure figure)
+            || !figure.sum().isEmpty()
+            || column.kind().percent();
     String unit = column.kind().unit(table.book().system()).symbol();
     return bare || unit.isEmpty() ? typed : typed + " " + unit;
   }
@@ -131,6 +248,12 @@ final class RangeActions {
 
   void paste() {
     List<List<String>> block = GridClipboard.take();
+    if (!elsewhere.test(block, () -> paste(block))) {
+      paste(block);
+    }
+  }
+
+  private void paste(List<List<String>> block) {
     int[] rows = table.getSelectedRows();
     int[] columns = table.getSelectedColumns();
     if (block.isEmpty() || rows.length == 0 || columns.length == 0) {
@@ -268,7 +391,7 @@ final class RangeActions {
   private void select(int at, int count) {
     if (at >= 0 && count > 0) {
       table.getSelectionModel().setSelectionInterval(at + count - 1, at);
-      table.scrollRectToVisible(table.getCellRect(at, Math.max(0, table.leadColumn()), false));
+      table.showCell(at, Math.max(0, table.leadColumn()));
     }
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -39,16 +38,30 @@ public final class RecordGrid extends JPanel {
    * @throws IllegalArgumentException when the book has no such table
    */
   public RecordGrid(Book book, String tableId) {
-    this(book, tableId, column -> true);
+    this(
+        book,
+        tableId,
+        book.schema().table(tableId).columns().stream()
+            .map(column -> new Question(column.band(), column, column.help()))
+            .toList());
   }
 
-  /** Makes a grid over some columns of a one-row table of a book. */
-  public RecordGrid(Book book, String tableId, Predicate<Column> shown) {
+  /**
+   * A line of a form.
+   *
+   * @param band the group it stands in
+   * @param column what is asked; of a table with several rows it is answered for all of them
+   * @param words what stands beside the answer
+   */
+  public record Question(String band, Column column, String words) {}
+
+  /** Makes a form of some questions; its title is that of a table. */
+  public RecordGrid(Book book, String tableId, List<Question> questions) {
     super(new BorderLayout());
     this.book = book;
     this.system = book.system();
     this.looks = new CellLooks(book);
-    this.table = new RecordTable(new RecordModel(book, tableId, looks, shown), book, looks);
+    this.table = new RecordTable(new RecordModel(book, tableId, looks, questions), book, looks);
     JScrollPane pane = new JScrollPane(table);
     pane.setBorder(BorderFactory.createEmptyBorder());
     FindBar find = new FindBar(table);
@@ -133,6 +146,11 @@ public final class RecordGrid extends JPanel {
   /** Sets who says which cells have a finding, and how grave it is. */
   public void setFlags(Function<CellPlace, Optional<Severity>> flags) {
     table.setFlags(flags);
+  }
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  public void onRefused(Consumer<CellPlace> who) {
+    table.onRefused(who);
   }
 
   /** Returns the lines shown, as they go on paper. */

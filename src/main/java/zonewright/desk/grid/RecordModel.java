@@ -3,7 +3,6 @@ package zonewright.desk.grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import javax.swing.table.AbstractTableModel;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -16,8 +15,12 @@ final class RecordModel extends AbstractTableModel {
   static final int UNIT = 2;
   static final int MEANING = 3;
 
-  /** A line: a column of the book, or the name of a group. */
-  record Line(String band, Optional<Column> column) {}
+  /**
+   * A line: a column of the book, or the name of a group.
+   *
+   * @param words what stands beside the value
+   */
+  record Line(String band, Optional<Column> column, String words) {}
 
   private final transient Book book;
   private final transient CellLooks looks;
@@ -25,21 +28,23 @@ final class RecordModel extends AbstractTableModel {
   private final transient List<Line> lines = new ArrayList<>();
   private final transient List<String> bands = new ArrayList<>();
 
-  RecordModel(Book book, String tableId, CellLooks looks, Predicate<Column> shown) {
+  /** Holds the lines given, each group of them below its name. */
+  RecordModel(Book book, String tableId, CellLooks looks, List<RecordGrid.Question> questions) {
     this.book = book;
     this.looks = looks;
     this.table = book.schema().table(tableId);
-    List<Column> columns = table.columns().stream().filter(shown).toList();
-    for (Column column : columns) {
-      if (!bands.contains(column.band())) {
-        bands.add(column.band());
+    for (RecordGrid.Question question : questions) {
+      if (!bands.contains(question.band())) {
+        bands.add(question.band());
       }
     }
     for (String band : bands) {
-      lines.add(new Line(band, Optional.empty()));
-      columns.stream()
-          .filter(column -> column.band().equals(band))
-          .forEach(column -> lines.add(new Line(band, Optional.of(column))));
+      lines.add(new Line(band, Optional.empty(), ""));
+      questions.stream()
+          .filter(question -> question.band().equals(band))
+          .forEach(
+              question ->
+                  lines.add(new Line(band, Optional.of(question.column()), question.words())));
     }
   }
 
@@ -82,7 +87,7 @@ final class RecordModel extends AbstractTableModel {
       case NAME -> column.name();
       case VALUE -> looks.look(column, 0).text();
       case UNIT -> unit(column);
-      default -> column.help();
+      default -> line.words();
     };
   }
 

@@ -3,13 +3,17 @@ package zonewright.desk.grid;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.FontMetrics;
 import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
+import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
 
 /** The lines of a one-row table; only their values can be gone to. */
 final class RecordTable extends EntryTable {
@@ -73,6 +77,11 @@ final class RecordTable extends EntryTable {
   }
 
   @Override
+  String label(int row, int column) {
+    return row < 0 ? "" : declared(row, column).map(Column::name).orElse("");
+  }
+
+  @Override
   String hint(int row, int column) {
     return "";
   }
@@ -84,13 +93,29 @@ final class RecordTable extends EntryTable {
 
   @Override
   void enter(int row, int column, String text) {
-    declared(row, column)
-        .ifPresent(found -> book().perform(edits().typed(found.reference(), 0, text)));
+    declared(row, column).ifPresent(found -> enter(found.reference(), text));
+  }
+
+  private void enter(Reference reference, String text) {
+    Edit first = edits().typed(reference, 0, text);
+    List<Edit> all = new ArrayList<>();
+    for (int at = 0; at < book().rows(reference.table()); at++) {
+      all.add(edits().typed(reference, at, text));
+    }
+    book().perform(all.size() == 1 ? first : new Edit.Several(first.name(), all));
   }
 
   @Override
   public TableCellRenderer getCellRenderer(int row, int column) {
     return declared(row, column).isPresent() ? super.getCellRenderer(row, column) : words;
+  }
+
+  private int firstValue() {
+    int row = 0;
+    while (row < getRowCount() && model.line(row).column().isEmpty()) {
+      row++;
+    }
+    return row;
   }
 
   /** Selects the first value without scrolling to it. */
@@ -113,6 +138,9 @@ final class RecordTable extends EntryTable {
     int to = row;
     while (to >= 0 && to < getRowCount() && model.line(to).column().isEmpty()) {
       to += step;
+    }
+    if (to < 0) {
+      to = firstValue();
     }
     if (to >= 0 && to < getRowCount()) {
       boolean first = to > 0 && model.line(to - 1).column().isEmpty();

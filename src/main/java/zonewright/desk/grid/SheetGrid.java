@@ -5,6 +5,7 @@ import java.awt.Rectangle;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
@@ -12,7 +13,6 @@ import java.util.stream.IntStream;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
-import javax.swing.JMenu;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -41,6 +41,7 @@ public final class SheetGrid extends JPanel {
   private final RowNumbers numbers;
   private final transient Runnable hearing;
   private final transient GridActions actions;
+  private final transient RangeActions ranges;
   private final transient LeadNews news = new LeadNews(this::place);
   private final transient ColumnArranger arranger;
   private final JPanel bars = new JPanel();
@@ -51,6 +52,7 @@ public final class SheetGrid extends JPanel {
   private transient Optional<NameBar> nameBar = Optional.empty();
   private transient Optional<FilterBar> filterBar = Optional.empty();
 
+  private transient Optional<ColumnChooser> chooser = Optional.empty();
   private transient Optional<SortBar> sortBar = Optional.empty();
 
   /**
@@ -81,7 +83,9 @@ public final class SheetGrid extends JPanel {
     this.table = new SheetTable(model, book, looks);
     table.setTableHeader(new SheetHeader(table.getColumnModel()));
     this.numbers = new RowNumbers(table);
-    this.pane = new JScrollPane(table);
+    this.pane = new JScrollPane();
+    pane.setViewport(new ColumnViewport());
+    pane.setViewportView(table);
     pane.setBorder(BorderFactory.createEmptyBorder());
     pane.setColumnHeaderView(table.getTableHeader());
     pane.setRowHeaderView(numbers);
@@ -90,12 +94,15 @@ public final class SheetGrid extends JPanel {
     pane.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     pane.getViewport().addChangeListener(event -> table.scrolled());
     this.arranger = new ColumnArranger(table);
+    table.onPack(arranger::fitWidest);
+    table.lay(new FillHandle(table));
     bars.setLayout(new BoxLayout(bars, BoxLayout.PAGE_AXIS));
     add(pane, BorderLayout.CENTER);
     add(bars, BorderLayout.SOUTH);
     Movement.install(table);
     actions = new GridActions(table);
-    new RangeActions(table).install(actions);
+    ranges = new RangeActions(table);
+    ranges.install(actions);
     new ColumnActions(table, arranger).install(actions);
     FindBar.install(actions, this::findBar);
     actions.does(GridAction.FILTER, () -> filterBar().begin());
@@ -103,6 +110,13 @@ public final class SheetGrid extends JPanel {
     if (model.grows()) {
       actions.does(GridAction.SORT, () -> sortBar().begin());
     }
+    actions.does(
+        GridAction.CHOOSE_COLUMNS,
+        () -> {
+          ColumnChooser chosen = chooser.orElseGet(() -> new ColumnChooser(table, arranger));
+          chooser = Optional.of(chosen);
+          chosen.open();
+        });
     GridMenus.install(table, arranger, numbers, actions);
     table.freeze(usuallyFrozen());
     first.ifPresentOrElse(
@@ -250,11 +264,6 @@ public final class SheetGrid extends JPanel {
     repaint();
   }
 
-  /** Returns a menu of all columns by their groups, with a tick at each that is shown. */
-  public JMenu columnsMenu() {
-    return GridMenus.columnsMenu(table, arranger);
-  }
-
   /** Returns what shows, hides, moves and sizes the columns. */
   public ColumnArranger columns() {
     return arranger;
@@ -311,6 +320,16 @@ public final class SheetGrid extends JPanel {
   /** Sets who says which cells have a finding, and how grave it is. */
   public void setFlags(Function<CellPlace, Optional<Severity>> flags) {
     table.setFlags(flags);
+  }
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  public void onRefused(Consumer<CellPlace> who) {
+    table.onRefused(who);
+  }
+
+  /** Sets who may take what is pasted in place of the grid, and then says so. */
+  public void onPaste(BiPredicate<List<List<String>>, Runnable> who) {
+    ranges.onPaste(who);
   }
 
   /** Returns the columns and rows shown, as they go on paper. */

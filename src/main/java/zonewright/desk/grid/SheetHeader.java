@@ -53,7 +53,7 @@ final class SheetHeader extends JXTableHeader {
     FontMetrics units = getFontMetrics(unitFont(getFont()));
     int height =
         bandHeight() + 2 * names.getHeight() + units.getHeight() + UIScale.scale(6 + 2 + 6);
-    return new Dimension(getColumnModel().getTotalColumnWidth(), height);
+    return new Dimension(sheet().getPreferredSize().width, height);
   }
 
   /** Returns the least width at which the heading of a column is whole. */
@@ -95,7 +95,38 @@ final class SheetHeader extends JXTableHeader {
     }
     g.setColor(palette.strongLine());
     g.fillRect(0, getHeight() - 1, getWidth(), 1);
+    g.setFont(unitFont(getFont()));
+    Marks.words(g);
+    for (int at = 0; at < count; at++) {
+      int hidden = hiddenColumns().after(at).size();
+      if (hidden > 0 && clearOfFrozen(at)) {
+        hiddenColumns().paint(g, markPlace(at, hidden), hidden);
+      }
+    }
     g.dispose();
+  }
+
+  private HiddenColumns hiddenColumns() {
+    return new HiddenColumns(sheet());
+  }
+
+  private boolean clearOfFrozen(int at) {
+    Rectangle place = getHeaderRect(at);
+    int clear = getVisibleRect().x + sheet().frozenWidth();
+    return at < sheet().frozenColumns() || place.x + place.width > clear;
+  }
+
+  private Rectangle markPlace(int at, int hidden) {
+    Rectangle place = getHeaderRect(at);
+    Rectangle band = new Rectangle(place.x, 0, place.width, bandHeight());
+    return hiddenColumns().place(band, hidden, getFontMetrics(unitFont(getFont())));
+  }
+
+  /** Returns the columns hidden where a point lies on the mark that says so; else none. */
+  List<Column> hiddenAt(Point point) {
+    int at = columnAtPoint(point);
+    List<Column> hidden = at < 0 ? List.of() : hiddenColumns().after(at);
+    return !hidden.isEmpty() && markPlace(at, hidden.size()).contains(point) ? hidden : List.of();
   }
 
   private void paintColumns(Graphics2D g, Palette palette, int from, int to, int left) {
@@ -215,6 +246,10 @@ final class SheetHeader extends JXTableHeader {
   @Override
   public String getToolTipText(MouseEvent event) {
     int at = columnAtPoint(event.getPoint());
+    List<Column> hidden = hiddenAt(event.getPoint());
+    if (!hidden.isEmpty()) {
+      return HiddenColumns.tip(hidden);
+    }
     if (at < 0 || event.getY() < bandHeight()) {
       return null;
     }

@@ -5,7 +5,6 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.awt.print.PageFormat;
@@ -13,6 +12,7 @@ import java.awt.print.Pageable;
 import java.awt.print.Printable;
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.paper.DrawnPages;
 
 /**
  * A sheet on pages: headings and names on each of them, columns made to fit where they can be read
@@ -46,6 +46,11 @@ public final class SheetPages implements Pageable, Printable {
    * @param format the paper
    */
   public SheetPages(PrintedGrid table, String project, PageFormat format) {
+    this(table, project, format, PageScale.AS_IT_FITS);
+  }
+
+  /** Lays a sheet out in a size that was chosen. */
+  public SheetPages(PrintedGrid table, String project, PageFormat format, PageScale chosen) {
     this.table = table;
     this.project = project;
     this.format = format;
@@ -58,11 +63,18 @@ public final class SheetPages implements Pageable, Printable {
       widths[at] = width(at);
       total += widths[at];
     }
-    double fitting = format.getImageableWidth() / Math.max(1, total);
-    scale = fitting >= LEAST_SCALE ? Math.min(1, fitting) : SPLIT_SCALE;
+    scale = scale(chosen, format.getImageableWidth() / Math.max(1, total));
     divide(format.getImageableWidth() / scale);
     double room = format.getImageableHeight() / scale - headHeight() - 2.0 * edge();
     rowsOnPage = Math.max(1, (int) (room / rowHeight()));
+  }
+
+  private static double scale(PageScale chosen, double fitting) {
+    if (chosen.scale() > 0) {
+      return chosen.scale();
+    }
+    boolean onePage = fitting >= LEAST_SCALE || chosen == PageScale.TO_THE_WIDTH;
+    return onePage ? Math.min(1, fitting) : SPLIT_SCALE;
   }
 
   private int width(int at) {
@@ -78,8 +90,27 @@ public final class SheetPages implements Pageable, Printable {
     return Math.min(WIDEST, most) + 2 * PAD;
   }
 
-  /** Puts columns on as many pages as they need, the first ones on each. */
+  /**
+   * Puts columns on as few pages as they need, the first ones on each, and about as much on each:
+   * the last page never holds the one column that was left over.
+   */
   private void divide(double room) {
+    List<List<Integer>> fewest = divided(room);
+    double least = 0;
+    double most = room;
+    for (int i = 0; i < 20; i++) {
+      double middle = (least + most) / 2;
+      if (divided(middle).size() <= fewest.size()) {
+        most = middle;
+      } else {
+        least = middle;
+      }
+    }
+    groups.addAll(divided(most));
+  }
+
+  private List<List<Integer>> divided(double room) {
+    List<List<Integer>> divided = new ArrayList<>();
     int repeated = Math.min(table.repeated(), widths.length);
     double taken = 0;
     List<Integer> head = new ArrayList<>();
@@ -91,14 +122,15 @@ public final class SheetPages implements Pageable, Printable {
     double used = taken;
     for (int at = repeated; at < widths.length; at++) {
       if (used + widths[at] > room + 0.5 && group.size() > repeated) {
-        groups.add(group);
+        divided.add(group);
         group = new ArrayList<>(head);
         used = taken;
       }
       group.add(at);
       used += widths[at];
     }
-    groups.add(group);
+    divided.add(group);
+    return divided;
   }
 
   private int rowHeight() {
@@ -143,15 +175,28 @@ public final class SheetPages implements Pageable, Printable {
       return NO_SUCH_PAGE;
     }
     Graphics2D pen = (Graphics2D) graphics.create();
-    pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    pen.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    pen.setRenderingHint(
-        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     AffineTransform move =
         AffineTransform.getTranslateInstance(format.getImageableX(), format.getImageableY());
     move.scale(scale, scale);
     pen.transform(move);
+    draw(PagePen.on(pen), page);
+    pen.dispose();
+    return PAGE_EXISTS;
+  }
+
+  /** Returns all pages as a file (PDF). */
+  public byte[] file() {
+    try (DrawnPages pages = new DrawnPages(format.getWidth(), format.getHeight())) {
+      PagePen pen = PagePen.in(pages, format.getImageableX(), format.getImageableY(), scale);
+      for (int page = 0; page < getNumberOfPages(); page++) {
+        pages.page();
+        draw(pen, page);
+      }
+      return pages.file();
+    }
+  }
+
+  private void draw(PagePen pen, int page) {
     double right = format.getImageableWidth() / scale;
     double bottom = format.getImageableHeight() / scale;
     edges(pen, page, right, bottom);
@@ -165,69 +210,55 @@ public final class SheetPages implements Pageable, Printable {
       row(pen, line, columns, y);
       y += rowHeight();
     }
-    pen.dispose();
-    return PAGE_EXISTS;
   }
 
-  private void edges(Graphics2D pen, int page, double right, double bottom) {
-    pen.setFont(bold);
-    pen.setColor(palette.ink());
-    pen.drawString(project, 0, metrics.getAscent());
-    pen.setFont(plain);
-    pen.setColor(palette.muted());
-    write(pen, table.title(), right, metrics.getAscent());
+  private void edges(PagePen pen, int page, double right, double bottom) {
+    pen.words(palette.ink(), project, bold, 0, metrics.getAscent());
+    write(pen, palette.muted(), table.title(), plain, right, metrics.getAscent());
+    double base = bottom - metrics.getDescent();
     String number = "page %s of %s".formatted(page + 1, getNumberOfPages());
-    write(pen, number, right, bottom - metrics.getDescent());
-    pen.drawString(
-        "Zonewright · local codes and licensed practice decide",
-        0,
-        (float) bottom - metrics.getDescent());
+    write(pen, palette.muted(), number, plain, right, base);
+    String caution = "Zonewright · local codes and licensed practice decide";
+    pen.words(palette.muted(), caution, plain, 0, base);
   }
 
-  private static void write(Graphics2D pen, String text, double right, double base) {
-    int width = pen.getFontMetrics().stringWidth(text);
-    pen.drawString(text, (float) (right - width), (float) base);
+  private static void write(
+      PagePen pen, Color colour, String text, Font font, double right, double base) {
+    pen.words(colour, text, font, right - pen.width(text, font), base);
   }
 
-  private void head(Graphics2D pen, List<Integer> columns, double top) {
+  private void head(PagePen pen, List<Integer> columns, double top) {
     int band = banded() ? rowHeight() : 0;
     double x = 0;
     String before = "";
     for (int at : columns) {
       PrintedGrid.Heading heading = table.headings().get(at);
       if (band > 0) {
-        pen.setColor(palette.band(place(heading.band())));
-        fill(pen, x, top, widths[at], band);
+        pen.fill(palette.band(place(heading.band())), x, top, widths[at], band);
         if (!heading.band().equals(before)) {
-          pen.setFont(bold);
-          pen.setColor(palette.ink());
-          pen.drawString(heading.band(), (float) x + PAD, (float) top + base(band));
+          pen.words(palette.ink(), heading.band(), bold, x + PAD, top + base(band));
         }
         before = heading.band();
       }
-      pen.setColor(palette.headingGround());
-      fill(pen, x, top + band, widths[at], headHeight() - band);
+      pen.fill(palette.headingGround(), x, top + band, widths[at], headHeight() - band);
       heading(pen, heading, x, top + band + 3, widths[at]);
       x += widths[at];
     }
-    pen.setColor(palette.strongLine());
-    fill(pen, 0, top + headHeight() - 0.7, x, 0.7);
+    pen.fill(palette.strongLine(), 0, top + headHeight() - 0.7, x, 0.7);
   }
 
-  private void heading(
-      Graphics2D pen, PrintedGrid.Heading heading, double x, double top, int width) {
-    pen.setFont(bold);
-    pen.setColor(palette.ink());
+  private void heading(PagePen pen, PrintedGrid.Heading heading, double x, double top, int width) {
     double base = top + metrics.getAscent();
     for (String line : WrappedName.within(heading.name(), metrics, width - 2 * PAD).lines()) {
-      aligned(pen, line, heading.right(), x, base, width);
+      aligned(pen, new Words(palette.ink(), line, bold), heading.right(), x, base, width);
       base += metrics.getHeight();
     }
-    pen.setFont(plain);
-    pen.setColor(palette.muted());
     double last = top + metrics.getAscent() + 2.0 * metrics.getHeight();
-    aligned(pen, heading.unit(), heading.right(), x, last, width);
+    Words unit = new Words(palette.muted(), heading.unit(), plain);
+    aligned(pen, unit, heading.right(), x, last, width);
   }
+
+  private record Words(Color colour, String text, Font font) {}
 
   private int place(String band) {
     return table.headings().stream()
@@ -241,46 +272,38 @@ public final class SheetPages implements Pageable, Printable {
     return (height - metrics.getHeight()) / 2f + metrics.getAscent();
   }
 
-  private static void fill(Graphics2D pen, double x, double y, double width, double height) {
-    pen.fill(new java.awt.geom.Rectangle2D.Double(x, y, width, height));
-  }
-
-  private void row(Graphics2D pen, PrintedGrid.Line line, List<Integer> columns, double top) {
+  private void row(PagePen pen, PrintedGrid.Line line, List<Integer> columns, double top) {
     double x = 0;
     for (int at : columns) {
       PrintedGrid.Cell cell = line.cells().get(at);
       Color ink = cell.soft() ? palette.muted() : palette.ink();
       if (line.band()) {
-        pen.setColor(palette.headingGround());
-        fill(pen, x, top, widths[at], rowHeight());
+        pen.fill(palette.headingGround(), x, top, widths[at], rowHeight());
       }
-      pen.setFont(line.band() ? bold : cell.soft() ? soft : plain);
-      pen.setColor(ink);
-      String text = cut(pen, cell.text(), widths[at] - 2 * PAD);
+      Font font = line.band() ? bold : cell.soft() ? soft : plain;
+      String text = cut(pen, cell.text(), font, widths[at] - 2 * PAD);
       boolean right = !line.band() && table.headings().get(at).right();
-      aligned(pen, text, right, x, top + base(rowHeight()), widths[at]);
+      aligned(pen, new Words(ink, text, font), right, x, top + base(rowHeight()), widths[at]);
       x += widths[at];
     }
-    pen.setColor(palette.line());
-    fill(pen, 0, top + rowHeight() - 0.5, x, 0.5);
+    pen.fill(palette.line(), 0, top + rowHeight() - 0.5, x, 0.5);
   }
 
   private static void aligned(
-      Graphics2D pen, String text, boolean right, double x, double base, int width) {
+      PagePen pen, Words words, boolean right, double x, double base, int width) {
     if (right) {
-      write(pen, text, x + width - PAD, base);
+      write(pen, words.colour(), words.text(), words.font(), x + width - PAD, base);
     } else {
-      pen.drawString(text, (float) x + PAD, (float) base);
+      pen.words(words.colour(), words.text(), words.font(), x + PAD, base);
     }
   }
 
-  private static String cut(Graphics2D pen, String text, int width) {
-    FontMetrics own = pen.getFontMetrics();
-    if (own.stringWidth(text) <= width) {
+  private static String cut(PagePen pen, String text, Font font, int width) {
+    if (pen.width(text, font) <= width) {
       return text;
     }
     int end = text.length();
-    while (end > 0 && own.stringWidth(text.substring(0, end) + "…") > width) {
+    while (end > 0 && pen.width(text.substring(0, end) + "…", font) > width) {
       end--;
     }
     return text.substring(0, end).strip() + "…";

@@ -1,14 +1,20 @@
 package zonewright.desk.grid;
 
+import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import java.util.function.IntPredicate;
 import javax.swing.JTable;
+import javax.swing.JViewport;
+import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -22,6 +28,8 @@ final class SheetTable extends EntryTable {
   private final transient SheetModel model;
   private final CellPainter painter = new CellPainter();
   private int frozen;
+  private transient IntConsumer packs = column -> {};
+  private transient Overlay overlay = new Nothing();
 
   /** While painting, columns stand where they would without freezing. */
   private boolean asIfThawed;
@@ -89,6 +97,11 @@ final class SheetTable extends EntryTable {
     return column == frozenColumns() - 1
         || (column + 1 < getColumnCount()
             && !columnAt(column).band().equals(columnAt(column + 1).band()));
+  }
+
+  @Override
+  String label(int row, int column) {
+    return row < 0 ? columnAt(column).heading(book().system()) : "";
   }
 
   @Override
@@ -161,6 +174,11 @@ final class SheetTable extends EntryTable {
     return width;
   }
 
+  @Override
+  int stayingWidth() {
+    return frozenWidth();
+  }
+
   /** Returns the width of the columns that stay in view. */
   int frozenWidth() {
     return widthOf(frozenColumns());
@@ -169,6 +187,9 @@ final class SheetTable extends EntryTable {
   @Override
   protected void paintComponent(Graphics graphics) {
     paintCells(graphics);
+    Graphics2D marks = (Graphics2D) graphics.create();
+    overlay.paint(marks);
+    marks.dispose();
     if (model.shown().count() == 0) {
       String words = emptyWords();
       EmptyHint.paint(graphics, words, getVisibleRect(), getRowCount() * getRowHeight(), getFont());
@@ -179,6 +200,49 @@ final class SheetTable extends EntryTable {
     TableDefinition table = model.table();
     String other = table.other().map(id -> book().schema().table(id).title()).orElse("");
     return EmptyHint.words(table, book().rows(table.id()) > 0, other);
+  }
+
+  /** What lies over the cells and is asked before them what the mouse means. */
+  interface Overlay {
+    /** Paints it. */
+    void paint(Graphics2D g);
+
+    /** Says whether a mouse event was meant for it, and does what it means. */
+    boolean takes(MouseEvent event);
+  }
+
+  /** Nothing lies over the cells. */
+  private static final class Nothing implements Overlay {
+    @Override
+    public void paint(Graphics2D g) {}
+
+    @Override
+    public boolean takes(MouseEvent event) {
+      return false;
+    }
+  }
+
+  /** Lays something over the cells. */
+  void lay(Overlay over) {
+    overlay = over;
+  }
+
+  @Override
+  protected void processMouseEvent(MouseEvent event) {
+    if (overlay.takes(event)) {
+      event.consume();
+    } else {
+      super.processMouseEvent(event);
+    }
+  }
+
+  @Override
+  protected void processMouseMotionEvent(MouseEvent event) {
+    if (overlay.takes(event)) {
+      event.consume();
+    } else {
+      super.processMouseMotionEvent(event);
+    }
   }
 
   private void paintCells(Graphics graphics) {
@@ -225,18 +289,120 @@ final class SheetTable extends EntryTable {
         !asIfThawed && overFrozen ? new Point(point.x - left, point.y) : point);
   }
 
-  /** Scrolls so that a cell is not hidden beneath the columns that stay in view. */
+  /** Selects a cell and scrolls to it: by whole columns, and never beneath those that stay. */
   @Override
-  public void scrollRectToVisible(Rectangle wanted) {
-    Rectangle seen = getVisibleRect();
-    int width = frozenWidth();
-    Rectangle clear = new Rectangle(wanted);
-    boolean inFrozen = wanted.x >= seen.x && wanted.x + wanted.width <= seen.x + width;
-    if (!inFrozen && wanted.x < seen.x + width) {
-      clear.x -= width;
-      clear.width = Math.min(wanted.width + width, Math.max(seen.width, 1));
+  public void changeSelection(int row, int column, boolean toggle, boolean extend) {
+    boolean scrolls = getAutoscrolls();
+    setAutoscrolls(false);
+    super.changeSelection(row, column, toggle, extend);
+    setAutoscrolls(scrolls);
+    if (scrolls) {
+      showCell(row, column);
     }
-    super.scrollRectToVisible(clear);
+  }
+
+  @Override
+  void showCell(int row, int column) {
+    if (row < 0 || column < 0 || !(getParent() instanceof JViewport viewport)) {
+      return;
+    }
+    Point at = viewport.getViewPosition();
+    Rectangle cell = getCellRect(row, column, false);
+    int y = Math.max(Math.min(at.y, cell.y), cell.y + cell.height - viewport.getHeight());
+    int x = column < frozenColumns() ? at.x : showing(column, at.x, viewport.getWidth());
+    viewport.setViewPosition(new Point(x, Math.max(0, Math.min(y, cell.y))));
+  }
+
+  /** Returns how far to scroll so that a column that scrolls is seen whole. */
+  private int showing(int column, int now, int room) {
+    int start = widthOf(column);
+    int width = getColumnModel().getColumn(column).getWidth();
+    int latest = start - frozenWidth();
+    if (now > latest) {
+      return latest;
+    }
+    return start + width <= now + room ? now : Math.min(latest, boundaryFrom(start + width - room));
+  }
+
+  @Override
+  void showFirstColumn() {
+    if (getParent() instanceof JViewport viewport) {
+      viewport.setViewPosition(new Point(0, viewport.getViewPosition().y));
+    }
+  }
+
+  /**
+   * Returns the least scroll, no less than one, at which a column begins beside those that stay.
+   */
+  private int boundaryFrom(int least) {
+    int boundary = 0;
+    for (int at = frozenColumns(); at < getColumnCount() && boundary < least; at++) {
+      boundary += getColumnModel().getColumn(at).getWidth();
+    }
+    return boundary;
+  }
+
+  /** Returns the scroll nearest to one at which a column begins beside those that stay. */
+  int snapped(int wanted) {
+    int after = boundaryFrom(wanted);
+    int before = after == wanted ? after : stepped(after, -1);
+    return wanted - before < after - wanted ? before : after;
+  }
+
+  /** Wide enough for the last column to begin beside those that stay in view. */
+  @Override
+  public Dimension getPreferredSize() {
+    Dimension size = super.getPreferredSize();
+    if (getParent() instanceof JViewport viewport && size.width > viewport.getWidth()) {
+      int room = viewport.getWidth();
+      size.width = Math.max(size.width, boundaryFrom(size.width - room) + room);
+    }
+    return size;
+  }
+
+  /** Leaves columns as wide as they are: what is beyond the last one is nobody's. */
+  @Override
+  public void doLayout() {}
+
+  @Override
+  public int getScrollableUnitIncrement(Rectangle seen, int orientation, int direction) {
+    return orientation == SwingConstants.VERTICAL
+        ? super.getScrollableUnitIncrement(seen, orientation, direction)
+        : Math.abs(stepped(seen.x, direction) - seen.x);
+  }
+
+  @Override
+  public int getScrollableBlockIncrement(Rectangle seen, int orientation, int direction) {
+    int page = Math.max(1, seen.width - frozenWidth());
+    return orientation == SwingConstants.VERTICAL
+        ? super.getScrollableBlockIncrement(seen, orientation, direction)
+        : Math.abs(snapped(Math.max(0, seen.x + direction * page)) - seen.x);
+  }
+
+  /** Returns the scroll one column on, or back. */
+  private int stepped(int now, int direction) {
+    if (direction > 0) {
+      return boundaryFrom(now + 1);
+    }
+    int before = 0;
+    for (int at = frozenColumns(); at < getColumnCount(); at++) {
+      int next = before + getColumnModel().getColumn(at).getWidth();
+      if (next >= now) {
+        return before;
+      }
+      before = next;
+    }
+    return before;
+  }
+
+  /** Sets what fits a column to all that stands in it. */
+  void onPack(IntConsumer fits) {
+    packs = fits;
+  }
+
+  @Override
+  public void packColumn(int column, int margin) {
+    packs.accept(column);
   }
 
   /** Puts the field one types into where its cell is now. */

@@ -2,6 +2,7 @@ package zonewright.desk.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import zonewright.sheet.Column;
@@ -34,12 +35,31 @@ final class SortBar extends GridBar {
       column.addItem(NONE);
     }
     sheet.sheet().table().columns().forEach(each -> column.addItem(each.name()));
-    JComboBox<String> way = new JComboBox<>(new String[] {"smallest first", "largest first"});
+    JComboBox<String> way = new JComboBox<>();
     way.setName("sort way " + (level + 1));
     way.getAccessibleContext().setAccessibleName("Order of column " + (level + 1));
     columns.add(column);
     ways.add(way);
+    directions(level);
+    column.addActionListener(event -> directions(level));
     add(together(new JLabel(level == 0 ? "Sort by" : "then by"), column, way));
+  }
+
+  /** Says which ways a column can be sorted: words by the alphabet, numbers by size. */
+  private void directions(int level) {
+    JComboBox<String> way = ways.get(level);
+    int before = Math.max(0, way.getSelectedIndex());
+    way.removeAllItems();
+    boolean number =
+        chosen(level).filter(column -> column.content() == Column.Content.NUMBER).isPresent();
+    way.addItem(number ? "smallest first" : "A to Z");
+    way.addItem(number ? "largest first" : "Z to A");
+    way.setSelectedIndex(before);
+  }
+
+  private Optional<Column> chosen(int level) {
+    int at = columns.get(level).getSelectedIndex() - (level == 0 ? 0 : 1);
+    return at < 0 ? Optional.empty() : Optional.of(sheet.sheet().table().columns().get(at));
   }
 
   /** Opens the bar at the column the person is at. */
@@ -54,11 +74,8 @@ final class SortBar extends GridBar {
   private void sort() {
     List<RowOrder.Key> keys = new ArrayList<>();
     for (int level = 0; level < LEVELS; level++) {
-      int at = columns.get(level).getSelectedIndex() - (level == 0 ? 0 : 1);
-      if (at >= 0) {
-        Column column = sheet.sheet().table().columns().get(at);
-        keys.add(new RowOrder.Key(column, ways.get(level).getSelectedIndex() == 0));
-      }
+      boolean upwards = ways.get(level).getSelectedIndex() == 0;
+      chosen(level).ifPresent(column -> keys.add(new RowOrder.Key(column, upwards)));
     }
     sheet.commit();
     sheet.book().perform(RowOrder.sorted(sheet.book(), sheet.looks(), keys));

@@ -2,6 +2,11 @@ package zonewright.desk.part;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
+import java.awt.Color;
+import java.awt.Desktop;
+import java.awt.Toolkit;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -9,12 +14,11 @@ import javax.swing.JPanel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/**
- * A bar across the top for what must be said: one sentence, more where there is more, no dialog.
- */
+/** A bar for what must be said: one sentence, more where there is more, no dialog. */
 public final class MessageBar extends JPanel {
   private final JButton more = new JButton();
   private boolean problem;
+  private transient Runnable shown = () -> {};
 
   /** Made with the rest when there is something to say for the first time: a start has nothing. */
   private Prose sentence;
@@ -26,6 +30,12 @@ public final class MessageBar extends JPanel {
     super(new BorderLayout());
     setName("message bar");
     setVisible(false);
+    frame();
+  }
+
+  private void frame() {
+    Color line = UIManager.getColor("Component.borderColor");
+    setBorder(BorderFactory.createLineBorder(line == null ? Color.GRAY : line));
   }
 
   private void build() {
@@ -57,6 +67,40 @@ public final class MessageBar extends JPanel {
     buttons.add(close);
     add(text, BorderLayout.CENTER);
     add(buttons, BorderLayout.LINE_END);
+  }
+
+  /** Sets what is done when a message came or takes another height. */
+  public void onShown(Runnable does) {
+    shown = does;
+  }
+
+  /** Says that a file was written, in which folder it is, and offers to open that. */
+  public void wrote(String words, Path file, List<String> further) {
+    Path folder = file.toAbsolutePath().getParent();
+    boolean opens =
+        Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.OPEN);
+    Offer open = new Offer("Open the folder", () -> open(folder));
+    show(
+        "%s It is in %s.".formatted(words, folder),
+        further,
+        false,
+        opens ? List.of(open) : List.of());
+  }
+
+  /** Opens a folder; the desktop may take its time for that. */
+  private static void open(Path folder) {
+    Thread opening =
+        new Thread(
+            () -> {
+              try {
+                Desktop.getDesktop().open(folder.toFile());
+              } catch (IOException | RuntimeException notThere) {
+                Toolkit.getDefaultToolkit().beep();
+              }
+            },
+            "open folder");
+    opening.setDaemon(true);
+    opening.start();
   }
 
   /** Something a person may do about a message. */
@@ -102,12 +146,14 @@ public final class MessageBar extends JPanel {
     setVisible(true);
     getAccessibleContext().setAccessibleName(words);
     revalidate();
+    shown.run();
   }
 
   private void showDetails(boolean open) {
     details.setVisible(open);
     more.setText(open ? "Less" : "More");
     revalidate();
+    shown.run();
   }
 
   /** Takes the message away. */
@@ -134,7 +180,9 @@ public final class MessageBar extends JPanel {
   public void updateUI() {
     super.updateUI();
     if (sentence != null) {
+      frame();
       colour();
+      shown.run();
     }
   }
 }

@@ -16,6 +16,8 @@ import zonewright.units.QuantityText;
 final class SharePicture implements Picture {
   private static final String NAME = "Zones by share of the water";
 
+  private final KnownZones known = new KnownZones();
+
   @Override
   public String id() {
     return "shares";
@@ -33,7 +35,13 @@ final class SharePicture implements Picture {
 
   @Override
   public Drawing of(Design design, int row) {
-    Book book = design.book();
+    return known
+        .of(design)
+        .map(some -> drawn(some.design().book(), NAME + some.without()))
+        .orElseGet(() -> drawn(design.book(), NAME));
+  }
+
+  private static Drawing drawn(Book book, String title) {
     Reference share = ZoneBudget.SHARE.reference();
     List<ShareDrawing.Share> shares = new ArrayList<>();
     int unknown = 0;
@@ -47,13 +55,13 @@ final class SharePicture implements Picture {
     }
     if (shares.isEmpty()) {
       return Drawing.saying(
-          NAME,
+          title,
           unknown == 0
               ? "There is no zone yet."
               : ZoneBudget.SHARE.name() + ": " + book.outcome(share, 0).sentence());
     }
     shares.sort(Comparator.comparingDouble(ShareDrawing.Share::value).reversed());
-    return new ShareDrawing(NAME, shares, unknown);
+    return new ShareDrawing(title, shares, unknown);
   }
 
   private static String percent(double value) {

@@ -17,6 +17,8 @@ import zonewright.units.QuantityKind;
 final class YearPicture implements Picture {
   private static final String NAME = "The year: need, rain and allowance";
 
+  private final KnownZones known = new KnownZones();
+
   @Override
   public String id() {
     return "year";
@@ -34,12 +36,18 @@ final class YearPicture implements Picture {
 
   @Override
   public Drawing of(Design design, int row) {
-    Book book = design.book();
+    return known
+        .of(design)
+        .map(some -> drawn(some.design().book(), NAME + some.without()))
+        .orElseGet(() -> drawn(design.book(), NAME));
+  }
+
+  private static Drawing drawn(Book book, String title) {
     List<YearDrawing.Month> months = new ArrayList<>();
     for (int month = 0; month < book.rows(Sheets.MONTHS); month++) {
       Outcome need = book.outcome(YearBalance.NEED.reference(), month);
       if (!(need instanceof Outcome.Amount amount)) {
-        return Drawing.saying(NAME, YearBalance.NEED.name() + ": " + need.sentence());
+        return Drawing.saying(title, YearBalance.NEED.name() + ": " + need.sentence());
       }
       months.add(
           new YearDrawing.Month(
@@ -50,9 +58,9 @@ final class YearPicture implements Picture {
               number(book, SiteBudget.MONTH_VOLUME, month)));
     }
     if (months.stream().allMatch(month -> month.need() == 0)) {
-      return Drawing.saying(NAME, "No zone has an area yet, so nothing is needed.");
+      return Drawing.saying(title, "No zone has an area yet, so nothing is needed.");
     }
-    return new YearDrawing(NAME, months, QuantityKind.VOLUME.unit(book.system()).symbol());
+    return new YearDrawing(title, months, QuantityKind.VOLUME.unit(book.system()).symbol());
   }
 
   private static Optional<Double> number(Book book, Column column, int month) {

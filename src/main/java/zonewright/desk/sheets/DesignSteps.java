@@ -2,6 +2,7 @@ package zonewright.desk.sheets;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Pictogram;
@@ -9,6 +10,7 @@ import zonewright.desk.part.UserAction;
 import zonewright.formula.Reference;
 import zonewright.sheet.Edit;
 import zonewright.sheet.EditHistory;
+import zonewright.sheet.EditPlace;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
@@ -18,6 +20,7 @@ public final class DesignSteps {
   private final OpenDesign open;
   private final SheetDeck deck;
   private final Runnable moved;
+  private final Consumer<String> said;
   private final UserAction undo =
       new UserAction("Undo", this::takeBack).keys("ctrl Z").drawn(Pictogram.UNDO);
   private final UserAction redo =
@@ -31,8 +34,10 @@ public final class DesignSteps {
    * Makes the steps.
    *
    * @param moved what shows where the person is after a step that led elsewhere
+   * @param said is told what was taken back or done again
    */
-  public DesignSteps(OpenDesign open, SheetDeck deck, Runnable moved) {
+  public DesignSteps(OpenDesign open, SheetDeck deck, Runnable moved, Consumer<String> said) {
+    this.said = said;
     this.open = open;
     this.deck = deck;
     this.moved = moved;
@@ -83,11 +88,23 @@ public final class DesignSteps {
 
   private void takeBack() {
     deck.front().finishTyping();
+    Optional<Edit> edit = open.book().journal().toUndo();
     open.book().undo();
+    edit.ifPresent(found -> shown("Taken back: ", found.name(), found.inverse()));
   }
 
   private void doAgain() {
+    deck.front().finishTyping();
+    Optional<Edit> edit = open.book().journal().toRedo();
     open.book().redo();
+    edit.ifPresent(found -> shown("Done again: ", found.name(), found));
+  }
+
+  /** Goes to where something was taken back or done again, and says what. */
+  private void shown(String what, String name, Edit done) {
+    EditPlace.of(open.book(), done).ifPresent(deck::goTo);
+    said.accept(what + name);
+    moved.run();
   }
 
   private boolean mayAddRows() {

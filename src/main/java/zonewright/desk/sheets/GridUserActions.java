@@ -13,8 +13,21 @@ import zonewright.desk.part.UserAction;
 public final class GridUserActions {
   private static final List<List<GridAction>> EDITS =
       List.of(
-          List.of(GridAction.CUT, GridAction.COPY, GridAction.PASTE, GridAction.SELECT_ALL),
-          List.of(GridAction.EDIT, GridAction.CLEAR, GridAction.FILL_DOWN, GridAction.FILL_SERIES),
+          List.of(
+              GridAction.CUT,
+              GridAction.COPY,
+              GridAction.COPY_WITH_HEADINGS,
+              GridAction.COPY_AS_SHOWN,
+              GridAction.PASTE,
+              GridAction.PASTE_VALUES,
+              GridAction.PASTE_TRANSPOSED),
+          List.of(GridAction.SELECT_ALL, GridAction.SELECT_COLUMNS, GridAction.SELECT_ROWS),
+          List.of(
+              GridAction.EDIT,
+              GridAction.CLEAR,
+              GridAction.FILL_DOWN,
+              GridAction.FILL_SERIES,
+              GridAction.TODAY),
           List.of(
               GridAction.INSERT_ROWS,
               GridAction.DUPLICATE_ROWS,
@@ -29,7 +42,9 @@ public final class GridUserActions {
           List.of(
               GridAction.COLUMN_LEFT,
               GridAction.COLUMN_RIGHT,
+              GridAction.CHOOSE_COLUMNS,
               GridAction.HIDE_COLUMNS,
+              GridAction.SHOW_COLUMNS,
               GridAction.FREEZE,
               GridAction.THAW,
               GridAction.FIT_COLUMNS));

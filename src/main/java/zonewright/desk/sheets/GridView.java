@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import javax.swing.Action;
@@ -44,7 +45,8 @@ public final class GridView implements SheetView {
     table.setName("grid " + id);
     table.getSelectionModel().addListSelectionListener(event -> selected.run());
     table.getColumnModel().getSelectionModel().addListSelectionListener(event -> selected.run());
-    for (String meantForTheWindow : List.of("F1", "F6", "F8", "F9", "alt LEFT")) {
+    for (String meantForTheWindow :
+        List.of("F1", "F6", "F8", "F9", "alt LEFT", "ctrl Z", "ctrl Y", "ctrl shift Z")) {
       table
           .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
           .put(KeyStroke.getKeyStroke(meantForTheWindow), "none");
@@ -88,6 +90,11 @@ public final class GridView implements SheetView {
       }
     }
     return places;
+  }
+
+  @Override
+  public void onRefused(Consumer<Place> who) {
+    grid.onRefused(place -> who.accept(place(place)));
   }
 
   @Override

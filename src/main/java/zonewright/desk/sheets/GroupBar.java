@@ -4,9 +4,11 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /** The groups of sheets in a row; one is at the front. */
@@ -30,6 +32,18 @@ public final class GroupBar extends JPanel {
       buttons.put(group, button);
       add(button, "wmin 30");
     }
+  }
+
+  /** Shows which groups are in use; the others stand back. */
+  void used(Predicate<SheetGroup> used) {
+    buttons.forEach(
+        (group, button) -> {
+          boolean quiet = !used.test(group);
+          button.setForeground(quiet ? UIManager.getColor("Zonewright.muted") : null);
+          button.setToolTipText(
+              "%s (Ctrl+%s)%s"
+                  .formatted(group.about(), group.digit(), quiet ? "; not in use yet" : ""));
+        });
   }
 
   /** Shows which group is at the front. */

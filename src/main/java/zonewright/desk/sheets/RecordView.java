@@ -3,6 +3,7 @@ package zonewright.desk.sheets;
 import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -42,6 +43,11 @@ public final class RecordView implements SheetView {
   @Override
   public List<Place> selected() {
     return grid.selected().stream().map(GridView::place).toList();
+  }
+
+  @Override
+  public void onRefused(Consumer<Place> who) {
+    grid.onRefused(place -> who.accept(GridView.place(place)));
   }
 
   @Override

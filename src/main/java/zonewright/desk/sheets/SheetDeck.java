@@ -10,12 +10,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import zonewright.desk.part.Keyboard;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.UserAction;
@@ -24,7 +27,6 @@ import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
-import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
 /**
@@ -41,8 +43,14 @@ public final class SheetDeck extends JPanel {
   private final ColumnViews columnViews;
   private final SheetTools tools;
   private transient Function<Place, Optional<Severity>> flags = place -> Optional.empty();
+  private transient Consumer<Place> refused = place -> {};
+  private transient Pasting pasting = (table, block, asItIs) -> false;
   private String front = Sheets.ZONES;
   private List<String> inTabs = List.of();
+
+  /** The sheets in use; empty while that is not known. */
+  private transient Set<String> used = Set.of();
+
   private boolean building;
   private boolean pending;
 
@@ -64,6 +72,26 @@ public final class SheetDeck extends JPanel {
     add(groups, BorderLayout.PAGE_START);
     add(tabs, BorderLayout.CENTER);
     open.onReplaced(this::build);
+  }
+
+  /** Who may take what is pasted into a sheet. */
+  public interface Pasting {
+    /**
+     * Says whether somebody else takes a block that is pasted into a table.
+     *
+     * @param asItIs pastes it into the table all the same
+     */
+    boolean takesOver(String table, List<List<String>> block, Runnable asItIs);
+  }
+
+  /** Sets who may take what is pasted. */
+  public void onPaste(Pasting who) {
+    pasting = who;
+  }
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  public void onRefused(Consumer<Place> who) {
+    refused = who;
   }
 
   /** Hears when another cell or another sheet is selected. */
@@ -108,6 +136,9 @@ public final class SheetDeck extends JPanel {
                 open.book(), id, frozen -> columnViews.last(table, frozen), this::selected);
     view.grid().ifPresent(grid -> SheetTools.remember(columnViews, table, grid, tools::refresh));
     view.flag(flags);
+    view.onRefused(place -> refused.accept(place));
+    view.grid()
+        .ifPresent(grid -> grid.onPaste((block, asItIs) -> pasting.takesOver(id, block, asItIs)));
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_DOWN", 1);
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_UP", -1);
     return view;
@@ -154,6 +185,20 @@ public final class SheetDeck extends JPanel {
     selected();
   }
 
+  /** Shows which sheets and groups are in use; the others stand back. */
+  public void used(Set<String> tables) {
+    used = tables;
+    groups.used(group -> group.tables().stream().anyMatch(tables::contains));
+    quietTabs();
+  }
+
+  private void quietTabs() {
+    for (int at = 0; at < tabs.getTabCount(); at++) {
+      boolean quiet = !used.isEmpty() && !used.contains(inTabs.get(at));
+      tabs.setForegroundAt(at, quiet ? UIManager.getColor("Zonewright.muted") : null);
+    }
+  }
+
   private void fill(SheetGroup group) {
     tabs.removeAll();
     inTabs = group.tables();
@@ -166,6 +211,7 @@ public final class SheetDeck extends JPanel {
           known == null ? new JPanel() : known.component(),
           table.about());
     }
+    quietTabs();
   }
 
   /** Brings the sheet so many places on in the order of the groups to the front. */
@@ -217,10 +263,9 @@ public final class SheetDeck extends JPanel {
     front().goTo(place);
   }
 
-  /** Goes to the run time of the first zone, with what follows from it in view beside it. */
+  /** Goes to the run time of the first zone. */
   public void goToFirstResult() {
     if (open.book().rows(Sheets.ZONES) > 0) {
-      goTo(new Place(CycleAndSoak.SOAK.reference(), 0));
       goTo(new Place(Demand.RUN_TIME.reference(), 0));
     }
   }

@@ -107,11 +107,18 @@ public final class SheetTools extends JPanel {
       item.setSelected(shown.equals(Optional.of(each)));
       item.addActionListener(event -> found.columns().apply(each.arrangement()));
       group.add(item);
+      if (!each.own() && each.name().equals(table.columns().get(0).band())) {
+        menu.addSeparator();
+      }
       menu.add(item);
     }
     menu.addSeparator();
-    menu.add(found.columnsMenu());
-    for (GridAction which : List.of(GridAction.FREEZE, GridAction.THAW, GridAction.FIT_COLUMNS)) {
+    for (GridAction which :
+        List.of(
+            GridAction.CHOOSE_COLUMNS,
+            GridAction.FREEZE,
+            GridAction.THAW,
+            GridAction.FIT_COLUMNS)) {
       Action action = found.action(which);
       menu.add(action);
     }

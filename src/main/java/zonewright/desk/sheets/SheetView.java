@@ -3,6 +3,7 @@ package zonewright.desk.sheets;
 import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -34,6 +35,9 @@ public interface SheetView {
 
   /** Sets who says which cells have a finding, and how grave it is. */
   void flag(Function<Place, Optional<Severity>> flags);
+
+  /** Sets who says why nothing is typed into a cell, and what can be done instead. */
+  void onRefused(Consumer<Place> who);
 
   /** Returns the grid of a sheet with many rows; none of a form. */
   Optional<SheetGrid> grid();

@@ -9,6 +9,7 @@ import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.SiteNeed;
 import zonewright.budget.ZoneBudget;
+import zonewright.design.AtAGlance;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
@@ -27,6 +28,9 @@ import zonewright.water.Demand;
  * otherwise.
  */
 public final class StandardViews {
+  /** What must be typed and what follows from it, a dozen columns: what a sheet is opened on. */
+  public static final String GLANCE = "At a glance";
+
   /** For who sizes zones and sets run times. */
   public static final String DESIGNER = "Designer";
 
@@ -115,17 +119,35 @@ public final class StandardViews {
   private static final Set<String> SELDOM =
       Set.of(Sheets.SOIL_WATER, Sheets.SALINE_WATER, Sheets.DRYING_OUT, Sheets.ALLOWANCES);
 
+  /** A sheet of more columns has a view for each group of them. */
+  private static final int WIDE = 20;
+
   private StandardViews() {}
 
-  /** Returns the standard views of a sheet by name: for each the identifiers of its columns. */
+  /**
+   * Returns the standard views of a sheet by name, that it is opened on first: for each the
+   * identifiers of its columns. A wide sheet has one for each group of its columns, too.
+   */
   public static Map<String, List<String>> of(TableDefinition table) {
     Map<String, List<String>> views = new LinkedHashMap<>();
+    List<Column> opening = AtAGlance.opening(table);
+    if (!opening.isEmpty()) {
+      views.put(GLANCE, opening.stream().map(column -> column.reference().column()).toList());
+    }
     if (table.id().equals(Sheets.ZONES)) {
       views.put(DESIGNER, ids(table, StandardViews::forDesigner));
       views.put(ESTIMATOR, ids(table, StandardViews::forEstimator));
       views.put(STUDENT, ids(table, StandardViews::forStudent));
     }
     views.put(ALL, ids(table, column -> true));
+    if (table.columns().size() > WIDE) {
+      Column names = table.columns().get(0);
+      for (Column column : table.columns()) {
+        String band = column.band();
+        views.computeIfAbsent(
+            band, any -> ids(table, each -> each.equals(names) || each.band().equals(band)));
+      }
+    }
     return views;
   }
 

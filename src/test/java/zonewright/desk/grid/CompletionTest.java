@@ -9,9 +9,17 @@ class CompletionTest {
   private static final List<String> SOILS = List.of("sand", "sandy loam", "loam", "clay loam");
 
   @Test
-  void wordsThatBeginAsTypedComeBeforeThoseThatHoldIt() {
+  void theWordItselfComesFirst() {
     assertThat(Completion.fitting(SOILS, "loam"))
         .containsExactly("loam", "sandy loam", "clay loam");
+  }
+
+  @Test
+  void severalWordsFitInAnyOrder() {
+    List<String> days = List.of("Mon Tue Wed", "Mon Wed", "Wed");
+    assertThat(Completion.fitting(days, "wed, mon")).containsExactly("Mon Wed", "Mon Tue Wed");
+    assertThat(Completion.fitting(days, "Wednesday"))
+        .containsExactly("Wed", "Mon Tue Wed", "Mon Wed");
   }
 
   @Test

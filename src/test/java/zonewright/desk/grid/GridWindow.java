@@ -128,6 +128,15 @@ final class GridWindow implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Presses the left button at one point and lets it go at another. */
+  void drag(Component component, Point from, Point to) {
+    robot.pressMouse(component, from, MouseButton.LEFT_BUTTON);
+    robot.moveMouse(component, new Point(from.x, (from.y + to.y) / 2));
+    robot.moveMouse(component, to);
+    robot.releaseMouseButtons();
+    robot.waitForIdle();
+  }
+
   void clickCell(int row, int column, int times) {
     Rectangle cell = ask(() -> table.getCellRect(row, column, true));
     click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2), times);

@@ -6,9 +6,13 @@ import java.awt.print.PageFormat;
 import java.awt.print.Printable;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Demo;
 import zonewright.design.Design;
@@ -73,6 +77,50 @@ class SheetPagesTest {
       all.append(words);
     }
     assertThat(all).contains("Plant type", "Cycles", "Share of");
+  }
+
+  @Test
+  void fitToTheWidthBringsAllColumnsOnOnePage() throws Exception {
+    PrintedGrid paper = new SheetGrid(design.book(), Sheets.MONTHS).paper();
+    SheetPages pages = new SheetPages(paper, "Library garden", across(), PageScale.TO_THE_WIDTH);
+    assertThat(pages.getNumberOfPages()).isEqualTo(1);
+    SheetPages full = new SheetPages(paper, "Library garden", across(), PageScale.FULL);
+    assertThat(full.getNumberOfPages()).isGreaterThan(1);
+  }
+
+  @Test
+  void theLastPageIsAboutAsFullAsTheOthers() throws Exception {
+    SheetPages pages = pages(Sheets.ZONES);
+    int count = pages.getNumberOfPages();
+    List<Integer> words =
+        IntStream.range(0, count).map(page -> lengthOf(pages, page)).boxed().toList();
+    assertThat(words.get(count - 1) * 2).isGreaterThan(words.get(0));
+  }
+
+  private static int lengthOf(SheetPages pages, int page) {
+    try {
+      return words(pages, page).length();
+    } catch (Exception problem) {
+      throw new AssertionError(problem);
+    }
+  }
+
+  @Test
+  void chosenColumnsAloneGoOnPaper() throws Exception {
+    PrintedGrid paper = new SheetGrid(design.book(), Sheets.ZONES).paper().only(Set.of(5));
+    SheetPages pages = new SheetPages(paper, "Library garden", across());
+    assertThat(pages.getNumberOfPages()).isEqualTo(1);
+    assertThat(words(pages, 0)).contains("Plant type", "Zone").doesNotContain("Cycles");
+  }
+
+  @Test
+  void thePagesAreSavedAsAFileWithTheSameWords() throws Exception {
+    SheetPages pages = pages(Sheets.MONTHS);
+    try (PDDocument document = Loader.loadPDF(pages.file())) {
+      assertThat(document.getNumberOfPages()).isEqualTo(pages.getNumberOfPages());
+      assertThat(new PDFTextStripper().getText(document))
+          .contains("Library garden", "Reference ET", "January");
+    }
   }
 
   @Test

@@ -69,6 +69,19 @@ class PicturesTest {
     }
   }
 
+  @Test
+  void oneBadZoneBlanksNoPictureOfTheSite() {
+    Design design = Demo.libraryGarden(UnitSystem.US);
+    design.book().perform(design.edits().typed(Emitters.AREA.reference(), 2, "big"));
+    for (String id : List.of("year", "shares")) {
+      Picture picture =
+          Pictures.all().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+      Drawing drawing = picture.of(design, 0);
+      assertThat(drawing.title()).endsWith("without zone 3");
+      assertThat(drawing.inWords()).doesNotContain("big").doesNotContain("not a number");
+    }
+  }
+
   /**
    * Zones over the flow, without an area and on a night too short: each has a line or its words.
    */
