@@ -25,12 +25,24 @@ class DamagedListsTest {
   /** Invented lists of zones and of prices, as different programs write them. */
   private static final List<String> WHOLE =
       List.of(
-          "Zone,Where,Area (ft²),Plants,Slope\n1,\"Lawn, north\",2250,cool-season turf,2 %\n"
-              + "2,Beds,620.5,annual flowers,\n3,Bank,\"1,800\",ground cover,14 %\n",
-          "Zone;Fläche (m²);Kopf l/min\n1;209,03;5,5\n2;1.250,5;1,25\n3;57;3\n",
-          "sep=\t\nZone\tArea (ft²)\tEmitter flow (gpm)\n1\t900\t1.5\n2\t1e3\t0.9\n\n3\t340\t.5\n",
-          "Item,Unit,Price,Category\nValve 1 in,each,\"1,250.00\",valves\n"
-              + "Pipe 1 in,ft,0.85,pipe\n\"Nozzle \"\"fan\"\"\",each,4.2,heads\n");
+          lines(
+              "Zone,Where,Area (ft²),Plants,Slope",
+              "1,\"Lawn, north\",2250,cool-season turf,2 %",
+              "2,Beds,620.5,annual flowers,",
+              "3,Bank,\"1,800\",ground cover,14 %"),
+          lines("Zone;Fläche (m²);Kopf l/min", "1;209,03;5,5", "2;1.250,5;1,25", "3;57;3"),
+          lines(
+              "sep=\t",
+              "Zone\tArea (ft²)\tEmitter flow (gpm)",
+              "1\t900\t1.5",
+              "2\t1e3\t0.9",
+              "",
+              "3\t340\t.5"),
+          lines(
+              "Item,Unit,Price,Category",
+              "Valve 1 in,each,\"1,250.00\",valves",
+              "Pipe 1 in,ft,0.85,pipe",
+              "\"Nozzle \"\"fan\"\"\",each,4.2,heads"));
 
   private static final List<Charset> LETTERS =
       List.of(
@@ -41,6 +53,10 @@ class DamagedListsTest {
 
   private static final List<String> ODD =
       List.of("\"", "\n", "\r", "\t", ";", ",", "\0", "1,250", "1.250", "NaN", "0x1p3", "12d");
+
+  private static String lines(String... each) {
+    return String.join("\n", each) + "\n";
+  }
 
   @Test
   @Tag(Counts.LONG)
