@@ -248,7 +248,8 @@ public final class WeatherFile {
       throw new WeatherProblem(
           "%s holds no %s that can be read. %s"
               .formatted(
-                  name, observed.step().one(), String.join(" ", observed.quality().sentences())));
+                  name, observed.step().one(), String.join(" ", observed.quality().sentences()))
+              .strip());
     }
     return new DailyCalculation(name, form(), observed, choices).record();
   }
