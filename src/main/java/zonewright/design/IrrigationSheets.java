@@ -119,6 +119,7 @@ public final class IrrigationSheets {
           SiteNights.MOST_VALVES,
           Controller.MINUTE_STEP,
           Controller.LONGEST_RUN,
+          Controller.LONGEST_RUN_KEYED,
           Controller.PERCENT_STEP,
           Controller.DAY_PATTERNS,
           Controller.KEYED_IN,

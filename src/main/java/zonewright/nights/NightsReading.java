@@ -111,7 +111,7 @@ final class NightsReading {
             whole(SiteNights.GAP, 0, 0),
             whole(Controller.STARTS, 0, 4),
             whole(Controller.PROGRAMS, 0, 4),
-            whole(Controller.LONGEST_RUN, 0, WateringWindow.DAY),
+            whole(Controller.LONGEST_RUN_KEYED, 0, WateringWindow.DAY),
             whole(Controller.MINUTE_STEP, 0, 1));
     double date = book.number(SiteNights.FIRST_NIGHT.reference(), 0);
     List<NightsInput.Station> stations = stations(rules);

@@ -2,6 +2,7 @@ package zonewright.timetable;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +22,11 @@ final class FewerPrograms {
   private final StartRuns startRuns;
   private final NightRules rules;
   private final Aim aim;
+
+  /** What joining costs, by the two groups; a group stays the same list until it is joined. */
+  private final Map<List<WateredZone>, Map<List<WateredZone>, Integer>> known =
+      new IdentityHashMap<>();
+
   private final List<TimetableFinding> findings = new ArrayList<>();
 
   /**
@@ -105,34 +111,40 @@ final class FewerPrograms {
 
   /** Joins the two groups of a program whose joining changes least; false where none can be. */
   private boolean joined(List<List<WateredZone>> groups) {
-    List<WateredZone> best = null;
     int least = Integer.MAX_VALUE;
     int one = 0;
     int other = 0;
     for (int i = 0; i < groups.size(); i++) {
+      Map<List<WateredZone>, Integer> costs =
+          known.computeIfAbsent(groups.get(i), any -> new IdentityHashMap<>());
       for (int j = i + 1; j < groups.size(); j++) {
-        if (groups.get(i).get(0).program() == groups.get(j).get(0).program()
-            && choosesDays(groups.get(i))
-            && choosesDays(groups.get(j))) {
-          List<WateredZone> both = together(groups.get(i), groups.get(j));
-          List<WateredZone> apart = new ArrayList<>(groups.get(i));
-          apart.addAll(groups.get(j));
-          int cost = aim.minutesOfADay() * (days(both) - days(apart)) + week(both) - week(apart);
-          if (cost < least) {
-            best = both;
-            least = cost;
-            one = i;
-            other = j;
-          }
+        List<WateredZone> some = groups.get(i);
+        int cost = costs.computeIfAbsent(groups.get(j), others -> cost(some, others));
+        if (cost < least) {
+          least = cost;
+          one = i;
+          other = j;
         }
       }
     }
-    if (best == null) {
+    if (least == Integer.MAX_VALUE) {
       return false;
     }
-    groups.set(one, best);
+    groups.set(one, together(groups.get(one), groups.get(other)));
     groups.remove(other);
     return true;
+  }
+
+  /** What joining two groups changes; the greatest number where they cannot be. */
+  private int cost(List<WateredZone> some, List<WateredZone> others) {
+    if (some.get(0).program() != others.get(0).program()
+        || !choosesDays(some)
+        || !choosesDays(others)) {
+      return Integer.MAX_VALUE;
+    }
+    List<WateredZone> both = together(some, others);
+    int moreDays = days(both) - days(some) - days(others);
+    return aim.minutesOfADay() * moreDays + week(both) - week(some) - week(others);
   }
 
   private static int days(List<WateredZone> zones) {

@@ -92,6 +92,18 @@ public final class Controller {
           .source(SEE_YOURS)
           .build();
 
+  public static final Column LONGEST_RUN_KEYED =
+      Column.calculated(
+              SITE,
+              "longest-run-keyed",
+              "Longest run that can be keyed in",
+              QuantityKind.MINUTES,
+              Formula.larger(MINUTE_STEP, roundedDown(LONGEST_RUN)))
+          .band(CONTROLLER_ABILITIES)
+          .means("The longest run in whole steps, at least one.")
+          .source("By definition.")
+          .build();
+
   public static final Column PERCENT_STEP =
       Column.defaulted(
               SITE,

@@ -122,14 +122,15 @@ public final class CycleAndSoak {
   /** Returns in how many cycles a run of a watering day is given, at least one. */
   static Formula cyclesOf(Term run) {
     return Formula.when(TAKEN_IN_AT_ONCE)
-        .then(parts(run, Controller.LONGEST_RUN))
+        .then(parts(run, Controller.LONGEST_RUN_KEYED))
         .otherwise(
             Formula.when(LONGEST_CYCLE.below(Controller.MINUTE_STEP))
                 .then(
                     Formula.refused(
                         "runs off",
                         "water runs off before the shortest run that can be keyed in is over; use emitters with a lower precipitation rate"))
-                .otherwise(parts(run, Formula.smaller(LONGEST_CYCLE, Controller.LONGEST_RUN))));
+                .otherwise(
+                    parts(run, Formula.smaller(LONGEST_CYCLE, Controller.LONGEST_RUN_KEYED))));
   }
 
   private static Formula parts(Term run, Term longest) {

@@ -31,7 +31,7 @@ final class TimetableBasis {
           Controller.STARTS,
           Controller.PROGRAMS,
           Controller.STATIONS,
-          Controller.LONGEST_RUN,
+          Controller.LONGEST_RUN_KEYED,
           Controller.DAY_PATTERNS,
           SiteRules.AVAILABLE_FLOW,
           SiteNights.FIRST_NIGHT,
