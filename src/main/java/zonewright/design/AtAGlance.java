@@ -1,6 +1,7 @@
 package zonewright.design;
 
 import static java.util.Map.entry;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,12 +53,12 @@ public final class AtAGlance {
               "monthly",
               List.of(
                   "Percent",
-"Watering days",
-"Run time",
-"Cycles",
-"Minutes a cycle",
-"Shortest soak",
-"Volume")),
+                  "Watering days",
+                  "Run time",
+                  "Cycles",
+                  "Minutes a cycle",
+                  "Shortest soak",
+                  "Volume")),
           entry("weather", List.of("Penman-Monteith ET", "Hargreaves ET")),
           entry(
               "pipes",

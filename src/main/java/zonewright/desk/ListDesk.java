@@ -17,8 +17,8 @@ import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;
 import zonewright.trade.Sheets;
-import zonewright.workbook.FileSize;
 import zonewright.weather.WeatherFile;
+import zonewright.workbook.FileSize;
 
 /** Takes somebody's list of zones, from a file or as it was copied, into the design. */
 final class ListDesk {

@@ -20,6 +20,7 @@ import zonewright.climate.Climate;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.desk.grid.Arrangement;
+import zonewright.desk.grid.FormQuestion;
 import zonewright.desk.grid.RecordGrid;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.desk.part.DialogSize;
@@ -47,16 +48,17 @@ import zonewright.water.SiteRules;
  */
 final class StartForm {
   /** What changes every answer, in the order in which a designer knows it. */
-  private static final List<RecordGrid.Question> SITE =
+  private static final List<FormQuestion> SITE =
       List.of(
-          new RecordGrid.Question(
+          new FormQuestion(
               "The job", Facts.PROJECT_NAME, "Left blank: the file is called a new design."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Place",
               Climate.PLACE,
               "Left blank: no minutes follow until the months are typed, on the sheet Months."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Controller",
+<<<<<<< HEAD
               Controller.KIND,
               "Left blank: programs with start times, stations one after another, the usual one."),
           new RecordGrid.Question(
@@ -66,28 +68,37 @@ final class StartForm {
               Controller.STARTS,
               "Left blank: as many starts a program as shown; long runs are parted into them."),
           new RecordGrid.Question(
+=======
+              SiteNights.CONTROLLER,
+              "Left blank: each zone is started by itself, at its own time."),
+          new FormQuestion(
+              "Controller",
+              SiteRules.MOST_CYCLES,
+              "Left blank: as many starts a day as shown; long runs are parted into them."),
+          new FormQuestion(
+>>>>>>> hands
               "Water supply",
               FlowTest.STATIC_PRESSURE,
               "Left blank: pressure is not followed to the heads."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Water supply",
               Supply.WATER_METER,
               "Left blank: the meter sets no limit, so type the flow below."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Water supply",
               SiteRules.AVAILABLE_FLOW,
               "Left blank: it follows from pressure and meter; without them no flow is held against it."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Days and hours",
               SiteRules.WEEKDAYS,
               "Left blank: any day of the week. Write Mon Wed Fri, in any order."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Days and hours",
               SiteRules.DAYS_ALLOWED,
               "Left blank: as many days a week as shown."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Days and hours", NightSheet.OPENS, "Left blank: as shown, the same every night."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Days and hours", NightSheet.CLOSES, "Left blank: as shown, the next morning."));
 
   private static final List<Column> ZONES =

@@ -54,7 +54,7 @@ class KeysPageTest {
             Map.entry("PAGE_DOWN", "PageDown"),
             Map.entry("PERIOD", "Period"),
             Map.entry("COMMA", "Comma"));
-    String[] parts = key.toString().split(" ");
+    String[] parts = key.toString().split(" ", -1);
     String last = parts[parts.length - 1];
     int held = key.getModifiers();
     return ((held & InputEvent.CTRL_DOWN_MASK) != 0 ? "Ctrl+" : "")

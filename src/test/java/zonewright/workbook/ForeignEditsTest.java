@@ -71,7 +71,7 @@ class ForeignEditsTest extends ChangedGarden {
   }
 
   @Test
-  void aSumOfOnesOwnIsReadAsItsNumberAndStaysInTheFile() throws Exception {
+  void aSumOfOnesOwnIsReadAsTypedAndStaysInTheFile() throws Exception {
     DesignFile.Opened opened =
         after(
             workbook -> {
@@ -80,10 +80,8 @@ class ForeignEditsTest extends ChangedGarden {
               zone(workbook, Emitters.ZONE_FLOW, 3).setCellFormula("7+5");
               zone(workbook, Emitters.ZONE_FLOW, 3).setCellValue(12);
             });
-    assertThat(entry(opened, Emitters.AREA, 0)).isEqualTo(new Entry.Figure(2250));
-    assertThat(entry(opened, Emitters.ZONE_FLOW, 3)).isEqualTo(new Entry.Figure(12));
-    assertThat(opened.report().lines())
-        .anyMatch(line -> line.contains("the formula =45*50 of yours was taken as 2250"));
+    assertThat(entry(opened, Emitters.AREA, 0)).isEqualTo(new Entry.Figure(2250, "=45*50"));
+    assertThat(entry(opened, Emitters.ZONE_FLOW, 3)).isEqualTo(new Entry.Figure(12, "=7+5"));
     Path saved = folder.resolve("saved.xlsx");
     DesignFile.save(opened.design(), saved, Optional.of(opened.kept()));
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
@@ -218,7 +216,7 @@ class ForeignEditsTest extends ChangedGarden {
     DesignFile.Opened opened =
         after(
             workbook -> {
-              zone(workbook, Emitters.PRECIPITATION_RATE, 0).setCellValue(9.75);
+              zone(workbook, Plants.LANDSCAPE_COEFFICIENT, 0).setCellValue(9.75);
               XSSFSheet zones = workbook.getSheet("Zones");
               int used = Headings.value(zones, Soils.INTAKE_RATE);
               zones.getRow(TableSheet.FIRST_ROW + 1).getCell(used).setCellValue(9.75);
@@ -234,11 +232,11 @@ class ForeignEditsTest extends ChangedGarden {
     DesignFile.Opened opened =
         after(
             workbook -> {
-              zone(workbook, Emitters.PRECIPITATION_RATE, 0).removeFormula();
-              zone(workbook, Emitters.PRECIPITATION_RATE, 0).setCellValue(5);
+              zone(workbook, Plants.LANDSCAPE_COEFFICIENT, 0).removeFormula();
+              zone(workbook, Plants.LANDSCAPE_COEFFICIENT, 0).setCellValue(5);
             });
     assertThat(Inputs.of(opened.design())).isEqualTo(Inputs.of(design));
-    assertThat(opened.report().lines()).anyMatch(line -> line.contains("typed over Precipitation"));
+    assertThat(opened.report().lines()).anyMatch(line -> line.contains("typed over Landscape"));
   }
 
   @Test

@@ -15,7 +15,6 @@ import javax.swing.SwingUtilities;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
-import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
 import zonewright.units.UnitSystem;
 
@@ -42,21 +41,12 @@ public final class RecordGrid extends JPanel {
         book,
         tableId,
         book.schema().table(tableId).columns().stream()
-            .map(column -> new Question(column.band(), column, column.help()))
+            .map(column -> new FormQuestion(column.band(), column, column.help()))
             .toList());
   }
 
-  /**
-   * A line of a form.
-   *
-   * @param band the group it stands in
-   * @param column what is asked; of a table with several rows it is answered for all of them
-   * @param words what stands beside the answer
-   */
-  public record Question(String band, Column column, String words) {}
-
   /** Makes a form of some questions; its title is that of a table. */
-  public RecordGrid(Book book, String tableId, List<Question> questions) {
+  public RecordGrid(Book book, String tableId, List<FormQuestion> questions) {
     super(new BorderLayout());
     this.book = book;
     this.system = book.system();

@@ -29,11 +29,11 @@ final class RecordModel extends AbstractTableModel {
   private final transient List<String> bands = new ArrayList<>();
 
   /** Holds the lines given, each group of them below its name. */
-  RecordModel(Book book, String tableId, CellLooks looks, List<RecordGrid.Question> questions) {
+  RecordModel(Book book, String tableId, CellLooks looks, List<FormQuestion> questions) {
     this.book = book;
     this.looks = looks;
     this.table = book.schema().table(tableId);
-    for (RecordGrid.Question question : questions) {
+    for (FormQuestion question : questions) {
       if (!bands.contains(question.band())) {
         bands.add(question.band());
       }
