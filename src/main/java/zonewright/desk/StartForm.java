@@ -58,25 +58,15 @@ final class StartForm {
               "Left blank: no minutes follow until the months are typed, on the sheet Months."),
           new FormQuestion(
               "Controller",
-<<<<<<< HEAD
               Controller.KIND,
               "Left blank: programs with start times, stations one after another, the usual one."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Controller", Controller.PROGRAMS, "Left blank: as many programs as shown."),
-          new RecordGrid.Question(
+          new FormQuestion(
               "Controller",
               Controller.STARTS,
               "Left blank: as many starts a program as shown; long runs are parted into them."),
-          new RecordGrid.Question(
-=======
-              SiteNights.CONTROLLER,
-              "Left blank: each zone is started by itself, at its own time."),
           new FormQuestion(
-              "Controller",
-              SiteRules.MOST_CYCLES,
-              "Left blank: as many starts a day as shown; long runs are parted into them."),
-          new FormQuestion(
->>>>>>> hands
               "Water supply",
               FlowTest.STATIC_PRESSURE,
               "Left blank: pressure is not followed to the heads."),
