@@ -14,10 +14,10 @@ import zonewright.soil.Salinity;
 import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
-import zonewright.water.SiteRules;
-import zonewright.water.TuningPercents;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.SiteRules;
+import zonewright.water.TuningPercents;
 
 /** The loop written by hand is a fair measure only while it gives the same numbers. */
 class PlainLoopTest {
