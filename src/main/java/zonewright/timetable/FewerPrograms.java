@@ -24,8 +24,7 @@ final class FewerPrograms {
   private final Aim aim;
 
   /** What joining costs, by the two groups; a group stays the same list until it is joined. */
-  private final IdentityHashMap<
-          List<WateredZone>, IdentityHashMap<List<WateredZone>, Integer>>
+  private final IdentityHashMap<List<WateredZone>, IdentityHashMap<List<WateredZone>, Integer>>
       known = new IdentityHashMap<>();
 
   private final List<TimetableFinding> findings = new ArrayList<>();

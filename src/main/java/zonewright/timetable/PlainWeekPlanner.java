@@ -278,7 +278,12 @@ public final class PlainWeekPlanner {
             ? new FittingSoaks(
                 part.zones, starts[0], rules.gapMinutes(), part.closes(), rules.longestRun())
             : new FittingCard(part.zones, starts, rules.gapMinutes(), part.closes(), kept);
-    return new Keyed(part, Arrays.stream(starts).boxed().toList(), first.subList(0, Math.min(most, first.size())), kept, card);
+    return new Keyed(
+        part,
+        Arrays.stream(starts).boxed().toList(),
+        first.subList(0, Math.min(most, first.size())),
+        kept,
+        card);
   }
 
   private boolean everyNight(Part part) {
