@@ -261,7 +261,7 @@ final class NightsReading {
             (int) rest,
             flow,
             days.get(),
-            (int) cycles * (int) minutes - given,
+            (int) (cycles * minutes) - given,
             program.isEmpty() ? OptionalInt.empty() : wish(program.getAsInt()));
     return Optional.of(
         new NightsInput.Station(

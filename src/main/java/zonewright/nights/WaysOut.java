@@ -35,7 +35,6 @@ public final class WaysOut {
   private static final double LITTLE_LESS = 0.7;
 
   private final Book book;
-  private final NightsPlan plan;
   private final NightsInput input;
   private final int now;
   private final List<Integer> lacking = new ArrayList<>();
@@ -46,7 +45,6 @@ public final class WaysOut {
 
   private WaysOut(Book book, NightsPlan plan) {
     this.book = book;
-    this.plan = plan;
     this.input = plan.input();
     this.now = undone(plan);
     for (ZoneShare share : ZoneShare.of(plan)) {

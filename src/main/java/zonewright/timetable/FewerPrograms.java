@@ -24,8 +24,8 @@ final class FewerPrograms {
   private final Aim aim;
 
   /** What joining costs, by the two groups; a group stays the same list until it is joined. */
-  private final Map<List<WateredZone>, Map<List<WateredZone>, Integer>> known =
-      new IdentityHashMap<>();
+  private final IdentityHashMap<List<WateredZone>, IdentityHashMap<List<WateredZone>, Integer>>
+      known = new IdentityHashMap<>();
 
   private final List<TimetableFinding> findings = new ArrayList<>();
 
@@ -115,7 +115,7 @@ final class FewerPrograms {
     int one = 0;
     int other = 0;
     for (int i = 0; i < groups.size(); i++) {
-      Map<List<WateredZone>, Integer> costs =
+      IdentityHashMap<List<WateredZone>, Integer> costs =
           known.computeIfAbsent(groups.get(i), any -> new IdentityHashMap<>());
       for (int j = i + 1; j < groups.size(); j++) {
         List<WateredZone> some = groups.get(i);

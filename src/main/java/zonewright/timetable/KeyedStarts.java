@@ -22,7 +22,7 @@ final class KeyedStarts {
     List<Integer> first = new ArrayList<>();
     for (int pass = 0; pass < starts.length; pass++) {
       boolean full = first.isEmpty() || pass - first.get(first.size() - 1) == mostStarts;
-      if (full || !everyNight && straddles(starts[pass - 1], starts[pass])) {
+      if (full || (!everyNight && straddles(starts[pass - 1], starts[pass]))) {
         first.add(pass);
       }
     }

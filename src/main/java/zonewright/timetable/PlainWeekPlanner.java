@@ -73,7 +73,7 @@ public final class PlainWeekPlanner {
    * @param startsKept for how many starts there are programs
    */
   private record Keyed(
-      Part part, int[] starts, List<Integer> first, int startsKept, PartCard card) {}
+      Part part, List<Integer> starts, List<Integer> first, int startsKept, PartCard card) {}
 
   private PlainWeekPlanner(NightRules rules, StartRuns startRuns) {
     this.rules = rules;
@@ -278,7 +278,12 @@ public final class PlainWeekPlanner {
             ? new FittingSoaks(
                 part.zones, starts[0], rules.gapMinutes(), part.closes(), rules.longestRun())
             : new FittingCard(part.zones, starts, rules.gapMinutes(), part.closes(), kept);
-    return new Keyed(part, starts, first.subList(0, Math.min(most, first.size())), kept, card);
+    return new Keyed(
+        part,
+        Arrays.stream(starts).boxed().toList(),
+        first.subList(0, Math.min(most, first.size())),
+        kept,
+        card);
   }
 
   private boolean everyNight(Part part) {
@@ -361,11 +366,11 @@ public final class PlainWeekPlanner {
   private void keyIn(Keyed keyed) {
     Part part = keyed.part();
     Chain chain = part.chain.orElseThrow();
-    int[] starts = keyed.starts();
+    List<Integer> starts = keyed.starts();
     part.runs = keyed.card().runs();
     part.undone = keyed.card().undone();
-    for (int pass = 0; pass < starts.length; pass++) {
-      part.finish = Math.max(part.finish, starts[pass] + chain.minutes(pass));
+    for (int pass = 0; pass < starts.size(); pass++) {
+      part.finish = Math.max(part.finish, starts.get(pass) + chain.minutes(pass));
     }
     for (int number = 0; number < keyed.first().size(); number++) {
       int from = keyed.first().get(number);
@@ -397,7 +402,7 @@ public final class PlainWeekPlanner {
     if (number > 0 && stations.isEmpty()) {
       return;
     }
-    List<Integer> starts = Arrays.stream(keyed.starts(), from, last).boxed().toList();
+    List<Integer> starts = keyed.starts().subList(from, last);
     PlainProgram.Asked asked =
         number == 0
             ? asked(part, keyed.startsKept(), part.closes())
@@ -411,7 +416,7 @@ public final class PlainWeekPlanner {
     }
     List<ValveRun> runs =
         part.runs.stream()
-            .filter(run -> oneStart || run.cycle() > from && run.cycle() <= to)
+            .filter(run -> oneStart || (run.cycle() > from && run.cycle() <= to))
             .toList();
     programs.add(new PlainProgram(program, place, starts, stations, runs, nights(part), asked));
   }

@@ -190,7 +190,7 @@ public final class KeyInWindow {
   private void seekWays(NightsPlan plan) {
     Book book = open.book();
     BookSnapshot snapshot = book.snapshot();
-    worker.submit(
+    worker.execute(
         () -> {
           List<String> found = WaysOut.of(new Book(book.schema(), snapshot), plan);
           SwingUtilities.invokeLater(
