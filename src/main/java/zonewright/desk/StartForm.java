@@ -29,7 +29,6 @@ import zonewright.desk.part.Prose;
 import zonewright.desk.sheets.GridView;
 import zonewright.emitters.Emitters;
 import zonewright.nights.NightSheet;
-import zonewright.nights.SiteNights;
 import zonewright.pipes.FlowTest;
 import zonewright.pipes.Supply;
 import zonewright.plants.Plants;

@@ -1,13 +1,13 @@
 package zonewright.workbook;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Date;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.Date;
-import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFSheet;

@@ -10,9 +10,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
-import java.util.regex.Pattern;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -333,7 +333,8 @@ final class TableReading {
     Matcher between = IN_BETWEEN.matcher(heading.strip());
     return between.matches()
         && table.columns().stream()
-            .flatMap(column -> Stream.concat(Stream.of(column.name()), column.formerNames().stream()))
+            .flatMap(
+                column -> Stream.concat(Stream.of(column.name()), column.formerNames().stream()))
             .anyMatch(name -> name.equalsIgnoreCase(between.group(1)));
   }
 

@@ -170,7 +170,10 @@ final class TableUpdate {
       }
     }
     for (int i = 0; i < leftOver.size(); i++) {
-      sheet.getRow(area.heading()).getCell(leftOver.get(i)).setCellValue(TableReading.NOT_USED + (i + 1));
+      sheet
+          .getRow(area.heading())
+          .getCell(leftOver.get(i))
+          .setCellValue(TableReading.NOT_USED + (i + 1));
       sheet.setColumnHidden(leftOver.get(i), true);
     }
     List<SheetColumn> missing =
