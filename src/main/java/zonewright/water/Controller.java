@@ -96,7 +96,7 @@ public final class Controller {
       Column.calculated(
               SITE,
               "longest-run-keyed",
-              "Longest run that can be keyed in",
+              "Longest run keyed",
               QuantityKind.MINUTES,
               Formula.larger(MINUTE_STEP, roundedDown(LONGEST_RUN)))
           .band(CONTROLLER_ABILITIES)

@@ -3,7 +3,10 @@ package zonewright.nights;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Facts;
@@ -210,23 +213,28 @@ class NightsTest {
     garden.type(Controller.KIND, 0, Controller.PROGRAM_STARTS);
     NightsPlan plan = garden.plan();
     assertThat(plan.programs()).isNotEmpty();
+    Map<Integer, List<String>> keyed = new TreeMap<>();
     for (ScheduleCard card : ScheduleCards.of(plan)) {
       assertThat(card.way()).isEqualTo(ScheduleCard.Way.START_A_CYCLE);
       for (ScheduleCard.Line line : card.lines()) {
         assertThat(line.starts()).hasSize(line.cycles());
-        assertThat(
-                plan.timetable().nights().stream()
-                    .map(
-                        night ->
-                            night.runs().stream()
-                                .filter(run -> garden.isAt(run, line.zone().row()))
-                                .map(run -> NightWords.time(run.startMinute()))
-                                .toList())
-                    .filter(starts -> !starts.isEmpty())
-                    .distinct())
-            .containsExactly(line.starts());
+        // A zone of several programs has the starts of all of them.
+        keyed.computeIfAbsent(line.zone().row(), any -> new ArrayList<>()).addAll(line.starts());
       }
     }
+    keyed.forEach(
+        (row, starts) ->
+            assertThat(
+                    plan.timetable().nights().stream()
+                        .map(
+                            night ->
+                                night.runs().stream()
+                                    .filter(run -> garden.isAt(run, row))
+                                    .map(run -> NightWords.time(run.startMinute()))
+                                    .toList())
+                        .filter(some -> !some.isEmpty())
+                        .distinct())
+                .containsExactly(starts));
   }
 
   @Test
