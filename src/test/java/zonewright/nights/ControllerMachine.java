@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -108,8 +109,8 @@ final class ControllerMachine {
   private static List<Integer> days(String words) {
     List<Integer> days = new ArrayList<>();
     for (DayOfWeek day : DayOfWeek.values()) {
-      String name = day.name().charAt(0) + day.name().substring(1, 3).toLowerCase();
-      if (words.equals("every day") || List.of(words.split(" ")).contains(name)) {
+      String name = day.name().charAt(0) + day.name().substring(1, 3).toLowerCase(Locale.ROOT);
+      if (words.equals("every day") || List.of(words.split(" ", -1)).contains(name)) {
         days.add(day.getValue() - 1);
       }
     }
@@ -122,8 +123,11 @@ final class ControllerMachine {
   private static List<Integer> times(List<String> words) {
     return words.stream()
         .map(
-            word ->
-                60 * Integer.parseInt(word.split(":")[0]) + Integer.parseInt(word.split(":")[1]))
+            word -> {
+              int colon = word.indexOf(':');
+              return 60 * Integer.parseInt(word.substring(0, colon))
+                  + Integer.parseInt(word.substring(colon + 1));
+            })
         .toList();
   }
 
