@@ -411,11 +411,12 @@ public final class IrrigationSheets {
                     new TableDefinition.Rows.Alongside(ZONES),
                     ZONE_NIGHT_COLUMNS),
                 new TableDefinition(
-                    MONTHLY,
-                    "Monthly",
-                    "zone",
-                    new TableDefinition.Rows.Alongside(ZONES),
-                    monthlyColumns()),
+                        MONTHLY,
+                        "Monthly",
+                        "zone",
+                        new TableDefinition.Rows.Alongside(ZONES),
+                        monthlyColumns())
+                    .without(MonthlySchedule.GONE),
                 field(TESTS, "Tests", "test", testColumns()),
                 field(CANS, "Cans", "can", Cans.ALL),
                 field(INSPECTION, "Inspection", "item", Inspection.ALL),

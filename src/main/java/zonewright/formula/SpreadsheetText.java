@@ -3,6 +3,7 @@ package zonewright.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -197,42 +198,27 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
 
   /** The cell whose word alone decides between several cases. */
   private static Optional<Reference> oneWord(List<Formula.Choose> cases) {
-    List<Reference> words =
+    Set<Optional<Reference>> words =
         cases.stream()
             .map(
                 each ->
                     each.condition() instanceof Condition.WordIs is && is.words().size() == 1
                         ? Optional.of(is.word())
                         : Optional.<Reference>empty())
-            .distinct()
-            .flatMap(Optional::stream)
-            .toList();
-    boolean all =
-        cases.stream()
-            .allMatch(
-                each -> each.condition() instanceof Condition.WordIs is && is.words().size() == 1);
-    return all && words.size() == 1 ? Optional.of(words.get(0)) : Optional.empty();
+            .collect(Collectors.toSet());
+    return words.size() == 1 ? words.iterator().next() : Optional.empty();
   }
 
   private String then(Formula.Choose choose) {
     String then = words(choose.then());
-    for (Reference given : given(choose.condition())) {
-      if (!Dependencies.of(choose.then()).cells().contains(given)) {
-        // What was typed must be good, though nothing that follows asks for it.
-        then = "IF(%s<>\"\",%s)".formatted(names.cell(given), then);
-      }
-    }
-    return then;
-  }
-
-  /** The cells that must have been filled in for a condition to hold. */
-  private static List<Reference> given(Condition condition) {
-    if (condition instanceof Condition.Joined joined && joined.both()) {
-      List<Reference> all = new ArrayList<>(given(joined.left()));
-      all.addAll(given(joined.right()));
-      return all;
-    }
-    return condition instanceof Condition.Given given ? List.of(given.cell()) : List.of();
+    boolean unasked =
+        choose.condition() instanceof Condition.Given given
+            && !Dependencies.of(choose.then()).cells().contains(given.cell());
+    // What was typed must be good, though nothing that follows asks for it.
+    return unasked
+        ? "IF(%s<>\"\",%s)"
+            .formatted(names.cell(((Condition.Given) choose.condition()).cell()), then)
+        : then;
   }
 
   @Override
@@ -467,12 +453,20 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
       collect(joined.left(), both, all);
       collect(joined.right(), both, all);
     } else {
-      all.add(condition.read(this));
+      all.add(part(condition));
     }
+  }
+
+  /** A part of a condition: an error where something was typed that is no good. */
+  private String part(Condition condition) {
+    return condition instanceof Condition.Given given
+        ? "IF(%s=\"\",FALSE,%s<>\"\")"
+            .formatted(names.typed(given.cell()), names.cell(given.cell()))
+        : condition.read(this);
   }
 
   @Override
   public String not(Condition.Not not) {
-    return "NOT(" + not.condition().read(this) + ")";
+    return "NOT(" + part(not.condition()) + ")";
   }
 }

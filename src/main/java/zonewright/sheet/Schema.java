@@ -72,7 +72,13 @@ public final class Schema {
               .toList();
       changed.add(
           new TableDefinition(
-              table.id(), table.title(), table.rowWord(), table.rows(), own, table.about()));
+              table.id(),
+              table.title(),
+              table.rowWord(),
+              table.rows(),
+              own,
+              table.about(),
+              table.gone()));
     }
     return new Schema(changed);
   }

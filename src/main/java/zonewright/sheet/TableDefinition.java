@@ -12,9 +12,16 @@ import java.util.Optional;
  * @param rows how many rows there may be
  * @param columns its columns in their usual order
  * @param about what it is for, in a sentence or two; empty where its title says it
+ * @param gone names of columns that files may still have and the table has no more
  */
 public record TableDefinition(
-    String id, String title, String rowWord, Rows rows, List<Column> columns, String about) {
+    String id,
+    String title,
+    String rowWord,
+    Rows rows,
+    List<Column> columns,
+    String about,
+    List<String> gone) {
   /** How many rows there may be. */
   public sealed interface Rows {
     /** One row, for facts that hold for the whole design. */
@@ -39,11 +46,12 @@ public record TableDefinition(
 
   /** A table that needs no words on what it is for. */
   public TableDefinition(String id, String title, String rowWord, Rows rows, List<Column> columns) {
-    this(id, title, rowWord, rows, columns, "");
+    this(id, title, rowWord, rows, columns, "", List.of());
   }
 
   public TableDefinition {
     columns = List.copyOf(columns);
+    gone = List.copyOf(gone);
     for (Column column : columns) {
       if (!column.reference().table().equals(id)) {
         throw new IllegalArgumentException(
@@ -54,7 +62,12 @@ public record TableDefinition(
 
   /** Returns the same table with words on what it is for. */
   public TableDefinition about(String words) {
-    return new TableDefinition(id, title, rowWord, rows, columns, words);
+    return new TableDefinition(id, title, rowWord, rows, columns, words, gone);
+  }
+
+  /** Returns the same table with names of columns it had once, all of them calculated. */
+  public TableDefinition without(List<String> names) {
+    return new TableDefinition(id, title, rowWord, rows, columns, about, names);
   }
 
   /** Says whether there is one row for all. */

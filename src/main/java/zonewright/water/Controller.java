@@ -64,6 +64,7 @@ public final class Controller {
 
   public static final Column STARTS =
       number("most-cycles", "Starts it has", 4, 99)
+          .formerly("Most cycles a day")
           .means(
               "How many times a night it can start one program; where it starts each zone by itself, one zone.")
           .source(SEE_YOURS)

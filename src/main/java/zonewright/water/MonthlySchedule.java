@@ -58,6 +58,12 @@ public final class MonthlySchedule {
           .source("By definition.")
           .build();
 
+  /** Names of columns there once were for each month, before one month was chosen to be shown. */
+  public static final List<String> GONE =
+      Stream.of("Run time", "Cycles", "Minutes a cycle", "Soak")
+          .flatMap(name -> Climate.MONTH_NAMES.stream().map(month -> name + " " + month))
+          .toList();
+
   private static final String OF_THE_MONTH = " in %s";
   private static final String THE_MONTH = "Month shown";
 

@@ -159,11 +159,11 @@ final class SingleReading {
         .filter(line -> line.role().closed())
         .forEach(line -> left.remove(Headings.plain(line.heading())));
     for (Column column : table.columns()) {
-      Integer row = left.remove(Headings.plain(column.name()));
+      Integer row = line(column, left);
       if (row == null) {
         boolean hidden =
             sheet.getWorkbook().isSheetHidden(sheet.getWorkbook().getSheetIndex(sheet));
-        if (column.takesEntries() && !hidden) {
+        if (table.needs(column) && !hidden) {
           notes.add(sheet.getSheetName(), "", "there is no line “%s”".formatted(column.name()));
         }
       } else if (column.takesEntries()) {
@@ -187,6 +187,15 @@ final class SingleReading {
           }
         });
     return entries;
+  }
+
+  /** Takes the line of a column from those left, by its name or one it had before. */
+  private static Integer line(Column column, Map<String, Integer> left) {
+    Integer row = left.remove(Headings.plain(column.name()));
+    for (String name : column.formerNames()) {
+      row = row == null ? left.remove(Headings.plain(name)) : row;
+    }
+    return row;
   }
 
   /** What was typed over the value used is a person's own, where its own cell is blank. */

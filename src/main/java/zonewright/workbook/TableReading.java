@@ -39,6 +39,8 @@ final class TableReading {
   /** The heading of a column that an earlier program made, and that holds nothing now. */
   static final String NOT_USED = "Not used ";
 
+  private static final Pattern UNIT = Pattern.compile("\\s*\\([^()]*\\)$");
+
   private static final Pattern IN_BETWEEN =
       Pattern.compile("(.+) (?:step \\d+|used|checked|usual|row|row in \\w+)");
 
@@ -330,11 +332,18 @@ final class TableReading {
     if (heading.startsWith(NOT_USED)) {
       return true;
     }
-    Matcher between = IN_BETWEEN.matcher(heading.strip());
+    String plain = UNIT.matcher(heading.strip()).replaceFirst("");
+    if (table.gone().stream().anyMatch(plain::equalsIgnoreCase)) {
+      return true;
+    }
+    Matcher between = IN_BETWEEN.matcher(plain);
     return between.matches()
-        && table.columns().stream()
-            .flatMap(
-                column -> Stream.concat(Stream.of(column.name()), column.formerNames().stream()))
+        && Stream.concat(
+                table.gone().stream(),
+                table.columns().stream()
+                    .flatMap(
+                        column ->
+                            Stream.concat(Stream.of(column.name()), column.formerNames().stream())))
             .anyMatch(name -> name.equalsIgnoreCase(between.group(1)));
   }
 
