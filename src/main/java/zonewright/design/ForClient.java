@@ -37,6 +37,7 @@ public final class ForClient {
           Sheets.SITE,
           Sheets.MONTHS,
           Sheets.WEATHER,
+          Sheets.RECORD,
           Sheets.PROGRAMS,
           Sheets.NIGHTS,
           Sheets.ZONES,

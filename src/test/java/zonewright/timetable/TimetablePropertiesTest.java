@@ -49,7 +49,12 @@ class TimetablePropertiesTest {
     Random random = new Random(seed);
     List<WateredZone> zones = zones(random);
     Timetable table = way.plan(zones, rules(random));
-    assertThat(table.zones()).extracting(ZoneWater::zone).isEqualTo(zones);
+    assertThat(table.zones())
+        .extracting(each -> each.zone().number())
+        .isEqualTo(zones.stream().map(WateredZone::number).toList());
+    for (int i = 0; i < zones.size(); i++) {
+      asksForNoLess(table.zones().get(i).zone(), zones.get(i), way);
+    }
     for (ZoneWater each : table.zones()) {
       WateredZone zone = each.zone();
       int placed =
@@ -72,6 +77,30 @@ class TimetablePropertiesTest {
     }
     assertThat(table.fits())
         .isEqualTo(table.zones().stream().allMatch(each -> each.minutesUndone() == 0));
+  }
+
+  /**
+   * Zones that share a program for want of programs take its days and cycles, and never less water
+   * for it; where zones start by themselves none is changed.
+   */
+  private static void asksForNoLess(WateredZone planned, WateredZone asked, Way way) {
+    if (way == Way.EACH_ZONE_BY_ITSELF) {
+      assertThat(planned).isEqualTo(asked);
+    } else {
+      assertThat(minutesAWeek(planned))
+          .as("%s for %s", planned, asked)
+          .isGreaterThanOrEqualTo(minutesAWeek(asked));
+    }
+  }
+
+  private static double minutesAWeek(WateredZone zone) {
+    double days =
+        zone.days() instanceof WateringDays.OnWeekdays fixed
+            ? fixed.weekdays().size()
+            : zone.days() instanceof WateringDays.ChooseWeekdays free
+                ? free.daysNeeded()
+                : zone.days() instanceof WateringDays.EveryFewDays every ? 7.0 / every.days() : 3.5;
+    return days * zone.minutesPerNight();
   }
 
   /** The ways to make a timetable. */
