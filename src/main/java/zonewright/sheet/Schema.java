@@ -78,7 +78,7 @@ public final class Schema {
               table.rows(),
               own,
               table.about(),
-              table.gone()));
+              table.formerColumns()));
     }
     return new Schema(changed);
   }

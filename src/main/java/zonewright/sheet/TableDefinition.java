@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param rows how many rows there may be
  * @param columns its columns in their usual order
  * @param about what it is for, in a sentence or two; empty where its title says it
- * @param gone names of columns that files may still have and the table has no more
+ * @param formerColumns names of columns that files may still have and the table has no more
  */
 public record TableDefinition(
     String id,
@@ -21,7 +21,7 @@ public record TableDefinition(
     Rows rows,
     List<Column> columns,
     String about,
-    List<String> gone) {
+    List<String> formerColumns) {
   /** How many rows there may be. */
   public sealed interface Rows {
     /** One row, for facts that hold for the whole design. */
@@ -51,7 +51,7 @@ public record TableDefinition(
 
   public TableDefinition {
     columns = List.copyOf(columns);
-    gone = List.copyOf(gone);
+    formerColumns = List.copyOf(formerColumns);
     for (Column column : columns) {
       if (!column.reference().table().equals(id)) {
         throw new IllegalArgumentException(
@@ -62,7 +62,7 @@ public record TableDefinition(
 
   /** Returns the same table with words on what it is for. */
   public TableDefinition about(String words) {
-    return new TableDefinition(id, title, rowWord, rows, columns, words, gone);
+    return new TableDefinition(id, title, rowWord, rows, columns, words, formerColumns);
   }
 
   /** Returns the same table with names of columns it had once, all of them calculated. */

@@ -333,13 +333,13 @@ final class TableReading {
       return true;
     }
     String plain = UNIT.matcher(heading.strip()).replaceFirst("");
-    if (table.gone().stream().anyMatch(plain::equalsIgnoreCase)) {
+    if (table.formerColumns().stream().anyMatch(plain::equalsIgnoreCase)) {
       return true;
     }
     Matcher between = IN_BETWEEN.matcher(plain);
     return between.matches()
         && Stream.concat(
-                table.gone().stream(),
+                table.formerColumns().stream(),
                 table.columns().stream()
                     .flatMap(
                         column ->

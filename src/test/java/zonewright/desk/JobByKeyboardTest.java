@@ -99,6 +99,7 @@ class JobByKeyboardTest {
     desk.press("ENTER");
     desk.press("ENTER");
     desk.press("ENTER");
+    desk.press("ENTER");
     enter("25");
     enter("fri, mon, wed");
     desk.press("F6");
