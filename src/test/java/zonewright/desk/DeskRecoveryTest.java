@@ -15,10 +15,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JTable;
+import org.apache.commons.io.FileUtils;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Demo;
 import zonewright.design.Design;
@@ -32,7 +34,10 @@ import zonewright.workbook.DesignFileException;
 @Tag("window")
 @CacioTest
 class DeskRecoveryTest {
-  @TempDir Path folder;
+  /** Cleared by hand: a record may still be written while it goes. */
+  @TempDir(cleanup = CleanupMode.NEVER)
+  Path folder;
+
   private Path file;
   private Path spare;
   private DeskDriver desk;
@@ -48,6 +53,7 @@ class DeskRecoveryTest {
   @AfterEach
   void close() {
     desk.close();
+    FileUtils.deleteQuietly(folder.toFile());
   }
 
   private Entry area() {
