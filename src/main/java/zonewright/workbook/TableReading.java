@@ -36,6 +36,9 @@ final class TableReading {
   /** How the heading began that said beside which row one stands, in files of an earlier shape. */
   private static final String EARLIER_PLACE = "Row in ";
 
+  /** A row that holds so many headings of a table is that of its headings, and no other. */
+  private static final int HEADINGS_OF_A_TABLE = 6;
+
   /** The heading of a column that an earlier program made, and that holds nothing now. */
   static final String NOT_USED = "Not used ";
 
@@ -68,14 +71,14 @@ final class TableReading {
     /** Returns the area of a table where it says it stands, or where its headings do. */
     static Area of(SheetCells cells, XSSFTable made, TableDefinition table, UnitSystem system) {
       int said = made.getStartRowIndex();
+      int there = headingsIn(cells, said, table, system);
       int heading =
-          searched(cells, table, system)
-              .map(Area::heading)
-              .filter(
-                  row ->
-                      headingsIn(cells, row, table, system)
-                          > headingsIn(cells, said, table, system))
-              .orElse(said);
+          there >= HEADINGS_OF_A_TABLE
+              ? said
+              : searched(cells, table, system)
+                  .map(Area::heading)
+                  .filter(row -> headingsIn(cells, row, table, system) > there)
+                  .orElse(said);
       XSSFRow row = cells.sheet().getRow(heading);
       int columns = row == null ? 0 : Math.max(0, row.getLastCellNum());
       return new Area(
