@@ -214,7 +214,12 @@ final class AnswerCommandTest {
             "answer", "Longest cycle", "Precipitation rate=1.6 in/h", "Soil=loam", "Slope=4");
 
     assertThat(run.out().lines())
-        .startsWith("Assumed, unless given", "  Compaction  none", "", "Longest cycle = 12 min");
+        .startsWith(
+            "Assumed, unless given",
+            "  Compaction           none",
+            "  Step of its minutes  1 min",
+            "",
+            "Longest cycle = 12 min");
   }
 
   @Test
@@ -291,13 +296,13 @@ final class AnswerCommandTest {
         CommandRun.of(
             "answer",
             "Cycles",
-            "Precipitation rate=40 in/h",
+            "Precipitation rate=15 in/h",
             "Intake rate=0.1",
             "Surface storage=0.1",
             "Run time a watering day=20");
 
     assertThat(run.code()).isEqualTo(1);
-    assertThat(run.answer()).startsWith("Cycles = none: water runs off within a minute");
+    assertThat(run.answer()).startsWith("Cycles = none: water runs off before the shortest run");
     assertThat(run.err().lines()).hasSize(1);
   }
 
@@ -312,7 +317,7 @@ final class AnswerCommandTest {
         "Slope=250 % | Slope: 250 % is out of range; it must be from 0 % to 100 %",
         "Soil=lome | Soil: “lome” is not in the list; did you mean “loam”?",
         "Plant type=cool season turf | did you mean “cool-season turf”?",
-        "Precipitation rate=-1 in/h | must be at least 0 in/h",
+        "Precipitation rate=-1 in/h | must be above 0 in/h",
         "Months: Month=Brumaire | is no month",
         "Aria=5 | There is no column “Aria”; did you mean “Area”",
         "Basin: Area=5 | There is no sheet “Basin”; the sheets are",
