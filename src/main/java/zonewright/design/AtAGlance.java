@@ -186,6 +186,11 @@ public final class AtAGlance {
     return first == null || first.contains(result.name());
   }
 
+  /** Says whether a result is one of a wide or long sheet that is looked at first. */
+  public static boolean lists(TableDefinition table, Column result) {
+    return RESULTS.getOrDefault(table.id(), List.of()).contains(result.name());
+  }
+
   /** Returns the names of what is looked at first in each of the wide or long sheets. */
   static Map<String, List<String>> results() {
     return RESULTS;

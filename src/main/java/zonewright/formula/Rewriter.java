@@ -52,8 +52,17 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
 
   /** Returns {@code whole} with {@code instead} wherever {@code part} stood. */
   static Formula replaced(Formula whole, Formula part, Formula instead) {
-    return new Rewriter(UnaryOperator.identity(), each -> each.equals(part) ? instead : null)
-        .moved(whole);
+    return replaced(whole, each -> each.equals(part) ? instead : null);
+  }
+
+  /**
+   * Returns {@code whole} with other parts in the place of some.
+   *
+   * @param instead gives what stands in the place of a part; null where its own parts are to be
+   *     looked at
+   */
+  static Formula replaced(Formula whole, UnaryOperator<Formula> instead) {
+    return new Rewriter(UnaryOperator.identity(), instead).moved(whole);
   }
 
   /**

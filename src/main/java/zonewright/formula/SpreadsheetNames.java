@@ -1,5 +1,6 @@
 package zonewright.formula;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -43,4 +44,19 @@ public interface SpreadsheetNames {
 
   /** Returns the name of the columns of a reference table from one to another. */
   String published(ReferenceTable.Numbers first, ReferenceTable.Numbers last);
+
+  /** Returns the name under which a number stands in a cell of its own; none for most. */
+  default Optional<String> constant(double value) {
+    return Optional.empty();
+  }
+
+  /** Returns the cells of this row in several columns as one range; none where others lie between. */
+  default Optional<String> across(List<Reference> columns) {
+    return Optional.empty();
+  }
+
+  /** Returns several whole columns as one range; none where others lie between. */
+  default Optional<String> neighbours(List<Reference> columns) {
+    return Optional.empty();
+  }
 }

@@ -29,6 +29,12 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   /** So many words are still held against a cell one by one. */
   private static final int FEW_WORDS = 2;
 
+  private static final int POWER = 3;
+  private static final double STRAIGHT_ANGLE = 180;
+
+  /** So many neighbouring columns are one range. */
+  private static final int FEWEST_IN_A_RANGE = 3;
+
   /** How a cell of the same row is called in the file: the table, its row, then the heading. */
   private static final Pattern THIS_ROW = Pattern.compile("\\w+\\[\\[#This Row\\],");
 
@@ -106,7 +112,21 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
 
   @Override
   public Text constant(Formula.Constant constant) {
-    String number = number(constant.value());
+    double value = constant.value();
+    if (value == Math.PI) {
+      return Text.closed("PI()");
+    }
+    if (value == Math.PI / 4) {
+      return new Text("PI()/4", 2);
+    }
+    if (value == STRAIGHT_ANGLE / Math.PI) {
+      return new Text("180/PI()", 2);
+    }
+    Optional<String> name = names.constant(value);
+    if (name.isPresent()) {
+      return Text.closed(name.get());
+    }
+    String number = number(value);
     return Text.closed(number.startsWith("-") ? "(" + number + ")" : number);
   }
 
@@ -118,22 +138,64 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   @Override
   public Text arithmetic(Formula.Arithmetic sum) {
     Operator operator = sum.operator();
+    if (operator == Operator.PLUS) {
+      List<Formula> all = new ArrayList<>();
+      addends(sum, all);
+      Optional<String> span = span(all);
+      if (span.isPresent()) {
+        return Text.closed("SUM(" + span.get() + ")");
+      }
+    }
+    if (operator == Operator.TIMES && sum.left().equals(sum.right())) {
+      return power(text(sum.left()), "2");
+    }
+    boolean factor = operator == Operator.TIMES || operator == Operator.OVER;
+    if (factor && isOne(sum.right())) {
+      return text(sum.left());
+    }
+    if (operator == Operator.TIMES && isOne(sum.left())) {
+      return text(sum.right());
+    }
     return Text.joined(text(sum.left()), operator.typed(), text(sum.right()), operator.rank());
+  }
+
+  private static boolean isOne(Formula formula) {
+    return formula instanceof Formula.Constant constant && constant.value() == 1;
+  }
+
+  private static void addends(Formula formula, List<Formula> all) {
+    if (formula instanceof Formula.Arithmetic sum && sum.operator() == Operator.PLUS) {
+      addends(sum.left(), all);
+      addends(sum.right(), all);
+    } else {
+      all.add(formula);
+    }
+  }
+
+  /** The cells of neighbouring columns as one range, where all are such cells. */
+  private Optional<String> span(List<Formula> all) {
+    boolean cells =
+        all.size() >= FEWEST_IN_A_RANGE && all.stream().allMatch(Formula.Cell.class::isInstance);
+    return cells
+        ? names.across(all.stream().map(cell -> ((Formula.Cell) cell).reference()).toList())
+        : Optional.empty();
   }
 
   @Override
   public Text extreme(Formula.Extreme extreme) {
-    List<String> all = new ArrayList<>();
+    List<Formula> all = new ArrayList<>();
     collect(extreme, extreme.largest(), all);
-    return Text.closed((extreme.largest() ? "MAX(" : "MIN(") + String.join(",", all) + ")");
+    String words =
+        span(all).orElseGet(() -> all.stream().map(this::words).collect(Collectors.joining(",")));
+    return Text.closed((extreme.largest() ? "MAX(" : "MIN(") + words + ")");
   }
 
-  private void collect(Formula formula, boolean largest, List<String> all) {
+  private static void collect(Formula formula, boolean largest, List<Formula> all) {
     if (formula instanceof Formula.Extreme extreme && extreme.largest() == largest) {
       collect(extreme.left(), largest, all);
       collect(extreme.right(), largest, all);
     } else {
-      all.add(words(formula));
+      all.add(formula);
     }
   }
 
@@ -150,7 +212,12 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
 
   @Override
   public Text power(Formula.Power power) {
-    return Text.closed("POWER(%s,%s)".formatted(words(power.base()), words(power.exponent())));
+    return power(text(power.base()), text(power.exponent()).onLeft(Text.CLOSED));
+  }
+
+  /** Powers bind most tightly; one is never the base of another without brackets. */
+  private static Text power(Text base, String exponent) {
+    return new Text(base.onLeft(Text.CLOSED) + "^" + exponent, POWER);
   }
 
   @Override
@@ -229,10 +296,17 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
       List<String> counted =
           columns.stream().map(names::counted).flatMap(Optional::stream).distinct().toList();
       if (counted.size() == 1) {
-        return Text.closed(
-            "SUMIFS(%s,%s,1)"
-                .formatted(chosen(nth, columns.stream().map(names::column)), counted.get(0)));
+        String chosen =
+            names
+                .neighbours(columns)
+                .map(all -> "INDEX(%s,0,%s)".formatted(all, words(nth.position())))
+                .orElseGet(() -> chosen(nth, columns.stream().map(names::column)));
+        return Text.closed("SUMIFS(%s,%s,1)".formatted(chosen, counted.get(0)));
       }
+    }
+    Optional<String> span = span(nth.options());
+    if (span.isPresent()) {
+      return Text.closed("INDEX(%s,%s)".formatted(span.get(), words(nth.position())));
     }
     return Text.closed(chosen(nth, nth.options().stream().map(this::words)));
   }

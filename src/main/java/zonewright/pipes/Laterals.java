@@ -161,12 +161,13 @@ public final class Laterals {
   public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
   public static final Column SMALLEST = RUN.proposed(TOO_SMALL);
   public static final Column LAID_STEP = RUN.laidStep(TOO_SMALL);
+  private static final Column PLACE = RUN.place("laid", LAID_STEP);
   public static final Column PIPE =
       RUN.laidPipe(
-          LAID_STEP,
+          PLACE,
           "Pipe of the laterals: the kind and size chosen, or the smallest size that will do.");
 
-  public static final Column INSIDE = RUN.inside(LAID_STEP);
+  public static final Column INSIDE = RUN.inside(PLACE);
   public static final Column COEFFICIENT = RUN.coefficient();
   public static final Column VELOCITY = RUN.velocity(FLOW, INSIDE);
 
@@ -199,6 +200,7 @@ public final class Laterals {
             TOO_SMALL,
             SMALLEST,
             LAID_STEP,
+            PLACE,
             PIPE,
             INSIDE,
             COEFFICIENT,

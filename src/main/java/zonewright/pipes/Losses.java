@@ -71,16 +71,17 @@ public final class Losses {
               "The valve, from the sheet Valves. Left blank, the usual valve of the sheet Supply.")
           .build();
 
-  public static final Column USUAL_LOSS =
-      loss(
-          Sheets.VALVE,
-          "usual-valve-loss",
-          "Loss of the usual valve",
-          Formula.when(VALVE.given())
-              .then(Formula.doesNotApply("not used", "The zone has a valve of its own choice."))
-              .otherwise(ValveLosses.at(PipeLimits.USUAL_VALVE, Valves.VALVE_FLOW)),
-          "Pressure that the usual valve of the sheet Supply would lose at this flow.",
-          ValveLosses.SOURCE);
+  public static final Column VALVE_COUNTED =
+      Column.calculatedWord(
+              PIPES,
+              "valve-counted",
+              "Valve counted",
+              new WordList.RowsOf(VALVES),
+              Formula.when(VALVE.given()).then(VALVE).otherwise(PipeLimits.USUAL_VALVE))
+          .band(Sheets.VALVE)
+          .means("The valve of the zone, or the usual one where none is chosen.")
+          .source("By definition.")
+          .build();
 
   public static final Column VALVE_LOSS =
       Column.defaulted(
@@ -88,9 +89,7 @@ public final class Losses {
               "valve-loss",
               "Valve loss",
               QuantityKind.PRESSURE,
-              Formula.when(VALVE.given())
-                  .then(ValveLosses.at(VALVE, Valves.VALVE_FLOW))
-                  .otherwise(USUAL_LOSS))
+              ValveLosses.at(VALVE_COUNTED, Valves.VALVE_FLOW))
           .band(Sheets.VALVE)
           .within(Bounds.from(0, 100, Units.POUND_PER_SQUARE_INCH))
           .means(
@@ -142,7 +141,7 @@ public final class Losses {
   }
 
   static List<Column> ofTheValve() {
-    return List.of(VALVE, USUAL_LOSS, VALVE_LOSS, REGULATED);
+    return List.of(VALVE, VALVE_COUNTED, VALVE_LOSS, REGULATED);
   }
 
   static List<Column> ofTheLateral() {

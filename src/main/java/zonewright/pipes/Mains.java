@@ -83,7 +83,8 @@ public final class Mains {
   public static final Column TOO_SMALL = RUN.tooSmall(LEAST_INSIDE);
   public static final Column SMALLEST = RUN.proposed(TOO_SMALL);
   public static final Column LAID_STEP = RUN.laidStep(TOO_SMALL);
-  public static final Column INSIDE = RUN.inside(LAID_STEP);
+  private static final Column PLACE = RUN.place("laid", LAID_STEP);
+  public static final Column INSIDE = RUN.inside(PLACE);
   public static final Column COEFFICIENT = RUN.coefficient();
   public static final Column VELOCITY = RUN.velocity(Together.MAIN_FLOW, INSIDE);
   public static final Column FRICTION =
@@ -108,6 +109,7 @@ public final class Mains {
             TOO_SMALL,
             SMALLEST,
             LAID_STEP,
+            PLACE,
             INSIDE,
             COEFFICIENT,
             VELOCITY,

@@ -168,24 +168,38 @@ final class PipeRun {
         .build();
   }
 
-  /** The kind and size of pipe, given the step of the size. */
-  Column laidPipe(Column step, String means) {
+  /** Which of the sizes that its kind is made in a size is, given by its step. */
+  Column place(String size, Column step) {
+    return Column.calculated(
+            PIPES,
+            id + "-" + size.replace(' ', '-') + "-place",
+            name + " place of the size " + size,
+            QuantityKind.COUNT,
+            Formula.when(own.given())
+                .then(Formula.doesNotApply("own pipe", "A pipe of your own is laid."))
+                .otherwise(PipeTables.place(kind, step)))
+        .band(band)
+        .means("Which size it is of those this kind of pipe is made in, the smallest first.")
+        .source("By counting in the table PipeDiameters.")
+        .build();
+  }
+
+  /** The kind and size of pipe, given the place of the size among those of the kind. */
+  Column laidPipe(Column place, String means) {
     return Column.calculatedWord(
             PIPES,
             id + "-laid-pipe",
             name + " laid",
             new WordList.Published(PipeTables.EVERY_PIPE),
-            Formula.when(own.given())
-                .then(Formula.doesNotApply("own pipe", "A pipe of your own is laid."))
-                .otherwise(PipeTables.positionMade(kind, step)))
+            PipeTables.position(kind, place))
         .band(band)
         .means(means)
         .source("Table PipeSizes.")
         .build();
   }
 
-  /** The inside diameter, given the step of the size that is laid. */
-  Column inside(Column step) {
+  /** The inside diameter, given the place of the size that is laid. */
+  Column inside(Column place) {
     return Column.defaulted(
             PIPES,
             id + "-inside",
@@ -193,7 +207,7 @@ final class PipeRun {
             QuantityKind.DIAMETER,
             Formula.when(own.given())
                 .then(OwnPipes.INSIDE.inRowOf(own))
-                .otherwise(PipeTables.diameter(kind, step)))
+                .otherwise(PipeTables.diameterMade(kind, place)))
         .band(band)
         .within(Bounds.above(0, 48, Units.INCH))
         .means(

@@ -70,6 +70,7 @@ public final class PipeSheets {
             .flatMap(List::stream)
             .toList();
     return new TableDefinition(
-        PIPES, "Pipes", "zone", new TableDefinition.Rows.Alongside(ZONES), columns);
+            PIPES, "Pipes", "zone", new TableDefinition.Rows.Alongside(ZONES), columns)
+        .without(List.of("Loss of the usual valve"));
   }
 }

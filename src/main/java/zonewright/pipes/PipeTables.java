@@ -105,14 +105,19 @@ public final class PipeTables {
     return SIZES.numbers(fitting + " (ft)", QuantityKind.LENGTH).of(size);
   }
 
-  /** Returns the inside diameter of a kind of pipe at a size it is made in, given by its step. */
-  static Formula diameterMade(Cells kind, Term step) {
-    return Formula.lookup(kind, DIAMETERS, step.plus(1).minus(leastStep(kind)));
+  /**
+   * Returns which size of those a kind is made in has a step, counted from 1; none where it is not
+   * made.
+   */
+  static Formula place(Cells kind, Term step) {
+    return Formula.when(step.above(greatestStep(kind)).or(step.below(leastStep(kind))))
+        .then(notMade())
+        .otherwise(step.plus(1).minus(leastStep(kind)));
   }
 
-  /** Returns the inside diameter of a kind of pipe at a size given by its step, if it is made. */
-  static Formula diameter(Cells kind, Term step) {
-    return made(kind, step, diameterMade(kind, step));
+  /** Returns the inside diameter of a kind of pipe in one of its sizes, counted from 1. */
+  static Formula diameterMade(Cells kind, Term place) {
+    return Formula.lookup(kind, DIAMETERS, place);
   }
 
   /** Returns what stands where a kind of pipe is not made in a size. */
@@ -140,9 +145,13 @@ public final class PipeTables {
     return KINDS.numbers(GREATEST, QuantityKind.COUNT).of(kind);
   }
 
-  /** Returns where in {@link #EVERY_PIPE} a size of a kind stands, counted from 0. */
-  static Formula position(Cells kind, Term step) {
-    return KINDS.numbers(FIRST_ROW, QuantityKind.COUNT).of(kind).plus(step).minus(leastStep(kind));
+  /**
+   * Returns where in {@link #EVERY_PIPE} one of the sizes of a kind stands, counted from 0.
+   *
+   * @param place which of them, counted from 1
+   */
+  static Formula position(Cells kind, Term place) {
+    return KINDS.numbers(FIRST_ROW, QuantityKind.COUNT).of(kind).plus(place).minus(1);
   }
 
   /** Returns the most a meter may carry. */
@@ -165,17 +174,6 @@ public final class PipeTables {
   /** Returns the pressure a pipe of the table is rated for. */
   static Formula ratedPressure(Cells pipe) {
     return EVERY_PIPE.numbers(RATED, QuantityKind.PRESSURE).of(pipe);
-  }
-
-  /** Returns where in {@link #EVERY_PIPE} a size of a kind stands, if it is made in that size. */
-  static Formula positionMade(Cells kind, Term step) {
-    return made(kind, step, position(kind, step));
-  }
-
-  private static Formula made(Cells kind, Term step, Term what) {
-    return Formula.when(step.above(greatestStep(kind)).or(step.below(leastStep(kind))))
-        .then(notMade())
-        .otherwise(what);
   }
 
   /** Returns the kinds that are joined over fittings put into the pipe, which narrow its bore. */

@@ -29,8 +29,7 @@ public final class PressureClass {
               "service-laid-pipe",
               "Service line laid",
               new WordList.Published(PipeTables.EVERY_PIPE),
-              PipeTables.positionMade(
-                  Supply.SERVICE_KIND.reference(), PipeTables.step(Supply.SERVICE_SIZE)))
+              PipeTables.position(Supply.SERVICE_KIND.reference(), Supply.SERVICE_PLACE))
           .band(PRESSURE_CLASS)
           .means("Pipe of the service line, by its kind and size.")
           .source("Table PipeSizes.")

@@ -37,13 +37,21 @@ public final class Reaches {
 
   private static final Matching NO_NEARER = Matching.rowsWith(DRAWN, Comparator.AT_LEAST, DRAWN);
 
+  private static final Column SHORTER =
+      Column.calculated(
+              PIPES, "shorter-mains", "Mains shorter than this", QuantityKind.COUNT, NEARER.count())
+          .band(MAIN_LINE)
+          .means("How many zones have a main that ends before this one's.")
+          .source("By counting.")
+          .build();
+
   public static final Column ALIKE =
       Column.calculated(
               PIPES,
               "main-ends-alike",
               "Mains that end here",
               QuantityKind.COUNT,
-              NO_FARTHER.count().minus(NEARER.count()))
+              NO_FARTHER.count().minus(SHORTER))
           .band(MAIN_LINE)
           .means("How many zones have a main of this length; they share its last reach.")
           .source("By counting.")
@@ -89,20 +97,22 @@ public final class Reaches {
           .source("By definition: the water of the zones beyond passes here.")
           .build();
 
+  private static final Column PLACE = Mains.RUN.place("of the reach", STEP);
+
   public static final Column PIPE =
       Mains.RUN.laidPipe(
-          STEP,
+          PLACE,
           "Pipe of the reach: of the zone's kind, and as large as this zone and those beyond it ask for.");
 
   private Reaches() {}
 
   private static Formula nearer(Column column, QuantityKind kind) {
-    return Formula.when(NEARER.count().atMost(0))
+    return Formula.when(SHORTER.atMost(0))
         .then(Formula.zero(kind))
         .otherwise(NEARER.largest(column));
   }
 
   static List<Column> columns() {
-    return List.of(DRAWN, ALIKE, REACH, ELBOWS, STEP, PIPE);
+    return List.of(DRAWN, SHORTER, ALIKE, REACH, ELBOWS, STEP, PLACE, PIPE);
   }
 }

@@ -150,13 +150,25 @@ public final class Supply {
           .source("1 psi = 2.307 ft of water, verified; water of 1000 kg/m³.")
           .build();
 
+  static final Column SERVICE_PLACE =
+      Column.calculated(
+              SUPPLY,
+              "service-place",
+              "Service place of the size",
+              QuantityKind.COUNT,
+              PipeTables.place(SERVICE_KIND.reference(), PipeTables.step(SERVICE_SIZE)))
+          .band(SERVICE_LINE)
+          .means("Which size it is of those this kind of pipe is made in, the smallest first.")
+          .source("By counting in the table PipeDiameters.")
+          .build();
+
   public static final Column SERVICE_INSIDE =
       Column.defaulted(
               SUPPLY,
               "service-inside",
               "Service inside diameter",
               QuantityKind.DIAMETER,
-              PipeTables.diameter(SERVICE_KIND.reference(), PipeTables.step(SERVICE_SIZE)))
+              PipeTables.diameterMade(SERVICE_KIND.reference(), SERVICE_PLACE))
           .band(SERVICE_LINE)
           .within(Bounds.above(0, 48, Units.INCH))
           .means(
@@ -409,6 +421,7 @@ public final class Supply {
         SERVICE_LENGTH,
         SERVICE_RISE,
         RISE_LOSS,
+        SERVICE_PLACE,
         SERVICE_INSIDE,
         SERVICE_MOST_VELOCITY,
         SERVICE_LIMIT,

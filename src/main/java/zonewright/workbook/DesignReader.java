@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,8 @@ final class DesignReader {
       "this file is of an earlier shape; it is brought over into the present one when it is saved,"
           + " without sheets and columns of your own, which stay in the version beside it";
 
+  private static final int MOST_NAMED = 3;
+
   private static final String SINCE_1904 =
       "this file counts its dates from 1904; each was taken as the day it shows, and saving counts"
           + " them from 1900";
@@ -43,6 +46,10 @@ final class DesignReader {
   private final XSSFWorkbook workbook;
   private final Schema schema = IrrigationSheets.schema();
   private final Notes notes = new Notes();
+
+  /** Columns of a sheet whose shown results differ from ours and that were named. */
+  private final Map<String, Set<Column>> different = new HashMap<>();
+
   private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
   private final Map<String, List<Double>> identities = new HashMap<>();
   private final List<String> taken = new ArrayList<>();
@@ -382,8 +389,14 @@ final class DesignReader {
                 .book()
                 .shown(column.reference(), design.book().outcome(column.reference(), row))
             : QuantityText.typed(ours, column.kind());
+    Set<Column> named = different.computeIfAbsent(sheet.getSheetName(), any -> new HashSet<>());
+    // One changed figure changes many that rest on it: a few are named, the others counted.
+    boolean full = named.size() >= MOST_NAMED && !named.contains(column);
+    if (!full) {
+      named.add(column);
+    }
     notes.repeated(
-        "differs/" + column.reference().key(),
+        "differs/" + (full ? "others" : column.reference().key()),
         sheet.getSheetName(),
         cell,
         "%s shows %s in the file; calculated anew it is: %s"

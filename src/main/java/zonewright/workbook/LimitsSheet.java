@@ -17,6 +17,7 @@ import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
+import zonewright.workbook.kit.NamedConstant;
 import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.TypingLimits;
@@ -37,6 +38,8 @@ final class LimitsSheet {
 
   /** Criteria hold fifteen digits of a number. */
   private static final double EQUAL_IN_CRITERIA = 1e-13;
+
+  private static final String TINY = "0E+00";
 
   private static final int FROM = 6;
   private static final int TO = 7;
@@ -62,9 +65,13 @@ final class LimitsSheet {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
     row++;
-    constant("As good as whole", SpreadsheetText.WHOLE_ENOUGH, Numbers.WHOLE_ENOUGH);
-    constant("As good as a half", SpreadsheetText.HALF_ENOUGH, Numbers.HALF_ENOUGH);
-    constant("As good as equal, as a part", SpreadsheetText.EQUAL_ENOUGH, EQUAL_IN_CRITERIA);
+    constant("As good as whole", SpreadsheetText.WHOLE_ENOUGH, Numbers.WHOLE_ENOUGH, TINY);
+    constant("As good as a half", SpreadsheetText.HALF_ENOUGH, Numbers.HALF_ENOUGH, TINY);
+    constant("As good as equal, as a part", SpreadsheetText.EQUAL_ENOUGH, EQUAL_IN_CRITERIA, TINY);
+    for (NamedConstant constant : NamedConstant.values()) {
+      words(WORDS, constant.words(), CellStyleName.SMALL);
+      constant(constant.title().replace('_', ' '), constant.title(), constant.value(), "General");
+    }
     layout.limits().all().forEach(limits -> line(limits, layout.system()));
     layout.limits().fixedWords().forEach((column, words) -> list(layout, column, words));
     sheet.createFreezePane(2, 1);
@@ -73,9 +80,9 @@ final class LimitsSheet {
     return sheet;
   }
 
-  private void constant(String words, String name, double value) {
+  private void constant(String words, String name, double value, String format) {
     words(1, words, CellStyleName.NAME);
-    number(USUAL, value, "0E+00");
+    number(USUAL, value, format);
     name(name, row, row, USUAL);
     row++;
   }

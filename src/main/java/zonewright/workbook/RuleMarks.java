@@ -22,6 +22,7 @@ import zonewright.sheet.Rule;
 import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
+import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.MarkNames;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
@@ -35,6 +36,7 @@ import zonewright.workbook.kit.WorkbookLayout;
 final class RuleMarks {
   private static final String FILL = "F8CBB9";
   private static final String INK = "6E2412";
+  private static final String TYPED_OVER = name("typed over a usual value");
 
   private final Schema schema;
   private final WorkbookLayout layout;
@@ -90,6 +92,36 @@ final class RuleMarks {
                                 new CellRangeAddress(firstRow, lastRow, position, position)));
               }
             });
+    typedOver(sheet, table, places, firstRow, lastRow);
+  }
+
+  /** Marks figures typed over a usual value in the sheet itself, as what is typed looks. */
+  private void typedOver(
+      XSSFSheet sheet,
+      TableDefinition table,
+      Map<SheetColumn, Integer> places,
+      int firstRow,
+      int lastRow) {
+    CellRangeAddress[] cells =
+        places.entrySet().stream()
+            .filter(place -> place.getKey().role() == SheetColumn.Role.VALUE)
+            .filter(place -> layout.takesTyping(table, place.getKey()))
+            .map(Map.Entry::getValue)
+            .map(position -> new CellRangeAddress(firstRow, lastRow, position, position))
+            .toArray(CellRangeAddress[]::new);
+    if (cells.length == 0) {
+      return;
+    }
+    String first =
+        new CellReference(firstRow, cells[0].getFirstColumn(), false, false).formatAsString();
+    XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+    ConditionalFormattingRule rule =
+        formats.createConditionalFormattingRule(
+            "AND(%s,NOT(_xlfn.ISFORMULA(%s)))".formatted(TYPED_OVER, first));
+    PatternFormatting fill = rule.createPatternFormatting();
+    fill.setFillBackgroundColor(Styles.colour(CellStyleName.INPUT.fill()));
+    fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
+    formats.addConditionalFormatting(cells, rule);
   }
 
   /** Where the cells stand to calculate with. */
@@ -147,7 +179,11 @@ final class RuleMarks {
 
   /** True in a formula, and tells whose mark it is. */
   private static String name(Rule rule) {
-    return "LEN(" + SpreadsheetText.quoted(rule.id()) + ")>0";
+    return name(rule.id());
+  }
+
+  private static String name(String mark) {
+    return "LEN(" + SpreadsheetText.quoted(mark) + ")>0";
   }
 
   private static void mark(XSSFSheet sheet, String when, CellRangeAddress cells) {
@@ -164,7 +200,8 @@ final class RuleMarks {
   }
 
   private static void clear(XSSFSheet sheet, TableDefinition table) {
-    List<String> names = ofTable(table).map(RuleMarks::name).toList();
+    List<String> names =
+        Stream.concat(ofTable(table).map(RuleMarks::name), Stream.of(TYPED_OVER)).toList();
     CTWorksheet content = sheet.getCTWorksheet();
     for (int i = content.sizeOfConditionalFormattingArray() - 1; i >= 0; i--) {
       CTConditionalFormatting format = content.getConditionalFormattingArray(i);

@@ -115,6 +115,9 @@ final class TableReading {
   /** Says which headings are ours without being those of columns of the design. */
   private final Predicate<String> ours;
 
+  /** The headings of the columns that check what is typed. */
+  private final Map<Column, String> checks;
+
   private Area area;
 
   /** Where a person types, and where what is used or calculated stands. */
@@ -134,8 +137,10 @@ final class TableReading {
       Notes notes,
       CellReader cells,
       Predicate<String> ours,
+      Map<Column, String> checks,
       Area area) {
     this.ours = ours;
+    this.checks = checks;
     this.table = table;
     this.system = system;
     this.notes = notes;
@@ -154,14 +159,18 @@ final class TableReading {
       CellReader cells,
       WorkbookLayout layout) {
     Set<String> ours = new HashSet<>();
+    Map<Column, String> checks = new HashMap<>();
     for (SheetColumn column : layout.columns(table)) {
+      if (column.role() == SheetColumn.Role.CHECKED) {
+        checks.put(column.column().orElseThrow(), Headings.plain(column.heading()));
+      }
       if (column.role().closed() || column.role() == SheetColumn.Role.MISSING) {
         ours.add(Headings.plain(column.heading()));
       }
     }
     Predicate<String> known = heading -> ours.contains(Headings.plain(heading));
     return area(source, table, system)
-        .map(area -> new TableReading(table, system, notes, cells, known, area));
+        .map(area -> new TableReading(table, system, notes, cells, known, checks, area));
   }
 
   /** Says whether a workbook holds a table or a sheet of that name with its headings. */
@@ -389,9 +398,15 @@ final class TableReading {
                         .formatted(column.name(), found.unit().symbol(), own.symbol()));
               }
             });
+    boolean hidden = hides(area.sheet());
     for (Column column : table.inputs()) {
-      boolean hidden = hides(area.sheet());
-      if (!columns().containsKey(column) && !hidden) {
+      // What need not be typed has a column only where somebody did; what checks it stands then.
+      boolean missed =
+          table.needs(column)
+              || column.role() == Column.Role.DEFAULTED
+              || column.content() == Column.Content.WORDS
+              || between.containsKey(checks.get(column));
+      if (!columns().containsKey(column) && missed && !hidden) {
         notes.add(sheet, "", "there is no column “%s”; it stays blank".formatted(column.name()));
       }
     }

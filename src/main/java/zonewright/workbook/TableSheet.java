@@ -84,7 +84,7 @@ final class TableSheet {
     Map<SheetColumn, Integer> at = new LinkedHashMap<>();
     columns.forEach(column -> at.put(column, at.size()));
     for (SheetColumn column : columns) {
-      if (column.role() == SheetColumn.Role.TYPED && table.takesEntries(column.column().get())) {
+      if (layout.takesTyping(table, column)) {
         validations.add(sheet, column.column().get(), FIRST_ROW, last, at.get(column));
       }
     }

@@ -299,7 +299,7 @@ final class TableUpdate {
   /** Renews the lists and ranges that cells of the table keep to. */
   void validate(Validations validations) {
     for (SheetColumn column : columns) {
-      if (column.role() == SheetColumn.Role.TYPED) {
+      if (layout.takesTyping(table, column)) {
         validations.renew(sheet, column.column().get(), first, last, places.get(column));
       }
     }

@@ -19,6 +19,7 @@ import zonewright.units.UnitSystem;
 final class CellFormulas {
   private final Schema schema;
   private final UnitSystem system;
+  private final Equations equations;
   private final WorkbookColumns columns;
   private final WorkbookNames.Wanted wanted;
 
@@ -28,9 +29,14 @@ final class CellFormulas {
    * @param wanted takes note of what else must be there for the formulas
    */
   CellFormulas(
-      Schema schema, UnitSystem system, WorkbookColumns columns, WorkbookNames.Wanted wanted) {
+      Schema schema,
+      UnitSystem system,
+      Equations equations,
+      WorkbookColumns columns,
+      WorkbookNames.Wanted wanted) {
     this.schema = schema;
     this.system = system;
+    this.equations = equations;
     this.columns = columns;
     this.wanted = wanted;
   }
@@ -124,7 +130,7 @@ final class CellFormulas {
       return Optional.empty();
     }
     Formula plain =
-        Expressed.in(column.formula().orElseThrow(), system, column.kind().unit(system));
+        Expressed.in(equations.of(column).orElseThrow(), system, column.kind().unit(system));
     boolean own = columns.typed(column);
     if (!own && !(plain instanceof Formula.Constant)) {
       return Optional.of(stepped(column, plain, names, between));

@@ -50,7 +50,7 @@ public final class TypingLimits {
         }
         Optional<Bounds> bounds = column.bounds();
         Optional<Object> usual = usual(column);
-        if (usual.isPresent() || (columns.typed(column) && bounds.isPresent())) {
+        if (usual.isPresent() || bounds.isPresent()) {
           double low = bounds.map(each -> each.low(column.kind(), system)).orElse(Double.NaN);
           double high = bounds.map(each -> each.high(column.kind(), system)).orElse(Double.NaN);
           all.add(

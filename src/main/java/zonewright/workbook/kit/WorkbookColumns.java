@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import zonewright.design.AtAGlance;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -15,6 +16,7 @@ import zonewright.sheet.WordList;
 /** Which columns of the design stand in a workbook, and which of them have a cell to type into. */
 final class WorkbookColumns {
   private final Schema schema;
+  private final Equations equations;
   private final Set<Column> written = new HashSet<>();
   private final Set<Column> typed = new HashSet<>();
   private final Set<Column> filled = new HashSet<>();
@@ -22,27 +24,31 @@ final class WorkbookColumns {
   /**
    * Chooses the columns.
    *
+   * @param equations the formulas as they are written
    * @param wanted says which columns are to be there; what they rest on comes with them
-   * @param typedInto says whether somebody typed into a column: in sheets whose rows are given,
-   *     usual values have a cell to put one's own beside them only where somebody did
+   * @param typedInto says whether somebody typed into a column: usual values have a cell to put
+   *     one's own beside them where somebody did, and where a sheet is opened on them
    */
-  WorkbookColumns(Schema schema, Predicate<Column> wanted, Predicate<Column> typedInto) {
+  WorkbookColumns(
+      Schema schema,
+      Equations equations,
+      Predicate<Column> wanted,
+      Predicate<Column> typedInto) {
     this.schema = schema;
+    this.equations = equations;
     for (TableDefinition table : schema.tables()) {
       table.columns().stream().filter(wanted).forEach(this::write);
     }
     Set<Reference> givens = new HashSet<>();
-    schema
-        .order()
-        .forEach(
-            column ->
-                schema.dependencies(column).ifPresent(needs -> givens.addAll(needs.givens())));
+    written.forEach(
+        column -> equations.needs(column).ifPresent(needs -> givens.addAll(needs.givens())));
     for (TableDefinition table : schema.tables()) {
       for (Column column : table.columns()) {
         boolean usual =
-            table.givenNames()
+            !table.single()
                 && column.role() == Column.Role.DEFAULTED
                 && !givens.contains(column.reference())
+                && (table.givenNames() || !AtAGlance.shows(table, column))
                 && !typedInto.test(column);
         if (table.takesEntries(column) && !usual && written.contains(column)) {
           typed.add(column);
@@ -62,8 +68,8 @@ final class WorkbookColumns {
     TableDefinition table = schema.table(column.reference().table());
     table.key().ifPresent(this::write);
     table.other().ifPresent(other -> write(schema.table(other).columns().get(0)));
-    schema
-        .dependencies(column)
+    equations
+        .needs(column)
         .ifPresent(
             needs -> {
               needs.cells().forEach(cell -> write(schema.column(cell)));

@@ -46,10 +46,17 @@ public final class WorkbookLayout {
 
   /** What a layout depends on. */
   private record Shape(
-      Schema schema, UnitSystem system, Set<Column> wanted, Set<Column> typedInto) {}
+      Schema schema,
+      UnitSystem system,
+      Set<Column> wanted,
+      Set<Column> typedInto,
+      Set<Column> blank,
+      Set<Column> there,
+      Set<String> empty) {}
 
   private final Schema schema;
   private final UnitSystem system;
+  private final Equations equations;
   private final WorkbookColumns columns;
   private final CellFormulas formulas;
   private final Map<Column, List<SheetColumn>> stepsOf = new HashMap<>();
@@ -59,14 +66,24 @@ public final class WorkbookLayout {
 
   /** Makes the layout of all sheets of a schema, with everything there can be. */
   public WorkbookLayout(Schema schema, UnitSystem system) {
-    this(schema, system, column -> true, column -> true);
+    this(schema, system, new Equations(schema, Set.of(), Set.of()), column -> true, column -> true);
   }
 
   /**
    * Makes the layout of all sheets of a book, with everything there can be but blank own values.
    */
   public static WorkbookLayout of(Book book) {
-    return of(book, table -> true, column -> true, column -> false);
+    Set<Column> typed = new HashSet<>();
+    book.schema().tables().stream()
+        .flatMap(table -> table.columns().stream())
+        .filter(column -> WorkbookColumns.typedInto(book, column))
+        .forEach(typed::add);
+    return new WorkbookLayout(
+        book.schema(),
+        book.system(),
+        new Equations(book.schema(), Set.of(), Set.of()),
+        column -> true,
+        typed::contains);
   }
 
   /**
@@ -83,31 +100,71 @@ public final class WorkbookLayout {
       Predicate<Column> yours) {
     Set<Column> wanted = new HashSet<>();
     Set<Column> typed = new HashSet<>();
+    Set<Column> blank = new HashSet<>();
+    Set<Column> standing = new HashSet<>();
+    Set<String> empty = new HashSet<>();
     for (TableDefinition table : book.schema().tables()) {
+      boolean stands = table.columns().stream().anyMatch(there);
+      if (!stands && !used.test(table) && book.rows(table.id()) == 0) {
+        empty.add(table.id());
+      }
       for (Column column : table.columns()) {
+        if (there.test(column)) {
+          standing.add(column);
+        }
+        boolean filled = WorkbookColumns.typedInto(book, column);
         if (used.test(table) || there.test(column) || SheetsInUse.typedInto(book, column)) {
           wanted.add(column);
         }
-        if (yours.test(column) || WorkbookColumns.typedInto(book, column)) {
+        if (yours.test(column) || filled) {
           typed.add(column);
+        } else if (!there.test(column) && mayLack(table, column, used)) {
+          blank.add(column);
         }
       }
     }
     return KNOWN.computeIfAbsent(
-        new Shape(book.schema(), book.system(), wanted, typed),
-        shape ->
-            new WorkbookLayout(book.schema(), book.system(), wanted::contains, typed::contains));
+        new Shape(book.schema(), book.system(), wanted, typed, blank, standing, empty),
+        shape -> {
+          Equations equations = new Equations(book.schema(), blank, empty);
+          return new WorkbookLayout(
+              book.schema(),
+              book.system(),
+              equations,
+              column ->
+                  wanted.contains(column)
+                      && (standing.contains(column) || !leftOut(book.schema(), equations, column)),
+              typed::contains);
+        });
+  }
+
+  /** Whether a column in which nothing is typed need not stand in the workbook. */
+  private static boolean mayLack(
+      TableDefinition table, Column column, Predicate<TableDefinition> used) {
+    return column.role() == Column.Role.INPUT
+        && column.content() != Column.Content.WORDS
+        && table.takesEntries(column)
+        && !table.single()
+        && !(used.test(table) && table.needs(column));
+  }
+
+  /** Whether a reader of this garden has no use for a column. */
+  private static boolean leftOut(Schema schema, Equations equations, Column column) {
+    TableDefinition table = schema.table(column.reference().table());
+    return equations.idle(column) && !table.single() && !AtAGlance.lists(table, column);
   }
 
   private WorkbookLayout(
       Schema schema,
       UnitSystem system,
+      Equations equations,
       Predicate<Column> wantedColumns,
       Predicate<Column> typedInto) {
     this.schema = schema;
     this.system = system;
-    this.columns = new WorkbookColumns(schema, wantedColumns, typedInto);
-    this.formulas = new CellFormulas(schema, system, columns, wanted);
+    this.equations = equations;
+    this.columns = new WorkbookColumns(schema, equations, wantedColumns, typedInto);
+    this.formulas = new CellFormulas(schema, system, equations, columns, wanted);
     for (TableDefinition table : schema.tables()) {
       for (Column column : columns.of(table)) {
         if (!table.single() && table.needs(column)) {
@@ -141,8 +198,8 @@ public final class WorkbookLayout {
         .anyMatch(
             column ->
                 column.words().equals(Optional.of(new WordList.Published(table)))
-                    || schema
-                        .dependencies(column)
+                    || equations
+                        .needs(column)
                         .filter(
                             needs ->
                                 needs.published().stream()
@@ -189,9 +246,23 @@ public final class WorkbookLayout {
     };
   }
 
+  /**
+   * Says whether a person may type into a column of a sheet with many rows: into cells that hold
+   * nothing else, or over a usual value that has none beside it.
+   */
+  public boolean takesTyping(TableDefinition table, SheetColumn column) {
+    Column of = column.column().filter(table::takesEntries).orElse(null);
+    return of != null
+        && switch (column.role()) {
+          case TYPED -> true;
+          case VALUE -> of.role() == Column.Role.DEFAULTED && !columns.typed(of);
+          default -> false;
+        };
+  }
+
   /** Returns what formulas of a table call cells and columns. */
   public WorkbookNames names(TableDefinition home) {
-    return new WorkbookNames(schema, system, home, new WorkbookNames.Wanted());
+    return new WorkbookNames(schema, system, home, columns::has, new WorkbookNames.Wanted());
   }
 
   /** Returns the formula in which the value of a column stands. */
@@ -210,7 +281,7 @@ public final class WorkbookLayout {
   }
 
   private List<SheetColumn> laidOut(TableDefinition table) {
-    WorkbookNames names = new WorkbookNames(schema, system, table, wanted);
+    WorkbookNames names = new WorkbookNames(schema, system, table, columns::has, wanted);
     List<SheetColumn> values = new ArrayList<>();
     Map<Column, List<SheetColumn>> between = new LinkedHashMap<>();
     for (Column column : columns.of(table)) {

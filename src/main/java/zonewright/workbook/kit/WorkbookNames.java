@@ -1,8 +1,10 @@
 package zonewright.workbook.kit;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
@@ -40,6 +42,7 @@ public final class WorkbookNames implements SpreadsheetNames {
   private final Schema schema;
   private final UnitSystem system;
   private final TableDefinition home;
+  private final Predicate<Column> there;
   private final Wanted wanted;
 
   /** Which cells formulas ask for that no column of the design stands for. */
@@ -76,9 +79,16 @@ public final class WorkbookNames implements SpreadsheetNames {
    * Makes the names as formulas of one table use them.
    *
    * @param home the table whose cells hold the formulas
+   * @param there says which columns stand in the workbook
    * @param wanted takes note of what else must be there
    */
-  WorkbookNames(Schema schema, UnitSystem system, TableDefinition home, Wanted wanted) {
+  WorkbookNames(
+      Schema schema,
+      UnitSystem system,
+      TableDefinition home,
+      Predicate<Column> there,
+      Wanted wanted) {
+    this.there = there;
     this.schema = schema;
     this.system = system;
     this.home = home;
@@ -242,6 +252,43 @@ public final class WorkbookNames implements SpreadsheetNames {
   private String column(Column column, String heading) {
     TableDefinition table = table(column.reference());
     return table.single() ? defined(table, column) : whole(table, heading);
+  }
+
+  @Override
+  public Optional<String> constant(double value) {
+    return NamedConstant.of(value).map(NamedConstant::title);
+  }
+
+  @Override
+  public Optional<String> across(List<Reference> columns) {
+    return columns.get(0).table().equals(home.id())
+        ? neighbours(columns).map(all -> home.title() + "[[#This Row]," + all.substring(home.title().length() + 1))
+        : Optional.empty();
+  }
+
+  /** Calculated columns stand in the order of the table, with nothing else between them. */
+  @Override
+  public Optional<String> neighbours(List<Reference> columns) {
+    TableDefinition table = table(columns.get(0));
+    List<Reference> calculated =
+        table.columns().stream()
+            .filter(column -> column.role() != Column.Role.INPUT && there.test(column))
+            .map(Column::reference)
+            .toList();
+    int first = calculated.indexOf(columns.get(0));
+    boolean inOrder =
+        !table.single()
+            && first >= 0
+            && first + columns.size() <= calculated.size()
+            && calculated.subList(first, first + columns.size()).equals(columns);
+    return inOrder
+        ? Optional.of(
+            "%s[[%s]:[%s]]"
+                .formatted(
+                    table.title(),
+                    escaped(schema.column(columns.get(0)).heading(system)),
+                    escaped(schema.column(columns.get(columns.size() - 1)).heading(system))))
+        : Optional.empty();
   }
 
   @Override
