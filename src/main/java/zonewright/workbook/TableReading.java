@@ -429,9 +429,13 @@ final class TableReading {
       Headings.Found found = own == null ? headings.found().get(column) : own;
       SheetCell cell = cell(row, found);
       SheetCell used = own == null ? null : cell(row, headings.found().get(column));
-      if (SheetCell.typed(used) && SheetCell.empty(cell)) {
+      boolean over = SheetCell.typed(used) && SheetCell.empty(cell);
+      if (over) {
         found = headings.found().get(column);
         cell = used;
+      }
+      boolean ours = own == null && column.role() == Column.Role.DEFAULTED && !between.isEmpty();
+      if (over || (ours && SheetCell.typed(cell))) {
         notes.repeated(
             "yours/" + column.reference().key(),
             area.sheet().getSheetName(),

@@ -8,11 +8,15 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import zonewright.design.Facts;
@@ -88,6 +92,51 @@ class ForeignEditsTest extends ChangedGarden {
       assertThat(zone(workbook, Emitters.AREA, 0).getCellFormula()).isEqualTo("45*50");
       assertThat(zone(workbook, Emitters.ZONE_FLOW, 3).getCellFormula()).isEqualTo("7+5");
     }
+  }
+
+  @Test
+  void aValueTypedOverAUsualOneIsTakenAsYoursAndHasAColumnOfItsOwnFromThen() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              XSSFSheet zones = workbook.getSheet("Zones");
+              assertThat(Headings.of(zones)).doesNotContain("Root depth, yours (in)");
+              XSSFCell depth =
+                  zones.getRow(TableSheet.FIRST_ROW).getCell(Headings.value(zones, Plants.ROOT_DEPTH));
+              depth.removeFormula();
+              depth.setCellValue(14);
+            });
+    assertThat(entry(opened, Plants.ROOT_DEPTH, 0)).isEqualTo(new Entry.Figure(14));
+    assertThat(opened.report().lines())
+        .anyMatch(line -> line.contains("typed over Root depth was taken as yours"));
+    Path saved = folder.resolve("saved.xlsx");
+    DesignFile.save(opened.design(), saved, Optional.of(opened.kept()));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
+      XSSFSheet zones = workbook.getSheet("Zones");
+      assertThat(zone(workbook, Plants.ROOT_DEPTH, 0).getNumericCellValue()).isEqualTo(14);
+      assertThat(zones.getRow(TableSheet.FIRST_ROW).getCell(Headings.value(zones, Plants.ROOT_DEPTH)))
+          .asString()
+          .contains("yours");
+    }
+  }
+
+  @Test
+  void aColumnAddedUnderItsHeadingIsRead() throws Exception {
+    DesignFile.Opened opened =
+        after(
+            workbook -> {
+              XSSFSheet zones = workbook.getSheet("Zones");
+              XSSFTable table = zones.getTables().get(0);
+              int at = table.getEndColIndex() + 1;
+              zones.getRow(TableSheet.FIRST_ROW - 1).createCell(at).setCellValue("Head spacing (ft)");
+              zones.getRow(TableSheet.FIRST_ROW).createCell(at).setCellValue(15);
+              table.setArea(
+                  new AreaReference(
+                      table.getStartCellReference(),
+                      new CellReference(table.getEndRowIndex(), at),
+                      SpreadsheetVersion.EXCEL2007));
+            });
+    assertThat(entry(opened, Emitters.HEAD_SPACING, 0)).isEqualTo(new Entry.Figure(15));
   }
 
   /** Spreadsheets keep 65 % as 0.65 in a cell that is shown in hundredths. */

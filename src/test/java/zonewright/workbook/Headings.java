@@ -22,10 +22,16 @@ final class Headings {
     return position(sheet, column, false);
   }
 
-  private static int position(XSSFSheet sheet, Column column, boolean typed) {
+  /** Returns all headings of a sheet. */
+  static List<String> of(XSSFSheet sheet) {
     XSSFRow headings = sheet.getRow(TableSheet.FIRST_ROW - 1);
     List<String> texts = new ArrayList<>();
     headings.forEach(cell -> texts.add(cell.toString()));
+    return texts;
+  }
+
+  private static int position(XSSFSheet sheet, Column column, boolean typed) {
+    List<String> texts = of(sheet);
     for (boolean yours : typed ? new boolean[] {true, false} : new boolean[] {false}) {
       for (UnitSystem system : UnitSystem.values()) {
         String heading = column.heading(system);

@@ -161,22 +161,30 @@ class KeepingTest {
   }
 
   @Test
-  void aClosedColumnIsOpenedWhenSomebodyTypesIntoIt() throws Exception {
+  void aColumnComesWhenSomebodyTypesIntoItAndStays() throws Exception {
     DesignFile.Opened opened = DesignFile.read(mine);
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(mine))) {
-      assertThat(hidden(workbook, Emitters.HEAD_SPACING)).isTrue();
-      assertThat(hidden(workbook, Emitters.AREA)).isFalse();
+      assertThat(there(workbook, Emitters.HEAD_SPACING)).isFalse();
+      assertThat(there(workbook, Emitters.AREA)).isTrue();
     }
     Designs.type(opened.design(), Emitters.HEAD_SPACING, 0, "15 ft");
     try (XSSFWorkbook workbook = saved(opened)) {
-      assertThat(hidden(workbook, Emitters.HEAD_SPACING)).isFalse();
-      assertThat(hidden(workbook, Emitters.ROW_SPACING)).isTrue();
+      XSSFSheet zones = workbook.getSheet("Zones");
+      int spacing = Headings.typed(zones, Emitters.HEAD_SPACING);
+      assertThat(zones.isColumnHidden(spacing)).isFalse();
+      assertThat(zones.getRow(TableSheet.FIRST_ROW).getCell(spacing).getNumericCellValue())
+          .isEqualTo(15);
+      assertThat(there(workbook, Emitters.ROW_SPACING)).isFalse();
+    }
+    DesignFile.Opened again = DesignFile.read(folder.resolve("saved.xlsx"));
+    Designs.type(again.design(), Emitters.HEAD_SPACING, 0, "");
+    try (XSSFWorkbook workbook = saved(again)) {
+      assertThat(there(workbook, Emitters.HEAD_SPACING)).isTrue();
     }
   }
 
-  private static boolean hidden(XSSFWorkbook workbook, Column column) {
-    XSSFSheet zones = workbook.getSheet("Zones");
-    return zones.isColumnHidden(Headings.typed(zones, column));
+  private static boolean there(XSSFWorkbook workbook, Column column) {
+    return Headings.of(workbook.getSheet("Zones")).contains(column.heading(UnitSystem.US));
   }
 
   @Test
