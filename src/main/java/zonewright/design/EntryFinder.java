@@ -119,7 +119,7 @@ final class EntryFinder extends Finder implements CarriedOn.Cells {
   /** Says whether a cell lacks its number because one it needs does: the fault lies upstream. */
   private boolean carriedOn(int row) {
     judged = row;
-    return column.formula().map(formula -> formula.read(carriedOn)).orElse(false);
+    return column.formula().map(formula -> formula.accept(carriedOn)).orElse(false);
   }
 
   private int rowOf(Reference cell) {

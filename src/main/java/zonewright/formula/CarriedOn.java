@@ -49,47 +49,47 @@ public final class CarriedOn
 
   @Override
   public Boolean arithmetic(Formula.Arithmetic sum) {
-    return sum.left().read(this) || sum.right().read(this);
+    return sum.left().accept(this) || sum.right().accept(this);
   }
 
   @Override
   public Boolean extreme(Formula.Extreme extreme) {
-    return extreme.left().read(this) || extreme.right().read(this);
+    return extreme.left().accept(this) || extreme.right().accept(this);
   }
 
   @Override
   public Boolean rounding(Formula.Rounding rounding) {
-    return rounding.operand().read(this);
+    return rounding.operand().accept(this);
   }
 
   @Override
   public Boolean power(Formula.Power power) {
-    return power.base().read(this) || power.exponent().read(this);
+    return power.base().accept(this) || power.exponent().accept(this);
   }
 
   @Override
   public Boolean function(Formula.Function function) {
-    return function.operand().read(this);
+    return function.operand().accept(this);
   }
 
   @Override
   public Boolean measure(Formula.Measure measure) {
-    return measure.operand().read(this);
+    return measure.operand().accept(this);
   }
 
   @Override
   public Boolean choose(Formula.Choose choose) {
-    return switch (choose.condition().read(this)) {
-      case YES -> choose.then().read(this);
-      case NO -> choose.otherwise().read(this);
+    return switch (choose.condition().accept(this)) {
+      case YES -> choose.then().accept(this);
+      case NO -> choose.otherwise().accept(this);
       case LACKS_A_NUMBER -> true;
-      case UNSURE -> choose.then().read(this) && choose.otherwise().read(this);
+      case UNSURE -> choose.then().accept(this) && choose.otherwise().accept(this);
     };
   }
 
   @Override
   public Boolean nth(Formula.Nth nth) {
-    return nth.position().read(this);
+    return nth.position().accept(this);
   }
 
   @Override
@@ -104,38 +104,38 @@ public final class CarriedOn
 
   @Override
   public Boolean lookupAcross(Formula.LookupAcross lookup) {
-    return lacks(lookup.word()) || lookup.position().read(this);
+    return lacks(lookup.word()) || lookup.position().accept(this);
   }
 
   @Override
   public Boolean lookupCount(Formula.LookupCount lookup) {
-    return lacks(lookup.word()) || lookup.limit().read(this);
+    return lacks(lookup.word()) || lookup.limit().accept(this);
   }
 
   @Override
-  public Boolean gather(Formula.Aggregate gather) {
+  public Boolean aggregate(Formula.Aggregate aggregate) {
     return false;
   }
 
   @Override
   public Boolean where(Formula.Where where) {
     return where.matching().pairs().stream().anyMatch(pair -> lacks(pair.key()))
-        || where.matching().limit().map(limit -> limit.than().read(this)).orElse(false);
+        || where.matching().limit().map(limit -> limit.than().accept(this)).orElse(false);
   }
 
   @Override
-  public Boolean find(Formula.RowLookup find) {
-    return lacks(find.word());
+  public Boolean rowLookup(Formula.RowLookup lookup) {
+    return lacks(lookup.word());
   }
 
   @Override
   public Boolean pick(Formula.Pick pick) {
-    return pick.position().read(this);
+    return pick.position().accept(this);
   }
 
   @Override
   public Answer comparison(Condition.Comparison comparison) {
-    return comparison.left().read(this) || comparison.right().read(this)
+    return comparison.left().accept(this) || comparison.right().accept(this)
         ? Answer.LACKS_A_NUMBER
         : Answer.UNSURE;
   }
@@ -155,8 +155,8 @@ public final class CarriedOn
 
   @Override
   public Answer joined(Condition.Joined joined) {
-    Answer left = joined.left().read(this);
-    Answer right = joined.right().read(this);
+    Answer left = joined.left().accept(this);
+    Answer right = joined.right().accept(this);
     if (left == Answer.LACKS_A_NUMBER || right == Answer.LACKS_A_NUMBER) {
       return Answer.LACKS_A_NUMBER;
     }
@@ -169,7 +169,7 @@ public final class CarriedOn
 
   @Override
   public Answer not(Condition.Not not) {
-    Answer answer = not.condition().read(this);
+    Answer answer = not.condition().accept(this);
     return switch (answer) {
       case YES -> Answer.NO;
       case NO -> Answer.YES;

@@ -13,7 +13,7 @@ public final class ColumnProgram {
 
   /** Makes a formula of plain numbers ready; see {@link Expressed}. */
   public static ColumnProgram of(Formula plain, Workspace workspace) {
-    return new ColumnProgram(plain.read(new Kernels(workspace)));
+    return new ColumnProgram(plain.accept(new Kernels(workspace)));
   }
 
   /**
@@ -21,7 +21,7 @@ public final class ColumnProgram {
    * that no number is left only where something lacks or is wrong.
    */
   public static ColumnProgram lacking(Formula plain, Workspace workspace) {
-    return new ColumnProgram(plain.read(new Kernels(workspace, 0)));
+    return new ColumnProgram(plain.accept(new Kernels(workspace, 0)));
   }
 
   /**
@@ -29,7 +29,7 @@ public final class ColumnProgram {
    * cannot be said.
    */
   public static ColumnProgram of(Condition plain, Workspace workspace) {
-    return new ColumnProgram(plain.read(new Kernels(workspace)));
+    return new ColumnProgram(plain.accept(new Kernels(workspace)));
   }
 
   /** Fetches what does not change from row to row; to be called before a run over any blocks. */

@@ -4,14 +4,14 @@ import java.util.List;
 
 /** Something that is so or is not, for one row. */
 public sealed interface Condition {
-  /** Reads the condition. */
-  <R> R read(ConditionVisitor<R> reading);
+  /** Asks a visitor for its answer to this kind of condition. */
+  <R> R accept(ConditionVisitor<R> visitor);
 
   /** One number held against another of the same dimension. */
   record Comparison(Comparator comparator, Formula left, Formula right) implements Condition {
     @Override
-    public <R> R read(ConditionVisitor<R> reading) {
-      return reading.comparison(this);
+    public <R> R accept(ConditionVisitor<R> visitor) {
+      return visitor.comparison(this);
     }
   }
 
@@ -22,32 +22,32 @@ public sealed interface Condition {
     }
 
     @Override
-    public <R> R read(ConditionVisitor<R> reading) {
-      return reading.wordIs(this);
+    public <R> R accept(ConditionVisitor<R> visitor) {
+      return visitor.wordIs(this);
     }
   }
 
   /** The input cell is not blank. */
   record Given(Reference cell) implements Condition {
     @Override
-    public <R> R read(ConditionVisitor<R> reading) {
-      return reading.given(this);
+    public <R> R accept(ConditionVisitor<R> visitor) {
+      return visitor.given(this);
     }
   }
 
   /** Both, or at least one. */
   record Joined(boolean both, Condition left, Condition right) implements Condition {
     @Override
-    public <R> R read(ConditionVisitor<R> reading) {
-      return reading.joined(this);
+    public <R> R accept(ConditionVisitor<R> visitor) {
+      return visitor.joined(this);
     }
   }
 
   /** Not so. */
   record Not(Condition condition) implements Condition {
     @Override
-    public <R> R read(ConditionVisitor<R> reading) {
-      return reading.not(this);
+    public <R> R accept(ConditionVisitor<R> visitor) {
+      return visitor.not(this);
     }
   }
 

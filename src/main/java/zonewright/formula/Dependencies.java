@@ -21,14 +21,14 @@ public final class Dependencies implements FormulaVisitor<Void>, ConditionVisito
   /** Returns what {@code formula} depends on. */
   public static Dependencies of(Formula formula) {
     Dependencies dependencies = new Dependencies();
-    formula.read(dependencies);
+    formula.accept(dependencies);
     return dependencies;
   }
 
   /** Returns what {@code condition} depends on. */
   public static Dependencies of(Condition condition) {
     Dependencies dependencies = new Dependencies();
-    condition.read(dependencies);
+    condition.accept(dependencies);
     return dependencies;
   }
 
@@ -75,48 +75,48 @@ public final class Dependencies implements FormulaVisitor<Void>, ConditionVisito
 
   @Override
   public Void arithmetic(Formula.Arithmetic sum) {
-    sum.left().read(this);
-    return sum.right().read(this);
+    sum.left().accept(this);
+    return sum.right().accept(this);
   }
 
   @Override
   public Void extreme(Formula.Extreme extreme) {
-    extreme.left().read(this);
-    return extreme.right().read(this);
+    extreme.left().accept(this);
+    return extreme.right().accept(this);
   }
 
   @Override
   public Void rounding(Formula.Rounding rounding) {
-    return rounding.operand().read(this);
+    return rounding.operand().accept(this);
   }
 
   @Override
   public Void power(Formula.Power power) {
-    power.base().read(this);
-    return power.exponent().read(this);
+    power.base().accept(this);
+    return power.exponent().accept(this);
   }
 
   @Override
   public Void function(Formula.Function function) {
-    return function.operand().read(this);
+    return function.operand().accept(this);
   }
 
   @Override
   public Void measure(Formula.Measure measure) {
-    return measure.operand().read(this);
+    return measure.operand().accept(this);
   }
 
   @Override
   public Void choose(Formula.Choose choose) {
-    choose.condition().read(this);
-    choose.then().read(this);
-    return choose.otherwise().read(this);
+    choose.condition().accept(this);
+    choose.then().accept(this);
+    return choose.otherwise().accept(this);
   }
 
   @Override
   public Void nth(Formula.Nth nth) {
-    nth.position().read(this);
-    nth.options().forEach(option -> option.read(this));
+    nth.position().accept(this);
+    nth.options().forEach(option -> option.accept(this));
     return null;
   }
 
@@ -136,19 +136,19 @@ public final class Dependencies implements FormulaVisitor<Void>, ConditionVisito
   public Void lookupAcross(Formula.LookupAcross lookup) {
     cells.add(lookup.word());
     published.addAll(lookup.columns());
-    return lookup.position().read(this);
+    return lookup.position().accept(this);
   }
 
   @Override
   public Void lookupCount(Formula.LookupCount lookup) {
     cells.add(lookup.word());
     published.addAll(lookup.columns());
-    return lookup.limit().read(this);
+    return lookup.limit().accept(this);
   }
 
   @Override
-  public Void gather(Formula.Aggregate gather) {
-    columns.add(gather.column());
+  public Void aggregate(Formula.Aggregate aggregate) {
+    columns.add(aggregate.column());
     return null;
   }
 
@@ -166,29 +166,29 @@ public final class Dependencies implements FormulaVisitor<Void>, ConditionVisito
         .ifPresent(
             limit -> {
               columns.add(limit.column());
-              limit.than().read(this);
+              limit.than().accept(this);
             });
     return null;
   }
 
   @Override
-  public Void find(Formula.RowLookup find) {
-    columns.add(find.column());
-    cells.add(find.word());
-    finds.add(find);
+  public Void rowLookup(Formula.RowLookup lookup) {
+    columns.add(lookup.column());
+    cells.add(lookup.word());
+    finds.add(lookup);
     return null;
   }
 
   @Override
   public Void pick(Formula.Pick pick) {
     columns.add(pick.column());
-    return pick.position().read(this);
+    return pick.position().accept(this);
   }
 
   @Override
   public Void comparison(Condition.Comparison comparison) {
-    comparison.left().read(this);
-    return comparison.right().read(this);
+    comparison.left().accept(this);
+    return comparison.right().accept(this);
   }
 
   @Override
@@ -206,12 +206,12 @@ public final class Dependencies implements FormulaVisitor<Void>, ConditionVisito
 
   @Override
   public Void joined(Condition.Joined joined) {
-    joined.left().read(this);
-    return joined.right().read(this);
+    joined.left().accept(this);
+    return joined.right().accept(this);
   }
 
   @Override
   public Void not(Condition.Not not) {
-    return not.condition().read(this);
+    return not.condition().accept(this);
   }
 }

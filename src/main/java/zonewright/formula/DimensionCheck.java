@@ -13,11 +13,11 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   private DimensionCheck() {}
 
   static Dimension of(Formula formula) {
-    return formula.read(new DimensionCheck()).dimension();
+    return formula.accept(new DimensionCheck()).dimension();
   }
 
   static void of(Condition condition) {
-    condition.read(new DimensionCheck());
+    condition.accept(new DimensionCheck());
   }
 
   private static Found found(Dimension dimension) {
@@ -25,8 +25,8 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   }
 
   private Found alike(Formula left, Formula right, String verb) {
-    Found first = left.read(this);
-    Found second = right.read(this);
+    Found first = left.accept(this);
+    Found second = right.accept(this);
     if (first.any() || second.any()) {
       return first.any() ? second : first;
     }
@@ -39,7 +39,7 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   }
 
   private Found pure(Formula formula, String where) {
-    Found found = formula.read(this);
+    Found found = formula.accept(this);
     if (!found.any() && !found.dimension().equals(Dimension.NONE)) {
       throw new IllegalArgumentException(
           where + " takes a pure number, not " + found.dimension().inWords());
@@ -68,7 +68,7 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   }
 
   private Dimension made(Formula formula) {
-    return formula.read(this).dimension();
+    return formula.accept(this).dimension();
   }
 
   @Override
@@ -78,7 +78,7 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
 
   @Override
   public Found rounding(Formula.Rounding rounding) {
-    Found found = rounding.operand().read(this);
+    Found found = rounding.operand().accept(this);
     if (!found.dimension().equals(rounding.unit().dimension())) {
       throw new IllegalArgumentException(
           "cannot round %s to whole %s"
@@ -96,13 +96,13 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   @Override
   public Found function(Formula.Function function) {
     return function.kind().keepsUnit()
-        ? function.operand().read(this)
+        ? function.operand().accept(this)
         : pure(function.operand(), function.kind().words().strip());
   }
 
   @Override
   public Found measure(Formula.Measure measure) {
-    Found found = measure.operand().read(this);
+    Found found = measure.operand().accept(this);
     if (!found.dimension().equals(measure.unit().dimension())) {
       throw new IllegalArgumentException(
           "cannot measure %s in %s"
@@ -113,7 +113,7 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
 
   @Override
   public Found choose(Formula.Choose choose) {
-    choose.condition().read(this);
+    choose.condition().accept(this);
     return alike(choose.then(), choose.otherwise(), "choose between");
   }
 
@@ -150,9 +150,9 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   }
 
   @Override
-  public Found gather(Formula.Aggregate gather) {
-    return gather.aggregation().keepsUnit()
-        ? found(gather.column().kind().dimension())
+  public Found aggregate(Formula.Aggregate aggregate) {
+    return aggregate.aggregation().keepsUnit()
+        ? found(aggregate.column().kind().dimension())
         : found(Dimension.NONE);
   }
 
@@ -166,8 +166,8 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
   }
 
   @Override
-  public Found find(Formula.RowLookup find) {
-    return found(find.column().kind().dimension());
+  public Found rowLookup(Formula.RowLookup lookup) {
+    return found(lookup.column().kind().dimension());
   }
 
   @Override
@@ -194,14 +194,14 @@ final class DimensionCheck implements FormulaVisitor<DimensionCheck.Found>, Cond
 
   @Override
   public Void joined(Condition.Joined joined) {
-    joined.left().read(this);
-    joined.right().read(this);
+    joined.left().accept(this);
+    joined.right().accept(this);
     return null;
   }
 
   @Override
   public Void not(Condition.Not not) {
-    not.condition().read(this);
+    not.condition().accept(this);
     return null;
   }
 }

@@ -67,14 +67,14 @@ public final class Explainer
   /** Explains {@code plain}, a formula of plain numbers, for {@code cell}. */
   public static Explanation explain(Formula plain, KnownRow row, Outcome.CellName cell) {
     Explainer explainer = new Explainer(row, cell);
-    Part part = plain.read(explainer);
+    Part part = plain.accept(explainer);
     List<String> notes = explainer.notes.stream().map(Supplier::get).toList();
     return new Explanation(part.outcome(), explainer.as(cell.column(), part).words(), notes);
   }
 
   /** Returns what {@link #explain} says a cell comes to, without putting words together. */
   public static Outcome outcome(Formula plain, KnownRow row, Outcome.CellName cell) {
-    return plain.read(new Explainer(row, cell)).outcome();
+    return plain.accept(new Explainer(row, cell)).outcome();
   }
 
   /**
@@ -82,7 +82,7 @@ public final class Explainer
    * be said.
    */
   public static boolean holds(Condition plain, KnownRow row, Outcome.CellName cell) {
-    return plain.read(new Explainer(row, cell)).holds();
+    return plain.accept(new Explainer(row, cell)).holds();
   }
 
   private Outcome joined(Outcome left, Outcome right, DoubleBinaryOperator operation) {
@@ -160,8 +160,8 @@ public final class Explainer
 
   @Override
   public Part arithmetic(Formula.Arithmetic sum) {
-    Part left = sum.left().read(this);
-    Part right = sum.right().read(this);
+    Part left = sum.left().accept(this);
+    Part right = sum.right().accept(this);
     Operator operator = sum.operator();
     if (operator.rank() == 2 && one(right)) {
       return new Part(joined(left.outcome(), right.outcome(), operator::of), left.text());
@@ -181,8 +181,8 @@ public final class Explainer
 
   @Override
   public Part extreme(Formula.Extreme extreme) {
-    Part left = extreme.left().read(this);
-    Part right = extreme.right().read(this);
+    Part left = extreme.left().accept(this);
+    Part right = extreme.right().accept(this);
     boolean largest = extreme.largest();
     Outcome outcome =
         joined(left.outcome(), right.outcome(), largest ? Numbers::larger : Numbers::smaller);
@@ -191,7 +191,7 @@ public final class Explainer
 
   @Override
   public Part rounding(Formula.Rounding rounding) {
-    Part operand = rounding.operand().read(this);
+    Part operand = rounding.operand().accept(this);
     return new Part(
         changed(operand.outcome(), rounding.way()::of),
         new Text(
@@ -225,8 +225,8 @@ public final class Explainer
 
   @Override
   public Part power(Formula.Power power) {
-    Part base = power.base().read(this);
-    Part exponent = power.exponent().read(this);
+    Part base = power.base().accept(this);
+    Part exponent = power.exponent().accept(this);
     return new Part(
         joined(base.outcome(), exponent.outcome(), Numbers::power),
         Text.power(base.text(), exponent.text()));
@@ -234,7 +234,7 @@ public final class Explainer
 
   @Override
   public Part function(Formula.Function function) {
-    Part operand = function.operand().read(this);
+    Part operand = function.operand().accept(this);
     return new Part(
         changed(operand.outcome(), function.kind()::of),
         Text.closed(() -> function.kind().words() + "(" + operand.text().words() + ")"));
@@ -242,17 +242,17 @@ public final class Explainer
 
   @Override
   public Part measure(Formula.Measure measure) {
-    return measure.operand().read(this);
+    return measure.operand().accept(this);
   }
 
   @Override
   public Part choose(Formula.Choose choose) {
-    Held held = choose.condition().read(this);
+    Held held = choose.condition().accept(this);
     notes.add(() -> held.text().get() + (held.known() ? held.holds() ? ": yes" : ": no" : ""));
     if (!held.known()) {
       return new Part(stillNeeded(held.outcome(), choose), Text.closed("not known"));
     }
-    return (held.holds() ? choose.then() : choose.otherwise()).read(this);
+    return (held.holds() ? choose.then() : choose.otherwise()).accept(this);
   }
 
   /**
@@ -266,7 +266,7 @@ public final class Explainer
     Outcome all = reason;
     int told = notes.size();
     for (Formula branch : List.of(choose.then(), choose.otherwise())) {
-      Outcome outcome = branch.read(this).outcome();
+      Outcome outcome = branch.accept(this).outcome();
       all = outcome instanceof Outcome.Missing ? worse(all, outcome) : all;
     }
     notes.subList(told, notes.size()).clear();
@@ -275,7 +275,7 @@ public final class Explainer
 
   @Override
   public Part nth(Formula.Nth nth) {
-    Part position = nth.position().read(this);
+    Part position = nth.position().accept(this);
     if (!(position.outcome() instanceof Outcome.Amount amount)) {
       return position;
     }
@@ -285,7 +285,7 @@ public final class Explainer
           new Outcome.Refused(cell, none.formatted(nth.options().size(), position.text().words())),
           position.text());
     }
-    return nth.options().get((int) amount.value() - 1).read(this);
+    return nth.options().get((int) amount.value() - 1).accept(this);
   }
 
   @Override
@@ -316,7 +316,7 @@ public final class Explainer
 
   @Override
   public Part lookupAcross(Formula.LookupAcross lookup) {
-    Part position = lookup.position().read(this);
+    Part position = lookup.position().accept(this);
     double at = position.outcome().number();
     if (!(at >= 1 && at < lookup.columns().size() + 1)) {
       Outcome outcome =
@@ -330,7 +330,7 @@ public final class Explainer
 
   @Override
   public Part lookupCount(Formula.LookupCount lookup) {
-    Part limit = lookup.limit().read(this);
+    Part limit = lookup.limit().accept(this);
     if (!(limit.outcome() instanceof Outcome.Amount most)) {
       return limit;
     }
@@ -367,13 +367,13 @@ public final class Explainer
   }
 
   @Override
-  public Part gather(Formula.Aggregate gather) {
-    Outcome outcome = row.gathered(gather);
-    Supplier<String> words = () -> gather.aggregation().words() + " " + gather.column().name();
+  public Part aggregate(Formula.Aggregate aggregate) {
+    Outcome outcome = row.gathered(aggregate);
+    Supplier<String> words = () -> aggregate.aggregation().words() + " " + aggregate.column().name();
     return new Part(
         outcome,
-        gather.aggregation().keepsUnit()
-            ? total(gather.column(), outcome, row, words)
+        aggregate.aggregation().keepsUnit()
+            ? total(aggregate.column(), outcome, row, words)
             : counted(outcome, words));
   }
 
@@ -387,7 +387,7 @@ public final class Explainer
       held = key instanceof Outcome.Words ? held : worse(held, key);
     }
     if (matching.limit().isPresent()) {
-      than = matching.limit().get().than().read(this).outcome();
+      than = matching.limit().get().than().accept(this).outcome();
       held = worse(held, than);
     }
     Outcome outcome = held instanceof Outcome.Amount ? row.matched(where, than.number()) : held;
@@ -400,15 +400,15 @@ public final class Explainer
   }
 
   @Override
-  public Part find(Formula.RowLookup find) {
-    Outcome word = row.outcome(find.word());
-    Outcome outcome = word instanceof Outcome.Words ? row.found(find) : word;
-    return new Part(outcome, Text.number(() -> printed(find.column(), outcome)));
+  public Part rowLookup(Formula.RowLookup lookup) {
+    Outcome word = row.outcome(lookup.word());
+    Outcome outcome = word instanceof Outcome.Words ? row.found(lookup) : word;
+    return new Part(outcome, Text.number(() -> printed(lookup.column(), outcome)));
   }
 
   @Override
   public Part pick(Formula.Pick pick) {
-    Part position = pick.position().read(this);
+    Part position = pick.position().accept(this);
     if (!(position.outcome() instanceof Outcome.Amount amount)) {
       return position;
     }
@@ -422,8 +422,8 @@ public final class Explainer
 
   @Override
   public Held comparison(Condition.Comparison comparison) {
-    Part left = comparison.left().read(this);
-    Part right = comparison.right().read(this);
+    Part left = comparison.left().accept(this);
+    Part right = comparison.right().accept(this);
     Comparator comparator = comparison.comparator();
     return new Held(
         joined(
@@ -467,8 +467,8 @@ public final class Explainer
 
   @Override
   public Held joined(Condition.Joined joined) {
-    Held left = joined.left().read(this);
-    Held right = joined.right().read(this);
+    Held left = joined.left().accept(this);
+    Held right = joined.right().accept(this);
     return new Held(
         joined(left.outcome(), right.outcome(), joined.both() ? Numbers::smaller : Numbers::larger),
         () ->
@@ -484,7 +484,7 @@ public final class Explainer
 
   @Override
   public Held not(Condition.Not not) {
-    Held held = not.condition().read(this);
+    Held held = not.condition().accept(this);
     return new Held(
         changed(held.outcome(), value -> 1 - value), () -> "not (" + held.text().get() + ")");
   }

@@ -35,13 +35,13 @@ public final class Expressed
 
   /** Returns {@code formula} as plain numbers of {@code system}, its result in {@code unit}. */
   public static Formula in(Formula formula, UnitSystem system, Unit unit) {
-    return brought(formula.read(new Expressed(system)), unit.size());
+    return brought(formula.accept(new Expressed(system)), unit.size());
   }
 
   /** Returns {@code condition} as plain numbers of {@code system}. */
   public static Condition in(Condition condition, UnitSystem system) {
     DimensionCheck.of(condition);
-    return condition.read(new Expressed(system));
+    return condition.accept(new Expressed(system));
   }
 
   private static Formula brought(Scaled scaled, Scale target) {
@@ -89,15 +89,15 @@ public final class Expressed
   }
 
   private Formula pure(Formula formula) {
-    return brought(formula.read(this), Scale.ONE);
+    return brought(formula.accept(this), Scale.ONE);
   }
 
   /** Two formulas on one scale: that of the first, unless only the second has a unit to keep. */
   private record Pair(Formula left, Formula right, Scale scale) {}
 
   private Pair together(Formula left, Formula right) {
-    Scaled first = left.read(this);
-    Scaled second = right.read(this);
+    Scaled first = left.accept(this);
+    Scaled second = right.accept(this);
     Scale scale = free(first.plain()) ? second.scale() : first.scale();
     return new Pair(brought(first, scale), brought(second, scale), scale);
   }
@@ -128,8 +128,8 @@ public final class Expressed
       return new Scaled(
           new Formula.Arithmetic(sum.operator(), pair.left(), pair.right()), pair.scale());
     }
-    Scaled left = sum.left().read(this);
-    Scaled right = sum.right().read(this);
+    Scaled left = sum.left().accept(this);
+    Scaled right = sum.right().accept(this);
     Scale scale =
         sum.operator() == Operator.TIMES
             ? left.scale().times(right.scale())
@@ -147,7 +147,7 @@ public final class Expressed
   @Override
   public Scaled rounding(Formula.Rounding rounding) {
     Scale scale = rounding.unit().size();
-    Formula operand = brought(rounding.operand().read(this), scale);
+    Formula operand = brought(rounding.operand().accept(this), scale);
     return new Scaled(new Formula.Rounding(rounding.way(), operand, Units.ONE), scale);
   }
 
@@ -158,7 +158,7 @@ public final class Expressed
 
   @Override
   public Scaled function(Formula.Function function) {
-    Scaled operand = function.operand().read(this);
+    Scaled operand = function.operand().accept(this);
     Scale scale = function.kind().keepsUnit() ? operand.scale() : Scale.ONE;
     return new Scaled(new Formula.Function(function.kind(), brought(operand, scale)), scale);
   }
@@ -173,13 +173,13 @@ public final class Expressed
         return new Scaled(brought(new Scaled(above, own.size()), measure.unit().size()), Scale.ONE);
       }
     }
-    return new Scaled(brought(measure.operand().read(this), measure.unit().size()), Scale.ONE);
+    return new Scaled(brought(measure.operand().accept(this), measure.unit().size()), Scale.ONE);
   }
 
   @Override
   public Scaled choose(Formula.Choose choose) {
     Pair pair = together(choose.then(), choose.otherwise());
-    Condition condition = choose.condition().read(this);
+    Condition condition = choose.condition().accept(this);
     return new Scaled(new Formula.Choose(condition, pair.left(), pair.right()), pair.scale());
   }
 
@@ -187,13 +187,13 @@ public final class Expressed
   public Scaled nth(Formula.Nth nth) {
     Scale scale =
         nth.options().stream()
-            .map(option -> option.read(this))
+            .map(option -> option.accept(this))
             .filter(option -> !free(option.plain()))
             .findFirst()
-            .orElseGet(() -> nth.options().get(0).read(this))
+            .orElseGet(() -> nth.options().get(0).accept(this))
             .scale();
     Formula.Nth plain = new Formula.Nth(pure(nth.position()), nth.options());
-    return new Scaled(each(plain, option -> brought(option.read(this), scale)), scale);
+    return new Scaled(each(plain, option -> brought(option.accept(this), scale)), scale);
   }
 
   @Override
@@ -219,15 +219,15 @@ public final class Expressed
     Scale scale = lookup.columns().get(0).kind().unit(system).size();
     return new Scaled(
         new Formula.LookupCount(
-            lookup.word(), lookup.columns(), brought(lookup.limit().read(this), scale)),
+            lookup.word(), lookup.columns(), brought(lookup.limit().accept(this), scale)),
         Scale.ONE);
   }
 
   @Override
-  public Scaled gather(Formula.Aggregate gather) {
+  public Scaled aggregate(Formula.Aggregate aggregate) {
     return new Scaled(
-        gather,
-        gather.aggregation().keepsUnit() ? gather.column().kind().unit(system).size() : Scale.ONE);
+        aggregate,
+        aggregate.aggregation().keepsUnit() ? aggregate.column().kind().unit(system).size() : Scale.ONE);
   }
 
   @Override
@@ -248,8 +248,8 @@ public final class Expressed
   }
 
   @Override
-  public Scaled find(Formula.RowLookup find) {
-    return new Scaled(find, find.column().kind().unit(system).size());
+  public Scaled rowLookup(Formula.RowLookup lookup) {
+    return new Scaled(lookup, lookup.column().kind().unit(system).size());
   }
 
   @Override
@@ -277,11 +277,11 @@ public final class Expressed
 
   @Override
   public Condition joined(Condition.Joined joined) {
-    return new Condition.Joined(joined.both(), joined.left().read(this), joined.right().read(this));
+    return new Condition.Joined(joined.both(), joined.left().accept(this), joined.right().accept(this));
   }
 
   @Override
   public Condition not(Condition.Not not) {
-    return new Condition.Not(not.condition().read(this));
+    return new Condition.Not(not.condition().accept(this));
   }
 }

@@ -21,10 +21,10 @@ public sealed interface Formula extends Term {
   }
 
   /**
-   * Reads the tree; every kind of node has its own answer, so that a new kind does not compile
-   * until each reading knows it.
+   * Asks a visitor; every kind of node has its own answer, so that a new kind does not compile
+   * until each visitor knows it.
    */
-  <R> R read(FormulaVisitor<R> reading);
+  <R> R accept(FormulaVisitor<R> visitor);
 
   /** A number in its unit. */
   record Constant(double value, Unit unit) implements Formula {
@@ -35,56 +35,56 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.constant(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.constant(this);
     }
   }
 
   /** The cell of the same row, or the one cell of a one-row table. */
   record Cell(Reference reference) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.cell(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.cell(this);
     }
   }
 
   /** A sum, difference, product or quotient. */
   record Arithmetic(Operator operator, Formula left, Formula right) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.arithmetic(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.arithmetic(this);
     }
   }
 
   /** The smaller or the larger of two. */
   record Extreme(boolean largest, Formula left, Formula right) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.extreme(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.extreme(this);
     }
   }
 
   /** A whole number of {@code unit}; see {@link Numbers}. */
   record Rounding(RoundingWay way, Formula operand, Unit unit) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.rounding(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.rounding(this);
     }
   }
 
   /** A power; both sides are pure numbers and the base is 0 or more. */
   record Power(Formula base, Formula exponent) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.power(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.power(this);
     }
   }
 
   /** A function of one number; see {@link FunctionKind}. */
   record Function(FunctionKind kind, Formula operand) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.function(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.function(this);
     }
   }
 
@@ -94,16 +94,16 @@ public sealed interface Formula extends Term {
    */
   record Measure(Formula operand, Unit unit) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.measure(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.measure(this);
     }
   }
 
   /** One of two, by a condition. The branch not taken does not count: it may lack what it needs. */
   record Choose(Condition condition, Formula then, Formula otherwise) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.choose(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.choose(this);
     }
   }
 
@@ -114,8 +114,8 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.nth(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.nth(this);
     }
   }
 
@@ -129,16 +129,16 @@ public sealed interface Formula extends Term {
    */
   record Nothing(String shown, String because, boolean fault) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.nothing(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.nothing(this);
     }
   }
 
   /** The number that a reference table gives for the word in a cell. */
   record Lookup(Reference word, ReferenceTable.Numbers column) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.lookup(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.lookup(this);
     }
   }
 
@@ -153,8 +153,8 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.lookupAcross(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.lookupAcross(this);
     }
   }
 
@@ -166,16 +166,16 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.lookupCount(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.lookupCount(this);
     }
   }
 
   /** One number from a whole column of another table. */
   record Aggregate(Aggregation aggregation, Reference column) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.gather(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.aggregate(this);
     }
   }
 
@@ -185,8 +185,8 @@ public sealed interface Formula extends Term {
    */
   record Where(WhereKind kind, Reference column, Matching matching) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.where(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.where(this);
     }
   }
 
@@ -209,16 +209,16 @@ public sealed interface Formula extends Term {
     }
 
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.find(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.rowLookup(this);
     }
   }
 
   /** The number in the {@code position}-th row of another table's column, counted from 1. */
   record Pick(Reference column, Formula position) implements Formula {
     @Override
-    public <R> R read(FormulaVisitor<R> reading) {
-      return reading.pick(this);
+    public <R> R accept(FormulaVisitor<R> visitor) {
+      return visitor.pick(this);
     }
   }
 

@@ -30,11 +30,11 @@ public interface FormulaVisitor<R> {
 
   R lookupCount(Formula.LookupCount lookup);
 
-  R gather(Formula.Aggregate gather);
+  R aggregate(Formula.Aggregate aggregate);
 
   R where(Formula.Where where);
 
-  R find(Formula.RowLookup find);
+  R rowLookup(Formula.RowLookup lookup);
 
   R pick(Formula.Pick pick);
 }

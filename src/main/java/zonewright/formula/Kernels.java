@@ -48,55 +48,55 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
 
   @Override
   public Kernel arithmetic(Formula.Arithmetic sum) {
-    Kernel left = sum.left().read(this);
-    Kernel right = sum.right().read(this);
+    Kernel left = sum.left().accept(this);
+    Kernel right = sum.right().accept(this);
     return same(ArithmeticKernels.of(sum.operator(), left, right), left, right);
   }
 
   @Override
   public Kernel extreme(Formula.Extreme extreme) {
-    Kernel left = extreme.left().read(this);
-    Kernel right = extreme.right().read(this);
+    Kernel left = extreme.left().accept(this);
+    Kernel right = extreme.right().accept(this);
     return same(new ArithmeticKernels.Extreme(extreme.largest(), left, right), left, right);
   }
 
   @Override
   public Kernel rounding(Formula.Rounding rounding) {
-    Kernel operand = rounding.operand().read(this);
+    Kernel operand = rounding.operand().accept(this);
     return same(new ArithmeticKernels.Rounding(rounding.way(), operand), operand);
   }
 
   @Override
   public Kernel power(Formula.Power power) {
-    Kernel base = power.base().read(this);
-    Kernel exponent = power.exponent().read(this);
+    Kernel base = power.base().accept(this);
+    Kernel exponent = power.exponent().accept(this);
     return same(new ArithmeticKernels.Power(base, exponent), base, exponent);
   }
 
   @Override
   public Kernel function(Formula.Function function) {
-    Kernel operand = function.operand().read(this);
+    Kernel operand = function.operand().accept(this);
     return same(new ArithmeticKernels.Function(function.kind(), operand), operand);
   }
 
   @Override
   public Kernel measure(Formula.Measure measure) {
-    return measure.operand().read(this);
+    return measure.operand().accept(this);
   }
 
   @Override
   public Kernel choose(Formula.Choose choose) {
-    Kernel condition = choose.condition().read(this);
-    Kernel then = choose.then().read(this);
-    Kernel otherwise = choose.otherwise().read(this);
+    Kernel condition = choose.condition().accept(this);
+    Kernel then = choose.then().accept(this);
+    Kernel otherwise = choose.otherwise().accept(this);
     return same(
         new ConditionKernels.Choose(condition, then, otherwise), condition, then, otherwise);
   }
 
   @Override
   public Kernel nth(Formula.Nth nth) {
-    Kernel position = nth.position().read(this);
-    List<Kernel> options = nth.options().stream().map(option -> option.read(this)).toList();
+    Kernel position = nth.position().accept(this);
+    List<Kernel> options = nth.options().stream().map(option -> option.accept(this)).toList();
     List<Kernel> parts = new ArrayList<>(options);
     parts.add(position);
     return same(new NthKernel(position, options), parts.toArray(Kernel[]::new));
@@ -117,7 +117,7 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
   @Override
   public Kernel lookupAcross(Formula.LookupAcross lookup) {
     Kernel word = cells(lookup.word());
-    Kernel position = lookup.position().read(this);
+    Kernel position = lookup.position().accept(this);
     return same(
         new WholeColumnKernels.FromGrid(grid(lookup.columns()), word, position), word, position);
   }
@@ -125,7 +125,7 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
   @Override
   public Kernel lookupCount(Formula.LookupCount lookup) {
     Kernel word = cells(lookup.word());
-    Kernel limit = lookup.limit().read(this);
+    Kernel limit = lookup.limit().accept(this);
     return same(
         new WholeColumnKernels.CountBelow(grid(lookup.columns()), word, limit), word, limit);
   }
@@ -137,11 +137,11 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
   }
 
   @Override
-  public Kernel gather(Formula.Aggregate gather) {
+  public Kernel aggregate(Formula.Aggregate aggregate) {
     return new WholeColumnKernels.Aggregate(
-        gather.aggregation(),
-        workspace.column(gather.column()),
-        workspace.counted(gather.column()));
+        aggregate.aggregation(),
+        workspace.column(aggregate.column()),
+        workspace.counted(aggregate.column()));
   }
 
   @Override
@@ -152,7 +152,7 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
     WhereKernel.Limited limited = null;
     if (matching.limit().isPresent()) {
       Matching.Limit limit = matching.limit().get();
-      Kernel than = limit.than().read(this);
+      Kernel than = limit.than().accept(this);
       parts.add(than);
       limited =
           new WhereKernel.Limited(workspace.column(limit.column()), limit, than, own(matching));
@@ -178,22 +178,22 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
   }
 
   @Override
-  public Kernel find(Formula.RowLookup find) {
-    Kernel word = cells(find.word());
-    return same(new WholeColumnKernels.Pick(workspace.column(find.column()), word, 0), word);
+  public Kernel rowLookup(Formula.RowLookup lookup) {
+    Kernel word = cells(lookup.word());
+    return same(new WholeColumnKernels.Pick(workspace.column(lookup.column()), word, 0), word);
   }
 
   @Override
   public Kernel pick(Formula.Pick pick) {
-    Kernel position = pick.position().read(this);
+    Kernel position = pick.position().accept(this);
     return same(
         new WholeColumnKernels.Pick(workspace.column(pick.column()), position, 1), position);
   }
 
   @Override
   public Kernel comparison(Condition.Comparison comparison) {
-    Kernel left = comparison.left().read(this);
-    Kernel right = comparison.right().read(this);
+    Kernel left = comparison.left().accept(this);
+    Kernel right = comparison.right().accept(this);
     return same(new ConditionKernels.Comparison(comparison.comparator(), left, right), left, right);
   }
 
@@ -216,14 +216,14 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
 
   @Override
   public Kernel joined(Condition.Joined joined) {
-    Kernel left = joined.left().read(this);
-    Kernel right = joined.right().read(this);
+    Kernel left = joined.left().accept(this);
+    Kernel right = joined.right().accept(this);
     return same(new ArithmeticKernels.Extreme(!joined.both(), left, right), left, right);
   }
 
   @Override
   public Kernel not(Condition.Not not) {
-    Kernel condition = not.condition().read(this);
+    Kernel condition = not.condition().accept(this);
     return same(
         ArithmeticKernels.of(Operator.MINUS, new WholeColumnKernels.Constant(1), condition),
         condition);

@@ -14,7 +14,7 @@ public interface KnownRow {
   String shown(Reference column, double value);
 
   /** Returns what a whole column comes to. */
-  Outcome gathered(Formula.Aggregate gather);
+  Outcome gathered(Formula.Aggregate aggregate);
 
   /**
    * Returns what the rows that match this one come to.
@@ -23,8 +23,8 @@ public interface KnownRow {
    */
   Outcome matched(Formula.Where where, double than);
 
-  /** Returns what the row of the name in {@code find}'s cell holds; the cell holds a name. */
-  Outcome found(Formula.RowLookup find);
+  /** Returns what the row of the name in {@code lookup}'s cell holds; the cell holds a name. */
+  Outcome found(Formula.RowLookup lookup);
 
   /** Returns how many rows the table of a column has. */
   int rows(Reference column);

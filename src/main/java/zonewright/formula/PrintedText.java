@@ -27,17 +27,17 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
 
   /** Returns the formula of a column in names and signs. */
   public static String of(Formula formula, QuantityKind result) {
-    return formula.read(new PrintedText(result)).words();
+    return formula.accept(new PrintedText(result)).words();
   }
 
   /** Returns a part of a formula in names and signs. */
   public static String of(Formula formula) {
-    return formula.read(INSIDE).words();
+    return formula.accept(INSIDE).words();
   }
 
   /** Returns {@code condition} in names and signs. */
   public static String of(Condition condition) {
-    return condition.read(INSIDE);
+    return condition.accept(INSIDE);
   }
 
   /** Nothing is nothing in every unit; a share and a time are written as the cell shows them. */
@@ -67,12 +67,12 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
   public Text arithmetic(Formula.Arithmetic sum) {
     String sign = " " + sum.operator().printed() + " ";
     return Text.joined(
-        sum.left().read(INSIDE), sign, sum.right().read(INSIDE), sum.operator().rank());
+        sum.left().accept(INSIDE), sign, sum.right().accept(INSIDE), sum.operator().rank());
   }
 
   @Override
   public Text extreme(Formula.Extreme extreme) {
-    return Text.extreme(extreme.largest(), extreme.left().read(this), extreme.right().read(this));
+    return Text.extreme(extreme.largest(), extreme.left().accept(this), extreme.right().accept(this));
   }
 
   @Override
@@ -81,7 +81,7 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
     return new Text(
         "%s, %s to %s"
             .formatted(
-                rounding.operand().read(this).onLeft(1),
+                rounding.operand().accept(this).onLeft(1),
                 rounding.way().words(),
                 unit.isEmpty() ? "a whole number" : "a whole number of " + unit),
         0);
@@ -89,18 +89,18 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
 
   @Override
   public Text power(Formula.Power power) {
-    return Text.power(power.base().read(INSIDE), power.exponent().read(INSIDE));
+    return Text.power(power.base().accept(INSIDE), power.exponent().accept(INSIDE));
   }
 
   @Override
   public Text function(Formula.Function function) {
     return Text.closed(
-        function.kind().words() + "(" + function.operand().read(INSIDE).words() + ")");
+        function.kind().words() + "(" + function.operand().accept(INSIDE).words() + ")");
   }
 
   @Override
   public Text measure(Formula.Measure measure) {
-    Text operand = measure.operand().read(INSIDE);
+    Text operand = measure.operand().accept(INSIDE);
     boolean angle = measure.unit().equals(Units.ONE) && angle(measure.operand());
     String unit = angle ? "radians" : measure.unit().inWords();
     return unit.isEmpty() ? operand : Text.closed(operand.onLeft(Text.CLOSED) + " in " + unit);
@@ -115,20 +115,20 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
     return new Text(
         "if %s: %s; otherwise: %s"
             .formatted(
-                choose.condition().read(this),
-                choose.then().read(this).words(),
-                choose.otherwise().read(this).words()),
+                choose.condition().accept(this),
+                choose.then().accept(this).words(),
+                choose.otherwise().accept(this).words()),
         0);
   }
 
   @Override
   public Text nth(Formula.Nth nth) {
-    List<String> options = nth.options().stream().map(each -> each.read(this).words()).toList();
+    List<String> options = nth.options().stream().map(each -> each.accept(this).words()).toList();
     int last = options.size() - 1;
     List<String> told =
         last < 3 ? options : List.of(options.get(0), options.get(1), "…", options.get(last));
     return new Text(
-        "by %s: %s".formatted(nth.position().read(INSIDE).words(), String.join("; ", told)), 0);
+        "by %s: %s".formatted(nth.position().accept(INSIDE).words(), String.join("; ", told)), 0);
   }
 
   @Override
@@ -151,7 +151,7 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
             .formatted(
                 lookup.word().name(),
                 lookup.columns().get(0).table().name(),
-                lookup.position().read(INSIDE).words()));
+                lookup.position().accept(INSIDE).words()));
   }
 
   @Override
@@ -163,12 +163,12 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
                 lookup.columns().get(0).table().name(),
                 lookup.columns().get(0).name(),
                 lookup.columns().get(lookup.columns().size() - 1).name(),
-                lookup.limit().read(INSIDE).words()));
+                lookup.limit().accept(INSIDE).words()));
   }
 
   @Override
-  public Text gather(Formula.Aggregate gather) {
-    return Text.closed(gather.aggregation().words() + " " + gather.column().name());
+  public Text aggregate(Formula.Aggregate aggregate) {
+    return Text.closed(aggregate.aggregation().words() + " " + aggregate.column().name());
   }
 
   @Override
@@ -195,17 +195,17 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
   private String than(Formula formula) {
     return formula instanceof Formula.Cell cell
         ? cell.reference().name() + " of this row"
-        : formula.read(INSIDE).onRight(1);
+        : formula.accept(INSIDE).onRight(1);
   }
 
   @Override
-  public Text find(Formula.RowLookup find) {
-    return Text.closed(find.column().name() + " of the " + find.word().name());
+  public Text rowLookup(Formula.RowLookup lookup) {
+    return Text.closed(lookup.column().name() + " of the " + lookup.word().name());
   }
 
   @Override
   public Text pick(Formula.Pick pick) {
-    String position = pick.position().read(INSIDE).onLeft(Text.CLOSED);
+    String position = pick.position().accept(INSIDE).onLeft(Text.CLOSED);
     String row = pick.position() instanceof Formula.Aggregate ? "the " : "row ";
     return Text.closed(pick.column().name() + " in " + row + position);
   }
@@ -223,7 +223,7 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
   private static String side(Formula side, Formula other) {
     QuantityKind kind =
         other instanceof Formula.Cell cell ? cell.reference().kind() : QuantityKind.FACTOR;
-    return side.read(new PrintedText(kind)).onLeft(1);
+    return side.accept(new PrintedText(kind)).onLeft(1);
   }
 
   @Override
@@ -244,7 +244,7 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
   }
 
   private String within(Condition.Joined whole, Condition part) {
-    return mixed(whole, part) ? "(" + part.read(this) + ")" : part.read(this);
+    return mixed(whole, part) ? "(" + part.accept(this) + ")" : part.accept(this);
   }
 
   /** Says whether one of two is all of some and the other any of some: that needs brackets. */
@@ -254,6 +254,6 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
 
   @Override
   public String not(Condition.Not not) {
-    return "not (" + not.condition().read(this) + ")";
+    return "not (" + not.condition().accept(this) + ")";
   }
 }

@@ -109,17 +109,17 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
 
   private Condition moved(Condition part) {
     Condition other = insteadOf.apply(part);
-    return other == null ? part.read(this) : other;
+    return other == null ? part.accept(this) : other;
   }
 
   private Formula moved(Formula part) {
     Formula other = instead.apply(part);
-    return other == null ? part.read(this) : other;
+    return other == null ? part.accept(this) : other;
   }
 
   /** Returns {@code condition} with each column replaced by what {@code to} gives for it. */
   public static Condition condition(Condition condition, UnaryOperator<Reference> to) {
-    return condition.read(new Rewriter(to, part -> null));
+    return condition.accept(new Rewriter(to, part -> null));
   }
 
   @Override
@@ -196,8 +196,8 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
   }
 
   @Override
-  public Formula gather(Formula.Aggregate gather) {
-    return new Formula.Aggregate(gather.aggregation(), to.apply(gather.column()));
+  public Formula aggregate(Formula.Aggregate aggregate) {
+    return new Formula.Aggregate(aggregate.aggregation(), to.apply(aggregate.column()));
   }
 
   @Override
@@ -219,8 +219,8 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
   }
 
   @Override
-  public Formula find(Formula.RowLookup find) {
-    return new Formula.RowLookup(to.apply(find.column()), to.apply(find.word()));
+  public Formula rowLookup(Formula.RowLookup lookup) {
+    return new Formula.RowLookup(to.apply(lookup.column()), to.apply(lookup.word()));
   }
 
   @Override

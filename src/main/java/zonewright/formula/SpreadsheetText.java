@@ -46,7 +46,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
 
   /** Returns the text of {@code plain}, as {@link Expressed#in} made it. */
   public static String of(Formula plain, SpreadsheetNames names) {
-    return plain.read(new SpreadsheetText(names)).words();
+    return plain.accept(new SpreadsheetText(names)).words();
   }
 
   /**
@@ -54,7 +54,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
    * is not there.
    */
   public static String of(Condition plain, SpreadsheetNames names) {
-    return plain.read(new SpreadsheetText(names));
+    return plain.accept(new SpreadsheetText(names));
   }
 
   /** Returns words as a spreadsheet takes them in a formula. */
@@ -68,10 +68,16 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
     return plain.length() <= 21 ? plain : Double.toString(value);
   }
 
-  /** Returns the row of a list in which the words of a cell stand, as they are written. */
-  public static String match(String cell, String list) {
-    return "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(%s,\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),%s,0)"
-        .formatted(cell, list);
+  /**
+   * Returns the row of a list in which the words of a cell stand, as they are written: held against
+   * each other, for a look-up takes some signs for others.
+   *
+   * @param whole whether every row of the list has words, so that a blank cell finds none
+   */
+  public static String match(String cell, String list, boolean whole) {
+    return whole
+        ? "MATCH(TRUE,INDEX(%s=%s,0),0)".formatted(list, cell)
+        : "MATCH(1,INDEX((%s=%s)/(%s<>\"\"),0),0)".formatted(list, cell, cell);
   }
 
   /** Returns a text as it is shown where it stands: cells of the same row by their heading. */
@@ -103,7 +109,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   }
 
   private Text text(Formula formula) {
-    return formula.read(this);
+    return formula.accept(this);
   }
 
   private String words(Formula formula) {
@@ -241,7 +247,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
     }
     if (cases.size() == 1) {
       return Text.closed(
-          "IF(%s,%s,%s)".formatted(choose.condition().read(this), then(choose), words(last)));
+          "IF(%s,%s,%s)".formatted(choose.condition().accept(this), then(choose), words(last)));
     }
     boolean ends = last instanceof Formula.Nothing;
     Optional<Reference> word = oneWord(cases);
@@ -258,7 +264,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
     }
     String each =
         cases.stream()
-            .map(one -> one.condition().read(this) + "," + then(one))
+            .map(one -> one.condition().accept(this) + "," + then(one))
             .collect(Collectors.joining(","));
     return Text.closed("_xlfn.IFS(%s%s)".formatted(each, ends ? "" : ",TRUE," + words(last)));
   }
@@ -312,7 +318,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   }
 
   private static boolean summed(Formula option) {
-    return option instanceof Formula.Aggregate gather && gather.aggregation() == Aggregation.SUM;
+    return option instanceof Formula.Aggregate aggregate && aggregate.aggregation() == Aggregation.SUM;
   }
 
   private String chosen(Formula.Nth nth, Stream<String> options) {
@@ -357,12 +363,12 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   }
 
   @Override
-  public Text gather(Formula.Aggregate gather) {
-    String column = names.column(gather.column());
-    Optional<String> counted = names.counted(gather.column());
+  public Text aggregate(Formula.Aggregate aggregate) {
+    String column = names.column(aggregate.column());
+    Optional<String> counted = names.counted(aggregate.column());
     List<String> criteria = counted.map(each -> List.of(each, "1")).orElse(List.of());
     return Text.closed(
-        switch (gather.aggregation()) {
+        switch (aggregate.aggregation()) {
           case SUM -> gathered("SUM", column, criteria);
           case LARGEST -> largestOf("MAX", column, criteria);
           case SMALLEST -> largestOf("MIN", column, criteria);
@@ -480,10 +486,10 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   }
 
   @Override
-  public Text find(Formula.RowLookup find) {
+  public Text rowLookup(Formula.RowLookup lookup) {
     return Text.closed(
         "INDEX(%s,%s)"
-            .formatted(names.column(find.column()), names.row(find.word(), find.column())));
+            .formatted(names.column(lookup.column()), names.row(lookup.word(), lookup.column())));
   }
 
   @Override
@@ -536,7 +542,7 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
     return condition instanceof Condition.Given given
         ? "IF(%s=\"\",FALSE,%s<>\"\")"
             .formatted(names.typed(given.cell()), names.cell(given.cell()))
-        : condition.read(this);
+        : condition.accept(this);
   }
 
   @Override

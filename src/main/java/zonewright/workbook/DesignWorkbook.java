@@ -197,7 +197,7 @@ final class DesignWorkbook {
     XSSFSheet limits = new LimitsSheet(workbook, styles).write(layout, project);
     Protection.on(limits);
     hide(limits, true);
-    XSSFSheet guide = new GuideSheet(workbook, styles).write(ours, book.system(), project);
+    XSSFSheet guide = new GuideSheet(workbook, styles).write(ours, layout, project);
     Protection.on(guide);
     hide(guide, true);
     properties();

@@ -14,6 +14,7 @@ import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.CellText;
 import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.Styles;
+import zonewright.workbook.kit.WorkbookLayout;
 
 /** Every column explained: what it means, how it is calculated, and where that comes from. */
 final class GuideSheet {
@@ -33,8 +34,12 @@ final class GuideSheet {
     this.styles = styles;
   }
 
-  /** Writes the guide to some tables into a new sheet. */
-  XSSFSheet write(List<TableDefinition> tables, UnitSystem system, String project) {
+  /**
+   * Writes the guide to what stands of some tables into a new sheet, and to what could be typed
+   * into them.
+   */
+  XSSFSheet write(List<TableDefinition> tables, WorkbookLayout layout, String project) {
+    UnitSystem system = layout.system();
     XSSFSheet sheet = workbook.createSheet(TITLE);
     XSSFRow top = sheet.createRow(0);
     top.setHeightInPoints(20);
@@ -47,7 +52,10 @@ final class GuideSheet {
     int at = 1;
     for (TableDefinition table : tables) {
       for (Column column : table.columns()) {
-        line(sheet.createRow(at++), table, column, system);
+        boolean here = layout.has(column) || (layout.has(table) && column.takesEntries());
+        if (here) {
+          line(sheet.createRow(at++), table, column, layout);
+        }
       }
     }
     sheet.createFreezePane(2, 1);
@@ -56,7 +64,7 @@ final class GuideSheet {
     return sheet;
   }
 
-  private void line(XSSFRow row, TableDefinition table, Column column, UnitSystem system) {
+  private void line(XSSFRow row, TableDefinition table, Column column, WorkbookLayout layout) {
     String role =
         switch (column.role()) {
           case INPUT -> "typed";
@@ -67,8 +75,8 @@ final class GuideSheet {
     List<String> texts =
         List.of(
             table.title(),
-            column.heading(system),
-            role,
+            column.heading(layout.system()),
+            layout.has(column) ? role : role + ", not in this workbook",
             column.meaning(),
             formula,
             column.source());

@@ -56,8 +56,13 @@ final class CellFormulas {
                     SheetColumn.Role.ROW,
                     column,
                     row.heading(),
-                    SpreadsheetText.match(cell, row.list())))
+                    SpreadsheetText.match(cell, row.list(), published(row.list()))))
         .toList();
+  }
+
+  /** Whether a list is one of the trade, in which every row has words. */
+  private boolean published(String list) {
+    return schema.tables().stream().noneMatch(table -> list.startsWith(table.title() + "["));
   }
 
   private String named(TableDefinition table, Column column, WorkbookNames names) {

@@ -36,15 +36,17 @@ final class CoverSheet implements PackSheet {
 
   private static final List<String> USE =
       List.of(
-          "Tinted cells are for typing. Where there is a usual value its own cell, “…, yours”, stands before it: what is typed there"
-              + " is used instead, and with the cell blank the usual value is back.",
+          "Tinted cells are for typing. What is typed under “…, yours” is used in place of the usual value, which is back when the"
+              + " cell is blank. Other usual values may be typed over; such a cell is tinted then.",
+          "What nobody typed into has no column here, and formulas leave it out. Type it in Zonewright, or add a column under its"
+              + " heading from the sheet Guide, which counts once Zonewright has opened and saved the file.",
           "White cells are formulas one can read. A grey #N/A lacks something or rests on something that is wrong; the column"
               + " Missing names it. A blank never counts as zero.",
           "What is not looked at first, and the cells in between, stand behind the signs + beside the rows and above the"
               + " columns.",
           "Type a new zone below the last one. A program that does not make the table longer by itself leaves it out of the sums"
               + " until Zonewright has opened and saved the file; the line “Zones below the table” above counts those. Rows may be"
-              + " sorted and filtered, and columns moved.",
+              + " sorted and filtered, and columns on view moved.",
           "This is the design file itself: Zonewright opens it again, takes what is typed, and calculates everything anew. Pages"
               + " made for reading are protected without a password; the tables are not.");
 
