@@ -68,6 +68,7 @@ final class TimetableText {
     table.column("Asks for," + period, true);
     table.column("Placed", true);
     table.column("Not placed", true);
+    table.column("Short of need", true);
     table.column("", false);
     for (ZoneShare share : shares) {
       String why = share.why().isEmpty() ? "" : ": " + share.why();
@@ -79,6 +80,7 @@ final class TimetableText {
               number(share.asked()),
               String.valueOf(share.placed()),
               number(share.undone()),
+              share.missingWords(),
               share.state().word() + why));
     }
     return table;

@@ -153,7 +153,9 @@ public final class NightSheet {
               "minutes-forbidden",
               "Minutes cut off",
               QuantityKind.MINUTES,
-              both(length(OPENS, CLOSES), length(OPENS_AGAIN, CLOSES_AGAIN)).minus(MINUTES_OPEN))
+              both(length(OPENS, CLOSES), length(OPENS_AGAIN, CLOSES_AGAIN))
+                  .minus(MINUTES_OPEN)
+                  .roundedTo(Units.MINUTE))
           .band(WINDOWS)
           .means(
               "Minutes of the windows that do not count because hours without water lie in them: 0 where the windows keep to those hours by themselves.")
@@ -222,7 +224,8 @@ public final class NightSheet {
             .otherwise(length(inForce, DroughtStages.CLOSED_FROM));
     Formula asTyped = length(opens, closes).minus(inForce.minus(opens));
     return Formula.larger(
-        Formula.zero(QuantityKind.MINUTES), Formula.smaller(asTyped, untilHours));
+            Formula.zero(QuantityKind.MINUTES), Formula.smaller(asTyped, untilHours))
+        .roundedTo(Units.MINUTE);
   }
 
   private static Condition inDaytime(Column time, boolean end) {

@@ -27,6 +27,7 @@ import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DroughtStages;
 import zonewright.water.MonthlySchedule;
 import zonewright.water.SiteRules;
 
@@ -118,6 +119,14 @@ final class NightsReading {
     double date = book.number(SiteNights.FIRST_NIGHT.reference(), 0);
     List<NightsInput.Station> stations = stations(rules);
     if (stations.isEmpty()) {
+      if (book.number(DroughtStages.KEPT.reference(), 0) == 0) {
+        add(
+            Severity.CHECK,
+            DroughtStages.IN_FORCE,
+            0,
+            "forbids all watering: every zone is short of all it needs",
+            "water by hand where the rule lets you, or choose another stage");
+      }
       return Optional.empty();
     }
     return Optional.of(
@@ -217,7 +226,8 @@ final class NightsReading {
             row,
             text(name, row),
             text(place, row),
-            program.isEmpty() ? WateredZone.NO_PROGRAM : id(Sheets.PROGRAMS, program.getAsInt()));
+            program.isEmpty() ? WateredZone.NO_PROGRAM : id(Sheets.PROGRAMS, program.getAsInt()),
+            book.number(Demand.NEED_PER_WEEK.reference(), row));
     double cycles = book.number(CycleAndSoak.CYCLES.reference(), row);
     double minutes = book.number(CycleAndSoak.CYCLE_MINUTES.reference(), row);
     double flow = book.number(Emitters.ZONE_FLOW.reference(), row);

@@ -20,10 +20,12 @@ import zonewright.soil.Soils;
 import zonewright.testing.Counts;
 import zonewright.timetable.WateringWindow;
 import zonewright.trade.Sheets;
+import zonewright.units.CalendarText;
 import zonewright.units.UnitSystem;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DroughtStages;
 import zonewright.water.SiteRules;
 
 /**
@@ -103,6 +105,7 @@ class KeyedInTest {
     waterAsNeeded(design, plan, runs, about);
     soaksHold(plan, runs, about);
     inTheHours(plan, runs, about);
+    keepsToTheStage(design, runs, about);
     flowHolds(design, plan, runs, kind.equals(Controller.STATION_STARTS), about);
   }
 
@@ -142,7 +145,7 @@ class KeyedInTest {
     return (int)
         Math.round(
             design.book().number(CycleAndSoak.MINUTES_GIVEN.reference(), row)
-                * design.book().number(Demand.WATERING_DAYS.reference(), row));
+                * design.book().number(Demand.WATERINGS_A_WEEK.reference(), row));
   }
 
   private static void soaksHold(NightsPlan plan, List<ControllerMachine.Run> runs, String about) {
@@ -199,6 +202,33 @@ class KeyedInTest {
       }
       assertThat(inside).as("%s %s is in the hours", about, run).isTrue();
     }
+  }
+
+  /** No valve is open in the hours the stage forbids, nor on more days than it allows. */
+  private static void keepsToTheStage(
+      Design design, List<ControllerMachine.Run> runs, String about) {
+    if (word(design, DroughtStages.IN_FORCE).isEmpty()) {
+      return;
+    }
+    int from = minute(design, DroughtStages.STAGE_FROM);
+    int until = minute(design, DroughtStages.STAGE_UNTIL);
+    List<Integer> nights = new ArrayList<>();
+    for (ControllerMachine.Run run : runs) {
+      for (int at = run.from(); at < run.to(); at++) {
+        int clock = at % ControllerMachine.DAY;
+        assertThat(clock >= from && clock < until).as("%s %s", about, run).isFalse();
+      }
+      // Windows open at 18:00 or later, or at midnight: what runs in the morning is of that night.
+      boolean afterMidnight = minute(design, NightSheet.OPENS) != 0;
+      nights.add((run.from() - (afterMidnight ? 720 : 0)) / ControllerMachine.DAY % 7);
+    }
+    assertThat(nights.stream().distinct().count())
+        .as(about)
+        .isLessThanOrEqualTo(number(design, DroughtStages.MOST_DAYS));
+  }
+
+  private static int minute(Design design, Column column) {
+    return CalendarText.minuteOfDay(design.book().number(column.reference(), 0));
   }
 
   private static void flowHolds(
@@ -261,6 +291,15 @@ class KeyedInTest {
       if (random.nextInt(3) == 0) {
         type(design, SiteBudget.ZONE_PROGRAM, row, "");
       }
+    }
+    if (random.nextInt(3) == 0) {
+      design.book().start(design.edits().inserted(Sheets.STAGES, 0, 1));
+      type(design, DroughtStages.STAGE, 0, "Stage 1");
+      type(design, DroughtStages.MOST_DAYS, 0, 1 + random.nextInt(4));
+      type(design, DroughtStages.CUT, 0, 10 * random.nextInt(6) + " %");
+      type(design, DroughtStages.STAGE_FROM, 0, random.nextBoolean() ? "06:00" : "02:00");
+      type(design, DroughtStages.STAGE_UNTIL, 0, "19:00");
+      type(design, DroughtStages.IN_FORCE, 0, "Stage 1");
     }
     return design;
   }

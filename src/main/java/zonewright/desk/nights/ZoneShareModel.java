@@ -10,7 +10,7 @@ import zonewright.nights.ZoneShare;
 /** Every zone of a timetable with what the nights give it, placed or not. */
 public final class ZoneShareModel extends AbstractTableModel {
   private static final long serialVersionUID = 1L;
-  private static final int[] WIDTHS = {60, 200, 80, 80, 80, 300};
+  private static final int[] WIDTHS = {60, 200, 80, 80, 80, 80, 280};
 
   private transient List<ZoneShare> shares = List.of();
 
@@ -43,6 +43,7 @@ public final class ZoneShareModel extends AbstractTableModel {
       case 2 -> "Asks for (min)";
       case 3 -> "Placed (min)";
       case 4 -> "Not placed (min)";
+      case 5 -> "Short of need";
       default -> "In the nights";
     };
   }
@@ -56,6 +57,7 @@ public final class ZoneShareModel extends AbstractTableModel {
       case 2 -> minutes(share.asked());
       case 3 -> String.valueOf(share.placed());
       case 4 -> minutes(share.undone());
+      case 5 -> share.missingWords();
       default -> share.state().word() + (share.why().isEmpty() ? "" : ": " + share.why());
     };
   }
