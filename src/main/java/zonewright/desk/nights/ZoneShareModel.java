@@ -1,22 +1,26 @@
 package zonewright.desk.nights;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.table.AbstractTableModel;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ZoneShare;
+import zonewright.nights.ZoneStarts;
 
 /** Every zone of a timetable with what the nights give it, placed or not. */
 public final class ZoneShareModel extends AbstractTableModel {
   private static final long serialVersionUID = 1L;
-  private static final int[] WIDTHS = {60, 200, 80, 80, 80, 80, 280};
+  private static final int[] WIDTHS = {50, 170, 70, 70, 80, 70, 100, 110, 220};
 
   private transient List<ZoneShare> shares = List.of();
+  private transient Map<Integer, ZoneStarts> starts = Map.of();
 
   /** Shows the zones of a plan; none where there is no plan. */
   public void show(Optional<NightsPlan> plan) {
     shares = plan.map(ZoneShare::of).orElse(List.of());
+    starts = plan.map(ZoneStarts::of).orElse(Map.of());
     fireTableDataChanged();
   }
 
@@ -44,6 +48,8 @@ public final class ZoneShareModel extends AbstractTableModel {
       case 3 -> "Placed (min)";
       case 4 -> "Not placed (min)";
       case 5 -> "Short of need";
+      case 6 -> "Days";
+      case 7 -> "Starts";
       default -> "In the nights";
     };
   }
@@ -58,6 +64,8 @@ public final class ZoneShareModel extends AbstractTableModel {
       case 3 -> String.valueOf(share.placed());
       case 4 -> minutes(share.undone());
       case 5 -> share.missingWords();
+      case 6 -> starts.getOrDefault(share.sheet().row(), ZoneStarts.NEVER).days();
+      case 7 -> starts.getOrDefault(share.sheet().row(), ZoneStarts.NEVER).starts();
       default -> share.state().word() + (share.why().isEmpty() ? "" : ": " + share.why());
     };
   }
