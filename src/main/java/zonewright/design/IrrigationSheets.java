@@ -129,6 +129,7 @@ public final class IrrigationSheets {
           Controller.KIND,
           Controller.START_RUNS,
           Controller.PROGRAMS,
+          Controller.PROGRAMS_AT_ONCE,
           Controller.STARTS,
           Controller.STATIONS,
           SiteNights.MOST_VALVES,

@@ -90,7 +90,8 @@ public record NightsInput(
 
   /** Returns the same for a controller that starts programs at set times. */
   public NightsInput forPlainController() {
-    return new NightsInput(stations, leftOut, programs, rules, true, startRuns, firstDay);
+    NightRules one = plain ? rules : rules.withMostValves(1);
+    return new NightsInput(stations, leftOut, programs, one, true, startRuns, firstDay);
   }
 
   /** Returns what of it the timetable depends on. */

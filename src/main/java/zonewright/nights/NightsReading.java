@@ -109,7 +109,7 @@ final class NightsReading {
     NightRules rules =
         new NightRules(
             windows,
-            whole(SiteNights.MOST_VALVES, 0, 1),
+            whole(plain() ? Controller.PROGRAMS_AT_ONCE : SiteNights.MOST_VALVES, 0, 1),
             flow > 0 ? flow : Double.POSITIVE_INFINITY,
             whole(SiteNights.GAP, 0, 0),
             whole(Controller.STARTS, 0, 4),
@@ -135,9 +135,13 @@ final class NightsReading {
             leftOut,
             programs(),
             rules,
-            !Controller.STATION_STARTS.equals(word(Controller.KIND, 0)),
+            plain(),
             startRuns(),
             Double.isNaN(date) ? ANY_FIRST_DAY : CalendarText.date(date)));
+  }
+
+  private boolean plain() {
+    return !Controller.STATION_STARTS.equals(word(Controller.KIND, 0));
   }
 
   private StartRuns startRuns() {

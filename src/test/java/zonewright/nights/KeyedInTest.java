@@ -89,7 +89,8 @@ class KeyedInTest {
     return design.book().outcome(column.reference(), 0).text();
   }
 
-  private static void check(Design design, String about) {
+  /** Returns the most valves that were open at once. */
+  private static int check(Design design, String about) {
     NightsPlan plan = design.nights().plan().orElseThrow();
     String kind = word(design, Controller.KIND);
     ControllerMachine machine =
@@ -98,7 +99,8 @@ class KeyedInTest {
             number(design, Controller.STARTS),
             number(design, SiteNights.GAP),
             kind.equals(Controller.CYCLES_AND_SOAKS),
-            word(design, Controller.START_RUNS).equals(Controller.STATIONS_DUE));
+            word(design, Controller.START_RUNS).equals(Controller.STATIONS_DUE),
+            number(design, Controller.PROGRAMS_AT_ONCE));
     List<ScheduleCard> cards = ScheduleCards.of(plan);
     cards.forEach(machine::keyIn);
     List<ControllerMachine.Run> runs = machine.run(WEEKS);
@@ -106,7 +108,7 @@ class KeyedInTest {
     soaksHold(plan, runs, about);
     inTheHours(plan, runs, about);
     keepsToTheStage(design, runs, about);
-    flowHolds(design, plan, runs, kind.equals(Controller.STATION_STARTS), about);
+    return flowHolds(design, plan, runs, kind.equals(Controller.STATION_STARTS), about);
   }
 
   /** The water of the middle week, beside what the zone needs and the cards say it lacks. */
@@ -231,7 +233,7 @@ class KeyedInTest {
     return CalendarText.minuteOfDay(design.book().number(column.reference(), 0));
   }
 
-  private static void flowHolds(
+  private static int flowHolds(
       Design design,
       NightsPlan plan,
       List<ControllerMachine.Run> runs,
@@ -247,9 +249,12 @@ class KeyedInTest {
       }
     }
     double most = plan.input().rules().availableFlow() * (1 + 1e-9);
-    int together = stationsStart ? number(design, SiteNights.MOST_VALVES) : 1;
+    int together =
+        number(design, stationsStart ? SiteNights.MOST_VALVES : Controller.PROGRAMS_AT_ONCE);
     assertThat(Arrays.stream(flow).max().orElse(0)).as(about).isLessThanOrEqualTo(most);
-    assertThat(Arrays.stream(valves).max().orElse(0)).as(about).isLessThanOrEqualTo(together);
+    int valvesAtOnce = Arrays.stream(valves).max().orElse(0);
+    assertThat(valvesAtOnce).as(about).isLessThanOrEqualTo(together);
+    return valvesAtOnce;
   }
 
   private static Design anyGarden(Random random, String kind) {
@@ -269,6 +274,7 @@ class KeyedInTest {
     type(design, Controller.LONGEST_RUN, 0, 12 + random.nextInt(240) + " min");
     type(design, SiteRules.AVAILABLE_FLOW, 0, 20 + random.nextInt(60) + " gpm");
     type(design, SiteNights.MOST_VALVES, 0, 1 + random.nextInt(3));
+    type(design, Controller.PROGRAMS_AT_ONCE, 0, 1 + random.nextInt(2));
     type(design, SiteNights.GAP, 0, random.nextInt(3) + " min");
     String[] opens = {"18:00", "20:00", "21:00", "22:30", "00:00"};
     String[] closes = {"03:00", "05:00", "07:00", "09:00"};
@@ -313,13 +319,15 @@ class KeyedInTest {
                 Controller.PROGRAM_STARTS, Controller.CYCLES_AND_SOAKS, Controller.STATION_STARTS));
     int lacking = 0;
     int whole = 0;
+    int together = 0;
     for (int seed = 0; seed < Counts.of(10, 1000); seed++) {
       for (String kind : kinds) {
         Design design = anyGarden(new Random(seed), kind);
         if (design.nights().plan().isEmpty()) {
           continue;
         }
-        check(design, "garden " + seed + ", " + kind);
+        int valves = check(design, "garden " + seed + ", " + kind);
+        together += !kind.equals(Controller.STATION_STARTS) && valves == 2 ? 1 : 0;
         if (design.nights().plan().orElseThrow().complete()) {
           whole++;
         } else {
@@ -328,5 +336,6 @@ class KeyedInTest {
       }
     }
     assertThat(Math.min(lacking, whole)).as("%s whole, %s not", whole, lacking).isPositive();
+    assertThat(together).as("two programs ran at once").isPositive();
   }
 }

@@ -31,6 +31,7 @@ final class TimetableBasis {
           SiteNights.GAP,
           Controller.STARTS,
           Controller.PROGRAMS,
+          Controller.PROGRAMS_AT_ONCE,
           Controller.STATIONS,
           Controller.LONGEST_RUN_KEYED,
           Controller.DAY_PATTERNS,
