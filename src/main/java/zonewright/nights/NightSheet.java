@@ -105,7 +105,7 @@ public final class NightSheet {
           .band(WINDOWS)
           .means("Minutes of the first window in which water may run.")
           .source(
-              "From opening to closing, or to the next hours without water where they begin before.")
+              "From opening to closing, or to the next hours without water or a day that a rule leaves out, where they begin before.")
           .build();
 
   public static final Column SECOND_OPENS =
@@ -158,7 +158,8 @@ public final class NightSheet {
                   .roundedTo(Units.MINUTE))
           .band(WINDOWS)
           .means(
-              "Minutes of the windows that do not count because hours without water lie in them: 0 where the windows keep to those hours by themselves.")
+              "Minutes of the windows that do not count because hours without water lie in them, or because a rule leaves out the day after midnight: 0 where the windows"
+                  + " keep to all that by themselves.")
           .source("Minutes of the windows as typed less minutes open.")
           .build();
 
@@ -169,9 +170,9 @@ public final class NightSheet {
           NIGHTS,
           MINUTES_FORBIDDEN.above(Formula.zero(QuantityKind.MINUTES)),
           OPENS,
-          "has {0} of its hours cut off: from {1} until {2} no water may run",
-          "nothing needs to be done; what comes after those hours in the same window wants a second window",
-          List.of(MINUTES_FORBIDDEN, DroughtStages.CLOSED_FROM, DroughtStages.CLOSED_UNTIL));
+          "has {0} of its windows cut off: for hours without water, or because a rule leaves out the day that begins at midnight",
+          "let it open at 00:00 where days are counted from midnight; what comes after hours without water wants a second window",
+          List.of(MINUTES_FORBIDDEN));
 
   private static final Rule BY_DAY =
       new Rule(
@@ -216,15 +217,23 @@ public final class NightSheet {
         .otherwise(opens);
   }
 
-  /** Minutes from the opening in force to the closing or the next hours without water. */
+  /**
+   * Minutes from the opening in force to the closing, or to the next hours without water or the
+   * next day, where a rule leaves that out.
+   */
   private static Formula minutes(Column opens, Column closes, Column inForce) {
     Formula untilHours =
         Formula.when(DroughtStages.CLOSED_UNTIL.atMost(DroughtStages.CLOSED_FROM))
             .then(ONE_DAY)
             .otherwise(length(inForce, DroughtStages.CLOSED_FROM));
+    Formula untilNextDay =
+        Formula.when(AllowedDays.NEXT_FORBIDDEN.above(0))
+            .then(ONE_DAY.minus(inForce))
+            .otherwise(ONE_DAY);
     Formula asTyped = length(opens, closes).minus(inForce.minus(opens));
     return Formula.larger(
-            Formula.zero(QuantityKind.MINUTES), Formula.smaller(asTyped, untilHours))
+            Formula.zero(QuantityKind.MINUTES),
+            Formula.smaller(asTyped, Formula.smaller(untilHours, untilNextDay)))
         .roundedTo(Units.MINUTE);
   }
 
@@ -243,6 +252,7 @@ public final class NightSheet {
         AllowedDays.NUMBER,
         WATERED,
         AllowedDays.FORBIDDEN,
+        AllowedDays.NEXT_FORBIDDEN,
         AllowedDays.ALLOWED,
         AllowedDays.WORTH,
         OPENS,

@@ -185,6 +185,21 @@ public final class AllowedDays {
           .source("By counting.")
           .build();
 
+  public static final Column NEXT_FORBIDDEN =
+      Column.calculated(
+              NIGHTS,
+              "next-forbidden",
+              "Rules against the next day",
+              QuantityKind.COUNT,
+              Formula.when(NUMBER.atLeast(DAY_NAMES.size()))
+                  .then(FORBIDDEN.inRow(1))
+                  .otherwise(FORBIDDEN.inRow(NUMBER.plus(1))))
+          .band(WINDOWS)
+          .means(
+              "How many rules that hold now leave out the day after: where there is one, the night ends at midnight.")
+          .source("By definition; Monday comes after Sunday.")
+          .build();
+
   public static final Column ALLOWED =
       Column.calculatedWord(
               NIGHTS,

@@ -133,6 +133,22 @@ class AllowedDaysTest {
         .isEqualTo(cut > 0);
   }
 
+  /** A rule's Tuesday ends at midnight, unless Wednesday is allowed too. */
+  @Test
+  void aNightEndsAtMidnightWhereARuleLeavesOutTheNextDay() {
+    int tuesday = 1;
+    assertThat(sketch.read(NightSheet.MINUTES_OPEN, tuesday, Units.MINUTE)).isEqualTo(480);
+    rule("", "all", "Tue Wed Sat");
+    assertThat(sketch.read(NightSheet.MINUTES_OPEN, tuesday, Units.MINUTE)).isEqualTo(480);
+    assertThat(sketch.read(NightSheet.MINUTES_OPEN, tuesday + 1, Units.MINUTE)).isEqualTo(120);
+    assertThat(sketch.read(NightSheet.MINUTES_FORBIDDEN, tuesday + 1, Units.MINUTE))
+        .isEqualTo(360);
+    assertThat(sketch.design().findings())
+        .anyMatch(finding -> finding.line().contains("open at 00:00"));
+    sketch.type(NightSheet.OPENS, tuesday + 1, "00:00");
+    assertThat(sketch.read(NightSheet.MINUTES_OPEN, tuesday + 1, Units.MINUTE)).isEqualTo(360);
+  }
+
   @Test
   void hoursOverMidnightAreRefusedWithWhatToDo() {
     sketch.type(DroughtStages.NO_WATER_FROM, "22:00").type(DroughtStages.NO_WATER_UNTIL, "06:00");
