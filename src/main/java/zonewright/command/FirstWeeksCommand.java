@@ -20,7 +20,8 @@ import zonewright.trade.Sheets;
 /** Prints what to do after the first weeks, or writes it as a page. */
 @Command(
     name = "first-weeks",
-    header = "Say what to do after the first weeks: the site's setting, single zones or the climate.",
+    header =
+        "Say what to do after the first weeks: the site's setting, single zones or the climate.",
     description = {
       "",
       "Prints what was seen of each zone since the last change, from the sheet Verdicts, and the"

@@ -5,7 +5,6 @@ import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.RecordedWeather;
 import zonewright.climate.Weather;
-import zonewright.nights.NightSheet;
 import zonewright.nights.Nights;
 import zonewright.pipes.ValveLosses;
 import zonewright.sheet.Book;

@@ -87,6 +87,7 @@ public final class HandoverPages {
       }
     }
     if (weeks.choices().stream().noneMatch(FirstWeeks.Choice::chosen)) {
+      paper.space(10);
       paper.box("This is where things stand", weeks.now());
     }
     PaperTable table =

@@ -13,8 +13,8 @@ final class FewerNights {
   private FewerNights() {}
 
   /**
-   * Returns as many of the open nights as are allowed: those that leave the shortest longest gap, of
-   * several such the ones with most minutes, and then the first of the week.
+   * Returns as many of the open nights as are allowed: those that leave the shortest longest gap,
+   * of several such the ones with most minutes, and then the first of the week.
    *
    * @param most how many are allowed, at least 1
    */

@@ -85,11 +85,7 @@ public final class NightSheet {
 
   public static final Column FIRST_OPENS =
       Column.calculated(
-              NIGHTS,
-              "first-opens",
-              "Opens in force",
-              QuantityKind.TIME_OF_DAY,
-              afterHours(OPENS))
+              NIGHTS, "first-opens", "Opens in force", QuantityKind.TIME_OF_DAY, afterHours(OPENS))
           .band(WINDOWS)
           .means("The time from which valves may open when the hours without water are over.")
           .source("Window opens, or the end of the hours without water where it opens in them.")
@@ -210,9 +206,7 @@ public final class NightSheet {
 
   private static Formula afterHours(Column opens) {
     return Formula.when(
-            opens
-                .atLeast(DroughtStages.CLOSED_FROM)
-                .and(opens.below(DroughtStages.CLOSED_UNTIL)))
+            opens.atLeast(DroughtStages.CLOSED_FROM).and(opens.below(DroughtStages.CLOSED_UNTIL)))
         .then(DroughtStages.CLOSED_UNTIL)
         .otherwise(opens);
   }

@@ -50,8 +50,8 @@ public record NightsInput(
    * @param name its name there
    * @param place where it is, in words; may be blank
    * @param program number of its program
-   * @param needAWeek minutes of watering that its plants need a week, before rounding and whatever a
-   *     stage forbids; not a number where that is not known
+   * @param needAWeek minutes of watering that its plants need a week, before rounding and whatever
+   *     a stage forbids; not a number where that is not known
    */
   public record SheetZone(int row, String name, String place, long program, double needAWeek) {}
 

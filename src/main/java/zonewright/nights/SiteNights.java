@@ -21,8 +21,7 @@ public final class SiteNights {
       Formula.when(Controller.STARTS_STATIONS).then(1).otherwise(Controller.PROGRAMS_AT_ONCE);
 
   public static final Column MOST_VALVES =
-      Column.defaulted(
-              SITE, "most-valves", "Most valves at once", QuantityKind.COUNT, AT_ONCE)
+      Column.defaulted(SITE, "most-valves", "Most valves at once", QuantityKind.COUNT, AT_ONCE)
           .band(CONTROLLER_ABILITIES)
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(

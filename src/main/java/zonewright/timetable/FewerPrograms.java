@@ -216,8 +216,7 @@ final class FewerPrograms {
     int fewest =
         zones.stream().mapToInt(zone -> cycles(asked.get(zone.number()), days)).max().orElse(1);
     boolean better =
-        fewest < rules.mostStarts()
-            && given(zones, days, fewest + 1) < given(zones, days, fewest);
+        fewest < rules.mostStarts() && given(zones, days, fewest + 1) < given(zones, days, fewest);
     return better ? fewest + 1 : fewest;
   }
 

@@ -22,10 +22,10 @@ import java.util.Set;
  *
  * <p>Each program keeps inside the hours that all its nights have open, and two programs keep apart
  * where they ever share a night, unless the controller runs two at once and the flow feeds the
- * largest stations of both. A program has one valve open at a time. Where
- * a program asks for more starts than it may have, or for starts on both sides of midnight, a
- * second program of the controller takes them. What the hours, the starts or the programs of the
- * controller do not suffice for is left undone.
+ * largest stations of both. A program has one valve open at a time. Where a program asks for more
+ * starts than it may have, or for starts on both sides of midnight, a second program of the
+ * controller takes them. What the hours, the starts or the programs of the controller do not
+ * suffice for is left undone.
  */
 public final class PlainWeekPlanner {
   private static final List<WateringWindow> UNTIL_MIDNIGHT =

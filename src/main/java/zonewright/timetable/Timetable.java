@@ -23,7 +23,6 @@ public record Timetable(
   /** Weeks that a plan by dates covers. */
   public static final int DATED_WEEKS = 8;
 
-
   /** Keeps copies. */
   public Timetable {
     nights = List.copyOf(nights);

@@ -93,8 +93,7 @@ public final class AllowedDays {
           .build();
 
   public static final Column NUMBERS =
-      Column.choice(
-              DAY_RULES, "numbers", "House numbers", new WordList.Published(HOUSE_NUMBERS))
+      Column.choice(DAY_RULES, "numbers", "House numbers", new WordList.Published(HOUSE_NUMBERS))
           .band(RULES)
           .optional()
           .means(
@@ -102,7 +101,8 @@ public final class AllowedDays {
           .build();
 
   public static final Column DAYS =
-      Column.choice(DAY_RULES, "days", "May water on", new WordList.Published(SiteRules.WEEKDAY_SETS))
+      Column.choice(
+              DAY_RULES, "days", "May water on", new WordList.Published(SiteRules.WEEKDAY_SETS))
           .band(RULES)
           .means("The weekdays on which the rule allows watering, such as Tue Sat.")
           .build();
@@ -262,8 +262,7 @@ public final class AllowedDays {
                   DroughtStages.DAYS,
                   Formula.when(HOLDS.sum().atMost(0))
                       .then(7)
-                      .otherwise(
-                          NUMBERED_SETS.numbers("Days", QuantityKind.COUNT).of(IN_FORCE))))
+                      .otherwise(NUMBERED_SETS.numbers("Days", QuantityKind.COUNT).of(IN_FORCE))))
           .band(RULES)
           .means(
               "Most days a week that the stage in force and the rules that hold leave; whatever days a zone is given, it waters on no more.")
@@ -292,8 +291,7 @@ public final class AllowedDays {
             "Closes " + DAY_NAMES.get(day),
             QuantityKind.COUNT,
             Formula.when(DAYS.given())
-                .then(
-                    HOLDS.times(Formula.number(1).minus(BY_DAY.get(day).of(DAYS))))
+                .then(HOLDS.times(Formula.number(1).minus(BY_DAY.get(day).of(DAYS))))
                 .otherwise(0))
         .band(RULES)
         .means("1 where the rule holds here and now and does not allow the day.")

@@ -64,11 +64,7 @@ public final class Controller {
 
   public static final Column PROGRAMS_AT_ONCE =
       Column.defaulted(
-              SITE,
-              "programs-at-once",
-              "Programs at once",
-              QuantityKind.COUNT,
-              Formula.number(1))
+              SITE, "programs-at-once", "Programs at once", QuantityKind.COUNT, Formula.number(1))
           .band(CONTROLLER_ABILITIES)
           .within(Bounds.from(1, 2, Units.ONE).wholeNumbers())
           .means(

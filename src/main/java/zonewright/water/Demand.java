@@ -228,8 +228,7 @@ public final class Demand {
           .build();
 
   /** Whatever days a zone is given, a stage or a rule may leave fewer. */
-  private static final Formula ALLOWED_DAYS =
-      Formula.smaller(WATERING_DAYS, AllowedDays.BY_RULE);
+  private static final Formula ALLOWED_DAYS = Formula.smaller(WATERING_DAYS, AllowedDays.BY_RULE);
 
   public static final Column WATERINGS_A_WEEK =
       Column.calculated(

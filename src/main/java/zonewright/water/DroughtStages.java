@@ -179,8 +179,7 @@ public final class DroughtStages {
 
   /** Returns the columns of the site in their order. */
   public static List<Column> ofSite() {
-    return List.of(
-        NO_WATER_FROM, NO_WATER_UNTIL, IN_FORCE, DAYS, KEPT, CLOSED_FROM, CLOSED_UNTIL);
+    return List.of(NO_WATER_FROM, NO_WATER_UNTIL, IN_FORCE, DAYS, KEPT, CLOSED_FROM, CLOSED_UNTIL);
   }
 
   /** Returns what to tell a designer about stages. */

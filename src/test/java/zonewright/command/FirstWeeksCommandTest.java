@@ -38,7 +38,6 @@ class FirstWeeksCommandTest {
 
   @Test
   void anotherEndingIsRefused() {
-    assertThat(CommandRun.of("first-weeks", "--pdf", "weeks.doc").code())
-        .isEqualTo(ExitCode.USAGE);
+    assertThat(CommandRun.of("first-weeks", "--pdf", "weeks.doc").code()).isEqualTo(ExitCode.USAGE);
   }
 }

@@ -37,9 +37,7 @@ class FirstWeeksTest {
   }
 
   private List<Boolean> chosen() {
-    return FirstWeeks.of(design.book()).choices().stream()
-        .map(FirstWeeks.Choice::chosen)
-        .toList();
+    return FirstWeeks.of(design.book()).choices().stream().map(FirstWeeks.Choice::chosen).toList();
   }
 
   @Test

@@ -170,8 +170,7 @@ class DroughtStagesTest {
     Book book = garden.design().book();
     for (int night = 0; night < 7; night++) {
       if (book.number(NightSheet.MINUTES_OPEN.reference(), night) > 0) {
-        int from =
-            CalendarText.minuteOfDay(book.number(NightSheet.FIRST_OPENS.reference(), night));
+        int from = CalendarText.minuteOfDay(book.number(NightSheet.FIRST_OPENS.reference(), night));
         double length = book.number(NightSheet.FIRST_MINUTES.reference(), night);
         for (int at = 0; at < length; at++) {
           minutes.add((night * WateringWindow.DAY + from + at) % (7 * WateringWindow.DAY));

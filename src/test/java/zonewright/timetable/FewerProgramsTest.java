@@ -67,15 +67,16 @@ class FewerProgramsTest {
         .containsExactly(2, 2);
   }
 
-  /** Never less than a zone asks for, never longer cycles, never more than the fewest would give. */
+  /**
+   * Never less than a zone asks for, never longer cycles, never more than the fewest would give.
+   */
   @Property(tries = 200)
   void roundingNeverTakesAwayAndNeverAddsMoreThanTheFewestCycles(@ForAll long seed) {
     Random random = new Random(seed);
     int starts = 1 + random.nextInt(8);
     List<WateredZone> zones =
         IntStream.range(0, 2 + random.nextInt(4))
-            .mapToObj(
-                number -> zone(number, 1 + random.nextInt(starts), 1 + random.nextInt(25)))
+            .mapToObj(number -> zone(number, 1 + random.nextInt(starts), 1 + random.nextInt(25)))
             .toList();
     int fewest = zones.stream().mapToInt(WateredZone::cycles).max().orElseThrow();
     List<WateredZone> then = together(zones, starts);
@@ -86,8 +87,7 @@ class FewerProgramsTest {
       given += then.get(i).minutesPerNight();
       withFewest += fewest * -Math.floorDiv(-asked, fewest);
       assertThat(then.get(i).minutesPerNight()).isGreaterThanOrEqualTo(asked);
-      assertThat(then.get(i).minutesPerCycle())
-          .isLessThanOrEqualTo(zones.get(i).minutesPerCycle());
+      assertThat(then.get(i).minutesPerCycle()).isLessThanOrEqualTo(zones.get(i).minutesPerCycle());
       assertThat(then.get(i).cycles()).isLessThanOrEqualTo(Math.max(fewest, starts));
     }
     assertThat(given).isLessThanOrEqualTo(withFewest);

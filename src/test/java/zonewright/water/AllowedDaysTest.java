@@ -141,8 +141,7 @@ class AllowedDaysTest {
     rule("", "all", "Tue Wed Sat");
     assertThat(sketch.read(NightSheet.MINUTES_OPEN, tuesday, Units.MINUTE)).isEqualTo(480);
     assertThat(sketch.read(NightSheet.MINUTES_OPEN, tuesday + 1, Units.MINUTE)).isEqualTo(120);
-    assertThat(sketch.read(NightSheet.MINUTES_FORBIDDEN, tuesday + 1, Units.MINUTE))
-        .isEqualTo(360);
+    assertThat(sketch.read(NightSheet.MINUTES_FORBIDDEN, tuesday + 1, Units.MINUTE)).isEqualTo(360);
     assertThat(sketch.design().findings())
         .anyMatch(finding -> finding.line().contains("open at 00:00"));
     sketch.type(NightSheet.OPENS, tuesday + 1, "00:00");

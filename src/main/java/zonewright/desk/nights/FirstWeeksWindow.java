@@ -54,8 +54,7 @@ public final class FirstWeeksWindow {
     JScrollPane scroll = new JScrollPane(choices);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.getVerticalScrollBar().setUnitIncrement(24);
-    JSplitPane split =
-        new JSplitPane(JSplitPane.VERTICAL_SPLIT, new JScrollPane(table()), scroll);
+    JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, new JScrollPane(table()), scroll);
     split.setDividerLocation(UIScale.scale(230));
     dialog.add(head(printed, log), BorderLayout.PAGE_START);
     dialog.add(split, BorderLayout.CENTER);

@@ -12,7 +12,7 @@ import zonewright.nights.ZoneStarts;
 /** Every zone of a timetable with what the nights give it, placed or not. */
 public final class ZoneShareModel extends AbstractTableModel {
   private static final long serialVersionUID = 1L;
-  private static final int[] WIDTHS = {50, 170, 70, 70, 80, 70, 100, 110, 220};
+  private static final int[] WIDTHS = {45, 150, 70, 85, 70, 70, 90, 120, 240};
 
   private transient List<ZoneShare> shares = List.of();
   private transient Map<Integer, ZoneStarts> starts = Map.of();
@@ -44,10 +44,10 @@ public final class ZoneShareModel extends AbstractTableModel {
     return switch (column) {
       case 0 -> "Zone";
       case 1 -> "Where";
-      case 2 -> "Asks for (min)";
-      case 3 -> "Placed (min)";
-      case 4 -> "Not placed (min)";
-      case 5 -> "Short of need";
+      case 2 -> "Asks, min";
+      case 3 -> "Placed, min";
+      case 4 -> "Left, min";
+      case 5 -> "Short by";
       case 6 -> "Days";
       case 7 -> "Starts";
       default -> "In the nights";

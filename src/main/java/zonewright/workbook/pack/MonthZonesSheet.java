@@ -3,7 +3,7 @@ package zonewright.workbook.pack;
 import java.util.Map;
 import java.util.Optional;
 import zonewright.budget.MonthlyVolume;
-import zonewright.climate.Peak;
+import zonewright.climate.Climate;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.nights.NightsPlan;
@@ -70,10 +70,13 @@ final class MonthZonesSheet implements PackSheet {
             "Minutes, cycles, soak and water follow the month chosen on the sheet Site. Days and start times are keyed in once and hold in every month: they are"
                 + " values; the sheet Timetable tells whether they are still right.")
         .restingOnClimate();
-    page.words(0, "Month shown", CellStyleName.NAME)
-        .live(1, MonthlySchedule.MONTH, 0, CellStyleName.CALCULATED)
-        .words(2, "Where blank, the peak month", CellStyleName.SMALL)
-        .live(3, Peak.MONTH, 0, CellStyleName.SMALL)
+    int shown = (int) book.number(MonthlySchedule.MONTH_NUMBER.reference(), 0);
+    String month =
+        "INDEX(%s,%s)"
+            .formatted(
+                pack.live().all(Climate.MONTH), pack.live().at(MonthlySchedule.MONTH_NUMBER, 0));
+    page.words(0, "Month", CellStyleName.NAME)
+        .live(1, Climate.MONTH, Math.max(0, shown - 1), month, CellStyleName.CALCULATED)
         .next();
     page.next()
         .headings(
@@ -105,7 +108,6 @@ final class MonthZonesSheet implements PackSheet {
     String cell =
         live.identified(column) ? live.ofIdentity(column, page.cell(ROW)) : live.at(column, row);
     boolean words = column.content() == Column.Content.WORDS;
-    page.live(
-        place, column, row, cell, words ? CellStyleName.PLAIN : CellStyleName.CALCULATED);
+    page.live(place, column, row, cell, words ? CellStyleName.PLAIN : CellStyleName.CALCULATED);
   }
 }
