@@ -89,11 +89,18 @@ final class FirstWeeksCommand extends Task {
     PrintWriter out = out();
     TextTable table = new TextTable();
     table.column("Zone", false);
+    table.column("Where", false);
     table.column("Tuning", true);
     table.column("Looked at", false);
     table.column("Seen", false);
     for (FirstWeeks.Zone zone : weeks.zones()) {
-      table.row(List.of(CsvText.harmless(zone.name()), zone.tuning(), zone.day(), zone.seen()));
+      table.row(
+          List.of(
+              CsvText.harmless(zone.name()),
+              CsvText.harmless(zone.place()),
+              zone.tuning(),
+              zone.day(),
+              zone.seen()));
     }
     table.lines().forEach(out::println);
     int number = 1;

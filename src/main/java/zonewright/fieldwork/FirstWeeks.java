@@ -33,11 +33,12 @@ public record FirstWeeks(List<Zone> zones, List<Choice> choices, TuningAdvice ad
    *
    * @param row its row in the sheet of zones
    * @param name its name
+   * @param place where it is, in words; may be empty
    * @param tuning its tuning in force, such as {@code 110 %}
    * @param day the day of the last look; empty where nobody looked
    * @param seen what was seen then; empty where nobody looked
    */
-  public record Zone(int row, String name, String tuning, String day, String seen) {}
+  public record Zone(int row, String name, String place, String tuning, String day, String seen) {}
 
   /**
    * One of the three choices.
@@ -60,13 +61,13 @@ public record FirstWeeks(List<Zone> zones, List<Choice> choices, TuningAdvice ad
     List<Zone> zones = new ArrayList<>();
     for (int row = 0; row < state.zones().size(); row++) {
       if (book.counts(Sheets.ZONES, row)) {
-        zones.add(zone(state, row));
+        zones.add(zone(book, state, row));
       }
     }
     return new FirstWeeks(zones, choices(state, advice.kind()), advice);
   }
 
-  private static Zone zone(TuningState state, int row) {
+  private static Zone zone(Book book, TuningState state, int row) {
     TuningState.Zone zone = state.zones().get(row);
     TuningState.Look last = null;
     for (TuningState.Look look : state.looks()) {
@@ -75,9 +76,18 @@ public record FirstWeeks(List<Zone> zones, List<Choice> choices, TuningAdvice ad
     return new Zone(
         row,
         zone.name(),
+        place(book, row),
         percent(zone.tuning()),
         last == null ? "" : CalendarText.date(last.day()).toString(),
         last == null ? "" : last.judgement().word());
+  }
+
+  private static String place(Book book, int row) {
+    return book.schema().table(Sheets.ZONES).columns().stream()
+        .filter(column -> column.reference().column().equals("place"))
+        .map(column -> book.outcome(column.reference(), row).text())
+        .findFirst()
+        .orElse("");
   }
 
   private static List<Choice> choices(TuningState state, TuningAdvice.Kind kind) {

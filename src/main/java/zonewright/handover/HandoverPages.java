@@ -101,7 +101,7 @@ public final class HandoverPages {
       table.row(
           List.of(
               zone.name(),
-              words(Facts.ZONE_PLACE, zone.row(), ""),
+              zone.place(),
               zone.tuning(),
               zone.day().isEmpty() ? "" : zone.day() + " " + zone.seen(),
               ""));

@@ -112,11 +112,11 @@ class DeskNightsTest {
     JTable zones =
         desk.ask(() -> in(window("first weeks").orElseThrow(), JTable.class).orElseThrow());
     assertThat(desk.ask(zones::getRowCount)).isEqualTo(desk.book().rows(Sheets.ZONES));
-    desk.act(() -> zones.setValueAt("too dry", 0, 4));
+    desk.act(() -> zones.setValueAt("too dry", 0, 5));
     assertThat(desk.ask(() -> desk.book().rows(Sheets.VERDICTS))).isEqualTo(before + 1);
-    desk.waitUntil("what was seen", () -> "too dry".equals(zones.getValueAt(0, 3)));
+    desk.waitUntil("what was seen", () -> "too dry".equals(zones.getValueAt(0, 4)));
     desk.press("ctrl Z");
-    desk.waitUntil("taken back", () -> !"too dry".equals(zones.getValueAt(0, 4)));
+    desk.waitUntil("taken back", () -> !"too dry".equals(zones.getValueAt(0, 5)));
   }
 
   @Test

@@ -12,9 +12,9 @@ import zonewright.fieldwork.Judgement;
 /** What was seen zone by zone; what is seen today is chosen in the last column. */
 final class FirstWeeksModel extends AbstractTableModel {
   private static final long serialVersionUID = 1L;
-  static final int TODAY = 4;
+  static final int TODAY = 5;
   private static final List<String> NAMES =
-      List.of("Zone", "Tuning", "Looked at", "Seen then", "Seen today");
+      List.of("Zone", "Where", "Tuning", "Looked at", "Seen then", "Seen today");
 
   private final transient OpenDesign open;
   private transient List<FirstWeeks.Zone> zones = List.of();
@@ -59,9 +59,10 @@ final class FirstWeeksModel extends AbstractTableModel {
     FirstWeeks.Zone zone = zones.get(row);
     return switch (column) {
       case 0 -> zone.name();
-      case 1 -> zone.tuning();
-      case 2 -> zone.day();
-      case 3 -> zone.seen();
+      case 1 -> zone.place();
+      case 2 -> zone.tuning();
+      case 3 -> zone.day();
+      case 4 -> zone.seen();
       default -> zone.day().equals(today().toString()) ? zone.seen() : "";
     };
   }

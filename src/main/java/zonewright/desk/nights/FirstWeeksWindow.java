@@ -22,6 +22,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jdesktop.swingx.JXPanel;
 import org.jdesktop.swingx.ScrollableSizeHint;
+import zonewright.desk.part.BoxBorder;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
@@ -96,6 +97,10 @@ public final class FirstWeeksWindow {
     table.getAccessibleContext().setAccessibleName("What was seen of each zone");
     table.setFillsViewportHeight(true);
     table.setRowHeight(UIScale.scale(24));
+    int[] widths = {50, 220, 80, 110, 110, 130};
+    for (int column = 0; column < widths.length; column++) {
+      table.getColumnModel().getColumn(column).setPreferredWidth(widths[column]);
+    }
     table.putClientProperty("terminateEditOnFocusLost", true);
     JComboBox<String> words = new JComboBox<>();
     words.addItem("");
@@ -157,7 +162,7 @@ public final class FirstWeeksWindow {
     box.add(head, "wmin 100");
     box.add(new Prose(choice.then()), "growx, wmin 180");
     if (choice.chosen()) {
-      box.setBorder(BorderFactory.createLineBorder(head.getForeground(), UIScale.scale(2)));
+      box.setBorder(new BoxBorder(2));
       box.add(new Prose("This is where things stand").styled("h4"), "growx, wmin 180");
       List<String> sentences = now.now();
       sentences.forEach(words -> box.add(new Prose(words), "growx, wmin 180"));

@@ -25,6 +25,7 @@ import org.jdesktop.swingx.JXPanel;
 import org.jdesktop.swingx.ScrollableSizeHint;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
+import zonewright.desk.part.BoxBorder;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
@@ -264,7 +265,7 @@ public final class KeyInWindow {
   /** What does not fit, by how much, and the ways out, before anything to key in. */
   private JPanel misfits(KeySteps.Page page) {
     JPanel box = new JPanel(new MigLayout("insets 8 12 8 12, wrap 1", "[grow]"));
-    box.setBorder(BorderFactory.createLineBorder(heading("").getForeground()));
+    box.setBorder(new BoxBorder(1));
     box.add(new Prose("This does not fit").styled("h4"), "growx, wmin 180");
     page.card().misfits().forEach(words -> box.add(new Prose(words), "growx, wmin 180"));
     if (!ways.isEmpty()) {
