@@ -47,6 +47,7 @@ public final class Program {
             .addSubcommand(new TimetableCommand())
             .addSubcommand(new WriteCommand())
             .addSubcommand(new HandoverCommand())
+            .addSubcommand(new FirstWeeksCommand())
             .addSubcommand(new SplitCommand())
             .addSubcommand(new PackCommand())
             .addSubcommand(new ImportCommand())

@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.design.NightsCalendar;
+import zonewright.formula.Reference;
 import zonewright.nights.MonthBook;
 import zonewright.nights.NightsInput;
 import zonewright.nights.NightsPlan;
@@ -20,6 +21,7 @@ import zonewright.nights.NightsPlanner;
 import zonewright.sheet.Nearest;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
+import zonewright.water.DroughtStages;
 
 /** Prints the timetable of a design, or writes it for a spreadsheet or a calendar. */
 @Command(
@@ -39,6 +41,7 @@ import zonewright.units.QuantityText;
       "  zonewright timetable garden.xlsx",
       "  zonewright timetable garden.xlsx --cards --plain",
       "  zonewright timetable garden.xlsx --month April",
+      "  zonewright timetable garden.xlsx --stage 'Stage 2'",
       "  zonewright timetable garden.xlsx --ics > garden.ics",
       "",
       "Times are those of the clock on the wall. Local watering rules decide; have mains wiring and",
@@ -62,6 +65,14 @@ final class TimetableCommand extends Task {
   private Optional<String> month = Optional.empty();
 
   @Option(
+      names = "--stage",
+      paramLabel = "STAGE",
+      description =
+          "A stage of the sheet Stages, or none: the timetable under it, whatever stage the design"
+              + " has in force.")
+  private Optional<String> stage = Optional.empty();
+
+  @Option(
       names = "--plain",
       description =
           "For a controller that starts programs at set times and runs their stations in order.")
@@ -83,6 +94,7 @@ final class TimetableCommand extends Task {
     }
     PrintWriter out = out();
     Design design = source.design(file, err());
+    stage.ifPresent(word -> inForce(design, word));
     Optional<Double> share = month.map(word -> share(design, word));
     Optional<NightsInput> asked =
         share.isPresent() ? MonthBook.input(design.book(), share.get()) : design.nights().asked();
@@ -110,6 +122,21 @@ final class TimetableCommand extends Task {
       err().println("Not everything fits; the command findings says what would help.");
     }
     return complete ? ExitCode.FINE : ExitCode.FOUND;
+  }
+
+  private static void inForce(Design design, String word) {
+    Reference cell = DroughtStages.IN_FORCE.reference();
+    boolean none = word.strip().equalsIgnoreCase("none");
+    design.book().perform(design.edits().typed(cell, 0, none ? "" : word.strip()));
+    if (!none && Double.isNaN(design.book().number(cell, 0))) {
+      List<String> stages = design.book().choices(DroughtStages.IN_FORCE);
+      throw new Complaint(
+          ExitCode.USAGE,
+          stages.isEmpty()
+              ? "The design has no stages; the sheet Stages holds them."
+              : "“%s” is no stage; there are %s."
+                  .formatted(word.strip(), String.join(", ", stages)));
+    }
   }
 
   private static String nothing(Design design, Optional<Double> share) {

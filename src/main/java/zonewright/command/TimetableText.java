@@ -2,6 +2,7 @@ package zonewright.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import zonewright.emitters.Emitters;
@@ -14,6 +15,7 @@ import zonewright.nights.ScheduleCard;
 import zonewright.nights.ScheduleCards;
 import zonewright.nights.WaysOut;
 import zonewright.nights.ZoneShare;
+import zonewright.nights.ZoneStarts;
 import zonewright.sheet.Book;
 import zonewright.sheet.CsvText;
 import zonewright.timetable.NightPlan;
@@ -68,8 +70,13 @@ final class TimetableText {
     table.column("Asks for," + period, true);
     table.column("Placed", true);
     table.column("Not placed", true);
+    table.column("Short of need", true);
+    table.column("Days", false);
+    table.column("Starts", false);
     table.column("", false);
+    Map<Integer, ZoneStarts> starts = ZoneStarts.of(plan);
     for (ZoneShare share : shares) {
+      ZoneStarts own = starts.getOrDefault(share.sheet().row(), ZoneStarts.NEVER);
       String why = share.why().isEmpty() ? "" : ": " + share.why();
       table.row(
           List.of(
@@ -79,6 +86,9 @@ final class TimetableText {
               number(share.asked()),
               String.valueOf(share.placed()),
               number(share.undone()),
+              share.missingWords(),
+              own.days(),
+              own.starts(),
               share.state().word() + why));
     }
     return table;

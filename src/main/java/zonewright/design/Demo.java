@@ -19,6 +19,7 @@ import zonewright.sheet.Edits;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.SiteRules;
 
@@ -220,8 +221,8 @@ public final class Demo {
     Edits edits = design.edits();
     List<Edit> others = new ArrayList<>();
     others.add(edits.typed(Emitters.WETTED_WIDTH.reference(), 9, "26 in"));
-    for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
-      boolean closed = CLOSED_NIGHTS.contains(NightSheet.NIGHT_NAMES.get(night));
+    for (int night = 0; night < AllowedDays.DAY_NAMES.size(); night++) {
+      boolean closed = CLOSED_NIGHTS.contains(AllowedDays.DAY_NAMES.get(night));
       others.add(edits.typed(NightSheet.OPENS.reference(), night, "9 pm"));
       others.add(edits.typed(NightSheet.CLOSES.reference(), night, "7 am"));
       others.add(edits.typed(NightSheet.WATERED.reference(), night, closed ? NightSheet.NO : ""));

@@ -5,7 +5,6 @@ import java.util.List;
 import zonewright.climate.Climate;
 import zonewright.climate.RecordedWeather;
 import zonewright.climate.Weather;
-import zonewright.nights.NightSheet;
 import zonewright.nights.Nights;
 import zonewright.pipes.ValveLosses;
 import zonewright.sheet.Book;
@@ -16,6 +15,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.Schema;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.AllowedDays;
 import zonewright.weather.YearsOfWeather;
 
 /**
@@ -57,8 +57,8 @@ public final class Design {
               : YearsOfWeather.SPANS.get(row - MONTH_LENGTHS.length);
       parts.add(edits.set(RecordedWeather.DAYS.reference(), row, new Entry.Figure(days)));
     }
-    for (int night = 0; night < NightSheet.NIGHT_NAMES.size(); night++) {
-      parts.add(edits.set(NightSheet.NUMBER.reference(), night, new Entry.Figure(night + 1)));
+    for (int night = 0; night < AllowedDays.DAY_NAMES.size(); night++) {
+      parts.add(edits.set(AllowedDays.NUMBER.reference(), night, new Entry.Figure(night + 1)));
     }
     parts.add(
         edits.appended(

@@ -40,6 +40,8 @@ public final class ForClient {
           Sheets.RECORD,
           Sheets.PROGRAMS,
           Sheets.NIGHTS,
+          Sheets.STAGES,
+          Sheets.DAY_RULES,
           Sheets.ZONES,
           Sheets.ZONE_NIGHTS,
           Sheets.MONTHLY,

@@ -2,6 +2,7 @@ package zonewright.design;
 
 import static zonewright.trade.Sheets.CANS;
 import static zonewright.trade.Sheets.CONTROLLER;
+import static zonewright.trade.Sheets.DAY_RULES;
 import static zonewright.trade.Sheets.INSPECTION;
 import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.MONTHS;
@@ -9,6 +10,7 @@ import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
 import static zonewright.trade.Sheets.RECORD;
 import static zonewright.trade.Sheets.SITE;
+import static zonewright.trade.Sheets.STAGES;
 import static zonewright.trade.Sheets.TESTS;
 import static zonewright.trade.Sheets.VERDICTS;
 import static zonewright.trade.Sheets.WEATHER;
@@ -57,9 +59,11 @@ import zonewright.sheet.TableDefinition;
 import zonewright.soil.Salinity;
 import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
+import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DroughtStages;
 import zonewright.water.DryingOut;
 import zonewright.water.MonthlySchedule;
 import zonewright.water.ScheduleRules;
@@ -110,10 +114,22 @@ public final class IrrigationSheets {
           SiteRules.DEPLETION_METHOD,
           SiteRules.WEEKDAYS,
           SiteRules.DAYS_ALLOWED,
+          AllowedDays.HOUSE_NUMBER,
+          AllowedDays.DIGIT_PLACE,
+          DroughtStages.NO_WATER_FROM,
+          DroughtStages.NO_WATER_UNTIL,
+          DroughtStages.IN_FORCE,
+          DroughtStages.DAYS,
+          DroughtStages.KEPT,
+          DroughtStages.CLOSED_FROM,
+          DroughtStages.CLOSED_UNTIL,
+          AllowedDays.IN_FORCE,
+          AllowedDays.BY_RULE,
           SiteRules.AVAILABLE_FLOW,
           Controller.KIND,
           Controller.START_RUNS,
           Controller.PROGRAMS,
+          Controller.PROGRAMS_AT_ONCE,
           Controller.STARTS,
           Controller.STATIONS,
           SiteNights.MOST_VALVES,
@@ -125,13 +141,13 @@ public final class IrrigationSheets {
           Controller.KEYED_IN,
           SiteNights.GAP,
           SiteNights.FIRST_NIGHT,
-          SiteRules.LONGEST_GAPS.get(0),
-          SiteRules.LONGEST_GAPS.get(1),
-          SiteRules.LONGEST_GAPS.get(2),
-          SiteRules.LONGEST_GAPS.get(3),
-          SiteRules.LONGEST_GAPS.get(4),
-          SiteRules.LONGEST_GAPS.get(5),
-          SiteRules.LONGEST_GAPS.get(6),
+          AllowedDays.LONGEST_GAPS.get(0),
+          AllowedDays.LONGEST_GAPS.get(1),
+          AllowedDays.LONGEST_GAPS.get(2),
+          AllowedDays.LONGEST_GAPS.get(3),
+          AllowedDays.LONGEST_GAPS.get(4),
+          AllowedDays.LONGEST_GAPS.get(5),
+          AllowedDays.LONGEST_GAPS.get(6),
           Salinity.OF_THE_WATER,
           SiteBudget.TOTAL_AREA,
           SiteBudget.MEAN_COEFFICIENT,
@@ -310,6 +326,7 @@ public final class IrrigationSheets {
           Demand.RUN_TIME_MULTIPLIER,
           Demand.GROSS_DEMAND,
           TuningPercents.ZONE_TUNING,
+          Demand.NEED_PER_WEEK,
           Demand.RUN_TIME_PER_WEEK,
           Demand.DEPLETION_USED,
           Demand.DEPLETION_DEPTH,
@@ -396,10 +413,22 @@ public final class IrrigationSheets {
                 PipeSheets.valves(),
                 PipeSheets.materials(),
                 new TableDefinition(
+                    STAGES,
+                    "Stages",
+                    "stage",
+                    new TableDefinition.Rows.Free(),
+                    DroughtStages.ofStage()),
+                new TableDefinition(
+                    DAY_RULES,
+                    "DayRules",
+                    "rule",
+                    new TableDefinition.Rows.Free(),
+                    AllowedDays.ofRule()),
+                new TableDefinition(
                     NIGHTS,
                     "Nights",
                     "night",
-                    new TableDefinition.Rows.Named(NightSheet.NIGHT_NAMES),
+                    new TableDefinition.Rows.Named(AllowedDays.DAY_NAMES),
                     NightSheet.columns()),
                 new TableDefinition(
                     ZONES, "Zones", "zone", new TableDefinition.Rows.Free(), ZONE_COLUMNS),
@@ -479,7 +508,9 @@ public final class IrrigationSheets {
                 Plants.TYPES,
                 Emitters.KINDS,
                 Soils.TEXTURES,
-                SiteRules.WEEKDAY_SETS));
+                SiteRules.WEEKDAY_SETS,
+                AllowedDays.NUMBERED_SETS,
+                AllowedDays.HOUSE_NUMBERS));
     tables.addAll(PipeTables.all());
     return List.copyOf(tables);
   }
@@ -493,6 +524,8 @@ public final class IrrigationSheets {
                 ? rule.curedBy("Split it evenly", EvenSplit.REMEDY)
                 : rule);
     rules.addAll(Salinity.rules());
+    rules.addAll(DroughtStages.rules());
+    rules.addAll(AllowedDays.rules());
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(SiteBudget.ABOVE_PEAK);

@@ -41,6 +41,14 @@ final class SheetPurposes {
           entry(
               Sheets.MATERIALS,
               "Pipes of your own, to choose on the sheet Pipes beside the standard ones."),
+          entry(
+              Sheets.STAGES,
+              "Stages of a drought as the local rule names them: days a week, cut and hours. One of them is"
+                  + " chosen on the sheet Site."),
+          entry(
+              Sheets.DAY_RULES,
+              "Weekdays on which a local rule allows watering: for all, by house number, or in a stage"
+                  + " alone."),
           entry(Sheets.NIGHTS, "When watering is allowed: each night of the week and its windows."),
           entry(
               Sheets.ZONE_NIGHTS,

@@ -23,6 +23,7 @@ import zonewright.desk.findings.FindingsPane;
 import zonewright.desk.findings.FindingsWatch;
 import zonewright.desk.findings.Mending;
 import zonewright.desk.grid.GridAction;
+import zonewright.desk.nights.FirstWeeksWindow;
 import zonewright.desk.nights.KeyInWindow;
 import zonewright.desk.nights.NightsWatch;
 import zonewright.desk.nights.NightsWindow;
@@ -73,6 +74,7 @@ final class DeskWindow {
   private final NightsWatch nightsWatch;
   private final LazyPart<NightsWindow> nights;
   private final LazyPart<KeyInWindow> keyIn;
+  private final LazyPart<FirstWeeksWindow> weeks;
   private final PricingDesk pricing;
   private final WeatherDesk weather;
   private final ListDesk lists;
@@ -127,9 +129,14 @@ final class DeskWindow {
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
+    weeks =
+        new LazyPart<>(
+            () ->
+                new FirstWeeksWindow(
+                    frame, open, handOver::firstWeeks, () -> deck.enter(Sheets.VERDICTS)));
     keyIn =
         new LazyPart<>(
-            () -> new KeyInWindow(frame, open, handOver::cards, () -> deck.enter(Sheets.VERDICTS)));
+            () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
     use = new SheetUse(copy, deck);
     everywhere = new LazyPart<>(() -> new FindEverywhere(frame, open, ways::jump));
@@ -185,8 +192,11 @@ final class DeskWindow {
         new UserAction("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
     UserAction keying =
         new UserAction("Key this in", deck.typed(() -> keyIn.get().open())).keys("ctrl K");
+    UserAction after =
+        new UserAction("After the first weeks", deck.typed(() -> weeks.get().open()))
+            .keys("ctrl shift K");
     DesignMenu design =
-        new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying);
+        new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying, after);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -311,6 +321,7 @@ final class DeskWindow {
     pictures.get().show(open.design(), deck.frontTable());
     nights.ifMade(NightsWindow::refreshShown);
     keyIn.ifMade(KeyInWindow::refreshShown);
+    weeks.ifMade(FirstWeeksWindow::refreshShown);
   }
 
   private void named() {
@@ -441,6 +452,7 @@ final class DeskWindow {
     nightsWatch.close();
     nights.ifMade(NightsWindow::close);
     keyIn.ifMade(KeyInWindow::close);
+    weeks.ifMade(FirstWeeksWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -475,6 +487,7 @@ final class DeskWindow {
     use.lookSoon();
     nights.ifMade(NightsWindow::restyle);
     keyIn.ifMade(KeyInWindow::restyle);
+    weeks.ifMade(FirstWeeksWindow::restyle);
     selected();
   }
 

@@ -90,6 +90,11 @@ final class HandOver {
     write("cards", HandoverPages::cardsOf);
   }
 
+  /** Writes the page on what to do after the first weeks. */
+  void firstWeeks() {
+    write("first-weeks", HandoverPages::firstWeeksOf);
+  }
+
   private void write(String word, Function<Design, byte[]> pages) {
     if (open.book().rows(Sheets.ZONES) == 0) {
       messages.problem("There is nothing to hand over: the design has no zones.", List.of());

@@ -9,6 +9,7 @@ import zonewright.climate.Peak;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.ForClient;
+import zonewright.fieldwork.FirstWeeks;
 import zonewright.formula.Outcome;
 import zonewright.nights.MonthBook;
 import zonewright.nights.NightsPlan;
@@ -60,6 +61,53 @@ public final class HandoverPages {
       pages.cards(paper);
       return paper.file();
     }
+  }
+
+  /**
+   * Returns the page on what to do after the first weeks, for whoever looks after the garden: what
+   * was seen, with room for what is seen next, and the three choices.
+   */
+  public static byte[] firstWeeksOf(Design office) {
+    HandoverPages pages = new HandoverPages(office);
+    try (Paper paper = pages.paper("after the first weeks")) {
+      pages.firstWeeks(paper);
+      return paper.file();
+    }
+  }
+
+  private void firstWeeks(Paper paper) {
+    FirstWeeks weeks = FirstWeeks.of(book);
+    paper.page("After the first weeks", FirstWeeks.BEGIN);
+    int number = 1;
+    for (FirstWeeks.Choice choice : weeks.choices()) {
+      paper.heading(number++ + "   " + choice.when());
+      paper.sentences(choice.then(), 11);
+      if (choice.chosen()) {
+        paper.box("This is where things stand", weeks.now());
+      }
+    }
+    if (weeks.choices().stream().noneMatch(FirstWeeks.Choice::chosen)) {
+      paper.space(10);
+      paper.box("This is where things stand", weeks.now());
+    }
+    PaperTable table =
+        new PaperTable()
+            .strong("Zone", 10)
+            .words("Where", 30)
+            .number("Tuning", 10)
+            .words("Seen so far", 24)
+            .words("Dry, right or wet", 26);
+    for (FirstWeeks.Zone zone : weeks.zones()) {
+      table.row(
+          List.of(
+              zone.name(),
+              zone.place(),
+              zone.tuning(),
+              zone.day().isEmpty() ? "" : zone.day() + " " + zone.seen(),
+              ""));
+    }
+    paper.space(10);
+    paper.table(table, 12, 8, 0);
   }
 
   private Paper paper(String what) {

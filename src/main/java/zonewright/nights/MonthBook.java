@@ -36,7 +36,7 @@ public final class MonthBook {
   public static double[] minutes(Book peak) {
     double[] minutes = new double[peak.rows(Sheets.ZONES)];
     for (int row = 0; row < minutes.length; row++) {
-      minutes[row] = peak.number(Demand.RUN_TIME_PER_WEEK.reference(), row);
+      minutes[row] = peak.number(Demand.NEED_PER_WEEK.reference(), row);
     }
     return minutes;
   }
@@ -44,13 +44,13 @@ public final class MonthBook {
   /** As {@link #input}, of a book as it was; on any thread. */
   public static Optional<NightsInput> scaled(
       Schema schema, BookSnapshot snapshot, double[] minutes, double share) {
-    Book book = new Book(schema.withInputs(Set.of(Demand.RUN_TIME_PER_WEEK.reference())), snapshot);
+    Book book = new Book(schema.withInputs(Set.of(Demand.NEED_PER_WEEK.reference())), snapshot);
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     for (int row = 0; row < minutes.length; row++) {
       if (!Double.isNaN(minutes[row])) {
         Entry scaled = new Entry.Figure(minutes[row] * share);
-        parts.add(edits.set(Demand.RUN_TIME_PER_WEEK.reference(), row, scaled));
+        parts.add(edits.set(Demand.NEED_PER_WEEK.reference(), row, scaled));
       }
     }
     book.start(new Edit.Several("month", parts));

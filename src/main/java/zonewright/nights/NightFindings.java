@@ -17,6 +17,7 @@ import zonewright.timetable.WateredZone;
 import zonewright.timetable.WateringWindow;
 import zonewright.trade.Sheets;
 import zonewright.units.CalendarText;
+import zonewright.water.DroughtStages;
 import zonewright.water.SiteRules;
 
 /** What a timetable has to say, in words for a designer and with cures that can be carried out. */
@@ -42,6 +43,7 @@ final class NightFindings {
     findings.tooManyNights();
     findings.wishes();
     findings.firstNight();
+    findings.stage();
     return findings.found;
   }
 
@@ -78,6 +80,10 @@ final class NightFindings {
   private String zones(Map<WateredZone, Integer> minutes) {
     List<String> some = new ArrayList<>();
     minutes.forEach((zone, lost) -> some.add(names.zone(zone) + " (" + lost + " min)"));
+    return listed(some);
+  }
+
+  private static String listed(List<String> some) {
     int more = some.size() - MOST_NAMED;
     return more > 1
         ? String.join(", ", some.subList(0, MOST_NAMED)) + " and " + more + " more"
@@ -153,6 +159,39 @@ final class NightFindings {
                 Optional.empty()));
       }
     }
+  }
+
+  /** Which zones the stage in force leaves short of their need, the worst first. */
+  private void stage() {
+    if (book.outcome(DroughtStages.IN_FORCE.reference(), 0).text().isEmpty()) {
+      return;
+    }
+    List<ZoneShare> shares = ZoneShare.of(plan);
+    List<ZoneShare> suffering = ZoneShare.suffering(shares);
+    List<String> some = new ArrayList<>();
+    for (ZoneShare each : suffering) {
+      some.add(
+          "%s lacks %s (%s of %s min %s)"
+              .formatted(
+                  NightNames.withPlace(each.sheet()),
+                  each.missingWords(),
+                  each.placed(),
+                  Math.round(each.needed()),
+                  ZoneShare.period(plan)));
+    }
+    found.add(
+        new NightFinding(
+            suffering.isEmpty() ? Severity.NOTE : Severity.CHECK,
+            DroughtStages.IN_FORCE.reference(),
+            0,
+            suffering.isEmpty()
+                ? "leaves no zone short of what it needs"
+                : "leaves %s of %s zones short: %s"
+                    .formatted(suffering.size(), shares.size(), listed(some)),
+            suffering.isEmpty()
+                ? "nothing needs to be done"
+                : "see to the first of them first; the nights show what each zone lacks",
+            Optional.empty()));
   }
 
   private static boolean isOpen(List<WateringWindow> windows, int minute) {

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import zonewright.timetable.Night;
 import zonewright.timetable.NightPlan;
 import zonewright.units.CalendarText;
+import zonewright.water.AllowedDays;
 
 /** Nights and minutes of nights in words. */
 public final class NightWords {
@@ -26,7 +27,7 @@ public final class NightWords {
 
   /** Returns the name of a weekday. */
   public static String day(DayOfWeek day) {
-    return NightSheet.NIGHT_NAMES.get(day.getValue() - 1);
+    return AllowedDays.DAY_NAMES.get(day.getValue() - 1);
   }
 
   /** Returns the names of weekdays, from Monday on. */

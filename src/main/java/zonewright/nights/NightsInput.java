@@ -39,9 +39,9 @@ public record NightsInput(
    *
    * @param zone what the planner must know
    * @param sheet where it stands
-   * @param needAWeek minutes of watering that it needs a week, before rounding
+   * @param askedAWeek minutes of watering that it asks for a week, before rounding
    */
-  public record Station(WateredZone zone, SheetZone sheet, double needAWeek) {}
+  public record Station(WateredZone zone, SheetZone sheet, double askedAWeek) {}
 
   /**
    * A zone as people know it.
@@ -50,8 +50,10 @@ public record NightsInput(
    * @param name its name there
    * @param place where it is, in words; may be blank
    * @param program number of its program
+   * @param needAWeek minutes of watering that its plants need a week, before rounding and whatever
+   *     a stage forbids; not a number where that is not known
    */
-  public record SheetZone(int row, String name, String place, long program) {}
+  public record SheetZone(int row, String name, String place, long program, double needAWeek) {}
 
   /**
    * A zone that the planner never sees.
@@ -88,7 +90,8 @@ public record NightsInput(
 
   /** Returns the same for a controller that starts programs at set times. */
   public NightsInput forPlainController() {
-    return new NightsInput(stations, leftOut, programs, rules, true, startRuns, firstDay);
+    NightRules one = plain ? rules : rules.withMostValves(1);
+    return new NightsInput(stations, leftOut, programs, one, true, startRuns, firstDay);
   }
 
   /** Returns what of it the timetable depends on. */

@@ -30,6 +30,11 @@ public record NightsPlan(NightsInput input, Timetable timetable, List<PlainProgr
     return timetable.nights().stream().noneMatch(night -> night.night().date().isPresent());
   }
 
+  /** Returns how many weeks its nights cover. */
+  public int weeks() {
+    return weekly() ? 1 : Timetable.DATED_WEEKS;
+  }
+
   /** Says whether every zone of the sheet gets all the water it asks for. */
   public boolean complete() {
     return ZoneShare.of(this).stream().allMatch(ZoneShare::whole);

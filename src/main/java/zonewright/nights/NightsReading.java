@@ -23,9 +23,12 @@ import zonewright.timetable.WateringDays;
 import zonewright.timetable.WateringWindow;
 import zonewright.trade.Sheets;
 import zonewright.units.CalendarText;
+import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DroughtStages;
+import zonewright.water.MonthlySchedule;
 import zonewright.water.SiteRules;
 
 /** Reads from the sheets of a design what its timetable depends on. */
@@ -106,7 +109,7 @@ final class NightsReading {
     NightRules rules =
         new NightRules(
             windows,
-            whole(SiteNights.MOST_VALVES, 0, 1),
+            whole(plain() ? Controller.PROGRAMS_AT_ONCE : SiteNights.MOST_VALVES, 0, 1),
             flow > 0 ? flow : Double.POSITIVE_INFINITY,
             whole(SiteNights.GAP, 0, 0),
             whole(Controller.STARTS, 0, 4),
@@ -116,6 +119,14 @@ final class NightsReading {
     double date = book.number(SiteNights.FIRST_NIGHT.reference(), 0);
     List<NightsInput.Station> stations = stations(rules);
     if (stations.isEmpty()) {
+      if (book.number(DroughtStages.KEPT.reference(), 0) == 0) {
+        add(
+            Severity.CHECK,
+            DroughtStages.IN_FORCE,
+            0,
+            "forbids all watering: every zone is short of all it needs",
+            "water by hand where the rule lets you, or choose another stage");
+      }
       return Optional.empty();
     }
     return Optional.of(
@@ -124,9 +135,13 @@ final class NightsReading {
             leftOut,
             programs(),
             rules,
-            !Controller.STATION_STARTS.equals(word(Controller.KIND, 0)),
+            plain(),
             startRuns(),
             Double.isNaN(date) ? ANY_FIRST_DAY : CalendarText.date(date)));
+  }
+
+  private boolean plain() {
+    return !Controller.STATION_STARTS.equals(word(Controller.KIND, 0));
   }
 
   private StartRuns startRuns() {
@@ -150,17 +165,22 @@ final class NightsReading {
         continue;
       }
       List<WateringWindow> windows = new ArrayList<>();
-      windows.add(window(NightSheet.OPENS, NightSheet.CLOSES, row));
-      if (!(book.entry(NightSheet.OPENS_AGAIN.reference(), row) instanceof Entry.Blank)) {
-        windows.add(window(NightSheet.OPENS_AGAIN, NightSheet.CLOSES_AGAIN, row));
+      window(NightSheet.FIRST_OPENS, NightSheet.FIRST_MINUTES, row).ifPresent(windows::add);
+      window(NightSheet.SECOND_OPENS, NightSheet.SECOND_MINUTES, row).ifPresent(windows::add);
+      if (!windows.isEmpty()) {
+        all.put(day, windows);
       }
-      all.put(day, windows);
     }
-    return all;
+    return FewerNights.of(all, whole(AllowedDays.BY_RULE, 0, DayOfWeek.values().length));
   }
 
-  private WateringWindow window(Column opens, Column closes, int row) {
-    return new WateringWindow(minute(opens, row), minute(closes, row));
+  /** A window of a night as far as water may run in it. */
+  private Optional<WateringWindow> window(Column opens, Column minutes, int row) {
+    int open = whole(minutes, row, 0);
+    int from = open == 0 ? 0 : minute(opens, row);
+    return open == 0
+        ? Optional.empty()
+        : Optional.of(new WateringWindow(from, (from + open) % WateringWindow.DAY));
   }
 
   private int minute(Column column, int row) {
@@ -210,11 +230,12 @@ final class NightsReading {
             row,
             text(name, row),
             text(place, row),
-            program.isEmpty() ? WateredZone.NO_PROGRAM : id(Sheets.PROGRAMS, program.getAsInt()));
+            program.isEmpty() ? WateredZone.NO_PROGRAM : id(Sheets.PROGRAMS, program.getAsInt()),
+            book.number(Demand.NEED_PER_WEEK.reference(), row));
     double cycles = book.number(CycleAndSoak.CYCLES.reference(), row);
     double minutes = book.number(CycleAndSoak.CYCLE_MINUTES.reference(), row);
     double flow = book.number(Emitters.ZONE_FLOW.reference(), row);
-    double daysAWeek = book.number(Demand.WATERING_DAYS.reference(), row);
+    double daysAWeek = book.number(MonthlySchedule.DAYS.reference(), row);
     if (Double.isNaN(cycles + minutes + flow + daysAWeek)) {
       return leaveOut(sheet, NightsInput.LeftOut.Why.LACKS_FIGURES, OptionalInt.empty());
     }

@@ -15,6 +15,7 @@ import zonewright.timetable.Subject;
 import zonewright.timetable.TimetableFinding;
 import zonewright.timetable.WateredZone;
 import zonewright.timetable.WateringDays;
+import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
@@ -125,7 +126,7 @@ final class PlannerWords {
     return found(
         Severity.CHECK,
         NightSheet.CLOSES.reference(),
-        NightSheet.NIGHT_NAMES.size() - 1,
+        AllowedDays.DAY_NAMES.size() - 1,
         "ends too near to the next for the soak of some zones",
         "leave more time between the windows of Sunday and Monday");
   }

@@ -255,7 +255,7 @@ public final class ScheduleCards {
     for (NightsInput.Station station : plan.input().stations()) {
       if (plan.weekly() && rows.contains(station.sheet().row())) {
         ZoneWater its = water.get(station.zone().number());
-        double excess = its.minutesAsked() - station.needAWeek();
+        double excess = its.minutesAsked() - station.askedAWeek();
         sum += excess;
         if (excess >= 1) {
           some.add("%s by %s min".formatted(NightNames.zone(station.sheet()), Math.round(excess)));

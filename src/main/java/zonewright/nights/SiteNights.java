@@ -12,18 +12,22 @@ import zonewright.sheet.Column;
 import zonewright.units.CalendarText;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
+import zonewright.water.Controller;
 
 /** Columns of the site and its programs that the timetable keeps to. */
 public final class SiteNights {
+  /** Programs that run at once have a valve open each. */
+  private static final Formula AT_ONCE =
+      Formula.when(Controller.STARTS_STATIONS).then(1).otherwise(Controller.PROGRAMS_AT_ONCE);
+
   public static final Column MOST_VALVES =
-      Column.defaulted(
-              SITE, "most-valves", "Most valves at once", QuantityKind.COUNT, Formula.number(1))
+      Column.defaulted(SITE, "most-valves", "Most valves at once", QuantityKind.COUNT, AT_ONCE)
           .band(CONTROLLER_ABILITIES)
           .within(Bounds.from(1, 1000, Units.ONE).wholeNumbers())
           .means(
               "How many valves may be open at the same time, as far as the flow allows; what the controller and its transformer can do sets the limit."
-                  + " It counts where the controller starts each zone by itself; programs run one station at a time.")
-          .source("One at a time unless typed, which every controller can do.")
+                  + " It counts where the controller starts each zone by itself; of programs see Programs at once.")
+          .source("One, or of programs as many as run at once, unless typed.")
           .build();
 
   public static final Column GAP =

@@ -65,7 +65,7 @@ final class ZonePatterns {
   }
 
   private WateringDays onSiteNights(int row, int apart) {
-    int needed = (int) book.number(Demand.WATERING_DAYS.reference(), row);
+    int needed = (int) book.number(Demand.WATERINGS_A_WEEK.reference(), row);
     double real = book.number(Demand.LONGEST_GAP.reference(), row);
     // A gap that the watering days themselves leave too long is told with the zone.
     int gap = Double.isNaN(real) ? apart : Math.max(apart, (int) real);

@@ -19,6 +19,8 @@ import zonewright.timetable.ZoneWater;
  * @param inNoNight minutes that are not even among those a night has no room for; -1 where they are
  *     not known
  * @param why what keeps the rest out, in words; empty where there is none
+ * @param needed minutes that its plants need in the time of the plan, before rounding; not a number
+ *     where they are not known
  */
 public record ZoneShare(
     NightsInput.SheetZone sheet,
@@ -26,7 +28,10 @@ public record ZoneShare(
     OptionalInt asked,
     int placed,
     int inNoNight,
-    String why) {
+    String why,
+    double needed) {
+  private static final double ROUNDING = 1e-6;
+
   /** How much of a zone is placed. */
   public enum State {
     PLACED("placed"),
@@ -57,17 +62,44 @@ public record ZoneShare(
     return asked.isPresent() ? OptionalInt.of(asked.getAsInt() - placed) : OptionalInt.empty();
   }
 
+  /** Returns the minutes it is short of what its plants need; 0 where that is not known. */
+  public double missing() {
+    double missing = needed - placed;
+    return missing > ROUNDING ? missing : 0;
+  }
+
+  /** Returns what part of the need is missing, 0 to 1. */
+  public double missingShare() {
+    return missing() == 0 ? 0 : missing() / needed;
+  }
+
+  /** Returns the zones short of their need, the one that lacks the greatest part first. */
+  public static List<ZoneShare> suffering(List<ZoneShare> shares) {
+    return shares.stream()
+        .filter(share -> share.missing() > 0)
+        .sorted(
+            Comparator.comparingDouble(ZoneShare::missingShare)
+                .thenComparingDouble(ZoneShare::missing)
+                .reversed())
+        .toList();
+  }
+
+  /** Returns what is missing as a person reads it, such as {@code 40 %}; empty where nothing is. */
+  public String missingWords() {
+    return missing() == 0 ? "" : Math.max(1, Math.round(missingShare() * 100)) + " %";
+  }
+
   /** Returns all zones of a plan in the order of the sheet. */
   public static List<ZoneShare> of(NightsPlan plan) {
     NightNames names = new NightNames(plan);
     List<ZoneShare> shares = new ArrayList<>();
-    plan.timetable().zones().forEach(zone -> shares.add(of(zone, names)));
+    plan.timetable().zones().forEach(zone -> shares.add(of(zone, names, plan.weeks())));
     plan.input().leftOut().forEach(zone -> shares.add(of(zone, plan)));
     shares.sort(Comparator.comparingInt(share -> share.sheet().row()));
     return shares;
   }
 
-  private static ZoneShare of(ZoneWater water, NightNames names) {
+  private static ZoneShare of(ZoneWater water, NightNames names, int weeks) {
     State state =
         water.undone().isEmpty()
             ? State.PLACED
@@ -81,21 +113,23 @@ public record ZoneShare(
                     state == State.NOT_PLACED && water.undone().size() == 1
                         ? words(reason)
                         : minutes + " min: " + words(reason)));
+    NightsInput.SheetZone sheet = names.sheet(water.zone());
     return new ZoneShare(
-        names.sheet(water.zone()),
+        sheet,
         state,
         OptionalInt.of(water.minutesAsked()),
         water.minutesPlaced(),
         (water.waterings() - water.nights().size()) * water.zone().minutesPerNight(),
-        String.join("; ", why));
+        String.join("; ", why),
+        sheet.needAWeek() * weeks);
   }
 
   private static ZoneShare of(NightsInput.LeftOut zone, NightsPlan plan) {
-    int weeks = plan.weekly() ? 1 : plan.timetable().nights().size() / 7;
     OptionalInt asked = zone.minutesAsked();
-    if (asked.isPresent() && !plan.weekly()) {
-      asked = OptionalInt.of(asked.getAsInt() * weeks);
+    if (asked.isPresent()) {
+      asked = OptionalInt.of(asked.getAsInt() * plan.weeks());
     }
+    double needed = zone.sheet().needAWeek() * plan.weeks();
     boolean needsNone = zone.why() == NightsInput.LeftOut.Why.NO_WATER;
     return new ZoneShare(
         zone.sheet(),
@@ -104,13 +138,14 @@ public record ZoneShare(
         0,
         asked.orElse(-1),
         switch (zone.why()) {
-          case NO_WATER -> "";
+          case NO_WATER -> needed > 0 ? "the stage leaves it none" : "";
           case LACKS_FIGURES -> "its cycles, minutes or flow are not known yet";
           case LACKS_DAYS -> "its days are not known yet";
           case TOO_LONG -> "its cycles and soaks fit no night";
           case OTHER_DAYS -> "the controller cannot choose its days";
           case OVER_STATIONS -> "the controller has too few stations";
-        });
+        },
+        needed);
   }
 
   /** Returns what stands in the way of water, in words. */

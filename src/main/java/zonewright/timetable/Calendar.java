@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * dates.
  */
 final class Calendar {
-  private static final int DATED_DAYS = 56;
+  private static final int DATED_DAYS = Timetable.DATED_WEEKS * DayOfWeek.values().length;
 
   private final List<Waterings> zones;
   private final NightRules rules;

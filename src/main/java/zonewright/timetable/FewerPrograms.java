@@ -2,6 +2,7 @@ package zonewright.timetable;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,6 +27,9 @@ final class FewerPrograms {
   /** What joining costs, by the two groups; a group stays the same list until it is joined. */
   private final IdentityHashMap<List<WateredZone>, IdentityHashMap<List<WateredZone>, Integer>>
       known = new IdentityHashMap<>();
+
+  /** The zones as they came: what was rounded up once is never rounded up again. */
+  private final Map<Long, WateredZone> asked = new HashMap<>();
 
   private final List<TimetableFinding> findings = new ArrayList<>();
 
@@ -86,6 +90,7 @@ final class FewerPrograms {
   private List<WateredZone> run(List<WateredZone> zones) {
     Map<List<Object>, List<WateredZone>> groups = new LinkedHashMap<>();
     for (WateredZone zone : zones) {
+      asked.put(zone.number(), zone);
       groups
           .computeIfAbsent(
               List.of(zone.program(), rhythm(zone, startRuns)), any -> new ArrayList<>())
@@ -187,13 +192,11 @@ final class FewerPrograms {
             allowed.isEmpty()
                 ? ((WateringDays.ChooseWeekdays) some.get(0).days()).allowed()
                 : allowed);
-    int most = 1;
-    for (WateredZone zone : all) {
-      most = Math.max(most, cycles(zone, days));
-    }
+    int common = leastExcess(all, days);
     List<WateredZone> then = new ArrayList<>();
-    for (WateredZone zone : all) {
-      int cycles = startRuns == StartRuns.EVERY_STATION ? most : cycles(zone, days);
+    for (WateredZone changed : all) {
+      WateredZone zone = asked.get(changed.number());
+      int cycles = startRuns == StartRuns.EVERY_STATION ? common : cycles(zone, days);
       int minutes = inSteps(night(zone, days), cycles);
       // What stands after a shorter cycle goes in sooner by as much.
       int soak = -Math.floorDiv(-zone.soakMinutes() * minutes, zone.minutesPerCycle());
@@ -202,6 +205,26 @@ final class FewerPrograms {
       then.add(zone.with(both, cycles, minutes, soak, shorter));
     }
     return then;
+  }
+
+  /**
+   * In how many cycles each of some zones waters, so that no cycle is longer than before: as few as
+   * can be, or one more where rounding then adds less and a program has a start for it. Still more
+   * cycles would be short ones, which mostly fill pipes.
+   */
+  private int leastExcess(List<WateredZone> zones, int days) {
+    int fewest =
+        zones.stream().mapToInt(zone -> cycles(asked.get(zone.number()), days)).max().orElse(1);
+    boolean better =
+        fewest < rules.mostStarts() && given(zones, days, fewest + 1) < given(zones, days, fewest);
+    return better ? fewest + 1 : fewest;
+  }
+
+  /** Minutes a night that zones get in so many cycles each. */
+  private int given(List<WateredZone> zones, int days, int cycles) {
+    return zones.stream()
+        .mapToInt(zone -> cycles * inSteps(night(asked.get(zone.number()), days), cycles))
+        .sum();
   }
 
   /** Minutes of a night, when the zone waters on so many days a week. */

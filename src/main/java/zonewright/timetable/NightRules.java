@@ -15,7 +15,8 @@ import java.util.Set;
  * What holds for the whole site.
  *
  * @param windows windows of each weekday; a weekday not listed has none
- * @param mostValvesAtOnce most valves open at the same minute, at least 1
+ * @param mostValvesAtOnce most valves open at the same minute, at least 1; of a controller that
+ *     starts programs the most programs that run at the same minute, of which two at most are used
  * @param availableFlow flow the supply can give, above zero; infinity when it never limits
  * @param gapMinutes minutes a valve position stays empty after a valve on it closes: at every
  *     minute, valves open or closed fewer than this many minutes ago number at most {@code
@@ -92,7 +93,8 @@ public record NightRules(
     return open;
   }
 
-  NightRules withMostValves(int count) {
+  /** Returns the same with another number of valves that may be open at once, at least 1. */
+  public NightRules withMostValves(int count) {
     return new NightRules(
         windows,
         count,

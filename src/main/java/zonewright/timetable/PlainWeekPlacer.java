@@ -3,13 +3,18 @@ package zonewright.timetable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 
 /**
  * Finds start times for the programs of a plain controller that hold on every night: two programs
- * keep apart where they ever share a night, whatever the night.
+ * keep apart where they ever share a night, whatever the night. Where the controller runs two
+ * programs at once, any two whose largest stations the flow feeds together may overlap, and never
+ * three.
  *
  * <p>Programs are placed one after another, each start as early as its nights are free; many orders
  * are tried, and the one that runs over least, and then ends its nights earliest, is kept.
@@ -21,6 +26,8 @@ final class PlainWeekPlacer {
 
   private final List<Program> programs;
   private final int gap;
+  private final boolean two;
+  private final double flow;
   private final int nights;
 
   /**
@@ -30,9 +37,14 @@ final class PlainWeekPlacer {
    * @param nights numbers of its nights
    * @param windows the hours that all its nights have open
    * @param onOneSide whether all its starts should be before midnight, or all after it
+   * @param flow the greatest flow of one of its stations
    */
   record Program(
-      Chain chain, List<Integer> nights, List<WateringWindow> windows, boolean onOneSide) {
+      Chain chain,
+      List<Integer> nights,
+      List<WateringWindow> windows,
+      boolean onOneSide,
+      double flow) {
     int closes() {
       return windows.get(windows.size() - 1).endMinute();
     }
@@ -57,16 +69,18 @@ final class PlainWeekPlacer {
     }
   }
 
-  private PlainWeekPlacer(List<Program> programs, int gap) {
+  private PlainWeekPlacer(List<Program> programs, NightRules rules) {
     this.programs = programs;
-    this.gap = gap;
+    this.gap = rules.gapMinutes();
+    this.two = rules.mostValvesAtOnce() > 1;
+    this.flow = rules.availableFlow();
     this.nights =
         programs.stream().flatMap(p -> p.nights().stream()).mapToInt(n -> n + 1).max().orElse(0);
   }
 
   /** Returns the start times of each program, in minutes from midnight of the night's day. */
-  static int[][] place(List<Program> programs, int gap) {
-    return new PlainWeekPlacer(programs, gap).run();
+  static int[][] place(List<Program> programs, NightRules rules) {
+    return new PlainWeekPlacer(programs, rules).run();
   }
 
   private int[][] run() {
@@ -116,24 +130,23 @@ final class PlainWeekPlacer {
   }
 
   private Trial trial(Integer[] order) {
-    BitSet[] busy = new BitSet[nights];
-    Arrays.setAll(busy, i -> new BitSet());
+    Taken taken = new Taken();
     int[] finish = new int[nights];
     int[] over = new int[nights];
     int[][] starts = new int[programs.size()][];
     for (int number : order) {
       Program program = programs.get(number);
-      BitSet taken = new BitSet();
-      program.nights().forEach(night -> taken.or(busy[night]));
-      starts[number] = starts(program, taken);
+      starts[number] = starts(program, taken.of(program));
+      BitSet runs = new BitSet();
       Chain chain = program.chain();
       int end = 0;
       for (int pass = 0; pass < chain.cycles(); pass++) {
         int from = starts[number][pass];
         int to = from + chain.minutes(pass);
         end = Math.max(end, to);
-        program.nights().forEach(night -> busy[night].set(Math.max(0, from - gap), to + gap));
+        runs.set(Math.max(0, from - gap), to + gap);
       }
+      taken.add(program, runs);
       int closes = program.closes();
       for (int night : program.nights()) {
         finish[night] = Math.max(finish[night], end);
@@ -145,6 +158,46 @@ final class PlainWeekPlacer {
       cost += 10_000L * over[night] + finish[night];
     }
     return new Trial(starts, cost);
+  }
+
+  /** What the programs placed so far leave free. */
+  private final class Taken {
+    private final BitSet[] once = new BitSet[nights];
+    private final BitSet[] twice = new BitSet[nights];
+    private final Map<Program, BitSet> placed = new IdentityHashMap<>();
+
+    Taken() {
+      Arrays.setAll(once, i -> new BitSet());
+      Arrays.setAll(twice, i -> new BitSet());
+    }
+
+    void add(Program program, BitSet runs) {
+      for (int night : program.nights()) {
+        if (two) {
+          BitSet both = (BitSet) once[night].clone();
+          both.and(runs);
+          twice[night].or(both);
+        }
+        once[night].or(runs);
+      }
+      placed.put(program, runs);
+    }
+
+    /** The minutes in which a program cannot run. */
+    BitSet of(Program program) {
+      BitSet taken = new BitSet();
+      program.nights().forEach(night -> taken.or(two ? twice[night] : once[night]));
+      if (two) {
+        placed.forEach(
+            (other, runs) -> {
+              boolean together = !Collections.disjoint(program.nights(), other.nights());
+              if (together && program.flow() + other.flow() > flow) {
+                taken.or(runs);
+              }
+            });
+      }
+      return taken;
+    }
   }
 
   private int[] starts(Program program, BitSet taken) {

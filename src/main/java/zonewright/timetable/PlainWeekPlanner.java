@@ -21,10 +21,11 @@ import java.util.Set;
  * program share its days, and its start times are the same on each of them.
  *
  * <p>Each program keeps inside the hours that all its nights have open, and two programs keep apart
- * where they ever share a night. One program runs at a time and one valve is open at a time. Where
- * a program asks for more starts than it may have, or for starts on both sides of midnight, a
- * second program of the controller takes them. What the hours, the starts or the programs of the
- * controller do not suffice for is left undone.
+ * where they ever share a night, unless the controller runs two at once and the flow feeds the
+ * largest stations of both. A program has one valve open at a time. Where a program asks for more
+ * starts than it may have, or for starts on both sides of midnight, a second program of the
+ * controller takes them. What the hours, the starts or the programs of the controller do not
+ * suffice for is left undone.
  */
 public final class PlainWeekPlanner {
   private static final List<WateringWindow> UNTIL_MIDNIGHT =
@@ -84,7 +85,8 @@ public final class PlainWeekPlanner {
    * Plans the site.
    *
    * @param zones the zones, each in the program it names
-   * @param rules what holds for the site; the most valves at once is taken as one
+   * @param rules what holds for the site; where more than one valve may be open at once, two
+   *     programs may run at once
    * @param firstDay the first date of the plan; matters only when a zone waters by dates
    * @param startRuns what a start of a program does
    * @throws java.util.concurrent.CancellationException when the thread is interrupted meanwhile
@@ -257,9 +259,13 @@ public final class PlainWeekPlanner {
     for (Part part : placed) {
       asked.add(
           new PlainWeekPlacer.Program(
-              part.chain.orElseThrow(), part.nights, part.hours, oneSide && !everyNight(part)));
+              part.chain.orElseThrow(),
+              part.nights,
+              part.hours,
+              oneSide && !everyNight(part),
+              part.zones.stream().mapToDouble(WateredZone::flow).max().orElse(0)));
     }
-    int[][] starts = PlainWeekPlacer.place(asked, rules.gapMinutes());
+    int[][] starts = PlainWeekPlacer.place(asked, rules);
     int free = rules.mostPrograms() - parts.size();
     List<Keyed> keyed = new ArrayList<>();
     for (int i = 0; i < placed.size(); i++) {
@@ -466,7 +472,7 @@ public final class PlainWeekPlanner {
       part.chain.ifPresent(placed::add);
     }
     runs.sort(Comparator.comparingInt(ValveRun::startMinute));
-    int bound = placed.isEmpty() ? opens : ProgramChain.bound(placed, windows, rules.gapMinutes());
+    int bound = placed.isEmpty() ? opens : ProgramChain.bound(placed, windows, rules);
     return new NightPlan(night, windows, runs, undone, runs, finish, Math.min(bound, finish));
   }
 

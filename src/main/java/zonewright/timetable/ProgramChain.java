@@ -63,10 +63,15 @@ final class ProgramChain {
   }
 
   /** The finish that no start times of the programs beat, in minutes from midnight. */
-  static int bound(List<Chain> programs, List<WateringWindow> windows, int gap) {
+  static int bound(List<Chain> programs, List<WateringWindow> windows, NightRules rules) {
     Chain[] chains = programs.toArray(Chain[]::new);
     return windows.get(0).startMinute()
         + LowerBound.of(
-            new PlacementProblem(chains, 1, Long.MAX_VALUE / 8, gap, NightPlacer.breaks(windows)));
+            new PlacementProblem(
+                chains,
+                Math.min(2, rules.mostValvesAtOnce()),
+                Long.MAX_VALUE / 8,
+                rules.gapMinutes(),
+                NightPlacer.breaks(windows)));
   }
 }

@@ -20,6 +20,8 @@ public record Timetable(
     List<ZoneWater> zones,
     List<TimetableFinding> findings,
     List<Cure> cures) {
+  /** Weeks that a plan by dates covers. */
+  public static final int DATED_WEEKS = 8;
 
   /** Keeps copies. */
   public Timetable {

@@ -62,6 +62,17 @@ public final class Controller {
           .source(SEE_YOURS)
           .build();
 
+  public static final Column PROGRAMS_AT_ONCE =
+      Column.defaulted(
+              SITE, "programs-at-once", "Programs at once", QuantityKind.COUNT, Formula.number(1))
+          .band(CONTROLLER_ABILITIES)
+          .within(Bounds.from(1, 2, Units.ONE).wholeNumbers())
+          .means(
+              "How many programs it runs at the same time, one valve of each: 2 where it can and its transformer feeds two valves. Two programs run together only"
+                  + " as far as the flow feeds the largest station of both.")
+          .source("One at a time unless typed, which every controller can do.")
+          .build();
+
   public static final Column STARTS =
       number("most-cycles", "Starts it has", 4, 99)
           .formerly("Most cycles a day")
@@ -145,7 +156,7 @@ public final class Controller {
   public static final Condition KEEPS_SOAKS = KIND.is(CYCLES_AND_SOAKS);
 
   /** Says that it starts each station by itself; what programs lack the timetable tells. */
-  static final Condition STARTS_STATIONS = KIND.is(STATION_STARTS);
+  public static final Condition STARTS_STATIONS = KIND.is(STATION_STARTS);
 
   private Controller() {}
 

@@ -107,11 +107,11 @@ public final class Demand {
                   + " (1985), equation 7.")
           .build();
 
-  public static final Column RUN_TIME_PER_WEEK =
+  public static final Column NEED_PER_WEEK =
       Column.calculated(
               ZONES,
-              "run-time-per-week",
-              "Run time a week",
+              "need-per-week",
+              "Run time needed a week",
               QuantityKind.MINUTES,
               GROSS_DEMAND
                   .times(WEEK)
@@ -120,10 +120,24 @@ public final class Demand {
           .band(SCHEDULE)
           .decimals(1, 1)
           .means(
-              "Minutes of watering that a week of the peak month asks for, before rounding; the tuning of site and zone is in it.")
+              "Minutes of watering that the plants need in a week of the peak month, before rounding and whatever a stage forbids; the tuning of site and zone is in it.")
           .source(
               "Minutes = 60 × depth ÷ precipitation rate: Ohio State University Extension, Bulletin 912, step 11 (verified); times"
                   + " the tuning of site and zone.")
+          .build();
+
+  public static final Column RUN_TIME_PER_WEEK =
+      Column.calculated(
+              ZONES,
+              "run-time-per-week",
+              "Run time a week",
+              QuantityKind.MINUTES,
+              NEED_PER_WEEK.times(DroughtStages.KEPT))
+          .band(SCHEDULE)
+          .decimals(1, 1)
+          .means(
+              "Minutes of watering that a week of the peak month asks for, before rounding: what is needed, less the cut of the stage in force.")
+          .source("Run time needed a week × what the stage leaves; all of it without a stage.")
           .build();
 
   public static final Column DEPLETION_USED =
@@ -199,7 +213,10 @@ public final class Demand {
                   .then(
                       Formula.when(NEVER_NEEDS)
                           .then(1)
-                          .otherwise(Formula.smaller(fewestDays(1), SiteRules.DAYS_ALLOWED)))
+                          .otherwise(
+                              Formula.smaller(
+                                  fewestDays(1),
+                                  Formula.smaller(SiteRules.DAYS_ALLOWED, AllowedDays.BY_RULE))))
                   .otherwise(WateringPattern.PATTERN_A_WEEK.roundedUpTo(Units.ONE)))
           .band(SCHEDULE)
           .within(Bounds.from(1, 7, Units.ONE).wholeNumbers())
@@ -210,6 +227,9 @@ public final class Demand {
               "By counting gaps of the weekdays allowed; a finding tells where they do not suffice.")
           .build();
 
+  /** Whatever days a zone is given, a stage or a rule may leave fewer. */
+  private static final Formula ALLOWED_DAYS = Formula.smaller(WATERING_DAYS, AllowedDays.BY_RULE);
+
   public static final Column WATERINGS_A_WEEK =
       Column.calculated(
               ZONE_NIGHTS,
@@ -217,12 +237,13 @@ public final class Demand {
               "Waterings a week",
               QuantityKind.FACTOR,
               Formula.when(WateringPattern.ON_SITE_NIGHTS)
-                  .then(WATERING_DAYS)
+                  .then(ALLOWED_DAYS)
                   .otherwise(WateringPattern.PATTERN_A_WEEK))
           .band(NIGHT_RULES)
           .decimals(1, 1)
           .means("How often a week it really waters, on average.")
-          .source("Its watering days, or what its own pattern comes to.")
+          .source(
+              "Its watering days, as far as a stage or a rule allows them; or what its own pattern comes to.")
           .build();
 
   public static final Column LONGEST_GAP =
@@ -232,7 +253,7 @@ public final class Demand {
               "Longest gap",
               QuantityKind.DAYS,
               Formula.when(WateringPattern.ON_SITE_NIGHTS)
-                  .then(Formula.nth(WATERING_DAYS, SiteRules.LONGEST_GAPS))
+                  .then(Formula.nth(ALLOWED_DAYS, AllowedDays.LONGEST_GAPS))
                   .otherwise(WateringPattern.PATTERN_GAP))
           .band(SCHEDULE)
           .means("Days from one watering to the next at the widest place of the week.")
@@ -278,7 +299,7 @@ public final class Demand {
     if (days == 7) {
       return Formula.number(7);
     }
-    return Formula.when(SiteRules.LONGEST_GAPS.get(days - 1).atMost(LONGEST_INTERVAL))
+    return Formula.when(AllowedDays.LONGEST_GAPS.get(days - 1).atMost(LONGEST_INTERVAL))
         .then(days)
         .otherwise(fewestDays(days + 1));
   }

@@ -190,10 +190,10 @@ public final class MonthlySchedule {
               "watering-days",
               Demand.WATERING_DAYS.name(),
               QuantityKind.COUNT,
-              Demand.WATERING_DAYS)
+              Demand.WATERINGS_A_WEEK.roundedUpTo(Units.ONE))
           .band(THE_MONTH)
           .means("Days a week the zone is watered; the same in all months.")
-          .source("By definition.")
+          .source("Waterings a week; of a pattern of dates those of the fullest week.")
           .build();
 
   public static final Column RUN_TIME =

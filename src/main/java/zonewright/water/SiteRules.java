@@ -4,7 +4,6 @@ import static zonewright.trade.Sheets.RULES;
 import static zonewright.trade.Sheets.SITE;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import zonewright.formula.Formula;
 import zonewright.formula.ReferenceTable;
 import zonewright.pipes.Supply;
@@ -63,30 +62,6 @@ public final class SiteRules {
           .means("How many days a week watering is allowed, by local rule or by choice.")
           .source("As many as the weekdays allowed, or no restriction; local drought rules decide.")
           .build();
-
-  /** Longest gap between waterings with 1 to 7 days a week. */
-  public static final List<Column> LONGEST_GAPS =
-      IntStream.rangeClosed(1, 7).mapToObj(SiteRules::gap).toList();
-
-  private static Column gap(int days) {
-    int evenlySpread = -Math.floorDiv(-7, days);
-    String heading = "Longest gap with " + days + " (days)";
-    return Column.calculated(
-            SITE,
-            "longest-gap-" + days,
-            "Longest gap, watering " + (days == 1 ? "1 day" : days + " days"),
-            QuantityKind.DAYS,
-            Formula.when(WEEKDAYS.given())
-                .then(WEEKDAY_SETS.numbers(heading, QuantityKind.DAYS).of(WEEKDAYS))
-                .otherwise(Formula.amount(evenlySpread, Units.DAY)))
-        .band(RULES)
-        .means(
-            "Days from one watering to the next at the widest place of the week, with the best choice of up to so many of the"
-                + " weekdays allowed.")
-        .source(
-            "By counting, over the week's end too; evenly spread days leave 7 ÷ days, rounded up.")
-        .build();
-  }
 
   /** What the supply gives; declared with the supply it follows from. */
   public static final Column AVAILABLE_FLOW = Supply.AVAILABLE_FLOW;

@@ -20,6 +20,7 @@ import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
+import zonewright.water.AllowedDays;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.DryingOut;
@@ -84,7 +85,7 @@ final class PlainLoop {
     peak = book.number(Peak.REFERENCE_ET.reference(), 0);
     rain = book.number(Peak.EFFECTIVE_RAIN.reference(), 0);
     gaps =
-        SiteRules.LONGEST_GAPS.stream()
+        AllowedDays.LONGEST_GAPS.stream()
             .mapToDouble(column -> book.number(column.reference(), 0))
             .toArray();
     for (int interval = 1; interval <= 7; interval++) {

@@ -51,8 +51,12 @@ class DeskNightsTest {
   }
 
   private static Optional<JDialog> nights() {
+    return window("nights");
+  }
+
+  private static Optional<JDialog> window(String name) {
     return Arrays.stream(Window.getWindows())
-        .filter(window -> window.isShowing() && "nights".equals(window.getName()))
+        .filter(window -> window.isShowing() && name.equals(window.getName()))
         .map(JDialog.class::cast)
         .findFirst();
   }
@@ -98,6 +102,21 @@ class DeskNightsTest {
     assertThat(desk.ask(() -> in(nights().orElseThrow(), JButton.class))).isPresent();
     desk.press("ESCAPE");
     desk.waitUntil("no window of the nights", () -> nights().isEmpty());
+  }
+
+  @Test
+  void afterTheFirstWeeksWhatIsSeenIsChosenZoneByZone() {
+    int before = desk.ask(() -> desk.book().rows(Sheets.VERDICTS));
+    desk.press("ctrl shift K");
+    desk.waitUntil("the page", () -> window("first weeks").isPresent());
+    JTable zones =
+        desk.ask(() -> in(window("first weeks").orElseThrow(), JTable.class).orElseThrow());
+    assertThat(desk.ask(zones::getRowCount)).isEqualTo(desk.book().rows(Sheets.ZONES));
+    desk.act(() -> zones.setValueAt("too dry", 0, 5));
+    assertThat(desk.ask(() -> desk.book().rows(Sheets.VERDICTS))).isEqualTo(before + 1);
+    desk.waitUntil("what was seen", () -> "too dry".equals(zones.getValueAt(0, 4)));
+    desk.press("ctrl Z");
+    desk.waitUntil("taken back", () -> !"too dry".equals(zones.getValueAt(0, 5)));
   }
 
   @Test

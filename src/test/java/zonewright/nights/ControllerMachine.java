@@ -23,6 +23,7 @@ final class ControllerMachine {
   private final int gap;
   private final boolean keepsSoaks;
   private final boolean skipsDone;
+  private final int atOnce;
   private final Map<String, Program> keyed = new TreeMap<>();
   private final List<Single> singles = new ArrayList<>();
   private final List<Run> runs = new ArrayList<>();
@@ -42,6 +43,7 @@ final class ControllerMachine {
     private final int[] left;
     private final int[] ready;
     private int turn;
+    private int busyUntil;
 
     Started(List<Station> stations) {
       this.stations = stations;
@@ -59,13 +61,16 @@ final class ControllerMachine {
    *
    * @param keepsSoaks whether stations take a longest cycle and a soak
    * @param skipsDone whether a start passes over stations that had their cycles
+   * @param atOnce how many programs it runs at the same time
    */
-  ControllerMachine(int programs, int starts, int gap, boolean keepsSoaks, boolean skipsDone) {
+  ControllerMachine(
+      int programs, int starts, int gap, boolean keepsSoaks, boolean skipsDone, int atOnce) {
     this.programs = programs;
     this.starts = starts;
     this.gap = gap;
     this.keepsSoaks = keepsSoaks;
     this.skipsDone = skipsDone;
+    this.atOnce = atOnce;
   }
 
   private static IllegalStateException refused(String why) {
@@ -133,25 +138,23 @@ final class ControllerMachine {
 
   /** Runs for some weeks; returns what ran, in order. */
   List<Run> run(int weeks) {
-    List<Started> waiting = new ArrayList<>();
+    List<Started> running = new ArrayList<>();
     Map<Integer, Integer> open = new HashMap<>();
     runs.clear();
-    int busyUntil = 0;
     for (int minute = 0; minute < weeks * WEEK; minute++) {
       int day = minute / DAY % 7;
       int clock = minute % DAY;
-      if (!waiting.isEmpty() && waiting.get(0).over() && minute >= busyUntil) {
-        waiting.remove(0);
-      }
+      int now = minute;
+      running.removeIf(started -> started.over() && now >= started.busyUntil);
       for (Program program : keyed.values()) {
         if (program.days().contains(day) && program.starts().contains(clock)) {
-          if (!waiting.isEmpty()) {
+          if (running.size() == atOnce) {
             throw refused(
-                "A program starts at %d:%02d while another runs."
-                    .formatted(clock / 60, clock % 60));
+                "A program starts at %d:%02d while %d run."
+                    .formatted(clock / 60, clock % 60, atOnce));
           }
           int start = program.starts().indexOf(clock);
-          waiting.add(
+          running.add(
               new Started(
                   program.stations().stream()
                       .filter(station -> !skipsDone || station.cycles() > start)
@@ -167,15 +170,17 @@ final class ControllerMachine {
           runs.add(new Run(single.zone(), minute, minute + single.minutes()));
         }
       }
-      if (!waiting.isEmpty() && minute >= busyUntil) {
-        busyUntil = next(waiting.get(0), minute, busyUntil);
+      for (Started started : running) {
+        if (minute >= started.busyUntil) {
+          next(started, minute);
+        }
       }
     }
     return runs;
   }
 
-  /** Opens the next valve of a program if its turn has come; returns until when none may open. */
-  private int next(Started now, int minute, int busyUntil) {
+  /** Opens the next valve of a program if its turn has come. */
+  private void next(Started now, int minute) {
     for (int i = 0; i < now.left.length; i++) {
       int at = (now.turn + i) % now.left.length;
       if (now.left[at] > 0 && now.ready[at] <= minute) {
@@ -185,9 +190,9 @@ final class ControllerMachine {
         now.ready[at] = minute + minutes + station.soak();
         now.turn = at + 1;
         runs.add(new Run(station.zone(), minute, minute + minutes));
-        return minute + minutes + gap;
+        now.busyUntil = minute + minutes + gap;
+        return;
       }
     }
-    return busyUntil;
   }
 }

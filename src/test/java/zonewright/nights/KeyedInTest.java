@@ -20,10 +20,12 @@ import zonewright.soil.Soils;
 import zonewright.testing.Counts;
 import zonewright.timetable.WateringWindow;
 import zonewright.trade.Sheets;
+import zonewright.units.CalendarText;
 import zonewright.units.UnitSystem;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DroughtStages;
 import zonewright.water.SiteRules;
 
 /**
@@ -87,7 +89,8 @@ class KeyedInTest {
     return design.book().outcome(column.reference(), 0).text();
   }
 
-  private static void check(Design design, String about) {
+  /** Returns the most valves that were open at once. */
+  private static int check(Design design, String about) {
     NightsPlan plan = design.nights().plan().orElseThrow();
     String kind = word(design, Controller.KIND);
     ControllerMachine machine =
@@ -96,14 +99,16 @@ class KeyedInTest {
             number(design, Controller.STARTS),
             number(design, SiteNights.GAP),
             kind.equals(Controller.CYCLES_AND_SOAKS),
-            word(design, Controller.START_RUNS).equals(Controller.STATIONS_DUE));
+            word(design, Controller.START_RUNS).equals(Controller.STATIONS_DUE),
+            number(design, Controller.PROGRAMS_AT_ONCE));
     List<ScheduleCard> cards = ScheduleCards.of(plan);
     cards.forEach(machine::keyIn);
     List<ControllerMachine.Run> runs = machine.run(WEEKS);
     waterAsNeeded(design, plan, runs, about);
     soaksHold(plan, runs, about);
     inTheHours(plan, runs, about);
-    flowHolds(design, plan, runs, kind.equals(Controller.STATION_STARTS), about);
+    keepsToTheStage(design, runs, about);
+    return flowHolds(design, plan, runs, kind.equals(Controller.STATION_STARTS), about);
   }
 
   /** The water of the middle week, beside what the zone needs and the cards say it lacks. */
@@ -142,7 +147,7 @@ class KeyedInTest {
     return (int)
         Math.round(
             design.book().number(CycleAndSoak.MINUTES_GIVEN.reference(), row)
-                * design.book().number(Demand.WATERING_DAYS.reference(), row));
+                * design.book().number(Demand.WATERINGS_A_WEEK.reference(), row));
   }
 
   private static void soaksHold(NightsPlan plan, List<ControllerMachine.Run> runs, String about) {
@@ -201,7 +206,34 @@ class KeyedInTest {
     }
   }
 
-  private static void flowHolds(
+  /** No valve is open in the hours the stage forbids, nor on more days than it allows. */
+  private static void keepsToTheStage(
+      Design design, List<ControllerMachine.Run> runs, String about) {
+    if (word(design, DroughtStages.IN_FORCE).isEmpty()) {
+      return;
+    }
+    int from = minute(design, DroughtStages.STAGE_FROM);
+    int until = minute(design, DroughtStages.STAGE_UNTIL);
+    List<Integer> nights = new ArrayList<>();
+    for (ControllerMachine.Run run : runs) {
+      for (int at = run.from(); at < run.to(); at++) {
+        int clock = at % ControllerMachine.DAY;
+        assertThat(clock >= from && clock < until).as("%s %s", about, run).isFalse();
+      }
+      // Windows open at 18:00 or later, or at midnight: what runs in the morning is of that night.
+      boolean afterMidnight = minute(design, NightSheet.OPENS) != 0;
+      nights.add((run.from() - (afterMidnight ? 720 : 0)) / ControllerMachine.DAY % 7);
+    }
+    assertThat(nights.stream().distinct().count())
+        .as(about)
+        .isLessThanOrEqualTo(number(design, DroughtStages.MOST_DAYS));
+  }
+
+  private static int minute(Design design, Column column) {
+    return CalendarText.minuteOfDay(design.book().number(column.reference(), 0));
+  }
+
+  private static int flowHolds(
       Design design,
       NightsPlan plan,
       List<ControllerMachine.Run> runs,
@@ -217,9 +249,12 @@ class KeyedInTest {
       }
     }
     double most = plan.input().rules().availableFlow() * (1 + 1e-9);
-    int together = stationsStart ? number(design, SiteNights.MOST_VALVES) : 1;
+    int together =
+        number(design, stationsStart ? SiteNights.MOST_VALVES : Controller.PROGRAMS_AT_ONCE);
     assertThat(Arrays.stream(flow).max().orElse(0)).as(about).isLessThanOrEqualTo(most);
-    assertThat(Arrays.stream(valves).max().orElse(0)).as(about).isLessThanOrEqualTo(together);
+    int valvesAtOnce = Arrays.stream(valves).max().orElse(0);
+    assertThat(valvesAtOnce).as(about).isLessThanOrEqualTo(together);
+    return valvesAtOnce;
   }
 
   private static Design anyGarden(Random random, String kind) {
@@ -239,6 +274,7 @@ class KeyedInTest {
     type(design, Controller.LONGEST_RUN, 0, 12 + random.nextInt(240) + " min");
     type(design, SiteRules.AVAILABLE_FLOW, 0, 20 + random.nextInt(60) + " gpm");
     type(design, SiteNights.MOST_VALVES, 0, 1 + random.nextInt(3));
+    type(design, Controller.PROGRAMS_AT_ONCE, 0, 1 + random.nextInt(2));
     type(design, SiteNights.GAP, 0, random.nextInt(3) + " min");
     String[] opens = {"18:00", "20:00", "21:00", "22:30", "00:00"};
     String[] closes = {"03:00", "05:00", "07:00", "09:00"};
@@ -262,6 +298,15 @@ class KeyedInTest {
         type(design, SiteBudget.ZONE_PROGRAM, row, "");
       }
     }
+    if (random.nextInt(3) == 0) {
+      design.book().start(design.edits().inserted(Sheets.STAGES, 0, 1));
+      type(design, DroughtStages.STAGE, 0, "Stage 1");
+      type(design, DroughtStages.MOST_DAYS, 0, 1 + random.nextInt(4));
+      type(design, DroughtStages.CUT, 0, 10 * random.nextInt(6) + " %");
+      type(design, DroughtStages.STAGE_FROM, 0, random.nextBoolean() ? "06:00" : "02:00");
+      type(design, DroughtStages.STAGE_UNTIL, 0, "19:00");
+      type(design, DroughtStages.IN_FORCE, 0, "Stage 1");
+    }
     return design;
   }
 
@@ -274,13 +319,15 @@ class KeyedInTest {
                 Controller.PROGRAM_STARTS, Controller.CYCLES_AND_SOAKS, Controller.STATION_STARTS));
     int lacking = 0;
     int whole = 0;
+    int together = 0;
     for (int seed = 0; seed < Counts.of(10, 1000); seed++) {
       for (String kind : kinds) {
         Design design = anyGarden(new Random(seed), kind);
         if (design.nights().plan().isEmpty()) {
           continue;
         }
-        check(design, "garden " + seed + ", " + kind);
+        int valves = check(design, "garden " + seed + ", " + kind);
+        together += !kind.equals(Controller.STATION_STARTS) && valves == 2 ? 1 : 0;
         if (design.nights().plan().orElseThrow().complete()) {
           whole++;
         } else {
@@ -289,5 +336,6 @@ class KeyedInTest {
       }
     }
     assertThat(Math.min(lacking, whole)).as("%s whole, %s not", whole, lacking).isPositive();
+    assertThat(together).as("two programs ran at once").isPositive();
   }
 }

@@ -13,6 +13,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A week for a plain controller: what is keyed in works on every night. */
 class PlainWeekPlannerTest {
@@ -88,6 +90,30 @@ class PlainWeekPlannerTest {
             zone(2, 1, 1, 30, 0, 3));
     assertThat(plan.programs()).hasSize(1);
     assertThat(plan.programs().get(0).startMinutes()).containsExactly(1320, 1360);
+  }
+
+  /** Two programs of an hour and one of half an hour, by hand; at a limit of 20 for the flow. */
+  @ParameterizedTest
+  @CsvSource({
+    // valves at once, flow of a station, done after
+    "1, 10, 150",
+    "2, 10, 90",
+    "3, 10, 90",
+    "2, 11, 150",
+  })
+  void twoProgramsAtOnceAreDoneSoonerAsFarAsTheFlowFeedsBoth(int valves, double flow, int done) {
+    WateringDays monday = Sites.on(DayOfWeek.MONDAY);
+    PlainTimetable plan =
+        plan(
+            Sites.rules(valves, 20, 0, NIGHT),
+            StartRuns.EVERY_STATION,
+            Sites.zone(1, 1, 1, 60, 0, flow, monday),
+            Sites.zone(2, 2, 1, 60, 0, flow, monday),
+            Sites.zone(3, 3, 1, 30, 0, flow, monday));
+    NightPlan night = plan.timetable().nights().get(0);
+    assertThat(night.lengthMinutes()).isEqualTo(done);
+    assertThat(night.boundMinutes()).isLessThanOrEqualTo(done);
+    assertThat(plan.timetable().zones()).allMatch(zone -> zone.undone().isEmpty());
   }
 
   @Test

@@ -14,7 +14,9 @@ import zonewright.soil.Soils;
 import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.AllowedDays;
 import zonewright.water.Demand;
+import zonewright.water.DroughtStages;
 import zonewright.water.SiteRules;
 
 /** Designs to put through the workbook: the demo, and one in which much is wrong. Invented. */
@@ -64,7 +66,33 @@ final class Designs {
     type(design, Emitters.DISTRIBUTION_UNIFORMITY, 2, "58 %");
     type(design, SiteRules.GROSS_METHOD, 0, SiteRules.BY_EFFICIENCY);
     type(design, Climate.REFERENCE_ET, 6, "9.1 in");
+    stage(design);
     return design;
+  }
+
+  /** A stage in force, with days by house number and hours. */
+  private static void stage(Design design) {
+    design.book().perform(design.edits().inserted(Sheets.STAGES, 0, 2));
+    type(design, DroughtStages.STAGE, 0, "Stage 1");
+    type(design, DroughtStages.STAGE, 1, "Stage 2");
+    type(design, DroughtStages.MOST_DAYS, 1, "2");
+    type(design, DroughtStages.CUT, 1, "15 %");
+    type(design, DroughtStages.STAGE_FROM, 1, "05:30");
+    type(design, DroughtStages.STAGE_UNTIL, 1, "22:30");
+    type(design, DroughtStages.IN_FORCE, 0, "Stage 2");
+    design.book().perform(design.edits().inserted(Sheets.DAY_RULES, 0, 3));
+    String[][] rules = {
+      {"1", "", "all", "Mon Tue Thu Fri Sat"},
+      {"2", "Stage 2", "even", "Tue Sat"},
+      {"3", "Stage 2", "odd", "Wed Sun"}
+    };
+    for (int row = 0; row < rules.length; row++) {
+      type(design, AllowedDays.RULE, row, rules[row][0]);
+      type(design, AllowedDays.STAGE, row, rules[row][1]);
+      type(design, AllowedDays.NUMBERS, row, rules[row][2]);
+      type(design, AllowedDays.DAYS, row, rules[row][3]);
+    }
+    type(design, AllowedDays.HOUSE_NUMBER, 0, "1204");
   }
 
   /** No place, one month typed, no zones. */

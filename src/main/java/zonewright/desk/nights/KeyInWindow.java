@@ -25,6 +25,7 @@ import org.jdesktop.swingx.JXPanel;
 import org.jdesktop.swingx.ScrollableSizeHint;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
+import zonewright.desk.part.BoxBorder;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
@@ -65,9 +66,9 @@ public final class KeyInWindow {
    * Makes the window; it is not shown yet.
    *
    * @param printed writes the pages to print
-   * @param looked leads to where it is written down what the garden looks like after some weeks
+   * @param weeks leads to what to do after the first weeks
    */
-  public KeyInWindow(Window owner, OpenDesign open, Runnable printed, Runnable looked) {
+  public KeyInWindow(Window owner, OpenDesign open, Runnable printed, Runnable weeks) {
     this.open = open;
     dialog = new JDialog(owner, "Key this in");
     dialog.setName("key in");
@@ -79,7 +80,7 @@ public final class KeyInWindow {
     JScrollPane scroll = new JScrollPane(pages);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.getVerticalScrollBar().setUnitIncrement(24);
-    dialog.add(head(printed, looked), BorderLayout.PAGE_START);
+    dialog.add(head(printed, weeks), BorderLayout.PAGE_START);
     dialog.add(scroll, BorderLayout.CENTER);
     dialog
         .getRootPane()
@@ -91,7 +92,7 @@ public final class KeyInWindow {
     dialog.setLocationRelativeTo(owner);
   }
 
-  private JPanel head(Runnable printed, Runnable looked) {
+  private JPanel head(Runnable printed, Runnable weeks) {
     JPanel head = new JPanel(new MigLayout("insets 10 18 6 18, gap 8"));
     JLabel words = new JLabel("Percent of");
     words.setLabelFor(months);
@@ -101,11 +102,11 @@ public final class KeyInWindow {
     head.add(button("Save to print …", "One program a page, as PDF", printed));
     head.add(
         button(
-            "After some weeks",
-            "Write down what was seen, too dry, right or too wet; the findings then advise the site, the zone or the climate value",
+            "After the first weeks",
+            "What was seen, too dry, right or too wet, and whether the site, a zone or the climate is to be changed (Ctrl+Shift+K)",
             () -> {
               dialog.setVisible(false);
-              looked.run();
+              weeks.run();
             }));
     return head;
   }
@@ -264,7 +265,7 @@ public final class KeyInWindow {
   /** What does not fit, by how much, and the ways out, before anything to key in. */
   private JPanel misfits(KeySteps.Page page) {
     JPanel box = new JPanel(new MigLayout("insets 8 12 8 12, wrap 1", "[grow]"));
-    box.setBorder(BorderFactory.createLineBorder(heading("").getForeground()));
+    box.setBorder(new BoxBorder(1));
     box.add(new Prose("This does not fit").styled("h4"), "growx, wmin 180");
     page.card().misfits().forEach(words -> box.add(new Prose(words), "growx, wmin 180"));
     if (!ways.isEmpty()) {

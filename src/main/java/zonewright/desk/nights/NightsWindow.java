@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -50,6 +51,7 @@ import zonewright.sheet.Entry;
 import zonewright.timetable.NightPlan;
 import zonewright.trade.Sheets;
 import zonewright.units.CalendarText;
+import zonewright.water.DroughtStages;
 import zonewright.water.MonthlySchedule;
 
 /** The nights in a window of their own: which night, which month, and the night itself. */
@@ -62,6 +64,8 @@ public final class NightsWindow {
   private final DefaultListModel<NightPlan> nights = new DefaultListModel<>();
   private final JList<NightPlan> list = new JList<>(nights);
   private final JComboBox<Share> months = new JComboBox<>();
+  private final JLabel stageWords = new JLabel("Stage");
+  private final JComboBox<String> stages = new JComboBox<>();
   private final JSlider percent = new JSlider(0, MOST_PERCENT, 100);
   private final JLabel percentWords = new JLabel("100 %");
   private final JLabel result = new JLabel(" ");
@@ -130,7 +134,11 @@ public final class NightsWindow {
     head.add(words);
     head.add(months);
     head.add(percent, "w 220!");
-    head.add(percentWords, "w 46!, pushx");
+    head.add(percentWords, "w 46!");
+    stageWords.setLabelFor(stages);
+    head.add(stageWords, "hidemode 3");
+    head.add(stages, "hidemode 3");
+    head.add(new JLabel(), "pushx");
     head.add(button("Farther", "Show more of the night (−)", () -> view.zoom(1.25)));
     head.add(button("Nearer", "Show less of the night (+)", () -> view.zoom(0.8)));
     head.add(button("Whole night", "Show the whole night (0)", view::wholeNight));
@@ -187,6 +195,15 @@ public final class NightsWindow {
             showMonth(share.name());
           }
         });
+    stages.setName("stage");
+    stages.getAccessibleContext().setAccessibleName("Stage in force");
+    stages.setToolTipText("The stage of a drought that the site keeps to");
+    stages.addActionListener(
+        event -> {
+          if (!filling) {
+            putInForce(stages.getSelectedIndex() == 0 ? "" : (String) stages.getSelectedItem());
+          }
+        });
     percent.setName("percent");
     percent.getAccessibleContext().setAccessibleName("Percent of the peak month's water");
     percent.setToolTipText("The water of the zones, in percent of the peak month");
@@ -207,6 +224,26 @@ public final class NightsWindow {
     if (!book.entry(MonthlySchedule.MONTH.reference(), 0).equals(month)) {
       book.perform(new Edits(book).set(MonthlySchedule.MONTH.reference(), 0, month));
     }
+  }
+
+  private void putInForce(String stage) {
+    Book book = open.book();
+    Entry entry = stage.isEmpty() ? Entry.BLANK : new Entry.Words(stage);
+    book.perform(new Edits(book).set(DroughtStages.IN_FORCE.reference(), 0, entry));
+  }
+
+  /** Offers the stages; a design without any is not asked for one. */
+  private void fillStages() {
+    filling = true;
+    List<String> all = open.book().choices(DroughtStages.IN_FORCE);
+    stages.removeAllItems();
+    stages.addItem("none");
+    all.forEach(stages::addItem);
+    String now = open.book().outcome(DroughtStages.IN_FORCE.reference(), 0).text();
+    stages.setSelectedIndex(1 + all.indexOf(now));
+    stages.setVisible(!all.isEmpty());
+    stageWords.setVisible(!all.isEmpty());
+    filling = false;
   }
 
   /** Takes the percent of the month that the design shows. */
@@ -269,6 +306,7 @@ public final class NightsWindow {
 
   private void refresh() {
     fillMonths();
+    fillStages();
     plan();
   }
 

@@ -1,22 +1,26 @@
 package zonewright.desk.nights;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.table.AbstractTableModel;
 import zonewright.nights.NightsPlan;
 import zonewright.nights.ZoneShare;
+import zonewright.nights.ZoneStarts;
 
 /** Every zone of a timetable with what the nights give it, placed or not. */
 public final class ZoneShareModel extends AbstractTableModel {
   private static final long serialVersionUID = 1L;
-  private static final int[] WIDTHS = {60, 200, 80, 80, 80, 300};
+  private static final int[] WIDTHS = {45, 150, 70, 85, 70, 70, 90, 120, 240};
 
   private transient List<ZoneShare> shares = List.of();
+  private transient Map<Integer, ZoneStarts> starts = Map.of();
 
   /** Shows the zones of a plan; none where there is no plan. */
   public void show(Optional<NightsPlan> plan) {
     shares = plan.map(ZoneShare::of).orElse(List.of());
+    starts = plan.map(ZoneStarts::of).orElse(Map.of());
     fireTableDataChanged();
   }
 
@@ -40,9 +44,12 @@ public final class ZoneShareModel extends AbstractTableModel {
     return switch (column) {
       case 0 -> "Zone";
       case 1 -> "Where";
-      case 2 -> "Asks for (min)";
-      case 3 -> "Placed (min)";
-      case 4 -> "Not placed (min)";
+      case 2 -> "Asks, min";
+      case 3 -> "Placed, min";
+      case 4 -> "Left, min";
+      case 5 -> "Short by";
+      case 6 -> "Days";
+      case 7 -> "Starts";
       default -> "In the nights";
     };
   }
@@ -56,6 +63,9 @@ public final class ZoneShareModel extends AbstractTableModel {
       case 2 -> minutes(share.asked());
       case 3 -> String.valueOf(share.placed());
       case 4 -> minutes(share.undone());
+      case 5 -> share.missingWords();
+      case 6 -> starts.getOrDefault(share.sheet().row(), ZoneStarts.NEVER).days();
+      case 7 -> starts.getOrDefault(share.sheet().row(), ZoneStarts.NEVER).starts();
       default -> share.state().word() + (share.why().isEmpty() ? "" : ": " + share.why());
     };
   }

@@ -36,7 +36,9 @@ public enum SheetGroup {
       "Nights",
       "When watering is allowed, and when each zone waters",
       Sheets.NIGHTS,
-      Sheets.ZONE_NIGHTS),
+      Sheets.ZONE_NIGHTS,
+      Sheets.STAGES,
+      Sheets.DAY_RULES),
   FIELD(
       5,
       "Field",

@@ -13,6 +13,7 @@ public final class PackSheets {
           new CheckSheet(),
           new TimetableSheet(),
           new ScheduleCardSheet(),
+          new MonthZonesSheet(),
           new ControllerFactsSheet(),
           new MonthPercentsSheet(),
           new CommissioningSheet(),

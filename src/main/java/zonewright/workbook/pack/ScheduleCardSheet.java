@@ -60,7 +60,7 @@ final class ScheduleCardSheet implements PackSheet {
     Set<String> taken = new HashSet<>();
     List<String> ways = WaysOut.of(book.design().book(), plan.get());
     for (ScheduleCard card : ScheduleCards.of(plan.get())) {
-      write(book.page(name(card, taken), false, 12, 32, 11, 11, 10, 20, 28, 20), book, card, ways);
+      write(book.page(name(card, taken), true, 12, 32, 11, 11, 10, 20, 28, 20), book, card, ways);
     }
   }
 

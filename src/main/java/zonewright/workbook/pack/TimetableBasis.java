@@ -11,6 +11,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
+import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
@@ -30,6 +31,7 @@ final class TimetableBasis {
           SiteNights.GAP,
           Controller.STARTS,
           Controller.PROGRAMS,
+          Controller.PROGRAMS_AT_ONCE,
           Controller.STATIONS,
           Controller.LONGEST_RUN_KEYED,
           Controller.DAY_PATTERNS,
@@ -38,11 +40,12 @@ final class TimetableBasis {
           Controller.KIND,
           Controller.START_RUNS,
           SiteNights.START_WISH,
-          NightSheet.OPENS,
-          NightSheet.CLOSES,
+          AllowedDays.BY_RULE,
+          NightSheet.FIRST_OPENS,
+          NightSheet.FIRST_MINUTES,
           NightSheet.MINUTES_OPEN,
-          NightSheet.OPENS_AGAIN,
-          NightSheet.CLOSES_AGAIN,
+          NightSheet.SECOND_OPENS,
+          NightSheet.SECOND_MINUTES,
           CycleAndSoak.CYCLES,
           CycleAndSoak.CYCLE_MINUTES,
           CycleAndSoak.SOAK,
