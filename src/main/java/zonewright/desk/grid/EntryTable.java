@@ -409,10 +409,15 @@ abstract class EntryTable extends JXTable {
     if (row < 0 || column < 0) {
       return null;
     }
-    return declared(row, column)
-        .map(found -> tip(looks.look(found, bookRow(row)), row, column))
-        .filter(tip -> !tip.isEmpty())
-        .orElse(null);
+    String tip =
+        declared(row, column)
+            .map(found -> tip(looks.look(found, bookRow(row)), row, column))
+            .orElse("");
+    String note = RemarkActions.on(book, place(row, column)).note();
+    if (!note.isEmpty()) {
+      return ColumnTip.withNote(note, tip);
+    }
+    return tip.isEmpty() ? null : tip;
   }
 
   private String tip(CellLook look, int row, int column) {

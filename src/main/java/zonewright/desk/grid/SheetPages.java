@@ -12,6 +12,7 @@ import java.awt.print.Pageable;
 import java.awt.print.Printable;
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.sheet.Tint;
 import zonewright.paper.DrawnPages;
 
 /**
@@ -276,7 +277,11 @@ public final class SheetPages implements Pageable, Printable {
     double x = 0;
     for (int at : columns) {
       PrintedGrid.Cell cell = line.cells().get(at);
-      Color ink = cell.soft() ? palette.muted() : palette.ink();
+      double left = x;
+      palette
+          .tint(cell.tint())
+          .ifPresent(tint -> pen.fill(tint, left, top, widths[at], rowHeight()));
+      Color ink = cell.soft() && cell.tint() == Tint.NONE ? palette.muted() : palette.ink();
       if (line.band()) {
         pen.fill(palette.headingGround(), x, top, widths[at], rowHeight());
       }
