@@ -149,7 +149,7 @@ final class DeskWindow {
   private void begin() {
     deck.build();
     refreshState();
-    EventQueue.invokeLater(deck::goToFirstResult);
+    EventQueue.invokeLater(deck::goToStart);
     panels.onFirstPaint(afterwards::begin);
     afterwards
         .then(
@@ -296,7 +296,7 @@ final class DeskWindow {
     named();
     nightsWatch.begin();
     deck.focusTarget().requestFocusInWindow();
-    EventQueue.invokeLater(deck::goToFirstResult);
+    EventQueue.invokeLater(deck::goToStart);
   }
 
   /** Lets files be dropped anywhere. */

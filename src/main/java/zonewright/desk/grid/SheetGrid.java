@@ -307,6 +307,22 @@ public final class SheetGrid extends JPanel {
     }
   }
 
+  /**
+   * Goes to a cell of the first row without scrolling from the first column: to the one wanted, or
+   * where that lies beyond what is seen to the first beside those that stay.
+   */
+  public void begin(Column wanted) {
+    int at = table.convertColumnIndexToView(book.position(wanted.reference()));
+    table.showFirstColumn();
+    Rectangle cell = table.getCellRect(0, Math.max(0, at), false);
+    boolean seen = at >= 0 && cell.x + cell.width <= pane.getViewport().getWidth();
+    int beside = Math.min(table.chosenFrozen(), table.getColumnCount() - 1);
+    if (table.sheet().shown().count() > 0) {
+      table.changeSelection(0, seen ? at : beside, false, false);
+      table.requestFocusInWindow();
+    }
+  }
+
   /** Returns the cell that has the focus; empty in the row in which a new one begins. */
   public Optional<CellPlace> place() {
     return table.place(table.leadRow(), table.leadColumn());
