@@ -309,16 +309,24 @@ public final class SheetGrid extends JPanel {
 
   /**
    * Goes to a cell of the first row without scrolling from the first column: to the one wanted, or
-   * where that lies beyond what is seen to the first beside those that stay.
+   * where that lies beyond what is seen to the last calculated one that does not.
    */
   public void begin(Column wanted) {
-    int at = table.convertColumnIndexToView(book.position(wanted.reference()));
     table.showFirstColumn();
-    Rectangle cell = table.getCellRect(0, Math.max(0, at), false);
-    boolean seen = at >= 0 && cell.x + cell.width <= pane.getViewport().getWidth();
-    int beside = Math.min(table.chosenFrozen(), table.getColumnCount() - 1);
+    int room = pane.getViewport().getWidth();
+    int best = 0;
+    int end = 0;
+    for (int at = 0; at < table.getColumnCount() && end <= room; at++) {
+      Column column = table.columnAt(at);
+      end += table.getColumnModel().getColumn(at).getWidth();
+      boolean calculated = column.formula().isPresent() && !column.takesEntries();
+      boolean reached = best > 0 && table.columnAt(best).equals(wanted);
+      if (end <= room && calculated && !reached) {
+        best = at;
+      }
+    }
     if (table.sheet().shown().count() > 0) {
-      table.changeSelection(0, seen ? at : beside, false, false);
+      table.changeSelection(0, best, false, false);
       table.requestFocusInWindow();
     }
   }
