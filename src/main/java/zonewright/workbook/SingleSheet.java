@@ -121,8 +121,7 @@ final class SingleSheet {
     layout
         .columns(table)
         .forEach(
-            line ->
-                places.put(line, line.role() == SheetColumn.Role.TYPED ? YOURS_AT : USED_AT));
+            line -> places.put(line, line.role() == SheetColumn.Role.TYPED ? YOURS_AT : USED_AT));
     new CellRemarks(SheetCells.of(sheet)).renew(book, places, lines, cells);
   }
 

@@ -66,8 +66,7 @@ final class TableSheet {
       int place = FIRST_ROW + row;
       for (Map.Entry<Integer, Remark> on :
           book.contents().row(table.id(), row).remarks().entrySet()) {
-        Map<Integer, SheetColumn> by =
-            CellRemarks.cells(places, table.columns().get(on.getKey()));
+        Map<Integer, SheetColumn> by = CellRemarks.cells(places, table.columns().get(on.getKey()));
         if (sheet.getRow(place) != null) {
           remarks.renew(place, by, on.getValue(), cells);
         } else {

@@ -63,8 +63,7 @@ class DeskRemarksTest {
     return desk.ask(
         () -> {
           JTable grid = grid();
-          Rectangle cell =
-              grid.getCellRect(row, grid.getSelectedColumn(), false);
+          Rectangle cell = grid.getCellRect(row, grid.getSelectedColumn(), false);
           BufferedImage image =
               new BufferedImage(grid.getWidth(), grid.getHeight(), BufferedImage.TYPE_INT_RGB);
           grid.paint(image.getGraphics());
@@ -89,8 +88,7 @@ class DeskRemarksTest {
     assertThat(remark(Demand.RUN_TIME, 2).note()).isEqualTo("seems long");
     desk.goTo(Demand.RUN_TIME, 2);
     assertThat(
-            desk.ask(() -> desk.shown("working page").getAccessibleContext())
-                .getAccessibleName())
+            desk.ask(() -> desk.shown("working page").getAccessibleContext()).getAccessibleName())
         .contains("Run time");
     assertThat(prose()).contains("seems long");
     assertThat(tip(2)).contains("seems long");
@@ -119,8 +117,7 @@ class DeskRemarksTest {
           JTable grid = grid();
           Rectangle cell = grid.getCellRect(row, grid.getSelectedColumn(), false);
           return grid.getToolTipText(
-              new MouseEvent(
-                  grid, MouseEvent.MOUSE_MOVED, 0, 0, cell.x + 5, cell.y + 5, 0, false));
+              new MouseEvent(grid, MouseEvent.MOUSE_MOVED, 0, 0, cell.x + 5, cell.y + 5, 0, false));
         });
   }
 

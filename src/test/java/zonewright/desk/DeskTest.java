@@ -72,15 +72,12 @@ class DeskTest {
         "a cell of the first zone is selected",
         () -> grid.getSelectedRow() == 0 && grid.getSelectedColumn() >= 0);
     Rectangle seen = desk.ask(grid::getVisibleRect);
-    Rectangle cell =
-        desk.ask(() -> grid.getCellRect(0, grid.getSelectedColumn(), false));
+    Rectangle cell = desk.ask(() -> grid.getCellRect(0, grid.getSelectedColumn(), false));
     assertThat(seen.x).isZero();
     assertThat(seen.contains(cell)).isTrue();
     for (Column column : List.of(Emitters.AREA, Plants.PLANT)) {
       int at =
-          desk.ask(
-              () ->
-                  grid.convertColumnIndexToView(desk.book().position(column.reference())));
+          desk.ask(() -> grid.convertColumnIndexToView(desk.book().position(column.reference())));
       assertThat(seen.contains(desk.ask(() -> grid.getCellRect(0, at, false))))
           .as(column.name())
           .isTrue();

@@ -52,7 +52,7 @@ final class TypingSteps {
               edits.tinted(
                   List.of(Emitters.AREA.reference(), Facts.ZONE_NAME.reference()),
                   List.of(zone),
-                  Tint.values()[random.nextInt(Tint.values().length)]);
+                  random.nextBoolean() ? Tint.GREEN : Tint.NONE);
           default ->
               edits.typed(
                   Emitters.AREA.reference(), zone, Integer.toString(500 + random.nextInt(4000)));

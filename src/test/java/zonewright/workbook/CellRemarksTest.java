@@ -113,7 +113,8 @@ class CellRemarksTest {
     design.book().perform(design.edits().inserted(Sheets.ZONES, 1, 1));
     DesignFile.Opened again = saved(design, Optional.of(opened.kept()));
     assertThat(same(again.design(), design)).isTrue();
-    assertThat(remark(again.design(), Emitters.AREA, zones - 5)).isEqualTo(new Remark(NOTE, Tint.VIOLET));
+    assertThat(remark(again.design(), Emitters.AREA, zones - 5))
+        .isEqualTo(new Remark(NOTE, Tint.VIOLET));
     assertThat(
             IntStream.range(0, again.design().book().rows(Sheets.ZONES))
                 .mapToObj(row -> remark(again.design(), Emitters.AREA, row).note())
@@ -134,9 +135,7 @@ class CellRemarksTest {
         new XSSFWorkbook(Files.newInputStream(folder.resolve("noted.xlsx")))) {
       XSSFSheet zones = workbook.getSheet("Zones");
       XSSFCell area =
-          zones
-              .getRow(TableSheet.FIRST_ROW + 3)
-              .getCell(Headings.typed(zones, Emitters.AREA));
+          zones.getRow(TableSheet.FIRST_ROW + 3).getCell(Headings.typed(zones, Emitters.AREA));
       assertThat(area.getCellComment().getAuthor()).isEqualTo("A person");
       assertThat(area.getCellStyle().getFillForegroundColor()).isEqualTo((short) 13);
     }
@@ -166,8 +165,7 @@ class CellRemarksTest {
   @Test
   void aClientGetsNone() throws Exception {
     Path file = folder.resolve("client.xlsx");
-    DesignFile.write(
-        noted(), file, PackOrder.forClient().withoutProposal(), Optional.empty());
+    DesignFile.write(noted(), file, PackOrder.forClient().withoutProposal(), Optional.empty());
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
       workbook.forEach(
           sheet -> assertThat(sheet.getCellComments()).as(sheet.getSheetName()).isEmpty());
@@ -195,8 +193,7 @@ class CellRemarksTest {
   private static Tint read(XSSFWorkbook workbook, String digits) {
     XSSFCellStyle style = workbook.createCellStyle();
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-    style.setFillForegroundColor(
-        new XSSFColor(java.util.HexFormat.of().parseHex(digits), null));
+    style.setFillForegroundColor(new XSSFColor(java.util.HexFormat.of().parseHex(digits), null));
     return CellRemarks.tint(style);
   }
 }

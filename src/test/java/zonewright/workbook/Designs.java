@@ -8,8 +8,8 @@ import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
-import zonewright.plants.Plants;
 import zonewright.formula.Reference;
+import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Tint;
@@ -56,8 +56,7 @@ final class Designs {
     type(design, Soils.SURFACE_STORAGE, 6, "0");
     Edits edits = design.edits();
     design.book().perform(edits.noted(Emitters.AREA.reference(), 2, "paced, =not taped\n_x0041_"));
-    List<Reference> marked =
-        List.of(Facts.ZONE_NOTE.reference(), Plants.PLANT_FACTOR.reference());
+    List<Reference> marked = List.of(Facts.ZONE_NOTE.reference(), Plants.PLANT_FACTOR.reference());
     design.book().perform(edits.tinted(marked, List.of(0, 7), Tint.VIOLET));
     return design;
   }

@@ -230,10 +230,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     boolean slanted = hinted || SLANTED.contains(standing);
     FontMetrics metrics = slanted ? italicMetrics : uprightMetrics;
     g.setFont(slanted ? italic : upright);
-    g.setColor(
-        tinted()
-            ? palette.ink()
-            : ink(palette, standing, hinted));
+    g.setColor(tinted() ? palette.ink() : ink(palette, standing, hinted));
     int width = metrics.stringWidth(text);
     if (width > inside.width) {
       text =
@@ -256,12 +253,12 @@ final class CellPainter extends JLabel implements TableCellRenderer {
 
   private static Color ink(Palette palette, Standing standing, boolean hinted) {
     return switch (standing) {
-          case DEFAULTED -> palette.softInk();
-          case NOT_APPLICABLE, MISSING -> palette.muted();
-          case REFUSED -> palette.severity(Severity.WRONG);
-          case REFUSED_ELSEWHERE -> palette.muted();
-          default -> hinted ? palette.muted() : palette.ink();
-        };
+      case DEFAULTED -> palette.softInk();
+      case NOT_APPLICABLE, MISSING -> palette.muted();
+      case REFUSED -> palette.severity(Severity.WRONG);
+      case REFUSED_ELSEWHERE -> palette.muted();
+      default -> hinted ? palette.muted() : palette.ink();
+    };
   }
 
   /** Says nothing: the painter stands for many cells and is never shown itself. */

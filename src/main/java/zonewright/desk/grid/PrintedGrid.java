@@ -69,9 +69,7 @@ public record PrintedGrid(String title, List<Heading> headings, int repeated, Li
     for (int row = 0; row < table.sheet().shown().count(); row++) {
       int bookRow = table.bookRow(row);
       lines.add(
-          new Line(
-              columns.stream().map(column -> cell(table, column, bookRow)).toList(),
-              false));
+          new Line(columns.stream().map(column -> cell(table, column, bookRow)).toList(), false));
     }
     int repeated = Math.max(1, Math.min(table.chosenFrozen(), 3));
     return new PrintedGrid(table.sheet().table().title(), headings, repeated, lines);

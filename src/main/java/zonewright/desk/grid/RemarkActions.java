@@ -27,8 +27,7 @@ final class RemarkActions {
    * @param columns the columns of the cells selected; of whole rows all there are
    * @param rows the rows of the book selected
    */
-  RemarkActions(
-      EntryTable table, Supplier<List<Reference>> columns, Supplier<List<Integer>> rows) {
+  RemarkActions(EntryTable table, Supplier<List<Reference>> columns, Supplier<List<Integer>> rows) {
     this.table = table;
     this.columns = columns;
     this.rows = rows;

@@ -12,8 +12,8 @@ import java.awt.print.Pageable;
 import java.awt.print.Printable;
 import java.util.ArrayList;
 import java.util.List;
-import zonewright.sheet.Tint;
 import zonewright.paper.DrawnPages;
+import zonewright.sheet.Tint;
 
 /**
  * A sheet on pages: headings and names on each of them, columns made to fit where they can be read
