@@ -105,15 +105,17 @@ final class WeatherForm {
     dialog = new JDialog(owner, "Weather from a file", JDialog.ModalityType.DOCUMENT_MODAL);
     dialog.setName("weather form");
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-    JPanel page = new JPanel(new MigLayout("insets 18 22 16 22, fill, wrap 1", "[grow]", ""));
+    // where the screen is low the months give way first: they scroll, and are read last
+    String rows = file.match().isPresent() ? "[][][][][shrinkprio 200]" : "[][][][shrinkprio 200]";
+    JPanel page = new JPanel(new MigLayout("insets 18 22 16 22, fill, wrap 1", "[grow]", rows));
     page.add(new Prose("Weather from a file").styled("h2"), "growx");
     fillSaid();
     page.add(said, "growx");
-    file.match().ifPresent(match -> page.add(columns(match), "grow, hmin 130lp, hmax 190lp"));
+    file.match().ifPresent(match -> page.add(columns(match), "grow, h 130lp:220lp:220lp"));
     page.add(scrolled(report, "weather report"), "grow, push, hmin 150lp");
     months.setName("weather months");
     months.getAccessibleContext().setAccessibleName("What the months come to");
-    page.add(scrolled(months, "weather months in a frame"), "growx, h 316lp!");
+    page.add(scrolled(months, "weather months in a frame"), "growx, h 130lp:316lp:316lp");
     page.add(buttons(), "growx, gaptop 4");
     dialog.add(page);
     dialog
