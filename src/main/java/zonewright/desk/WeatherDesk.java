@@ -39,6 +39,18 @@ final class WeatherDesk {
     questions.weatherToRead().ifPresent(this::read);
   }
 
+  /** Finds the climate place among those whose reference evapotranspiration is published. */
+  void findPlace() {
+    new PlaceForm(
+            window,
+            open,
+            place ->
+                messages.tell(
+                    "Reference ET now comes from %s; Undo takes it back.".formatted(place),
+                    List.of()))
+        .open();
+  }
+
   /** Reads a weather file and shows what it is worth. */
   void read(Path file) {
     String name = file.getFileName().toString();

@@ -11,11 +11,13 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
+import javax.swing.JList;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import zonewright.climate.Climate;
 import zonewright.climate.WeatherSite;
 import zonewright.sheet.Entry;
 
@@ -34,6 +36,25 @@ class WeatherFormTest {
   private static boolean shown() {
     return Arrays.stream(Window.getWindows())
         .anyMatch(window -> "weather form".equals(window.getName()) && window.isShowing());
+  }
+
+  @Test
+  void aPlaceIsFoundByItsCountryOrByWhatIsNearest() {
+    EventQueue.invokeLater(() -> desk.item("Find a climate place").doClick(0));
+    desk.waitUntil("the form is there", () -> desk.dialogIsOpen("place form"));
+    desk.act(() -> desk.dialogField("place form", "place Name, state or country").setText("ethi"));
+    JList<?> places = (JList<?>) desk.ask(() -> desk.inDialog("place form", "places"));
+    assertThat(desk.ask(() -> places.getModel().getSize())).isEqualTo(1);
+    desk.act(() -> desk.dialogField("place form", "place Name, state or country").setText(""));
+    desk.act(() -> desk.dialogField("place form", "place Latitude, °").setText("38.0"));
+    desk.act(() -> desk.dialogField("place form", "place Longitude, °").setText("-110"));
+    assertThat(desk.ask(() -> places.getModel().getElementAt(0).toString())).contains("Moab");
+    desk.clickInDialog("place form", "take place");
+    assertThat(desk.ask(() -> desk.book().outcome(Climate.PLACE.reference(), 0).text()))
+        .isEqualTo("Moab");
+    desk.act(() -> desk.book().undo());
+    assertThat(desk.ask(() -> desk.book().outcome(Climate.PLACE.reference(), 0).text()))
+        .isEqualTo("CIMIS zone 8");
   }
 
   @Test
