@@ -117,7 +117,7 @@ final class DeskWindow {
     questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, tasks, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, tasks, questions, messages);
-    weather = new WeatherDesk(frame, open, tasks, questions, messages);
+    weather = new WeatherDesk(frame, open, tasks, questions, messages, this::export);
     lists = new ListDesk(frame, open, tasks, questions, messages, weather);
     deck.onPaste(lists::takesOver);
     deck.onRefused(new Untypable(open, ways, messages)::tell);

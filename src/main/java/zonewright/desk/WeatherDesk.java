@@ -4,9 +4,12 @@ import java.awt.Window;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import zonewright.design.WeatherTaken;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.picture.Drawing;
+import zonewright.desk.picture.PictureView;
 import zonewright.weather.WeatherChoices;
 import zonewright.weather.WeatherFile;
 import zonewright.weather.WeatherProblem;
@@ -20,13 +23,16 @@ final class WeatherDesk {
   private final BackgroundTasks tasks;
   private final Questions questions;
   private final MessageBar messages;
+  private final BiConsumer<Drawing, PictureView> exported;
 
   WeatherDesk(
       Window window,
       OpenDesign open,
       BackgroundTasks tasks,
       Questions questions,
-      MessageBar messages) {
+      MessageBar messages,
+      BiConsumer<Drawing, PictureView> exported) {
+    this.exported = exported;
     this.window = window;
     this.open = open;
     this.tasks = tasks;
@@ -86,7 +92,14 @@ final class WeatherDesk {
   private void show(Looked looked) {
     WeatherForm form =
         new WeatherForm(
-            window, open.book().system(), looked.file(), looked.choices(), this::again, this::take);
+            window,
+            open.book().system(),
+            looked.file(),
+            looked.choices(),
+            this::again,
+            this::take,
+            (over, years) ->
+                new WeatherPictures(over, open.book().system(), years, exported).open());
     looked.years().ifPresentOrElse(form::show, () -> form.problem(looked.problem()));
     form.open();
   }

@@ -63,6 +63,8 @@ final class WeatherForm {
   private final JDialog dialog;
   private final JPanel said =
       new JPanel(new MigLayout("insets 0, wrap 4, gapx 10", "[][grow][][grow]"));
+  private final JButton pictures = new JButton("Pictures …");
+  private final BiConsumer<Window, YearsOfWeather> pictured;
   private final JTextField latitude = new JTextField(8);
   private final JTextField longitude = new JTextField(8);
   private final JTextField elevation = new JTextField(8);
@@ -88,6 +90,7 @@ final class WeatherForm {
    *
    * @param begun what was said of the file so far
    * @param again has it read once more
+   * @param pictured shows pictures of what was read
    * @param taken is given what the person takes, and for how many years
    */
   WeatherForm(
@@ -96,7 +99,9 @@ final class WeatherForm {
       WeatherFile file,
       WeatherChoices begun,
       Again again,
-      BiConsumer<YearsOfWeather, String> taken) {
+      BiConsumer<YearsOfWeather, String> taken,
+      BiConsumer<Window, YearsOfWeather> pictured) {
+    this.pictured = pictured;
     this.system = system;
     this.file = file;
     this.begun = begun;
@@ -256,8 +261,13 @@ final class WeatherForm {
     not.setName("take no weather");
     not.setMnemonic('N');
     not.addActionListener(event -> dialog.dispose());
-    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "[]push[][][][]"));
+    pictures.setName("weather pictures");
+    pictures.setEnabled(false);
+    pictures.addActionListener(
+        event -> years.ifPresent(read -> pictured.accept(dialog, read)));
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "[][]push[][][][]"));
     panel.add(rereading);
+    panel.add(pictures);
     panel.add(label);
     panel.add(covered);
     panel.add(not);
@@ -329,6 +339,7 @@ final class WeatherForm {
     report.setCaretPosition(0);
     months.setModel(new DefaultTableModel());
     take.setEnabled(false);
+    pictures.setEnabled(false);
   }
 
   /** Shows what the file comes to. */
@@ -342,6 +353,7 @@ final class WeatherForm {
     covered.setModel(new DefaultComboBoxModel<>(WeatherTaken.choices(read).toArray(String[]::new)));
     covered.setSelectedItem(WeatherTaken.usualChoice(read));
     take.setEnabled(true);
+    pictures.setEnabled(true);
     fillMonths(read);
   }
 

@@ -11,8 +11,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -70,10 +73,27 @@ class WeatherFormTest {
     JTable months = desk.dialogTable("weather form", "weather months");
     assertThat(months.getValueAt(6, 0)).isEqualTo("July");
     assertThat(months.getValueAt(6, 1)).isEqualTo("2");
+    EventQueue.invokeLater(
+        () -> ((AbstractButton) desk.inDialog("weather form", "weather pictures")).doClick());
+    desk.waitUntil("the pictures are there", () -> desk.dialogIsOpen("weather pictures"));
+    desk.act(
+        () -> ((JComboBox<?>) desk.inDialog("weather pictures", "weather picture")).setSelectedIndex(2));
+    assertThat(
+            desk.ask(
+                () ->
+                    desk.inDialog("weather pictures", "picture")
+                        .getAccessibleContext()
+                        .getAccessibleDescription()))
+        .contains("most is asked on 1 January");
+    desk.act(
+        () ->
+            SwingUtilities.getWindowAncestor(desk.inDialog("weather pictures", "picture"))
+                .dispose());
     desk.clickInDialog("weather form", "take weather");
     desk.waitUntil("the form is gone", () -> !shown());
     assertThat(desk.book().entry(WeatherSite.ET_METHOD.reference(), 0))
         .isEqualTo(new Entry.Words(WeatherSite.RECORD));
+    desk.act(() -> desk.window().deck().focusTarget().requestFocusInWindow());
     desk.press("ctrl Z");
     assertThat(desk.book().entry(WeatherSite.ET_METHOD.reference(), 0))
         .isNotEqualTo(new Entry.Words(WeatherSite.RECORD));
