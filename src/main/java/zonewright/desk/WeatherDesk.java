@@ -10,10 +10,13 @@ import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
+import zonewright.units.UnitSystem;
+import zonewright.weather.DailyRecord;
 import zonewright.weather.WeatherChoices;
 import zonewright.weather.WeatherFile;
 import zonewright.weather.WeatherProblem;
 import zonewright.weather.YearsOfWeather;
+import zonewright.workbook.DaysFile;
 import zonewright.workbook.Progress;
 
 /** Reads a weather file and takes what it says of the years into the design. */
@@ -113,12 +116,37 @@ final class WeatherDesk {
         problem -> form.problem(Sentences.of("“" + file.name() + "” was not read", problem)));
   }
 
-  private void take(YearsOfWeather years, String covered) {
+  private void take(YearsOfWeather years, WeatherForm.Taking taking) {
+    String covered = taking.covered();
     List<String> notes = WeatherTaken.typedOver(open.book()).stream().toList();
     open.book().perform(WeatherTaken.edit(open.book(), years, covered));
     messages.tell(
         "Reference ET now comes from “%s”, for the %s; it stands on the sheet Record. Undo takes it back."
             .formatted(years.record().file(), covered),
         notes);
+    if (taking.days()) {
+      questions
+          .daysToWrite(bare(years.record().file()) + " days.xlsx")
+          .ifPresent(file -> write(years.record(), file));
+    }
+  }
+
+  private static String bare(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  private void write(DailyRecord record, Path file) {
+    String name = file.getFileName().toString();
+    UnitSystem system = open.book().system();
+    tasks.run(
+        "Writing " + name + " …",
+        () -> {
+          DaysFile.write(record, system, file);
+          return name;
+        },
+        done -> messages.wrote("“" + name + "” was written.", file, List.of()),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
 }

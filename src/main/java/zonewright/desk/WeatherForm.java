@@ -59,10 +59,11 @@ final class WeatherForm {
   private final WeatherFile file;
   private final WeatherChoices begun;
   private final Again again;
-  private final BiConsumer<YearsOfWeather, String> taken;
+  private final BiConsumer<YearsOfWeather, Taking> taken;
   private final JDialog dialog;
   private final JPanel said =
       new JPanel(new MigLayout("insets 0, wrap 4, gapx 10", "[][grow][][grow]"));
+  private final JCheckBox days = new JCheckBox("Write the days too …");
   private final JButton pictures = new JButton("Pictures …");
   private final BiConsumer<Window, YearsOfWeather> pictured;
   private final JTextField latitude = new JTextField(8);
@@ -99,7 +100,7 @@ final class WeatherForm {
       WeatherFile file,
       WeatherChoices begun,
       Again again,
-      BiConsumer<YearsOfWeather, String> taken,
+      BiConsumer<YearsOfWeather, Taking> taken,
       BiConsumer<Window, YearsOfWeather> pictured) {
     this.pictured = pictured;
     this.system = system;
@@ -265,9 +266,13 @@ final class WeatherForm {
     pictures.setEnabled(false);
     pictures.addActionListener(
         event -> years.ifPresent(read -> pictured.accept(dialog, read)));
-    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "[][]push[][][][]"));
+    days.setName("days too");
+    days.setToolTipText(
+        "Writes each day with its evapotranspiration into a file of its own; the design keeps the months");
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "[][]push[][][][][]"));
     panel.add(rereading);
     panel.add(pictures);
+    panel.add(days);
     panel.add(label);
     panel.add(covered);
     panel.add(not);
@@ -412,9 +417,18 @@ final class WeatherForm {
     years.ifPresent(
         read -> {
           dialog.dispose();
-          taken.accept(read, String.valueOf(covered.getSelectedItem()));
+          taken.accept(
+              read, new Taking(String.valueOf(covered.getSelectedItem()), days.isSelected()));
         });
   }
+
+  /**
+   * How a record is taken.
+   *
+   * @param covered for how many years of ten the months shall be enough
+   * @param days whether the days are to be written too
+   */
+  record Taking(String covered, boolean days) {}
 
   /** Shows the form until it is closed. */
   void open() {

@@ -89,8 +89,11 @@ class WeatherFormTest {
         () ->
             SwingUtilities.getWindowAncestor(desk.inDialog("weather pictures", "picture"))
                 .dispose());
+    desk.clickInDialog("weather form", "days too");
     desk.clickInDialog("weather form", "take weather");
     desk.waitUntil("the form is gone", () -> !shown());
+    Path days = folder.resolve("station days.xlsx");
+    desk.waitUntil("the days are written", () -> Files.exists(days));
     assertThat(desk.book().entry(WeatherSite.ET_METHOD.reference(), 0))
         .isEqualTo(new Entry.Words(WeatherSite.RECORD));
     desk.act(() -> desk.window().deck().focusTarget().requestFocusInWindow());
