@@ -84,8 +84,8 @@ public final class PlaceFinder {
   }
 
   /**
-   * Returns the distance along a great circle of a round earth, by the haversine formula; within 0.6
-   * % of that on the flattened earth.
+   * Returns the distance along a great circle of a round earth, by the haversine formula; within
+   * 0.6 % of that on the flattened earth.
    */
   static double kilometres(double latitude, double longitude, double otherLatitude, double other) {
     double first = Math.toRadians(latitude);

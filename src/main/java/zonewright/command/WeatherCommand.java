@@ -148,7 +148,8 @@ final class WeatherCommand extends Task {
   @Option(
       names = "--days",
       paramLabel = "PATH",
-      description = "Write each day with its evapotranspiration and how it came about: a workbook with the sheet Days where the path ends in .xlsx, else CSV.")
+      description =
+          "Write each day with its evapotranspiration and how it came about: a workbook with the sheet Days where the path ends in .xlsx, else CSV.")
   private Optional<Path> days = Optional.empty();
 
   @Override

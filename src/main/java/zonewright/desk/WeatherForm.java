@@ -264,8 +264,7 @@ final class WeatherForm {
     not.addActionListener(event -> dialog.dispose());
     pictures.setName("weather pictures");
     pictures.setEnabled(false);
-    pictures.addActionListener(
-        event -> years.ifPresent(read -> pictured.accept(dialog, read)));
+    pictures.addActionListener(event -> years.ifPresent(read -> pictured.accept(dialog, read)));
     days.setName("days too");
     days.setToolTipText(
         "Writes each day with its evapotranspiration into a file of its own; the design keeps the months");

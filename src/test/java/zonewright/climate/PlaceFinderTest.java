@@ -48,8 +48,7 @@ class PlaceFinderTest {
             });
     assertThat(PlaceFinder.nearest(-6, 13).get(0).place()).isEqualTo("Cabinda");
     assertThat(PlaceFinder.nearest(0, 0))
-        .isSortedAccordingTo(
-            (one, other) -> Double.compare(one.kilometres(), other.kilometres()));
+        .isSortedAccordingTo((one, other) -> Double.compare(one.kilometres(), other.kilometres()));
   }
 
   @Test

@@ -77,7 +77,9 @@ class WeatherFormTest {
         () -> ((AbstractButton) desk.inDialog("weather form", "weather pictures")).doClick());
     desk.waitUntil("the pictures are there", () -> desk.dialogIsOpen("weather pictures"));
     desk.act(
-        () -> ((JComboBox<?>) desk.inDialog("weather pictures", "weather picture")).setSelectedIndex(2));
+        () ->
+            ((JComboBox<?>) desk.inDialog("weather pictures", "weather picture"))
+                .setSelectedIndex(2));
     assertThat(
             desk.ask(
                 () ->

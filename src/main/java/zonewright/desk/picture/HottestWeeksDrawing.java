@@ -11,7 +11,8 @@ import zonewright.units.QuantityText;
 
 /** Draws the hottest week of each year as a bar with its date, and their mean as a broken line. */
 public record HottestWeeksDrawing(String title, String unit, List<Week> weeks) implements Drawing {
-  private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
   /** A week: its first day and what it asks, in the unit of the drawing. */
   public record Week(LocalDate first, double depth) {}
@@ -49,9 +50,7 @@ public record HottestWeeksDrawing(String title, String unit, List<Week> weeks) i
       Week week = weeks.get(at);
       double y = axis.y(week.depth());
       canvas.pen().setColor(canvas.palette().series(3));
-      canvas
-          .pen()
-          .fill(new Rectangle2D.Double(axis.x(at) - width / 2, y, width, axis.y(0) - y));
+      canvas.pen().fill(new Rectangle2D.Double(axis.x(at) - width / 2, y, width, axis.y(0) - y));
       if (dated) {
         String date = week.first().format(DATE);
         canvas.writeAround(date, axis.x(at), y - canvas.px(3), canvas.palette().muted());

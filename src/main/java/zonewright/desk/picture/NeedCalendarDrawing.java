@@ -11,7 +11,8 @@ import zonewright.units.QuantityText;
  * Draws the days of a usual year, a row for each month, darker the more they ask (lighter on a dark
  * ground).
  *
- * @param days by month and day of the month, counted from 0; not-a-number where there is no such day
+ * @param days by month and day of the month, counted from 0; not-a-number where there is no such
+ *     day
  */
 public record NeedCalendarDrawing(String title, String unit, List<List<Double>> days)
     implements Drawing {
@@ -34,10 +35,7 @@ public record NeedCalendarDrawing(String title, String unit, List<List<Double>> 
       if (day >= 0) {
         return "On the mean of the years most is asked on %s %s, %s %s."
             .formatted(
-                day + 1,
-                Climate.MONTH_NAMES.get(month),
-                QuantityText.grouped(most(), 2),
-                unit);
+                day + 1, Climate.MONTH_NAMES.get(month), QuantityText.grouped(most(), 2), unit);
       }
     }
     return "No day is known.";

@@ -8,7 +8,9 @@ import zonewright.units.QuantityText;
  * The area of a picture beside a scale that begins at 0, with slots of equal width along the foot.
  */
 record ScaledAxis(Rectangle area, double most, int slots) {
-  /** Draws the scale and its lines, and leaves a line above for a legend and one below for names. */
+  /**
+   * Draws the scale and its lines, and leaves a line above for a legend and one below for names.
+   */
   static ScaledAxis drawn(Canvas canvas, double most, int slots) {
     int line = canvas.metrics().getHeight();
     Rectangle place = canvas.place();

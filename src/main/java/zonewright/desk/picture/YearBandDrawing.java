@@ -75,8 +75,7 @@ public record YearBandDrawing(
     }
     for (int month = 0; month < lowest.size(); month++) {
       String name = Climate.MONTH_NAMES.get(month);
-      axis.name(
-          canvas, month, name.substring(0, canvas.width("Mmm") < axis.slot() ? 3 : 1));
+      axis.name(canvas, month, name.substring(0, canvas.width("Mmm") < axis.slot() ? 3 : 1));
     }
   }
 
