@@ -136,9 +136,18 @@ final class CellRemarks {
     return best;
   }
 
-  /** Returns where on the circle of colours one stands, 0 to 1. */
+  /** Returns where on the circle of colours one stands, 0 to 1: red, then green, then blue. */
   private static double hue(int rgb) {
-    return java.awt.Color.RGBtoHSB(part(rgb, 16), part(rgb, 8), part(rgb, 0), null)[0];
+    int red = part(rgb, 16);
+    int green = part(rgb, 8);
+    int blue = part(rgb, 0);
+    double spread = Math.max(1, spread(rgb));
+    int most = Math.max(red, Math.max(green, blue));
+    double sixth =
+        most == red
+            ? (green - blue) / spread
+            : most == green ? 2 + (blue - red) / spread : 4 + (red - green) / spread;
+    return (sixth + 6) % 6 / 6;
   }
 
   /**

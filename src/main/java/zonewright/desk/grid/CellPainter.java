@@ -80,7 +80,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     chooses = lead && grid.chooses(row, at);
     focused = lead && (grid.isFocusOwner() || grid.isEditing());
     hint = grid.hint(row, at);
-    remark = RemarkActions.on(grid.book(), grid.place(row, at));
+    remark = grid.remark(row, at);
   }
 
   @Override

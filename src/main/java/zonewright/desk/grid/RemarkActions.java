@@ -5,14 +5,12 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Rectangle;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.Icon;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
-import zonewright.sheet.Remark;
 import zonewright.sheet.Tint;
 
 /** A person's own notes and colours on cells of any kind, each an edit that can be undone. */
@@ -36,11 +34,6 @@ final class RemarkActions {
   void install(GridActions actions) {
     actions.does(GridAction.NOTE, this::note);
     actions.does(GridAction.COLOUR, this::choose);
-  }
-
-  /** Returns what a person put on a cell; nothing where no cell of the book is shown. */
-  static Remark on(Book book, Optional<CellPlace> place) {
-    return place.map(cell -> book.remark(cell.column(), cell.row())).orElse(Remark.NONE);
   }
 
   private void note() {
