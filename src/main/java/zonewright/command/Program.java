@@ -52,6 +52,7 @@ public final class Program {
             .addSubcommand(new PackCommand())
             .addSubcommand(new ImportCommand())
             .addSubcommand(new WeatherCommand())
+            .addSubcommand(new PlacesCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new RetrofitCommand())

@@ -1,9 +1,5 @@
 package zonewright.command;
 
-import java.io.BufferedWriter;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -23,7 +19,6 @@ import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 import zonewright.weather.ColumnMatch;
 import zonewright.weather.DailyRecord;
-import zonewright.weather.DayNote;
 import zonewright.weather.Equation;
 import zonewright.weather.StationSite;
 import zonewright.weather.WeatherChoices;
@@ -31,6 +26,8 @@ import zonewright.weather.WeatherElement;
 import zonewright.weather.WeatherFile;
 import zonewright.weather.WeatherProblem;
 import zonewright.weather.YearsOfWeather;
+import zonewright.workbook.DaysFile;
+import zonewright.workbook.DesignFileException;
 
 /** Reads a weather file, says what it is worth, and takes its months into a design. */
 @Command(
@@ -151,7 +148,8 @@ final class WeatherCommand extends Task {
   @Option(
       names = "--days",
       paramLabel = "PATH",
-      description = "Write each day with its evapotranspiration and how it came about, as CSV.")
+      description =
+          "Write each day with its evapotranspiration and how it came about: a workbook with the sheet Days where the path ends in .xlsx, else CSV.")
   private Optional<Path> days = Optional.empty();
 
   @Override
@@ -163,7 +161,7 @@ final class WeatherCommand extends Task {
     years.record().report().forEach(out()::println);
     out().println();
     print(years, design.book().system());
-    days.ifPresent(path -> write(years.record(), path));
+    days.ifPresent(path -> write(years.record(), design.book().system(), path));
     into.ifPresent(path -> take(design, years, path));
     return ExitCode.FINE;
   }
@@ -322,26 +320,13 @@ final class WeatherCommand extends Task {
         : String.format(Locale.ROOT, "%.1f", millimetres);
   }
 
-  private void write(DailyRecord record, Path path) {
-    try (BufferedWriter writer = Files.newBufferedWriter(path, StandardCharsets.UTF_8)) {
-      writer.write("Date,Reference ET (mm),Rain (mm),How\n");
-      for (int day = 0; day < record.size(); day++) {
-        writer.write(
-            "%s,%s,%s,%s\n"
-                .formatted(
-                    record.date(day),
-                    plain(record.evapotranspiration(day)),
-                    plain(record.rain(day)),
-                    "\"" + DayNote.inWords(record.notes(day)) + "\""));
-      }
-    } catch (IOException problem) {
-      throw new Complaint(ExitCode.FILE, "%s cannot be written.".formatted(path));
+  private void write(DailyRecord record, UnitSystem system, Path path) {
+    try {
+      DaysFile.write(record, system, path);
+    } catch (DesignFileException problem) {
+      throw new Complaint(ExitCode.FILE, problem.getMessage());
     }
     out().println("Written: " + path);
-  }
-
-  private static String plain(double value) {
-    return Double.isNaN(value) ? "" : String.format(Locale.ROOT, "%.2f", value);
   }
 
   private void take(Design design, YearsOfWeather years, Path path) {

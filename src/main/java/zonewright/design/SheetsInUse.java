@@ -15,8 +15,8 @@ import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /**
- * Which sheets a design uses: those every design has, and those somebody typed into, with what
- * stands together with them. The others are not in anybody's way.
+ * Which sheets a design uses: those every design has, and those somebody typed into or made notes
+ * on, with what stands together with them. The others are not in anybody's way.
  */
 public final class SheetsInUse {
   /** What every design has, in the order in which a reader wants it. */
@@ -59,7 +59,12 @@ public final class SheetsInUse {
     Optional<List<String>> group =
         TOGETHER.stream().filter(each -> each.contains(table.id())).findFirst();
     return group.orElse(List.of(table.id())).stream()
-        .anyMatch(id -> typedInto(book, book.schema().table(id)));
+        .anyMatch(id -> typedInto(book, book.schema().table(id)) || remarked(book, id));
+  }
+
+  /** Says whether there is a note or a colour on a sheet: it must stand somewhere. */
+  private static boolean remarked(Book book, String table) {
+    return book.contents().rows(table).stream().anyMatch(row -> !row.remarks().isEmpty());
   }
 
   private static boolean typedInto(Book book, TableDefinition table) {

@@ -29,6 +29,7 @@ record DesignMenu(
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();
+    menu.add(item("Find a climate place …", weather::findPlace));
     menu.add(item("Read weather …", weather::readAsked));
     menu.addSeparator();
     menu.add(item("Take the zones as found", pricing::takeAsFound));

@@ -119,7 +119,7 @@ final class DeskWindow {
     questions = asked.orElseGet(() -> new FileQuestions(frame));
     handOver = new HandOver(open, shelf, tasks, questions, messages, () -> pictures.get().zone());
     pricing = new PricingDesk(open, tasks, questions, messages);
-    weather = new WeatherDesk(frame, open, tasks, questions, messages);
+    weather = new WeatherDesk(frame, open, tasks, questions, messages, this::export);
     lists = new ListDesk(frame, open, tasks, questions, messages, weather);
     deck.onPaste(lists::takesOver);
     deck.onRefused(new Untypable(open, ways, messages)::tell);
@@ -156,7 +156,7 @@ final class DeskWindow {
   private void begin() {
     deck.build();
     refreshState();
-    EventQueue.invokeLater(deck::goToFirstResult);
+    EventQueue.invokeLater(deck::goToStart);
     panels.onFirstPaint(afterwards::begin);
     afterwards
         .then(
@@ -306,7 +306,7 @@ final class DeskWindow {
     named();
     nightsWatch.begin();
     deck.focusTarget().requestFocusInWindow();
-    EventQueue.invokeLater(deck::goToFirstResult);
+    EventQueue.invokeLater(deck::goToStart);
   }
 
   /** Lets files be dropped anywhere. */

@@ -170,8 +170,17 @@ final class FileQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> daysToWrite(String suggestion) {
+    return tableToWrite("Write the days", suggestion);
+  }
+
+  @Override
   public Optional<Path> pricesToWrite(String suggestion) {
-    JFileChooser chooser = pricesChooser("Write the price book");
+    return tableToWrite("Write the price book", suggestion);
+  }
+
+  private Optional<Path> tableToWrite(String title, String suggestion) {
+    JFileChooser chooser = pricesChooser(title);
     FileNameExtensionFilter workbook = new FileNameExtensionFilter("Workbooks (*.xlsx)", "xlsx");
     chooser.setAcceptAllFileFilterUsed(false);
     chooser.addChoosableFileFilter(

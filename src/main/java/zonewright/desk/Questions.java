@@ -51,6 +51,9 @@ interface Questions {
   /** Asks which price book to read; none where the person thinks better of it. */
   Optional<Path> pricesToRead();
 
+  /** Asks where to write the days of a weather file; none where the person thinks better of it. */
+  Optional<Path> daysToWrite(String suggestion);
+
   /** Asks where to write the price book; none where the person thinks better of it. */
   Optional<Path> pricesToWrite(String suggestion);
 }

@@ -4,13 +4,19 @@ import java.awt.Window;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import zonewright.design.WeatherTaken;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.picture.Drawing;
+import zonewright.desk.picture.PictureView;
+import zonewright.units.UnitSystem;
+import zonewright.weather.DailyRecord;
 import zonewright.weather.WeatherChoices;
 import zonewright.weather.WeatherFile;
 import zonewright.weather.WeatherProblem;
 import zonewright.weather.YearsOfWeather;
+import zonewright.workbook.DaysFile;
 import zonewright.workbook.Progress;
 
 /** Reads a weather file and takes what it says of the years into the design. */
@@ -20,13 +26,16 @@ final class WeatherDesk {
   private final BackgroundTasks tasks;
   private final Questions questions;
   private final MessageBar messages;
+  private final BiConsumer<Drawing, PictureView> exported;
 
   WeatherDesk(
       Window window,
       OpenDesign open,
       BackgroundTasks tasks,
       Questions questions,
-      MessageBar messages) {
+      MessageBar messages,
+      BiConsumer<Drawing, PictureView> exported) {
+    this.exported = exported;
     this.window = window;
     this.open = open;
     this.tasks = tasks;
@@ -37,6 +46,18 @@ final class WeatherDesk {
   /** Asks for a weather file and reads it. */
   void readAsked() {
     questions.weatherToRead().ifPresent(this::read);
+  }
+
+  /** Finds the climate place among those whose reference evapotranspiration is published. */
+  void findPlace() {
+    new PlaceForm(
+            window,
+            open,
+            place ->
+                messages.tell(
+                    "Reference ET now comes from %s; Undo takes it back.".formatted(place),
+                    List.of()))
+        .open();
   }
 
   /** Reads a weather file and shows what it is worth. */
@@ -74,7 +95,14 @@ final class WeatherDesk {
   private void show(Looked looked) {
     WeatherForm form =
         new WeatherForm(
-            window, open.book().system(), looked.file(), looked.choices(), this::again, this::take);
+            window,
+            open.book().system(),
+            looked.file(),
+            looked.choices(),
+            this::again,
+            this::take,
+            (over, years) ->
+                new WeatherPictures(over, open.book().system(), years, exported).open());
     looked.years().ifPresentOrElse(form::show, () -> form.problem(looked.problem()));
     form.open();
   }
@@ -88,12 +116,37 @@ final class WeatherDesk {
         problem -> form.problem(Sentences.of("“" + file.name() + "” was not read", problem)));
   }
 
-  private void take(YearsOfWeather years, String covered) {
+  private void take(YearsOfWeather years, WeatherForm.Taking taking) {
+    String covered = taking.covered();
     List<String> notes = WeatherTaken.typedOver(open.book()).stream().toList();
     open.book().perform(WeatherTaken.edit(open.book(), years, covered));
     messages.tell(
         "Reference ET now comes from “%s”, for the %s; it stands on the sheet Record. Undo takes it back."
             .formatted(years.record().file(), covered),
         notes);
+    if (taking.days()) {
+      questions
+          .daysToWrite(bare(years.record().file()) + " days.xlsx")
+          .ifPresent(file -> write(years.record(), file));
+    }
+  }
+
+  private static String bare(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  private void write(DailyRecord record, Path file) {
+    String name = file.getFileName().toString();
+    UnitSystem system = open.book().system();
+    tasks.run(
+        "Writing " + name + " …",
+        () -> {
+          DaysFile.write(record, system, file);
+          return name;
+        },
+        done -> messages.wrote("“" + name + "” was written.", file, List.of()),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not written", problem), List.of()));
   }
 }

@@ -59,10 +59,13 @@ final class WeatherForm {
   private final WeatherFile file;
   private final WeatherChoices begun;
   private final Again again;
-  private final BiConsumer<YearsOfWeather, String> taken;
+  private final BiConsumer<YearsOfWeather, Taking> taken;
   private final JDialog dialog;
   private final JPanel said =
       new JPanel(new MigLayout("insets 0, wrap 4, gapx 10", "[][grow][][grow]"));
+  private final JCheckBox days = new JCheckBox("Write the days too …");
+  private final JButton pictures = new JButton("Pictures …");
+  private final BiConsumer<Window, YearsOfWeather> pictured;
   private final JTextField latitude = new JTextField(8);
   private final JTextField longitude = new JTextField(8);
   private final JTextField elevation = new JTextField(8);
@@ -88,6 +91,7 @@ final class WeatherForm {
    *
    * @param begun what was said of the file so far
    * @param again has it read once more
+   * @param pictured shows pictures of what was read
    * @param taken is given what the person takes, and for how many years
    */
   WeatherForm(
@@ -96,7 +100,9 @@ final class WeatherForm {
       WeatherFile file,
       WeatherChoices begun,
       Again again,
-      BiConsumer<YearsOfWeather, String> taken) {
+      BiConsumer<YearsOfWeather, Taking> taken,
+      BiConsumer<Window, YearsOfWeather> pictured) {
+    this.pictured = pictured;
     this.system = system;
     this.file = file;
     this.begun = begun;
@@ -105,15 +111,17 @@ final class WeatherForm {
     dialog = new JDialog(owner, "Weather from a file", JDialog.ModalityType.DOCUMENT_MODAL);
     dialog.setName("weather form");
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-    JPanel page = new JPanel(new MigLayout("insets 18 22 16 22, fill, wrap 1", "[grow]", ""));
+    // where the screen is low the months give way first: they scroll, and are read last
+    String rows = file.match().isPresent() ? "[][][][][shrinkprio 200]" : "[][][][shrinkprio 200]";
+    JPanel page = new JPanel(new MigLayout("insets 18 22 16 22, fill, wrap 1", "[grow]", rows));
     page.add(new Prose("Weather from a file").styled("h2"), "growx");
     fillSaid();
     page.add(said, "growx");
-    file.match().ifPresent(match -> page.add(columns(match), "grow, hmin 130lp, hmax 190lp"));
+    file.match().ifPresent(match -> page.add(columns(match), "grow, h 130lp:220lp:220lp"));
     page.add(scrolled(report, "weather report"), "grow, push, hmin 150lp");
     months.setName("weather months");
     months.getAccessibleContext().setAccessibleName("What the months come to");
-    page.add(scrolled(months, "weather months in a frame"), "growx, h 316lp!");
+    page.add(scrolled(months, "weather months in a frame"), "growx, h 130lp:316lp:316lp");
     page.add(buttons(), "growx, gaptop 4");
     dialog.add(page);
     dialog
@@ -254,8 +262,16 @@ final class WeatherForm {
     not.setName("take no weather");
     not.setMnemonic('N');
     not.addActionListener(event -> dialog.dispose());
-    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "[]push[][][][]"));
+    pictures.setName("weather pictures");
+    pictures.setEnabled(false);
+    pictures.addActionListener(event -> years.ifPresent(read -> pictured.accept(dialog, read)));
+    days.setName("days too");
+    days.setToolTipText(
+        "Writes each day with its evapotranspiration into a file of its own; the design keeps the months");
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8", "[][]push[][][][][]"));
     panel.add(rereading);
+    panel.add(pictures);
+    panel.add(days);
     panel.add(label);
     panel.add(covered);
     panel.add(not);
@@ -327,6 +343,7 @@ final class WeatherForm {
     report.setCaretPosition(0);
     months.setModel(new DefaultTableModel());
     take.setEnabled(false);
+    pictures.setEnabled(false);
   }
 
   /** Shows what the file comes to. */
@@ -340,6 +357,7 @@ final class WeatherForm {
     covered.setModel(new DefaultComboBoxModel<>(WeatherTaken.choices(read).toArray(String[]::new)));
     covered.setSelectedItem(WeatherTaken.usualChoice(read));
     take.setEnabled(true);
+    pictures.setEnabled(true);
     fillMonths(read);
   }
 
@@ -398,9 +416,18 @@ final class WeatherForm {
     years.ifPresent(
         read -> {
           dialog.dispose();
-          taken.accept(read, String.valueOf(covered.getSelectedItem()));
+          taken.accept(
+              read, new Taking(String.valueOf(covered.getSelectedItem()), days.isSelected()));
         });
   }
+
+  /**
+   * How a record is taken.
+   *
+   * @param covered for how many years of ten the months shall be enough
+   * @param days whether the days are to be written too
+   */
+  record Taking(String covered, boolean days) {}
 
   /** Shows the form until it is closed. */
   void open() {

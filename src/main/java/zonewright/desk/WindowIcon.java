@@ -13,9 +13,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The sign of the program: a drop over three layers of soil. */
-final class WindowIcon {
+public final class WindowIcon {
   private static final List<Image> IMAGES =
-      Stream.of(16, 24, 32, 48, 64, 128).map(WindowIcon::image).toList();
+      Stream.of(16, 24, 32, 48, 64, 128).<Image>map(WindowIcon::image).toList();
 
   private WindowIcon() {}
 
@@ -24,7 +24,8 @@ final class WindowIcon {
     return IMAGES;
   }
 
-  private static Image image(int size) {
+  /** Returns the sign, so many points wide and high. */
+  public static BufferedImage image(int size) {
     BufferedImage image = new BufferedImage(size, size, BufferedImage.TYPE_INT_ARGB);
     Graphics2D pen = image.createGraphics();
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -106,6 +106,7 @@ final class WorkingPane extends JPanel {
     shown = Optional.of(place);
     page.removeAll();
     heading(found, place);
+    part("Your note", book.remark(place.column(), place.row()).note());
     part("What it means", found.column().help());
     if (!found.symbols().isEmpty()) {
       label(found.cases().isEmpty() ? "How" : "How: the first case that holds");

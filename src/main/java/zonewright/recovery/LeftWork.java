@@ -17,6 +17,7 @@ import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Remark;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
@@ -54,6 +55,7 @@ public final class LeftWork {
   /** What is taken. */
   private static final class Taking {
     final Map<String, Map<Long, Map<Integer, Entry>>> cells = new HashMap<>();
+    final Map<String, Map<Long, Map<Integer, Remark>>> remarks = new HashMap<>();
     final Map<String, Set<Long>> removed = new HashMap<>();
     final Map<String, Set<Long>> added = new HashMap<>();
     final Set<String> reordered = new HashSet<>();
@@ -156,6 +158,7 @@ public final class LeftWork {
       Row there = old == null ? null : here.get(rows.getOrDefault(row.id(), 0L));
       if (there != null) {
         cells(table, old, there, row);
+        remarks(table, old, there, row);
       } else if (leading && (old == null || !old.sameEntries(row) || beside(table, row))) {
         added(table, row, old != null);
       }
@@ -192,6 +195,30 @@ public final class LeftWork {
               Row own = byId(left.rows(other.id())).get(row.id());
               return old != null && own != null && !old.sameEntries(own);
             });
+  }
+
+  private void remarks(TableDefinition table, Row old, Row there, Row row) {
+    for (int i = 0; i < table.columns().size(); i++) {
+      Remark remark = row.remark(i);
+      if (remark.equals(old.remark(i)) || remark.equals(there.remark(i))) {
+        continue;
+      }
+      int at = i;
+      item(
+          new Item(
+              table.title(),
+              name(table, there),
+              "note on " + table.columns().get(i).heading(now.system()),
+              there.remark(i).inWords(),
+              remark.inWords(),
+              !there.remark(i).equals(old.remark(i))),
+          taking ->
+              taking
+                  .remarks
+                  .computeIfAbsent(table.id(), any -> new HashMap<>())
+                  .computeIfAbsent(there.id(), any -> new HashMap<>())
+                  .put(at, remark));
+    }
   }
 
   private void cells(TableDefinition table, Row old, Row there, Row row) {
@@ -321,7 +348,7 @@ public final class LeftWork {
       for (Row row : exact.rows(table.id())) {
         Long own = same.get(row.id());
         int columns = table.columns().size();
-        rows.add(own == null ? as(row, columns) : changed(row, own, Map.of(), columns));
+        rows.add(own == null ? as(row, columns) : changed(row, own, Map.of(), Map.of(), columns));
       }
       tables.put(table.id(), rows);
     }
@@ -330,6 +357,7 @@ public final class LeftWork {
 
   private List<Row> rows(TableDefinition table, Taking taking) {
     Map<Long, Map<Integer, Entry>> cells = taking.cells.getOrDefault(table.id(), Map.of());
+    Map<Long, Map<Integer, Remark>> remarks = taking.remarks.getOrDefault(table.id(), Map.of());
     String leading = table.other().orElse(table.id());
     Set<Long> removed = taking.removed.getOrDefault(leading, Set.of());
     Set<Long> added = taking.added.getOrDefault(leading, Set.of());
@@ -337,7 +365,13 @@ public final class LeftWork {
     List<Row> rows = new ArrayList<>();
     for (Row row : now.rows(table.id())) {
       if (!removed.contains(row.id())) {
-        rows.add(with(row, cells.getOrDefault(row.id(), Map.of()), table.columns().size()));
+        rows.add(
+            changed(
+                row,
+                row.id(),
+                cells.getOrDefault(row.id(), Map.of()),
+                remarks.getOrDefault(row.id(), Map.of()),
+                table.columns().size()));
       }
     }
     if (taking.reordered.contains(leading)) {
@@ -387,20 +421,19 @@ public final class LeftWork {
     }
   }
 
-  private static Row with(Row row, Map<Integer, Entry> cells, int columns) {
-    return cells.isEmpty() ? row : changed(row, row.id(), cells, columns);
-  }
-
   /** A row of the record is none of the design's, whatever its identity was there. */
   private static Row as(Row row, int columns) {
-    return changed(row, -1 - Math.abs(row.id()), Map.of(), columns);
+    return changed(row, -1 - Math.abs(row.id()), Map.of(), Map.of(), columns);
   }
 
-  private static Row changed(Row row, long id, Map<Integer, Entry> cells, int columns) {
+  private static Row changed(
+      Row row, long id, Map<Integer, Entry> cells, Map<Integer, Remark> remarks, int columns) {
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < columns; i++) {
       entries.add(cells.getOrDefault(i, row.entry(i)));
     }
-    return Row.of(id, entries);
+    Map<Integer, Remark> on = new HashMap<>(row.remarks());
+    on.putAll(remarks);
+    return Row.of(id, entries, on);
   }
 }

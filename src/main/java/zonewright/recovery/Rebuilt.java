@@ -10,15 +10,18 @@ import java.util.Optional;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Remark;
 import zonewright.sheet.Row;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
+import zonewright.sheet.Tint;
 import zonewright.units.UnitSystem;
 
 /** A book that is put together again from the lines of its differences. */
 final class Rebuilt {
   private final Schema schema;
   private final Map<String, Map<Long, Map<String, Entry>>> cells = new HashMap<>();
+  private final Map<String, Map<Long, Map<String, Remark>>> remarks = new HashMap<>();
   private final Map<String, List<Long>> order = new HashMap<>();
   private final Map<String, Integer> over = new HashMap<>();
   private Optional<UnitSystem> system = Optional.empty();
@@ -89,16 +92,26 @@ final class Rebuilt {
         order.put(parts[1], ids);
       }
       case "cells" -> {
-        Map<String, Entry> row =
-            cells
-                .computeIfAbsent(parts[1], any -> new HashMap<>())
-                .computeIfAbsent(Long.valueOf(parts[2]), any -> new HashMap<>());
+        Map<String, Entry> row = row(cells, parts);
         for (int i = 3; i + 1 < parts.length; i += 2) {
           row.put(parts[i], EntryText.read(parts[i + 1]));
         }
       }
+      case "remarks" -> {
+        Map<String, Remark> row = row(remarks, parts);
+        for (int i = 3; i + 2 < parts.length; i += 3) {
+          row.put(parts[i], new Remark(EntryText.plain(parts[i + 2]), Tint.valueOf(parts[i + 1])));
+        }
+      }
       default -> throw new IllegalArgumentException("no line of a record: " + parts[0]);
     }
+  }
+
+  private static <T> Map<String, T> row(
+      Map<String, Map<Long, Map<String, T>>> tables, String[] parts) {
+    return tables
+        .computeIfAbsent(parts[1], any -> new HashMap<>())
+        .computeIfAbsent(Long.valueOf(parts[2]), any -> new HashMap<>());
   }
 
   /** Says whether every line taken in was one of ours. */
@@ -145,11 +158,16 @@ final class Rebuilt {
       for (long id : order.getOrDefault(table.id(), List.of())) {
         Map<String, Entry> known =
             cells.getOrDefault(table.id(), Map.of()).getOrDefault(id, Map.of());
+        Map<String, Remark> noted =
+            remarks.getOrDefault(table.id(), Map.of()).getOrDefault(id, Map.of());
         List<Entry> entries = new ArrayList<>();
+        Map<Integer, Remark> on = new HashMap<>();
         for (Column column : table.columns()) {
-          entries.add(known.getOrDefault(column.reference().column(), Entry.BLANK));
+          String name = column.reference().column();
+          on.put(entries.size(), noted.getOrDefault(name, Remark.NONE));
+          entries.add(known.getOrDefault(name, Entry.BLANK));
         }
-        rows.add(Row.of(id, entries));
+        rows.add(Row.of(id, entries, on));
       }
       tables.put(table.id(), whole(table, rows));
     }

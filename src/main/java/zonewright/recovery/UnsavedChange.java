@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Remark;
 import zonewright.sheet.Row;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
@@ -56,6 +57,7 @@ final class UnsavedChange {
       Row old = sameOrder ? before.get(i) : known.get(row.id());
       if (old != row) {
         cells(table, old, row, lines);
+        remarks(table, old, row, lines);
       }
     }
   }
@@ -73,6 +75,22 @@ final class UnsavedChange {
     }
     if (!line.isEmpty()) {
       lines.add("cells\t" + table.id() + "\t" + after.id() + line);
+    }
+  }
+
+  private static void remarks(TableDefinition table, Row before, Row after, List<String> lines) {
+    StringBuilder line = new StringBuilder();
+    for (int i = 0; i < table.columns().size(); i++) {
+      Remark old = before == null ? Remark.NONE : before.remark(i);
+      Remark now = after.remark(i);
+      if (!now.equals(old)) {
+        line.append('\t').append(table.columns().get(i).reference().column());
+        line.append('\t').append(now.tint().name());
+        line.append('\t').append(EntryText.escaped(now.note()));
+      }
+    }
+    if (!line.isEmpty()) {
+      lines.add("remarks\t" + table.id() + "\t" + after.id() + line);
     }
   }
 }

@@ -202,6 +202,11 @@ public final class Book {
     return contents.row(column.table(), row).entry(position(column));
   }
 
+  /** Returns what a person put on a cell. */
+  public Remark remark(Reference column, int row) {
+    return contents.row(column.table(), row).remark(position(column));
+  }
+
   /** Returns where a column stands in its table, counted from 0. */
   public int position(Reference column) {
     return positions.computeIfAbsent(

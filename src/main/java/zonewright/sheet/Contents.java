@@ -146,6 +146,15 @@ public final class Contents {
     }
 
     @Override
+    public void remark(Edit.SetRemarks set) {
+      for (Edit.RemarkChange change : set.changes()) {
+        int place = place(change.table(), change.row());
+        List<Row> list = rows.get(change.table());
+        list.set(place, list.get(place).with(change.column(), change.after()));
+      }
+    }
+
+    @Override
     public void insert(Edit.InsertRows insert) {
       rows.get(insert.table()).addAll(insert.at(), insert.rows());
       restructured(insert.table(), touched);
@@ -203,7 +212,7 @@ public final class Contents {
       Row there = own == null ? Row.blank(leading.id(), table.columns().size()) : own;
       list.add(there.named(leading.entry(0)));
     }
-    known.values().removeIf(row -> row.named(Entry.BLANK).isBlank());
+    known.values().removeIf(row -> row.named(Entry.BLANK).isBlank() && row.remarks().isEmpty());
   }
 
   /** The names of the rows alongside are those of the rows they stand beside. */

@@ -24,6 +24,8 @@ public sealed interface Edit {
   interface Performer {
     void set(SetCells set);
 
+    void remark(SetRemarks set);
+
     void insert(InsertRows insert);
 
     void remove(RemoveRows remove);
@@ -63,6 +65,35 @@ public sealed interface Edit {
     @Override
     public void perform(Performer performer) {
       performer.set(this);
+    }
+  }
+
+  /** What a person put on one cell, before and after. */
+  record RemarkChange(String table, long row, int column, Remark before, Remark after) {
+    RemarkChange swapped() {
+      return new RemarkChange(table, row, column, after, before);
+    }
+  }
+
+  /** Notes and colours on some cells, each cell at most once; no number follows from them. */
+  record SetRemarks(String name, List<RemarkChange> changes) implements Edit {
+    public SetRemarks {
+      changes = List.copyOf(changes);
+    }
+
+    @Override
+    public Edit inverse() {
+      return new SetRemarks(name, changes.stream().map(RemarkChange::swapped).toList());
+    }
+
+    @Override
+    public boolean changesNothing() {
+      return changes.isEmpty();
+    }
+
+    @Override
+    public void perform(Performer performer) {
+      performer.remark(this);
     }
   }
 

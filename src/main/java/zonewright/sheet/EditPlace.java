@@ -33,15 +33,21 @@ public final class EditPlace {
       }
     }
 
+    private void cell(String table, long id, int column) {
+      int row = book.contents().place(table, id);
+      if (place == null && row >= 0) {
+        place = new Place(book.schema().table(table).columns().get(column).reference(), row);
+      }
+    }
+
     @Override
     public void set(Edit.SetCells set) {
-      for (Edit.Change change : set.changes()) {
-        int row = book.contents().place(change.table(), change.row());
-        if (place == null && row >= 0) {
-          Column column = book.schema().table(change.table()).columns().get(change.column());
-          place = new Place(column.reference(), row);
-        }
-      }
+      set.changes().forEach(change -> cell(change.table(), change.row(), change.column()));
+    }
+
+    @Override
+    public void remark(Edit.SetRemarks set) {
+      set.changes().forEach(change -> cell(change.table(), change.row(), change.column()));
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import zonewright.formula.Reference;
 import zonewright.units.UnitSystem;
@@ -37,6 +38,57 @@ public final class Edits {
     add(changes, column, row, entry);
     String verb = entry instanceof Entry.Blank ? "clearing of " : "typing into ";
     return new Edit.SetCells(verb + name, changes);
+  }
+
+  /** Returns the edit of putting a note on a cell, of whatever kind; a blank one takes it away. */
+  public Edit noted(Reference column, int row, String words) {
+    String name = book.cellName(column, row).inWords();
+    boolean gone = words.isBlank();
+    return remarked(
+        (gone ? "removal of the note on " : "note on ") + name,
+        List.of(column),
+        List.of(row),
+        before -> before.noted(words));
+  }
+
+  /** Returns the edit of giving cells a colour. */
+  public Edit tinted(List<Reference> columns, List<Integer> rows, Tint tint) {
+    String verb = tint == Tint.NONE ? "removal of the colour of " : "colour of ";
+    String name = verb + cells(columns.size() * rows.size());
+    return remarked(name, columns, rows, before -> before.tinted(tint));
+  }
+
+  /** Returns the edit of putting remarks on cells, for whoever reads a file: by row and column. */
+  public Edit remarked(String table, Map<Integer, Map<Integer, Remark>> remarks) {
+    List<Edit.RemarkChange> changes = new ArrayList<>();
+    remarks.forEach(
+        (row, ofRow) -> {
+          Row there = book.contents().row(table, row);
+          ofRow.forEach(
+              (column, remark) ->
+                  changes.add(
+                      new Edit.RemarkChange(
+                          table, there.id(), column, there.remark(column), remark)));
+        });
+    return new Edit.SetRemarks("reading of notes", changes);
+  }
+
+  private Edit remarked(
+      String name, List<Reference> columns, List<Integer> rows, UnaryOperator<Remark> change) {
+    List<Edit.RemarkChange> changes = new ArrayList<>();
+    for (Reference column : columns) {
+      for (int row : rows) {
+        Row there = book.contents().row(column.table(), row);
+        Remark before = there.remark(book.position(column));
+        Remark after = change.apply(before);
+        if (!after.equals(before)) {
+          changes.add(
+              new Edit.RemarkChange(
+                  column.table(), there.id(), book.position(column), before, after));
+        }
+      }
+    }
+    return new Edit.SetRemarks(name, changes);
   }
 
   /** Returns the edit of emptying cells; defaults come back. */
@@ -345,7 +397,7 @@ public final class Edits {
    */
   public Edit becoming(String name, BookSnapshot wanted) {
     List<Edit> parts = new ArrayList<>();
-    List<Edit.Change> changes = new ArrayList<>();
+    Differences changes = new Differences(new ArrayList<>(), new ArrayList<>());
     Map<String, Map<Long, Long>> fresh = new HashMap<>();
     parts.add(new Edit.SwitchUnits(book.system(), wanted.system(), List.of()));
     for (TableDefinition table : book.schema().tables()) {
@@ -383,15 +435,29 @@ public final class Edits {
         }
       }
     }
-    parts.add(new Edit.SetCells(name, changes));
+    parts.add(new Edit.SetCells(name, changes.cells()));
+    parts.add(new Edit.SetRemarks(name, changes.remarks()));
     return new Edit.Several(name, parts);
   }
 
+  /** What differs between two rows. */
+  private record Differences(List<Edit.Change> cells, List<Edit.RemarkChange> remarks) {}
+
   private static void change(
-      List<Edit.Change> changes, TableDefinition table, Row from, Row to, long id) {
-    for (int column = table.givenNames() ? 1 : 0; column < table.columns().size(); column++) {
-      if (!from.entry(column).equals(to.entry(column))) {
-        changes.add(new Edit.Change(table.id(), id, column, from.entry(column), to.entry(column)));
+      Differences changes, TableDefinition table, Row from, Row to, long id) {
+    for (int column = 0; column < table.columns().size(); column++) {
+      boolean named = column == 0 && table.givenNames();
+      if (!named && !from.entry(column).equals(to.entry(column))) {
+        changes
+            .cells()
+            .add(new Edit.Change(table.id(), id, column, from.entry(column), to.entry(column)));
+      }
+      if (!from.remark(column).equals(to.remark(column))) {
+        changes
+            .remarks()
+            .add(
+                new Edit.RemarkChange(
+                    table.id(), id, column, from.remark(column), to.remark(column)));
       }
     }
   }

@@ -2,22 +2,31 @@ package zonewright.sheet;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
-/** A row of entries, one for each column of its table; never changes. */
+/**
+ * A row of entries, one for each column of its table, with a person's remarks on them; never
+ * changes.
+ */
 public final class Row {
   private final long id;
   private final Entry[] entries;
 
-  private Row(long id, Entry[] entries) {
+  /** By the position of the column, only those there are. */
+  private final Map<Integer, Remark> remarks;
+
+  private Row(long id, Entry[] entries, Map<Integer, Remark> remarks) {
     this.id = id;
     this.entries = entries;
+    this.remarks = remarks;
   }
 
   /** Returns a row with nothing in it. */
   static Row blank(long id, int columns) {
     Entry[] entries = new Entry[columns];
     Arrays.fill(entries, Entry.BLANK);
-    return new Row(id, entries);
+    return new Row(id, entries, Map.of());
   }
 
   /**
@@ -27,7 +36,20 @@ public final class Row {
    * @param entries one for each column of its table
    */
   public static Row of(long id, List<Entry> entries) {
-    return new Row(id, entries.toArray(Entry[]::new));
+    return of(id, entries, Map.of());
+  }
+
+  /**
+   * Returns a row with entries and remarks.
+   *
+   * @param remarks by the position of the column; {@link Remark#NONE} may be among them
+   */
+  public static Row of(long id, List<Entry> entries, Map<Integer, Remark> remarks) {
+    Row row = new Row(id, entries.toArray(Entry[]::new), Map.of());
+    for (Map.Entry<Integer, Remark> remark : remarks.entrySet()) {
+      row = row.with(remark.getKey(), remark.getValue());
+    }
+    return row;
   }
 
   /** Returns what tells it from all other rows, also after it moved. */
@@ -44,7 +66,28 @@ public final class Row {
   Row with(int column, Entry entry) {
     Entry[] changed = entries.clone();
     changed[column] = entry;
-    return new Row(id, changed);
+    return new Row(id, changed, remarks);
+  }
+
+  /** Returns the row with another remark on one column. */
+  Row with(int column, Remark remark) {
+    Map<Integer, Remark> changed = new TreeMap<>(remarks);
+    if (remark.equals(Remark.NONE)) {
+      changed.remove(column);
+    } else {
+      changed.put(column, remark);
+    }
+    return new Row(id, entries, Map.copyOf(changed));
+  }
+
+  /** Returns the remark on a column, by its position in the table. */
+  public Remark remark(int column) {
+    return remarks.getOrDefault(column, Remark.NONE);
+  }
+
+  /** Returns the remarks there are, by the position of the column. */
+  public Map<Integer, Remark> remarks() {
+    return remarks;
   }
 
   /** Returns the row under another name; itself where it has it already. */
@@ -54,7 +97,7 @@ public final class Row {
 
   /** Returns the row under another identity. */
   Row as(long another) {
-    return new Row(another, entries);
+    return new Row(another, entries, remarks);
   }
 
   /** Says whether nothing was entered in it. */
@@ -62,8 +105,8 @@ public final class Row {
     return Arrays.stream(entries).allMatch(Entry.BLANK::equals);
   }
 
-  /** Says whether both hold the same entries; who they are does not count. */
+  /** Says whether both hold the same entries and remarks; who they are does not count. */
   public boolean sameEntries(Row other) {
-    return Arrays.equals(entries, other.entries);
+    return Arrays.equals(entries, other.entries) && remarks.equals(other.remarks);
   }
 }

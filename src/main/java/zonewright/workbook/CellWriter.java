@@ -14,6 +14,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.sheet.Tint;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 import zonewright.workbook.kit.CellStyleName;
@@ -208,6 +209,11 @@ final class CellWriter {
   /** Returns the style of a column's words that could be taken for a formula. */
   XSSFCellStyle literal(SheetColumn column) {
     return styles.literal(look(column));
+  }
+
+  /** Returns a style of a column's cells in a person's colour. */
+  XSSFCellStyle tinted(XSSFCellStyle style, SheetColumn column, Tint tint) {
+    return styles.grounded(style, style(column), tint);
   }
 
   private static CellStyleName look(SheetColumn column) {

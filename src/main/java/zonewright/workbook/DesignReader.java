@@ -22,6 +22,7 @@ import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
+import zonewright.sheet.Remark;
 import zonewright.sheet.Row;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
@@ -208,6 +209,7 @@ final class DesignReader {
         reading.entries(table, system, notes, cells, layout.columns(table));
     entries.forEach((column, entry) -> parts.add(edits.set(column.reference(), 0, entry)));
     design.book().start(new Edit.Several("opening", parts));
+    remarked(table, Map.of(0, reading.remarks(table)));
     taken.add("%s: %s".formatted(table.title(), typed(List.copyOf(entries.values()))));
     comparisons.add(
         () ->
@@ -271,7 +273,21 @@ final class DesignReader {
     places.forEach(
         (row, place) -> kept.put(design.book().contents().row(table.id(), place).id(), row));
     rows.put(table.id(), kept);
+    Map<Integer, Map<Integer, Remark>> remarks = new HashMap<>();
+    for (TableReading.Line line : lines) {
+      if (places.containsKey(line.row())) {
+        remarks.put(places.get(line.row()), line.remarks());
+      }
+    }
+    remarked(table, remarks);
     comparisons.add(() -> compare(table, reading, lines, places));
+  }
+
+  private void remarked(TableDefinition table, Map<Integer, Map<Integer, Remark>> remarks) {
+    Edit edit = design.edits().remarked(table.id(), remarks);
+    if (!edit.changesNothing()) {
+      design.book().start(edit);
+    }
   }
 
   private Map<Integer, Integer> free(TableDefinition table, List<TableReading.Line> lines) {

@@ -17,6 +17,7 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import zonewright.sheet.Book;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.SheetColumn;
 
@@ -56,9 +57,14 @@ final class LaterRows {
       XSSFSheet sheet,
       TableDefinition table,
       List<SheetColumn> columns,
-      int rows,
+      Book book,
       CellWriter cells) {
-    blocks.add(new Block(sheet, columns.size(), rows, new RowText(table, columns, cells)));
+    blocks.add(
+        new Block(
+            sheet,
+            columns.size(),
+            book.rows(table.id()),
+            new RowText(table, columns, book, cells)));
   }
 
   /** Writes the workbook with all rows. */

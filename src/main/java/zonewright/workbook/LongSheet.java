@@ -137,6 +137,7 @@ final class LongSheet extends DefaultHandler {
     type = said == null ? "n" : said;
     String look = attributes.getValue("s");
     style = look == null ? 0 : Integer.parseInt(look);
+    cells.tint(rowNumber, column, workbook.getCellStyleAt(style));
     hasFormula = false;
     hasValue = false;
     sharedName = null;

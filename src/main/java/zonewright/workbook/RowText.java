@@ -2,11 +2,19 @@ package zonewright.workbook;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import zonewright.sheet.Book;
+import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
+import zonewright.sheet.Tint;
 import zonewright.workbook.kit.SheetColumn;
 
 /**
@@ -19,8 +27,15 @@ final class RowText {
   private final List<SheetColumn> columns;
   private final CellWriter cells;
   private final String[] starts;
-  private final String[] styles;
-  private final String[] literals;
+  private final Book book;
+
+  /** By colour and position: the style of a cell, and that of words like a formula. */
+  private final Map<Tint, String[]> styles = new EnumMap<>(Tint.class);
+
+  private final Map<Tint, String[]> literals = new EnumMap<>(Tint.class);
+
+  /** Where in its table the column of the design stands that a cell shows; else -1. */
+  private final int[] shows;
 
   /** Formulas by their text: what stands in the file, empty where the value is to stand alone. */
   private final Map<String, String> formulas = new HashMap<>();
@@ -29,22 +44,38 @@ final class RowText {
    * Prepares; all styles are there once this is done, as they must be before the workbook itself is
    * written.
    */
-  RowText(TableDefinition table, List<SheetColumn> columns, CellWriter cells) {
+  RowText(TableDefinition table, List<SheetColumn> columns, Book book, CellWriter cells) {
     this.table = table;
     this.columns = columns;
+    this.book = book;
     this.cells = cells;
     starts = new String[columns.size()];
-    styles = new String[columns.size()];
-    literals = new String[columns.size()];
+    shows = new int[columns.size()];
     for (int i = 0; i < starts.length; i++) {
       starts[i] = "<c r=\"" + CellReference.convertNumToColString(i);
-      styles[i] = style(cells.style(columns.get(i)).getIndex());
-      literals[i] = style(cells.literal(columns.get(i)).getIndex());
+      SheetColumn.Role role = columns.get(i).role();
+      boolean shown = role == SheetColumn.Role.TYPED || role == SheetColumn.Role.VALUE;
+      shows[i] = shown ? table.columns().indexOf(columns.get(i).column().orElseThrow()) : -1;
+    }
+    Set<Tint> used = EnumSet.of(Tint.NONE);
+    for (Row row : book.contents().rows(table.id())) {
+      row.remarks().values().forEach(remark -> used.add(remark.tint()));
+    }
+    for (Tint tint : used) {
+      styles.put(tint, styles(tint, cells::style));
+      literals.put(tint, styles(tint, cells::literal));
     }
   }
 
-  private static String style(int index) {
-    return "\" s=\"" + index + "\"";
+  private String[] styles(Tint tint, Function<SheetColumn, XSSFCellStyle> plain) {
+    return columns.stream()
+        .map(
+            column -> {
+              XSSFCellStyle style = plain.apply(column);
+              return tint == Tint.NONE ? style : cells.tinted(style, column, tint);
+            })
+        .map(style -> "\" s=\"" + style.getIndex() + "\"")
+        .toArray(String[]::new);
   }
 
   /** Writes the row of a table that has this number, counted from 0. */
@@ -53,11 +84,13 @@ final class RowText {
     out.write("<row r=\"");
     out.write(number);
     out.write("\">");
+    Row held = book.contents().row(table.id(), row);
     for (int position = 0; position < starts.length; position++) {
+      Tint tint = shows[position] < 0 ? Tint.NONE : held.remark(shows[position]).tint();
       CellWriter.Content content = cells.content(table, columns.get(position), row);
       out.write(starts[position]);
       out.write(number);
-      out.write(content.literal() ? literals[position] : styles[position]);
+      out.write((content.literal() ? literals : styles).get(tint)[position]);
       inside(content, out);
     }
     out.write("</row>");

@@ -2,13 +2,18 @@ package zonewright.workbook;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import zonewright.sheet.Tint;
 
 /** The cells of a sheet: those the library holds, or those of a long sheet read one by one. */
 final class SheetCells {
   private final XSSFSheet sheet;
   private final Map<Integer, SheetCell[]> rows = new HashMap<>();
+  private final Map<Integer, Map<Integer, Tint>> tints = new HashMap<>();
+  private final Map<Integer, Tint> ofStyles = new HashMap<>();
   private final boolean streamed;
   private int last;
 
@@ -45,6 +50,28 @@ final class SheetCells {
     }
     XSSFRow cells = sheet.getRow(row);
     return cells == null || column < 0 ? null : SheetCell.of(cells.getCell(column));
+  }
+
+  /** Takes the colour of a cell in which something or nothing stands. */
+  void tint(int row, int column, XSSFCellStyle style) {
+    Tint tint = of(style);
+    if (tint != Tint.NONE) {
+      tints.computeIfAbsent(row, any -> new HashMap<>()).put(column, tint);
+    }
+  }
+
+  /** Returns the colour a person gave a cell. */
+  Tint tint(int row, int column) {
+    if (streamed) {
+      return tints.getOrDefault(row, Map.of()).getOrDefault(column, Tint.NONE);
+    }
+    XSSFRow cells = sheet.getRow(row);
+    XSSFCell cell = cells == null || column < 0 ? null : cells.getCell(column);
+    return cell == null ? Tint.NONE : of(cell.getCellStyle());
+  }
+
+  private Tint of(XSSFCellStyle style) {
+    return ofStyles.computeIfAbsent((int) style.getIndex(), any -> CellRemarks.tint(style));
   }
 
   /** Returns the last row in which something may stand, counted from 0. */

@@ -12,6 +12,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
+import zonewright.sheet.Remark;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
@@ -159,7 +160,7 @@ final class SingleReading {
         .filter(line -> line.role().closed())
         .forEach(line -> left.remove(Headings.plain(line.heading())));
     for (Column column : table.columns()) {
-      Integer row = line(column, left);
+      Integer row = line(column, left).orElse(null);
       if (row == null) {
         boolean hidden =
             sheet.getWorkbook().isSheetHidden(sheet.getWorkbook().getSheetIndex(sheet));
@@ -189,13 +190,27 @@ final class SingleReading {
     return entries;
   }
 
+  /** Returns a person's notes and colours, by the position of the column in the table. */
+  Map<Integer, Remark> remarks(TableDefinition table) {
+    CellRemarks all = new CellRemarks(SheetCells.of(sheet));
+    Map<Integer, Remark> found = new HashMap<>();
+    for (int at = 0; at < table.columns().size(); at++) {
+      int place = at;
+      line(table.columns().get(at), new HashMap<>(lines))
+          .map(row -> all.at(row, List.of(value, used)))
+          .filter(remark -> !remark.equals(Remark.NONE))
+          .ifPresent(remark -> found.put(place, remark));
+    }
+    return found;
+  }
+
   /** Takes the line of a column from those left, by its name or one it had before. */
-  private static Integer line(Column column, Map<String, Integer> left) {
+  private static Optional<Integer> line(Column column, Map<String, Integer> left) {
     Integer row = left.remove(Headings.plain(column.name()));
     for (String name : column.formerNames()) {
       row = row == null ? left.remove(Headings.plain(name)) : row;
     }
-    return row;
+    return Optional.ofNullable(row);
   }
 
   /** What was typed over the value used is a person's own, where its own cell is blank. */

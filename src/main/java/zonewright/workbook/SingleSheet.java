@@ -1,6 +1,7 @@
 package zonewright.workbook;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellType;
@@ -100,6 +101,7 @@ final class SingleSheet {
       lines.put(column, at);
       at = lines(sheet, at, table, column);
     }
+    remarks(sheet, table, lines);
     Highlights.add(sheet, new CellRangeAddress(1, at, USED_AT, USED_AT));
     new RuleMarks(layout).single(sheet, table, lines, USED_AT);
     sheet.createFreezePane(1, 1);
@@ -112,6 +114,15 @@ final class SingleSheet {
     sheet.setRowSumsBelow(false);
     PageSetup.set(sheet, project, book.system(), true, HEADINGS.length);
     return sheet;
+  }
+
+  private void remarks(XSSFSheet sheet, TableDefinition table, Map<Column, Integer> lines) {
+    Map<SheetColumn, Integer> places = new LinkedHashMap<>();
+    layout
+        .columns(table)
+        .forEach(
+            line -> places.put(line, line.role() == SheetColumn.Role.TYPED ? YOURS_AT : USED_AT));
+    new CellRemarks(SheetCells.of(sheet)).renew(book, places, lines, cells);
   }
 
   private void headings(XSSFSheet sheet) {

@@ -1,6 +1,7 @@
 package zonewright.workbook;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -104,6 +105,9 @@ final class SingleUpdate {
         name(column.name(), row, position(line));
       }
     }
+    Map<SheetColumn, Integer> places = new LinkedHashMap<>();
+    layout.columns(table).forEach(line -> places.put(line, position(line)));
+    new CellRemarks(SheetCells.of(sheet)).renew(book, places, lines, cells);
     new RuleMarks(layout).single(sheet, table, lines, reading.usedColumn());
   }
 

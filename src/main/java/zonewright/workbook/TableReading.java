@@ -21,6 +21,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
+import zonewright.sheet.Remark;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
@@ -52,10 +53,12 @@ final class TableReading {
    *
    * @param row its place in the sheet
    * @param identity the number that stays with it; not a number where it has none
+   * @param remarks a person's notes and colours, by the position of the column in the table
    */
-  record Line(int row, double identity, List<Entry> entries) {
+  record Line(int row, double identity, List<Entry> entries, Map<Integer, Remark> remarks) {
     Line {
       entries = List.copyOf(entries);
+      remarks = Map.copyOf(remarks);
     }
   }
 
@@ -119,6 +122,7 @@ final class TableReading {
   private final Map<Column, String> checks;
 
   private Area area;
+  private final CellRemarks remarks;
 
   /** Where a person types, and where what is used or calculated stands. */
   private final Headings headings;
@@ -146,6 +150,7 @@ final class TableReading {
     this.notes = notes;
     this.cells = cells;
     this.area = area;
+    this.remarks = new CellRemarks(area.cells());
     this.headings = new Headings(table, system);
     this.yours = new Headings(table, system);
   }
@@ -456,7 +461,24 @@ final class TableReading {
     Integer at = between.get(Headings.plain(WorkbookNames.IDENTITY));
     SheetCell number = at == null ? null : area.cells().at(row, at);
     boolean known = number != null && number.type() == CellType.NUMERIC;
-    return new Line(row, known ? number.number() : Double.NaN, entries);
+    return new Line(row, known ? number.number() : Double.NaN, entries, remarks(row));
+  }
+
+  private Map<Integer, Remark> remarks(int row) {
+    Map<Integer, Remark> found = new HashMap<>();
+    for (int at = 0; at < table.columns().size(); at++) {
+      Remark remark = remarks.at(row, positions(table.columns().get(at)));
+      if (!remark.equals(Remark.NONE)) {
+        found.put(at, remark);
+      }
+    }
+    return found;
+  }
+
+  private List<Integer> positions(Column column) {
+    return CellRemarks.positions(
+        Optional.ofNullable(yours.found().get(column)).map(Headings.Found::position),
+        Optional.ofNullable(headings.found().get(column)).map(Headings.Found::position));
   }
 
   private Entry entry(Column column, SheetCell cell, Headings.Found found, boolean usual) {

@@ -14,6 +14,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheetFormatPr;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Remark;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.ExcelTable;
@@ -58,6 +59,23 @@ final class TableSheet {
     this.validations = validations;
   }
 
+  /** Puts notes on cells, and colours into those that are there already. */
+  private void remarks(XSSFSheet sheet, TableDefinition table, Map<SheetColumn, Integer> places) {
+    CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
+    for (int row = 0; row < book.rows(table.id()); row++) {
+      int place = FIRST_ROW + row;
+      for (Map.Entry<Integer, Remark> on :
+          book.contents().row(table.id(), row).remarks().entrySet()) {
+        Map<Integer, SheetColumn> by = CellRemarks.cells(places, table.columns().get(on.getKey()));
+        if (sheet.getRow(place) != null) {
+          remarks.renew(place, by, on.getValue(), cells);
+        } else {
+          remarks.note(place, by.keySet().iterator().next(), on.getValue().note());
+        }
+      }
+    }
+  }
+
   /** Returns the sheet's last row; a table without rows has one with nothing in it. */
   static int lastRow(Book book, TableDefinition table) {
     return FIRST_ROW + Math.max(1, book.rows(table.id())) - 1;
@@ -67,11 +85,13 @@ final class TableSheet {
   XSSFSheet write(TableDefinition table, int number, String project) {
     XSSFSheet sheet = workbook.createSheet(table.title());
     List<SheetColumn> columns = layout.columns(table);
+    Map<SheetColumn, Integer> at = new LinkedHashMap<>();
+    columns.forEach(column -> at.put(column, at.size()));
     int last = lastRow(book, table);
     bands(sheet, columns);
     headings(sheet, columns);
     if (later.waits(book.rows(table.id()))) {
-      later.add(sheet, table, columns, book.rows(table.id()), cells);
+      later.add(sheet, table, columns, book, cells);
     } else {
       for (int row = FIRST_ROW; row <= last; row++) {
         XSSFRow target = sheet.createRow(row);
@@ -81,8 +101,7 @@ final class TableSheet {
         fit(sheet, target, columns, row - FIRST_ROW);
       }
     }
-    Map<SheetColumn, Integer> at = new LinkedHashMap<>();
-    columns.forEach(column -> at.put(column, at.size()));
+    remarks(sheet, table, at);
     for (SheetColumn column : columns) {
       if (layout.takesTyping(table, column)) {
         validations.add(sheet, column.column().get(), FIRST_ROW, last, at.get(column));

@@ -18,6 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumn;
 import zonewright.sheet.Book;
+import zonewright.sheet.Column;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellStyleName;
@@ -131,7 +132,19 @@ final class TableUpdate {
     if (rows.isEmpty()) {
       fill(first, 0);
     }
+    remark(rows, now);
     return now;
+  }
+
+  private void remark(List<Row> rows, Map<Long, Integer> now) {
+    CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
+    for (int at = 0; at < table.columns().size(); at++) {
+      Column column = table.columns().get(at);
+      Map<Integer, SheetColumn> by = CellRemarks.cells(places, column);
+      for (Row row : by.isEmpty() ? List.<Row>of() : rows) {
+        remarks.renew(now.get(row.id()), by, row.remark(at), cells);
+      }
+    }
   }
 
   private void arrange(List<Row> rows, Map<Long, Integer> kept) {

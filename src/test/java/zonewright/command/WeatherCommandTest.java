@@ -11,6 +11,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.climate.Climate;
@@ -78,6 +82,30 @@ class WeatherCommandTest {
         .isEqualTo(
             new Entry.Words(
                 "station.csv, 2001-01-01 to 2012-12-31, evapotranspiration as the file gives it"));
+  }
+
+  @Test
+  void theDaysAreASheetOfValuesWhereThePathSaysSo() throws IOException {
+    Path days = folder.resolve("days.xlsx");
+    CommandRun run = CommandRun.of("weather", twelveYears().toString(), "--days", days.toString());
+    assertThat(run.err()).isEmpty();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(days))) {
+      XSSFSheet sheet = workbook.getSheet("Days");
+      assertThat(sheet.getLastRowNum()).isEqualTo(4383);
+      assertThat(sheet.getRow(0).getCell(1).getStringCellValue()).isEqualTo("Reference ET (in)");
+      XSSFRow july = sheet.getRow(1 + 181);
+      assertThat(july.getCell(0).getLocalDateTimeCellValue().toLocalDate())
+          .isEqualTo(LocalDate.of(2001, 7, 1));
+      // an inch is 25.4 mm by definition
+      assertThat(july.getCell(1).getNumericCellValue()).isCloseTo(5 / 25.4, within(1e-9));
+      assertThat(july.getCell(4).getStringCellValue()).isEqualTo("as the file gives it");
+      for (var row : sheet) {
+        row.forEach(cell -> assertThat(cell.getCellType()).isNotEqualTo(CellType.FORMULA));
+      }
+    }
+    assertThat(CommandRun.of("weather", twelveYears().toString(), "--days", days.toString()).code())
+        .as("a file that is there is not replaced unasked")
+        .isNotEqualTo(ExitCode.FINE);
   }
 
   @Test

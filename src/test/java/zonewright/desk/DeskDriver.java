@@ -124,10 +124,13 @@ final class DeskDriver implements AutoCloseable {
   void press(String keys) {
     javax.swing.KeyStroke stroke = javax.swing.KeyStroke.getKeyStroke(keys);
     boolean control = (stroke.getModifiers() & KeyEvent.CTRL_DOWN_MASK) != 0;
+    boolean shift = (stroke.getModifiers() & KeyEvent.SHIFT_DOWN_MASK) != 0;
     boolean alt = (stroke.getModifiers() & KeyEvent.ALT_DOWN_MASK) != 0;
     hold(KeyEvent.VK_CONTROL, control, true);
     hold(KeyEvent.VK_ALT, alt, true);
+    hold(KeyEvent.VK_SHIFT, shift, true);
     robot.pressAndReleaseKey(stroke.getKeyCode());
+    hold(KeyEvent.VK_SHIFT, shift, false);
     hold(KeyEvent.VK_ALT, alt, false);
     hold(KeyEvent.VK_CONTROL, control, false);
     robot.waitForIdle();

@@ -3,6 +3,7 @@ package zonewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JTable;
@@ -13,6 +14,7 @@ import zonewright.desk.part.Keyboard;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Book;
+import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Place;
 import zonewright.sheet.Row;
@@ -64,11 +66,32 @@ class DeskTest {
   }
 
   @Test
-  void theFirstThingShownIsARunTimeAndItsWorking() {
+  void aDesignOpensAtItsFirstColumnsWithACellOfTheFirstZone() {
+    JTable grid = (JTable) desk.named("grid " + Sheets.ZONES);
     desk.waitUntil(
-        "the run time is selected",
-        () -> desk.current().equals(new Place(Demand.RUN_TIME.reference(), 0)));
-    assertThat(desk.text("result")).isEqualTo(shown(Demand.RUN_TIME, 0));
+        "a cell of the first zone is selected",
+        () -> grid.getSelectedRow() == 0 && grid.getSelectedColumn() >= 0);
+    Rectangle seen = desk.ask(grid::getVisibleRect);
+    Rectangle cell = desk.ask(() -> grid.getCellRect(0, grid.getSelectedColumn(), false));
+    assertThat(seen.x).isZero();
+    assertThat(seen.contains(cell)).isTrue();
+    for (Column column : List.of(Emitters.AREA, Plants.PLANT)) {
+      int at =
+          desk.ask(() -> grid.convertColumnIndexToView(desk.book().position(column.reference())));
+      assertThat(seen.contains(desk.ask(() -> grid.getCellRect(0, at, false))))
+          .as(column.name())
+          .isTrue();
+    }
+    Place at = desk.current();
+    assertThat(desk.text("result"))
+        .isEqualTo(shown(desk.ask(() -> desk.book().schema().column(at.column())), 0));
+  }
+
+  @Test
+  void inAWideWindowTheFirstThingShownIsARunTime() {
+    desk.act(() -> desk.window().frame().setSize(2600, 800));
+    desk.act(() -> desk.window().deck().goToStart());
+    assertThat(desk.current()).isEqualTo(new Place(Demand.RUN_TIME.reference(), 0));
   }
 
   @Test

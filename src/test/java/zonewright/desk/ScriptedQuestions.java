@@ -71,6 +71,12 @@ final class ScriptedQuestions implements Questions {
   }
 
   @Override
+  public Optional<Path> daysToWrite(String suggestion) {
+    asked.add(suggestion);
+    return file.map(read -> read.resolveSibling(suggestion));
+  }
+
+  @Override
   public Optional<Path> pricesToRead() {
     return file;
   }

@@ -12,6 +12,7 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.Row;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
+import zonewright.sheet.Tint;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -46,6 +47,12 @@ final class TypingSteps {
           case 4 -> edits.switched(other(design.book().system()));
           case 5 -> edits.moved(Sheets.ZONES, List.of(zone), zone == 0 ? 1 : 0, true);
           case 6 -> edits.typed(Facts.ZONE_NOTE.reference(), zone, "");
+          case 7 -> edits.noted(Emitters.AREA.reference(), zone, "measured\ttwice\nby " + number);
+          case 8 ->
+              edits.tinted(
+                  List.of(Emitters.AREA.reference(), Facts.ZONE_NAME.reference()),
+                  List.of(zone),
+                  random.nextBoolean() ? Tint.GREEN : Tint.NONE);
           default ->
               edits.typed(
                   Emitters.AREA.reference(), zone, Integer.toString(500 + random.nextInt(4000)));
@@ -70,7 +77,7 @@ final class TypingSteps {
       for (Row row : book.rows(table.id())) {
         text.append('\n').append(table.id());
         for (int i = 0; i < table.columns().size(); i++) {
-          text.append('\t').append(EntryText.of(row.entry(i)));
+          text.append('\t').append(EntryText.of(row.entry(i))).append(row.remark(i).inWords());
         }
       }
     }

@@ -8,8 +8,11 @@ import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Reference;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Tint;
 import zonewright.soil.Soils;
 import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
@@ -53,6 +56,10 @@ final class Designs {
     type(design, Facts.ZONE_NOTE, 2, "-north side-");
     type(design, Facts.ZONE_NOTE, 3, "as _x0041_ stands, “quoted”, 温室, & <b>");
     type(design, Soils.SURFACE_STORAGE, 6, "0");
+    Edits edits = design.edits();
+    design.book().perform(edits.noted(Emitters.AREA.reference(), 2, "paced, =not taped\n_x0041_"));
+    List<Reference> marked = List.of(Facts.ZONE_NOTE.reference(), Plants.PLANT_FACTOR.reference());
+    design.book().perform(edits.tinted(marked, List.of(0, 7), Tint.VIOLET));
     return design;
   }
 

@@ -109,6 +109,6 @@ class RowsAlongsideFileTest {
 
   private static TableReading.Line line(int row, String name) {
     return new TableReading.Line(
-        row, Double.NaN, List.of(Entry.words(name), new Entry.Figure(row)));
+        row, Double.NaN, List.of(Entry.words(name), new Entry.Figure(row)), Map.of());
   }
 }

@@ -18,7 +18,9 @@ import javax.swing.plaf.basic.BasicGraphicsUtils;
 import javax.swing.table.TableCellRenderer;
 import zonewright.desk.grid.CellLook.Standing;
 import zonewright.sheet.Column;
+import zonewright.sheet.Remark;
 import zonewright.sheet.Severity;
+import zonewright.sheet.Tint;
 
 /**
  * Paints one cell: what stands in it, how that came about, and marks that say so without colour.
@@ -45,6 +47,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
   private boolean fresh;
   private boolean chooses;
   private String hint = "";
+  private transient Remark remark = Remark.NONE;
 
   private Font upright;
   private Font italic;
@@ -77,6 +80,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     chooses = lead && grid.chooses(row, at);
     focused = lead && (grid.isFocusOwner() || grid.isEditing());
     hint = grid.hint(row, at);
+    remark = grid.remark(row, at);
   }
 
   @Override
@@ -129,9 +133,17 @@ final class CellPainter extends JLabel implements TableCellRenderer {
 
   private void paintCell(Graphics2D g, int width, int height) {
     Palette palette = Palette.current();
-    Color ground = ground(palette);
+    Color plain = ground(palette);
+    Optional<Color> tint = palette.tint(remark.tint());
+    boolean refused = look.standing() == Standing.REFUSED;
+    Color ground = refused ? plain : tint.orElse(plain);
     g.setColor(selected && !lead ? palette.selected(ground) : ground);
     g.fillRect(0, 0, width, height);
+    if (refused && tint.isPresent()) {
+      int strip = UIScale.scale(4);
+      g.setColor(tint.get());
+      g.fillRect(0, height - strip, width, strip);
+    }
     g.setColor(palette.line());
     g.fillRect(0, height - 1, width, 1);
     g.setColor(lastOfGroup ? palette.strongLine() : palette.line());
@@ -139,7 +151,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     Rectangle inside =
         new Rectangle(EntryTable.padding(), 0, width - 2 * EntryTable.padding() - 1, height - 1);
     boolean flagged = flag.isPresent() && look.standing() != Standing.REFUSED;
-    if (flagged || lead || MARKED.contains(look.standing())) {
+    if (flagged || lead || MARKED.contains(look.standing()) || !remark.note().isEmpty()) {
       Marks.smooth(g);
       marks(g, palette, width, height, inside, flagged);
       Marks.plain(g);
@@ -159,6 +171,10 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     if (flagged) {
       int mark = UIScale.scale(10);
       int at = rightAligned() ? UIScale.scale(5) : right - mark;
+      if (tinted()) {
+        g.setColor(ground(palette));
+        g.fillRect(at - UIScale.scale(2), UIScale.scale(2), mark, height - UIScale.scale(5));
+      }
       Marks.finding(g, flag.get(), palette, at, height);
       inside.width -= mark;
       if (rightAligned()) {
@@ -166,7 +182,10 @@ final class CellPainter extends JLabel implements TableCellRenderer {
       }
     }
     if (look.standing() == Standing.OVERRIDDEN) {
-      Marks.corner(g, palette.accent());
+      Marks.corner(g, palette.accent(), ground(palette), 0);
+    }
+    if (!remark.note().isEmpty()) {
+      Marks.corner(g, palette.ink(), ground(palette), width - 1);
     }
     if (look.standing() == Standing.REFUSED) {
       int side = UIScale.scale(12);
@@ -192,6 +211,11 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     return look.standing() == Standing.DEFAULTED ? palette.defaultGround() : palette.inputGround();
   }
 
+  /** Says whether words stand on a person's colour, where they must not stand back. */
+  private boolean tinted() {
+    return remark.tint() != Tint.NONE && look.standing() != Standing.REFUSED;
+  }
+
   private boolean rightAligned() {
     return column.isPresent() && column.get().content() == Column.Content.NUMBER;
   }
@@ -206,14 +230,7 @@ final class CellPainter extends JLabel implements TableCellRenderer {
     boolean slanted = hinted || SLANTED.contains(standing);
     FontMetrics metrics = slanted ? italicMetrics : uprightMetrics;
     g.setFont(slanted ? italic : upright);
-    g.setColor(
-        switch (standing) {
-          case DEFAULTED -> palette.softInk();
-          case NOT_APPLICABLE, MISSING -> palette.muted();
-          case REFUSED -> palette.severity(Severity.WRONG);
-          case REFUSED_ELSEWHERE -> palette.muted();
-          default -> hinted ? palette.muted() : palette.ink();
-        });
+    g.setColor(tinted() ? palette.ink() : ink(palette, standing, hinted));
     int width = metrics.stringWidth(text);
     if (width > inside.width) {
       text =
@@ -232,6 +249,16 @@ final class CellPainter extends JLabel implements TableCellRenderer {
         Marks.plain(g);
       }
     }
+  }
+
+  private static Color ink(Palette palette, Standing standing, boolean hinted) {
+    return switch (standing) {
+      case DEFAULTED -> palette.softInk();
+      case NOT_APPLICABLE, MISSING -> palette.muted();
+      case REFUSED -> palette.severity(Severity.WRONG);
+      case REFUSED_ELSEWHERE -> palette.muted();
+      default -> hinted ? palette.muted() : palette.ink();
+    };
   }
 
   /** Says nothing: the painter stands for many cells and is never shown itself. */

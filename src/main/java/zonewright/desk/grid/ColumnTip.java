@@ -3,7 +3,7 @@ package zonewright.desk.grid;
 import zonewright.sheet.Column;
 import zonewright.units.UnitSystem;
 
-/** What a pointer resting on the name of a column tells: what it means and where it comes from. */
+/** What a resting pointer tells of a column, and of a cell with a note. */
 final class ColumnTip {
   private ColumnTip() {}
 
@@ -12,6 +12,13 @@ final class ColumnTip {
         column.source().isEmpty() ? "" : "<p style='margin-top:4'>" + escaped(column.source());
     return "<html><body width='320'><b>%s</b><p>%s%s</body></html>"
         .formatted(escaped(column.heading(system)), escaped(column.help()), source);
+  }
+
+  /** Returns a person's note on a cell, with what else is told of the cell below it. */
+  static String withNote(String note, String tip) {
+    String rest = tip.isEmpty() ? "" : "<p style='margin-top:4'>" + escaped(tip);
+    return "<html><body width='320'>%s%s</body></html>"
+        .formatted(escaped(note).replace("\n", "<br>"), rest);
   }
 
   private static String escaped(String plain) {

@@ -25,6 +25,7 @@ import org.jdesktop.swingx.table.TableColumnExt;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
+import zonewright.sheet.Remark;
 import zonewright.sheet.Severity;
 import zonewright.units.Arithmetic;
 
@@ -193,6 +194,13 @@ abstract class EntryTable extends JXTable {
     return declared(row, column)
         .filter(found -> at >= 0 && at < book.rows(found.reference().table()))
         .map(found -> new CellPlace(found.reference(), at));
+  }
+
+  /** Returns what a person put on a cell; nothing where no cell of the book is shown. */
+  Remark remark(int row, int column) {
+    return place(row, column)
+        .map(cell -> book.remark(cell.column(), cell.row()))
+        .orElse(Remark.NONE);
   }
 
   /** Says whether the field in which a person types stands in a cell. */
@@ -409,10 +417,15 @@ abstract class EntryTable extends JXTable {
     if (row < 0 || column < 0) {
       return null;
     }
-    return declared(row, column)
-        .map(found -> tip(looks.look(found, bookRow(row)), row, column))
-        .filter(tip -> !tip.isEmpty())
-        .orElse(null);
+    String tip =
+        declared(row, column)
+            .map(found -> tip(looks.look(found, bookRow(row)), row, column))
+            .orElse("");
+    String note = remark(row, column).note();
+    if (!note.isEmpty()) {
+      return ColumnTip.withNote(note, tip);
+    }
+    return tip.isEmpty() ? null : tip;
   }
 
   private String tip(CellLook look, int row, int column) {

@@ -24,6 +24,8 @@ public enum GridAction {
   CLEAR("Clear", Key.plain(KeyEvent.VK_DELETE), Key.plain(KeyEvent.VK_BACK_SPACE)),
   EDIT("Edit cell", Key.plain(KeyEvent.VK_F2)),
   CHOOSE("Choose from list"),
+  NOTE("Note …", KeyStroke.getKeyStroke(KeyEvent.VK_F2, InputEvent.SHIFT_DOWN_MASK)),
+  COLOUR("Colour …", Key.shifted(KeyEvent.VK_K)),
   FILL_DOWN("Fill down", Key.command(KeyEvent.VK_D)),
   FILL_SERIES("Fill series", Key.shifted(KeyEvent.VK_I)),
   TODAY("Today's date", Key.command(KeyEvent.VK_SEMICOLON)),

@@ -71,6 +71,9 @@ final class GridMenus extends MouseAdapter {
     menu.addSeparator();
     menu.add(actions.get(GridAction.FILL_DOWN));
     menu.add(actions.get(GridAction.FILL_SERIES));
+    menu.addSeparator();
+    menu.add(actions.get(GridAction.NOTE));
+    menu.add(actions.get(GridAction.COLOUR));
     if (table.sheet().grows()) {
       menu.addSeparator();
       for (GridAction which :

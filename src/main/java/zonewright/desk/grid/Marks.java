@@ -43,13 +43,23 @@ final class Marks {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
 
-  /** Draws the mark of a cell that was typed over its default: its upper left corner. */
-  static void corner(Graphics2D g, Color color) {
-    float side = UIScale.scale(7f);
+  /**
+   * Draws a mark in an upper corner, the left one of a cell that was typed over its default, the
+   * right one of a cell with a note.
+   *
+   * @param x where the corner is
+   * @param around what lies between it and a person's colour
+   */
+  static void corner(Graphics2D g, Color color, Color around, int x) {
+    corner(g, around, x, UIScale.scale(10f));
+    corner(g, color, x, UIScale.scale(7f));
+  }
+
+  private static void corner(Graphics2D g, Color color, int x, float side) {
     Path2D corner = new Path2D.Float();
-    corner.moveTo(0, 0);
-    corner.lineTo(side, 0);
-    corner.lineTo(0, side);
+    corner.moveTo(x, 0);
+    corner.lineTo(x == 0 ? side : x - side, 0);
+    corner.lineTo(x, side);
     corner.closePath();
     g.setColor(color);
     g.fill(corner);

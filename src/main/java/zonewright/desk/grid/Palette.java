@@ -5,12 +5,14 @@ import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.WeakHashMap;
 import java.util.function.Function;
 import javax.swing.LookAndFeel;
 import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 import zonewright.sheet.Severity;
+import zonewright.sheet.Tint;
 
 /**
  * The colours of the program, all mixed from those of the look and feel in use, so that light and
@@ -144,6 +146,13 @@ public final class Palette {
   /** Returns the ground of headings and row numbers. */
   public Color headingGround() {
     return mix(ink, paper, dark ? 0.07 : 0.035);
+  }
+
+  /** Returns the ground of cells in a person's colour; none where they have none. */
+  public Optional<Color> tint(Tint tint) {
+    return tint == Tint.NONE
+        ? Optional.empty()
+        : Optional.of(new Color(dark ? tint.dark() : tint.light()));
   }
 
   /** Returns a ground as it looks while selected. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import zonewright.sheet.Column;
+import zonewright.sheet.Tint;
 import zonewright.units.UnitSystem;
 
 /**
@@ -28,8 +29,11 @@ public record PrintedGrid(String title, List<Heading> headings, int repeated, Li
     }
   }
 
-  /** A cell: its text, and whether that is a default or a reason and so stands back. */
-  public record Cell(String text, boolean soft) {}
+  /**
+   * A cell: its text, whether that is a default or a reason and so stands back, and a person's
+   * colour.
+   */
+  public record Cell(String text, boolean soft, Tint tint) {}
 
   public PrintedGrid {
     headings = List.copyOf(headings);
@@ -65,9 +69,7 @@ public record PrintedGrid(String title, List<Heading> headings, int repeated, Li
     for (int row = 0; row < table.sheet().shown().count(); row++) {
       int bookRow = table.bookRow(row);
       lines.add(
-          new Line(
-              columns.stream().map(column -> cell(table.looks().look(column, bookRow))).toList(),
-              false));
+          new Line(columns.stream().map(column -> cell(table, column, bookRow)).toList(), false));
     }
     int repeated = Math.max(1, Math.min(table.chosenFrozen(), 3));
     return new PrintedGrid(table.sheet().table().title(), headings, repeated, lines);
@@ -80,13 +82,15 @@ public record PrintedGrid(String title, List<Heading> headings, int repeated, Li
     return column.kind().percent() ? "%" : column.kind().unit(system).symbol();
   }
 
-  private static Cell cell(CellLook look) {
+  private static Cell cell(EntryTable table, Column column, int row) {
+    CellLook look = table.looks().look(column, row);
     boolean soft =
         switch (look.standing()) {
           case DEFAULTED, NOT_APPLICABLE, MISSING, REFUSED_ELSEWHERE -> true;
           default -> false;
         };
-    return new Cell(look.text(), soft);
+    Tint tint = table.book().remark(column.reference(), row).tint();
+    return new Cell(look.text(), soft, tint);
   }
 
   /** Returns the lines of a form. */
@@ -96,11 +100,12 @@ public record PrintedGrid(String title, List<Heading> headings, int repeated, Li
     for (int row = 0; row < model.getRowCount(); row++) {
       List<Cell> cells = new ArrayList<>();
       for (int at = 0; at < model.getColumnCount(); at++) {
-        cells.add(new Cell(String.valueOf(model.getValueAt(row, at)), at == RecordModel.MEANING));
+        String text = String.valueOf(model.getValueAt(row, at));
+        cells.add(new Cell(text, at == RecordModel.MEANING, Tint.NONE));
       }
       boolean band = model.line(row).column().isEmpty();
       if (!band) {
-        cells.set(RecordModel.VALUE, cell(table.looks().look(model.line(row).column().get(), 0)));
+        cells.set(RecordModel.VALUE, cell(table, model.line(row).column().get(), 0));
       }
       lines.add(new Line(cells, band));
     }

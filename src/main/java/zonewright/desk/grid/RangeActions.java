@@ -60,6 +60,7 @@ final class RangeActions {
     actions.does(
         GridAction.DELETE_ROWS,
         () -> settled(() -> rowsOr(actions.get(GridAction.HIDE_COLUMNS), this::deleteRows)));
+    new RemarkActions(table, this::coloured, this::rows).install(actions);
     if (grows()) {
       actions.does(GridAction.DUPLICATE_ROWS, () -> settled(this::duplicateRows));
       actions.does(GridAction.MOVE_ROWS_UP, () -> settled(() -> moveRows(-1)));
@@ -149,6 +150,13 @@ final class RangeActions {
       columns.add(table.columnAt(at).reference());
     }
     return columns;
+  }
+
+  /** Whole rows are coloured in all their columns, also those not shown now. */
+  private List<Reference> coloured() {
+    return wholeRows()
+        ? table.sheet().table().columns().stream().map(Column::reference).toList()
+        : columns();
   }
 
   private List<Reference> typeable() {

@@ -26,6 +26,7 @@ final class RecordActions {
     actions.does(GridAction.SELECT_ALL, () -> settled(this::selectAll));
     actions.does(GridAction.EDIT, () -> table.beginEditing(EntryEditor.Beginning.inPlace()));
     actions.does(GridAction.CHOOSE, () -> table.beginEditing(EntryEditor.Beginning.fromList()));
+    new RemarkActions(table, this::references, () -> List.of(0)).install(actions);
     actions.does(
         GridAction.MOVE_ROWS_DOWN, () -> table.beginEditing(EntryEditor.Beginning.fromList()));
   }
@@ -40,6 +41,10 @@ final class RecordActions {
         .mapToObj(row -> table.declared(row, RecordModel.VALUE))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  private List<Reference> references() {
+    return selected().stream().map(Column::reference).toList();
   }
 
   private void selectAll() {
@@ -60,9 +65,8 @@ final class RecordActions {
   }
 
   private void clear() {
-    List<Reference> columns = selected().stream().map(Column::reference).toList();
-    if (!columns.isEmpty()) {
-      table.book().perform(table.edits().cleared(columns, List.of(0)));
+    if (!references().isEmpty()) {
+      table.book().perform(table.edits().cleared(references(), List.of(0)));
     }
   }
 

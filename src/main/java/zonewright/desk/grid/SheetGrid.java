@@ -307,6 +307,30 @@ public final class SheetGrid extends JPanel {
     }
   }
 
+  /**
+   * Goes to a cell of the first row without scrolling from the first column: to the one wanted, or
+   * where that lies beyond what is seen to the last calculated one that does not.
+   */
+  public void begin(Column wanted) {
+    table.showFirstColumn();
+    int room = pane.getViewport().getWidth();
+    int best = 0;
+    int end = 0;
+    for (int at = 0; at < table.getColumnCount() && end <= room; at++) {
+      Column column = table.columnAt(at);
+      end += table.getColumnModel().getColumn(at).getWidth();
+      boolean calculated = column.formula().isPresent() && !column.takesEntries();
+      boolean reached = best > 0 && table.columnAt(best).equals(wanted);
+      if (end <= room && calculated && !reached) {
+        best = at;
+      }
+    }
+    if (table.sheet().shown().count() > 0) {
+      table.changeSelection(0, best, false, false);
+      table.requestFocusInWindow();
+    }
+  }
+
   /** Returns the cell that has the focus; empty in the row in which a new one begins. */
   public Optional<CellPlace> place() {
     return table.place(table.leadRow(), table.leadColumn());

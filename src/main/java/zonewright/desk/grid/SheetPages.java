@@ -13,6 +13,7 @@ import java.awt.print.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.paper.DrawnPages;
+import zonewright.sheet.Tint;
 
 /**
  * A sheet on pages: headings and names on each of them, columns made to fit where they can be read
@@ -276,7 +277,11 @@ public final class SheetPages implements Pageable, Printable {
     double x = 0;
     for (int at : columns) {
       PrintedGrid.Cell cell = line.cells().get(at);
-      Color ink = cell.soft() ? palette.muted() : palette.ink();
+      double left = x;
+      palette
+          .tint(cell.tint())
+          .ifPresent(tint -> pen.fill(tint, left, top, widths[at], rowHeight()));
+      Color ink = cell.soft() && cell.tint() == Tint.NONE ? palette.muted() : palette.ink();
       if (line.band()) {
         pen.fill(palette.headingGround(), x, top, widths[at], rowHeight());
       }

@@ -15,6 +15,7 @@ public final class Pictures {
           new CatchPicture(false),
           new CatchPicture(true),
           new WatchPicture(),
+          new RecordPicture(),
           new CashPicture());
 
   private Pictures() {}

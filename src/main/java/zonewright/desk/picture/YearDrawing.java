@@ -2,7 +2,6 @@ package zonewright.desk.picture;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Rectangle;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
@@ -53,66 +52,26 @@ record YearDrawing(String title, List<Month> months, String unit) implements Dra
         .formatted(greatest.name(), amount(greatest.need()), amount(rain), allowance);
   }
 
-  /** Where months and amounts come to lie. */
-  private record Frame(Rectangle area, double most, int count) {
-    double slot() {
-      return area.getWidth() / count;
-    }
-
-    double left(int month) {
-      return area.x + slot() * (month + 0.18);
-    }
-
-    double width() {
-      return slot() * 0.64;
-    }
-
-    double y(double amount) {
-      return area.getMaxY() - area.height * amount / most;
-    }
-  }
-
   @Override
   public void paint(Canvas canvas) {
     double most = months.stream().mapToDouble(Month::most).max().orElse(1) * 1.06;
-    int line = canvas.metrics().getHeight();
-    Rectangle place = canvas.place();
-    List<Double> ticks =
-        Ticks.upTo(most, Math.max(1, Math.min(5, (place.height - 2 * line) / (2 * line))));
-    int scale = ticks.stream().mapToInt(tick -> canvas.width(number(tick))).max().orElse(0);
-    int left = place.x + scale + Math.round(canvas.px(6));
-    int top = place.y + line + Math.round(canvas.px(6));
-    int bottom = place.y + place.height - line - Math.round(canvas.px(3));
-    Rectangle area =
-        new Rectangle(
-            left, top, Math.max(1, place.x + place.width - left), Math.max(1, bottom - top));
-    Frame frame = new Frame(area, most, months.size());
-    for (double tick : ticks) {
-      double y = frame.y(tick);
-      canvas.line(area.x, y, area.getMaxX(), y, canvas.palette().line(), 1);
-      double base = y + canvas.metrics().getAscent() / 2.0 - 1;
-      canvas.writeBefore(number(tick), area.x - canvas.px(6), base, canvas.palette().muted());
-    }
+    ScaledAxis axis = ScaledAxis.drawn(canvas, most, months.size());
     for (int month = 0; month < months.size(); month++) {
-      month(canvas, frame, month);
+      month(canvas, axis, month);
     }
-    legend(canvas, frame);
+    legend(canvas, axis);
   }
 
-  private static String number(double value) {
-    return value == 0 ? "0" : QuantityText.grouped(value, value < 10 ? 1 : 0);
-  }
-
-  private void month(Canvas canvas, Frame frame, int at) {
+  private void month(Canvas canvas, ScaledAxis axis, int at) {
     Month month = months.get(at);
-    double x = frame.left(at);
-    double width = frame.width();
-    double floor = frame.y(0);
+    double width = axis.slot() * 0.64;
+    double x = axis.x(at) - width / 2;
+    double floor = axis.y(0);
     Rectangle2D need =
-        new Rectangle2D.Double(x, frame.y(month.need()), width, floor - frame.y(month.need()));
+        new Rectangle2D.Double(x, axis.y(month.need()), width, floor - axis.y(month.need()));
     canvas.pen().setColor(needGround(canvas));
     canvas.pen().fill(need);
-    double rain = frame.y(month.rain());
+    double rain = axis.y(month.rain());
     hatched(canvas, new Rectangle2D.Double(x, rain, width, floor - rain));
     canvas.line(x, floor, x + width, floor, canvas.palette().strongLine(), 1);
     double over = canvas.px(3);
@@ -122,9 +81,9 @@ record YearDrawing(String title, List<Month> months, String unit) implements Dra
             given ->
                 canvas.line(
                     x - over,
-                    frame.y(given),
+                    axis.y(given),
                     x + width + over,
-                    frame.y(given),
+                    axis.y(given),
                     canvas.palette().ink(),
                     1.8));
     month
@@ -133,19 +92,15 @@ record YearDrawing(String title, List<Month> months, String unit) implements Dra
             allowed -> {
               canvas.pen().setColor(canvas.palette().limit());
               canvas.pen().setStroke(canvas.broken(1.4, 4, 3));
-              double y = frame.y(allowed);
-              double start = frame.area.x + frame.slot() * at;
-              canvas.pen().draw(new Line2D.Double(start, y, start + frame.slot(), y));
+              double y = axis.y(allowed);
+              double start = axis.area().x + axis.slot() * at;
+              canvas.pen().draw(new Line2D.Double(start, y, start + axis.slot(), y));
             });
     String name =
-        canvas.width("Mmm") < frame.slot()
+        canvas.width("Mmm") < axis.slot()
             ? month.name().substring(0, 3)
             : month.name().substring(0, 1);
-    canvas.writeAround(
-        name,
-        x + width / 2,
-        frame.area.getMaxY() + canvas.px(3) + canvas.metrics().getAscent(),
-        canvas.palette().muted());
+    axis.name(canvas, at, name);
   }
 
   private static Color needGround(Canvas canvas) {
@@ -171,7 +126,7 @@ record YearDrawing(String title, List<Month> months, String unit) implements Dra
     canvas.pen().setClip(before);
   }
 
-  private void legend(Canvas canvas, Frame frame) {
+  private void legend(Canvas canvas, ScaledAxis axis) {
     double base = canvas.place().y + canvas.metrics().getAscent();
     double side = canvas.px(9);
     double middle = base - canvas.metrics().getAscent() / 3.0;
@@ -186,7 +141,7 @@ record YearDrawing(String title, List<Month> months, String unit) implements Dra
     x = said(canvas, "rain", x + side, base);
     canvas.line(x, middle, x + canvas.px(14), middle, canvas.palette().ink(), 1.8);
     x = said(canvas, "given", x + canvas.px(14), base);
-    boolean room = x + canvas.px(20) + canvas.width("allowed") < frame.area.getMaxX();
+    boolean room = x + canvas.px(20) + canvas.width("allowed") < axis.area().getMaxX();
     if (room && months.stream().anyMatch(month -> month.allowed().isPresent())) {
       canvas.pen().setColor(canvas.palette().limit());
       canvas.pen().setStroke(canvas.broken(1.4, 4, 3));

@@ -28,6 +28,7 @@ public final class GridUserActions {
               GridAction.FILL_DOWN,
               GridAction.FILL_SERIES,
               GridAction.TODAY),
+          List.of(GridAction.NOTE, GridAction.COLOUR),
           List.of(
               GridAction.INSERT_ROWS,
               GridAction.DUPLICATE_ROWS,

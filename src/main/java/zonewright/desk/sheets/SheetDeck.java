@@ -263,11 +263,10 @@ public final class SheetDeck extends JPanel {
     front().goTo(place);
   }
 
-  /** Goes to the run time of the first zone. */
-  public void goToFirstResult() {
-    if (open.book().rows(Sheets.ZONES) > 0) {
-      goTo(new Place(Demand.RUN_TIME.reference(), 0));
-    }
+  /** Begins at the first columns, with the first zone's run time where it is seen beside them. */
+  public void goToStart() {
+    show(Sheets.ZONES);
+    front().grid().ifPresent(grid -> grid.begin(Demand.RUN_TIME));
   }
 
   /** Returns what takes the keyboard here. */

@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import zonewright.sheet.Column;
+import zonewright.sheet.Tint;
 import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
@@ -32,6 +33,10 @@ public final class Styles {
 
   /** One that was made and found to be there already, for the next to be made. */
   private XSSFCellStyle spare;
+
+  private final Map<Ground, XSSFCellStyle> grounded = new HashMap<>();
+
+  private record Ground(int style, int plain, Tint tint) {}
 
   private record Key(CellStyleName look, String format, boolean literal) {}
 
@@ -85,6 +90,29 @@ public final class Styles {
     spare = null;
     made.cloneStyleFrom(workbook.getCellStyleAt(0));
     fill(made, key);
+    return once(made);
+  }
+
+  /** Returns a style like another but for its ground, which is that of a third or a colour. */
+  public XSSFCellStyle grounded(XSSFCellStyle style, XSSFCellStyle plain, Tint tint) {
+    return grounded.computeIfAbsent(
+        new Ground(style.getIndex(), plain.getIndex(), tint),
+        key -> {
+          XSSFCellStyle made = spare == null ? workbook.createCellStyle() : spare;
+          spare = null;
+          made.cloneStyleFrom(style);
+          if (tint != Tint.NONE) {
+            made.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+            made.setFillForegroundColor(colour("%06X".formatted(tint.light())));
+          } else {
+            made.setFillPattern(plain.getFillPattern());
+            made.setFillForegroundColor(plain.getFillForegroundXSSFColor());
+          }
+          return once(made);
+        });
+  }
+
+  private XSSFCellStyle once(XSSFCellStyle made) {
     String looks = looks(made);
     for (int i = 0; i < workbook.getNumCellStyles(); i++) {
       if (i != made.getIndex() && looks(workbook.getCellStyleAt(i)).equals(looks)) {

@@ -6,12 +6,14 @@ import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import zonewright.sheet.Severity;
+import zonewright.sheet.Tint;
 
 /**
  * Contrast as the Web Content Accessibility Guidelines 2.1 of the W3C define it: at least 4.5 for
@@ -78,5 +80,32 @@ class PaletteTest {
       }
       assertThat(contrast(palette.strongAccent(), ground)).isGreaterThan(3);
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void coloursOfOnesOwnAreLegibleAndToldApartInGrey(FlatLaf look) {
+    FlatLaf.setup(look);
+    Palette palette = Palette.current();
+    List<Color> grounds = new ArrayList<>(List.of(palette.paper()));
+    for (Tint tint : Tint.values()) {
+      palette.tint(tint).ifPresent(grounds::add);
+    }
+    assertThat(grounds).hasSize(5);
+    for (Color ground : grounds) {
+      assertThat(contrast(palette.ink(), ground)).isGreaterThan(4.5);
+      assertThat(contrast(palette.ink(), palette.selected(ground))).isGreaterThan(4.5);
+      for (Color other : grounds) {
+        // lightness L* of the International Commission on Illumination; 5 is seen side by side
+        assertThat(Math.abs(lightness(ground) - lightness(other)))
+            .satisfiesAnyOf(
+                apart -> assertThat(ground).isEqualTo(other),
+                apart -> assertThat(apart).isGreaterThan(4.4));
+      }
+    }
+  }
+
+  private static double lightness(Color color) {
+    return 116 * Math.cbrt(brightness(color)) - 16;
   }
 }

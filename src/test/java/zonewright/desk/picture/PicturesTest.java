@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -165,6 +166,38 @@ class PicturesTest {
       for (Dimension size : List.of(new Dimension(1, 1), new Dimension(90, 40), SIZE)) {
         assertThat(PictureFile.png(drawing, size)).isNotEmpty();
       }
+    }
+  }
+
+  static List<Drawing> ofWeather() {
+    List<Double> low = java.util.Collections.nCopies(12, 1.0);
+    List<Double> high = List.of(2.0, 2.5, 4.0, 5.0, 6.0, 7.0, 8.0, 7.0, 6.0, 4.0, 2.0, 1.5);
+    return List.of(
+        new YearBandDrawing(
+            "years",
+            "in",
+            List.of(
+                new YearBandDrawing.Line("driest 2003", high),
+                new YearBandDrawing.Line("middle 2001", high),
+                new YearBandDrawing.Line("wettest 2002", low)),
+            low,
+            high),
+        new HottestWeeksDrawing(
+            "weeks",
+            "in",
+            List.of(
+                new HottestWeeksDrawing.Week(LocalDate.of(2001, 7, 30), 2.1),
+                new HottestWeeksDrawing.Week(LocalDate.of(2002, 6, 30), 2.4))),
+        new NeedCalendarDrawing("days", "in a day", List.of(high, low)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("ofWeather")
+  void thoseOfWeatherSayAndPaintWhatTheyShowInAnySize(Drawing drawing) throws Exception {
+    assertThat(drawing.inWords()).matches(".*(2\\.4|8|55).*");
+    for (Dimension size : List.of(new Dimension(1, 1), new Dimension(90, 40), SIZE)) {
+      assertThat(PictureFile.png(drawing, size)).isNotEmpty();
+      assertThat(PictureFile.svg(drawing, size)).isNotEmpty();
     }
   }
 }
