@@ -4,7 +4,8 @@ package zonewright.balance;
  * The water balance of a root zone over days in a row: the plain loop of FAO-56 chapter 8 with a
  * single coefficient.
  *
- * <p>Water comes early in the day, the night's irrigation before the rain; what goes beyond field
+ * <p>Plants take what they need down to the allowed depletion, and below it the less the less is
+ * left (equation 84). Water comes early in the day, the night's irrigation before the rain; what goes beyond field
  * capacity drains at once, and then the plants take of what is there. So stand example 38 and its
  * figures; equation 88 would let the plants of that day drink first. Below field capacity nothing
  * drains, and no water rises from below.
@@ -62,21 +63,11 @@ public final class SoilDays {
         depleted = 0;
       }
       double left = Math.max(0, total - depleted);
-      taken[day] = Math.min(stress(depleted, total, readily) * needs[day], left);
+      double stress = left < total - readily ? left / (total - readily) : 1;
+      taken[day] = Math.min(stress * needs[day], left);
       depleted += taken[day];
       depletion[day] = depleted;
     }
-  }
-
-  /**
-   * Returns the stress coefficient, from 0 at the wilting point to 1 above the allowed depletion.
-   *
-   * @see "FAO-56, equation 84"
-   */
-  static double stress(double depletion, double totalAvailable, double readilyAvailable) {
-    return depletion <= readilyAvailable
-        ? 1
-        : (totalAvailable - depletion) / (totalAvailable - readilyAvailable);
   }
 
   /** Returns the soil. */

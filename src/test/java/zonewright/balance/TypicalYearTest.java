@@ -3,6 +3,7 @@ package zonewright.balance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -13,8 +14,10 @@ class TypicalYearTest {
   /** Whatever the months are, the days come to them. */
   @Property(tries = 200)
   void daysComeToTheirMonths(
-      @ForAll @Size(12) double @DoubleRange(min = 0, max = 12) [] daily,
-      @ForAll @Size(12) double @DoubleRange(min = 0, max = 400) [] rain) {
+      @ForAll @Size(12) List<@DoubleRange(min = 0, max = 12) Double> months,
+      @ForAll @Size(12) List<@DoubleRange(min = 0, max = 400) Double> wet) {
+    double[] daily = months.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] rain = wet.stream().mapToDouble(Double::doubleValue).toArray();
     DaysOfWeather year = TypicalYear.of(daily, rain);
     double[] et = new double[12];
     double[] fell = new double[12];
