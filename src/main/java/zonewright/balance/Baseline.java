@@ -16,6 +16,7 @@ public final class Baseline {
   private final int from;
   private final double step;
   private final double longestCycle;
+  private final boolean evening;
 
   /** Which dates count besides weekdays. */
   private enum Dates {
@@ -26,13 +27,20 @@ public final class Baseline {
   }
 
   private Baseline(
-      int[][] byWeekday, Dates dates, int every, int from, double step, double longestCycle) {
+      int[][] byWeekday,
+      Dates dates,
+      int every,
+      int from,
+      double step,
+      double longestCycle,
+      boolean evening) {
     this.byWeekday = byWeekday;
     this.dates = dates;
     this.every = every;
     this.from = from;
     this.step = step;
     this.longestCycle = longestCycle;
+    this.evening = evening;
   }
 
   /**
@@ -47,17 +55,17 @@ public final class Baseline {
       throw new IllegalArgumentException("a week has seven days");
     }
     int[][] copy = minutes.stream().map(int[]::clone).toArray(int[][]::new);
-    return new Baseline(copy, Dates.ALL, 1, 0, step, 0);
+    return new Baseline(copy, Dates.ALL, 1, 0, step, 0, false);
   }
 
   /** Returns the same on odd dates only. */
   public Baseline onOddDates() {
-    return new Baseline(byWeekday, Dates.ODD, 1, 0, step, longestCycle);
+    return new Baseline(byWeekday, Dates.ODD, 1, 0, step, longestCycle, evening);
   }
 
   /** Returns the same on even dates only. */
   public Baseline onEvenDates() {
-    return new Baseline(byWeekday, Dates.EVEN, 1, 0, step, longestCycle);
+    return new Baseline(byWeekday, Dates.EVEN, 1, 0, step, longestCycle, evening);
   }
 
   /**
@@ -66,7 +74,7 @@ public final class Baseline {
    * @param from one of its days, by its number since the beginning of 1970
    */
   public Baseline everyFewDays(int days, int from) {
-    return new Baseline(byWeekday, Dates.INTERVAL, days, from, step, longestCycle);
+    return new Baseline(byWeekday, Dates.INTERVAL, days, from, step, longestCycle, evening);
   }
 
   /**
@@ -75,7 +83,12 @@ public final class Baseline {
    * @param longest minutes of the longest cycle
    */
   public Baseline divided(double longest) {
-    return new Baseline(byWeekday, dates, every, from, step, longest);
+    return new Baseline(byWeekday, dates, every, from, step, longest, evening);
+  }
+
+  /** Returns the same for nights that begin in the evening: their water is there the next day. */
+  public Baseline fromTheEvening() {
+    return new Baseline(byWeekday, dates, every, from, step, longestCycle, true);
   }
 
   /** Returns the minutes of a week spread alike over all seven days, in one cycle more or less. */
@@ -102,7 +115,8 @@ public final class Baseline {
     for (int cycle = 0; cycle < cycles; cycle++) {
       each[cycle] = aDay / cycles + (cycle < aDay % cycles ? 1 : 0);
     }
-    return weekly(List.of(each, each, each, each, each, each, each), step).divided(longestCycle);
+    int[][] week = {each, each, each, each, each, each, each};
+    return new Baseline(week, Dates.ALL, 1, 0, step, longestCycle, evening);
   }
 
   /** Returns how many days of a week have water, on average. */
@@ -118,7 +132,8 @@ public final class Baseline {
     };
   }
 
-  private int[] keyed(DaysOfWeather days, int day) {
+  private int[] keyed(DaysOfWeather days, int morning) {
+    int day = evening ? morning - 1 : morning;
     boolean due =
         switch (dates) {
           case ALL -> true;

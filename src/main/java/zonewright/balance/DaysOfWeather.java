@@ -58,9 +58,9 @@ public final class DaysOfWeather {
     return months[day];
   }
 
-  /** Returns the day of the month, from 1. */
+  /** Returns the day of the month, from 1; of the day before the first too. */
   public int dayOfMonth(int day) {
-    return daysOfMonth[day];
+    return day < 0 ? date(day).getDayOfMonth() : daysOfMonth[day];
   }
 
   /** Returns the year of a day. */
