@@ -106,11 +106,16 @@ public record SeasonWeather(DaysOfWeather days, boolean typical, String origin) 
                 record.typical() ? ", a year of usual months" : "",
                 withoutEt == 0
                     ? ""
-                    : " %s days without evapotranspiration were given the mean of their month."
-                        .formatted(withoutEt),
+                    : withoutEt == 1
+                        ? " 1 day without evapotranspiration was given the mean of its month."
+                        : " %s days without evapotranspiration were given the mean of their month."
+                            .formatted(withoutEt),
                 withoutRain == 0
                     ? ""
-                    : " %s days without a figure for rain count as dry.".formatted(withoutRain));
+                    : withoutRain == 1
+                        ? " 1 day without a figure for rain counts as dry."
+                        : " %s days without a figure for rain count as dry."
+                            .formatted(withoutRain));
     return new SeasonWeather(
         new DaysOfWeather(first, et, rain, lowest), record.typical(), origin);
   }

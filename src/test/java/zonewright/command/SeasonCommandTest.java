@@ -50,7 +50,7 @@ class SeasonCommandTest {
             "Date,Reference ET (in),Rain (in),Percent (%),Minutes (min),Irrigation (in),Rain soaked in (in),Need (in),Taken (in),Runoff (in),Drained (in),Depletion (in),Allowed (in)");
     assertThat(lines).hasSize(366);
     assertThat(run("--csv", "--units", "si").out().lines().toList().get(0))
-        .startsWith("Zone,Where,Water a year (m³),Need a year (mm),Adequacy (%)");
+        .startsWith("Zone,Where,Water a year (L),Need a year (mm),Adequacy (%)");
   }
 
   @Test
@@ -65,7 +65,7 @@ class SeasonCommandTest {
     CommandRun run = run("--weather", file.toString(), "--months", "Apr-Oct");
     assertThat(run.firstLine())
         .startsWith("Weather: days.csv, 2021-01-01 to 2022-02-04.")
-        .contains("1 days without evapotranspiration were given the mean of their month.");
+        .contains("1 day without evapotranspiration was given the mean of its month.");
     assertThat(run.out()).doesNotContain("typical year");
   }
 
