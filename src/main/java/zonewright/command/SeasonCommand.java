@@ -168,7 +168,7 @@ final class SeasonCommand extends Task {
     }
     List<SeasonFinding> findings = SeasonFindings.of(season);
     out().println();
-    findings.forEach(finding -> out().println(finding.line()));
+    findings.forEach(finding -> out().println(finding.line() + "."));
     if (findings.isEmpty()) {
       out()
           .println(

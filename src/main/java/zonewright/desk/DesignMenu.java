@@ -16,7 +16,8 @@ record DesignMenu(
     PricingDesk pricing,
     WeatherDesk weather,
     UserAction nights,
-    UserAction keyIn) {
+    UserAction keyIn,
+    UserAction season) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
@@ -24,6 +25,7 @@ record DesignMenu(
     menu.add(mending.mend().item());
     menu.add(nights.item());
     menu.add(keyIn.item());
+    menu.add(season.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

@@ -37,6 +37,7 @@ import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
 import zonewright.desk.sheets.ColumnViews;
+import zonewright.desk.season.SeasonWindow;
 import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
 import zonewright.desk.sheets.GridUserActions;
@@ -72,6 +73,7 @@ final class DeskWindow {
   private final DesignCopy copy;
   private final NightsWatch nightsWatch;
   private final LazyPart<NightsWindow> nights;
+  private final LazyPart<SeasonWindow> season;
   private final LazyPart<KeyInWindow> keyIn;
   private final PricingDesk pricing;
   private final WeatherDesk weather;
@@ -127,6 +129,9 @@ final class DeskWindow {
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
     nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
+    season =
+        new LazyPart<>(
+            () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> deck.enter(Sheets.VERDICTS)));
@@ -185,8 +190,11 @@ final class DeskWindow {
         new UserAction("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
     UserAction keying =
         new UserAction("Key this in", deck.typed(() -> keyIn.get().open())).keys("ctrl K");
+    UserAction season =
+        new UserAction("A season", deck.typed(() -> this.season.get().open()))
+            .keys("ctrl shift T");
     DesignMenu design =
-        new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying);
+        new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying, season);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -283,6 +291,7 @@ final class DeskWindow {
         changes -> {
           selectedLater();
           use.lookSoon();
+          season.ifMade(SeasonWindow::refreshSoon);
         });
   }
 
@@ -311,6 +320,7 @@ final class DeskWindow {
     pictures.get().show(open.design(), deck.frontTable());
     nights.ifMade(NightsWindow::refreshShown);
     keyIn.ifMade(KeyInWindow::refreshShown);
+    season.ifMade(SeasonWindow::refreshShown);
   }
 
   private void named() {
@@ -441,6 +451,7 @@ final class DeskWindow {
     nightsWatch.close();
     nights.ifMade(NightsWindow::close);
     keyIn.ifMade(KeyInWindow::close);
+    season.ifMade(SeasonWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -475,6 +486,7 @@ final class DeskWindow {
     use.lookSoon();
     nights.ifMade(NightsWindow::restyle);
     keyIn.ifMade(KeyInWindow::restyle);
+    season.ifMade(SeasonWindow::restyle);
     selected();
   }
 

@@ -248,11 +248,14 @@ public final class SeasonTable {
                 QuantityText.grouped(100 * season.excess(), 0)));
     if (season.leastPercent().isPresent()) {
       sentences.add(
-          "Percent of the baseline: %s to %s %%; no watering allowed on %s days."
+          "Percent of the baseline: %s to %s %%%s."
               .formatted(
                   QuantityText.grouped(100 * season.leastPercent().getAsDouble(), 0),
                   QuantityText.grouped(100 * season.mostPercent().getAsDouble(), 0),
-                  season.daysKeptOff()));
+                  season.daysKeptOff() == 0
+                      ? ""
+                      : "; no water on %s of %s days, for rain, cold or a percent of 0"
+                          .formatted(season.daysKeptOff(), season.weather().days().size())));
     } else {
       sentences.add("It never waters.");
     }
