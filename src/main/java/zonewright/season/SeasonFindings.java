@@ -29,6 +29,7 @@ public final class SeasonFindings {
   private static final double MOST_TIMES = 3;
   private static final double STEP = 0.05;
   private static final double OFTEN_AT_MOST = 0.05;
+  private static final double OFTEN_BELOW = 0.10;
   private static final double SENSOR_DEPTH = 6;
   private static final double SENSOR_DAYS = 3;
   private static final double WORTH_IT = 0.03;
@@ -49,6 +50,7 @@ public final class SeasonFindings {
     findings.rainSensor();
     for (ZoneResult result : season.results()) {
       findings.shortness(result);
+      findings.dips(result);
       findings.belowRoots(result);
       findings.runoff(result);
       findings.drierQuarter(result);
@@ -202,6 +204,26 @@ public final class SeasonFindings {
                             month(result, month.month()).daysBelow(),
                             month(result, month.month()).days()),
                     cureOfShortness(result, month.month())));
+  }
+
+  /** Soil that runs down too far between two waterings, although plants lack little. */
+  private void dips(ZoneResult result) {
+    RunTotals whole = result.whole();
+    if (shortMonth(result).isPresent() || whole.daysBelow() <= OFTEN_BELOW * whole.days()) {
+      return;
+    }
+    SeasonZone zone = result.zone();
+    RunTotals often = season.result(zone.with(zone.baseline().daily()), 1).whole();
+    boolean helps =
+        zone.baseline().daysAWeek() < 7 && often.daysBelow() < whole.daysBelow() / 2;
+    add(
+        result,
+        "is below the allowed depletion on %s of %s days, though plants get %s of what they need"
+            .formatted(whole.daysBelow(), whole.days(), percent(whole.adequacy())),
+        helps
+            ? "the same minutes spread over all days would leave %s such days"
+                .formatted(often.daysBelow())
+            : "deeper roots, or plants that stand more");
   }
 
   private String cureOfShortness(ZoneResult result, int month) {
