@@ -1,6 +1,8 @@
 package zonewright.balance;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The runs of a zone as they are keyed in at 100 percent: minutes of each cycle, and the days on
@@ -9,6 +11,9 @@ import java.util.List;
 public final class Baseline {
   private static final int[] NONE = {};
   private static final int WEEK = 7;
+
+  /** A half goes up, also one that lacks the last bits. */
+  private static final double HALF = 0.500000001;
 
   private final int[][] byWeekday;
   private final Dates dates;
@@ -132,6 +137,45 @@ public final class Baseline {
     };
   }
 
+  /** Returns the minutes of each cycle of a weekday as keyed in, Monday 0. */
+  public List<Integer> weekday(int day) {
+    return Arrays.stream(byWeekday[day]).boxed().toList();
+  }
+
+  /** Says whether it runs in nights that begin in the evening. */
+  public boolean evening() {
+    return evening;
+  }
+
+  /** Returns the controller's step of minutes. */
+  public double step() {
+    return step;
+  }
+
+  /** Returns the longest cycle of a controller that divides a day's minutes; 0 for others. */
+  public double longestCycle() {
+    return longestCycle;
+  }
+
+  /** Returns whether it runs on odd dates only, on even dates only, or on neither of these. */
+  public Optional<Boolean> oddDates() {
+    return switch (dates) {
+      case ODD -> Optional.of(true);
+      case EVEN -> Optional.of(false);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Returns from one of its days to the next, where it runs every few days; else 0. */
+  public int every() {
+    return dates == Dates.INTERVAL ? every : 0;
+  }
+
+  /** Returns one of its days where it runs every few days, since the beginning of 1970. */
+  public int from() {
+    return from;
+  }
+
   private int[] keyed(DaysOfWeather days, int morning) {
     int day = evening ? morning - 1 : morning;
     boolean due =
@@ -172,6 +216,6 @@ public final class Baseline {
   }
 
   private double rounded(double minutes) {
-    return step * Math.round(minutes / step);
+    return step * Math.floor(minutes / step + HALF);
   }
 }

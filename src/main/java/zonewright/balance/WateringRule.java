@@ -23,6 +23,9 @@ public record WateringRule(
     int firstMonth,
     int lastMonth) {
 
+  /** A half goes up, also one that lacks the last bits. */
+  private static final double HALF = 0.500000001;
+
   /** Where the percent of the baseline comes from; 1 is 100 percent. */
   public sealed interface Setting {}
 
@@ -127,7 +130,7 @@ public record WateringRule(
       sum += days.evapotranspiration(before);
     }
     double mean = day == 0 ? days.evapotranspiration(0) : sum / (day - from);
-    double stepped = daily.step() * Math.round(mean / daily.reference() / daily.step());
+    double stepped = daily.step() * Math.floor(mean / daily.reference() / daily.step() + HALF);
     return Math.max(daily.least(), Math.min(daily.most(), stepped));
   }
 }
