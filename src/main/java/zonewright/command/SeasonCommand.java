@@ -17,6 +17,7 @@ import zonewright.climate.WeatherSite;
 import zonewright.design.Design;
 import zonewright.design.NightsCalendar;
 import zonewright.design.WeatherTaken;
+import zonewright.season.ControllerScores;
 import zonewright.season.Season;
 import zonewright.season.SeasonFinding;
 import zonewright.season.SeasonFindings;
@@ -58,7 +59,8 @@ import zonewright.weather.WeatherProblem;
       "  zonewright season garden.xlsx",
       "  zonewright season garden.xlsx --rule monthly --compare daily",
       "  zonewright season garden.xlsx --weather days.csv --rain-sensor \"6 mm,3\" --months Apr-Oct",
-      "  zonewright season garden.xlsx --zone 3 --csv > zone3.csv"
+      "  zonewright season garden.xlsx --zone 3 --csv > zone3.csv",
+      "  zonewright season --sample controller-test-zones --rule daily --test"
     })
 final class SeasonCommand extends Task {
   @Mixin private DesignSource source;
@@ -131,6 +133,12 @@ final class SeasonCommand extends Task {
       description = "Print the days of one zone in place of all zones.")
   private Optional<String> zone = Optional.empty();
 
+  @Option(
+      names = "--test",
+      description =
+          "Score each zone as a published test scores weather-based controllers; try it with --sample controller-test-zones.")
+  private boolean test;
+
   @Option(names = "--csv", description = "Print comma-separated values (RFC 4180).")
   private boolean csv;
 
@@ -138,8 +146,8 @@ final class SeasonCommand extends Task {
 
   @Override
   public Integer call() {
-    if (zone.isPresent() && compare.isPresent()) {
-      throw new Complaint(ExitCode.USAGE, "Choose --zone or --compare.");
+    if ((zone.isPresent() ? 1 : 0) + (compare.isPresent() ? 1 : 0) + (test ? 1 : 0) > 1) {
+      throw new Complaint(ExitCode.USAGE, "Choose one of --zone, --compare and --test.");
     }
     Design design = source.design(file, err());
     Book book = design.book();
@@ -150,6 +158,9 @@ final class SeasonCommand extends Task {
     if (zone.isPresent()) {
       print(SeasonTable.ofDays(season, zoneNamed(season, zone.get()), system));
       return ExitCode.FINE;
+    }
+    if (test) {
+      return tested(season);
     }
     if (csv) {
       print(SeasonTable.ofZones(season, system));
@@ -177,6 +188,22 @@ final class SeasonCommand extends Task {
     return findings.isEmpty() && season.zones().leftOut().isEmpty()
         ? ExitCode.FINE
         : ExitCode.FOUND;
+  }
+
+  private int tested(Season season) {
+    if (!csv) {
+      out().println(season.weather().origin());
+      season.zones().remarks().forEach(out()::println);
+      out()
+          .println(
+              "A zone passes with an adequacy of %s %% and a scheduling efficiency of %s %%."
+                  .formatted(
+                      whole(ControllerScores.ADEQUATE), whole(ControllerScores.EFFICIENT)));
+      out().println();
+    }
+    print(ControllerScores.table(season));
+    boolean all = ControllerScores.of(season).stream().allMatch(ControllerScores.Score::passes);
+    return all ? ExitCode.FINE : ExitCode.FOUND;
   }
 
   private static SeasonRules named(String word) {

@@ -237,6 +237,30 @@ public final class SeasonTable {
     return table;
   }
 
+  /** Returns the scores of zones in a test of controllers. */
+  static SeasonTable ofScores(List<ControllerScores.Score> scores) {
+    SeasonTable table =
+        new SeasonTable(
+            UnitSystem.US,
+            List.of(
+                new Heading("Zone", "", false, "Its name."),
+                new Heading("Where", "", false, "Where it is."),
+                new Heading("Adequacy", "%", true, "Part of the need that was met."),
+                new Heading(
+                    "Scheduling efficiency", "%", true, "Part of the irrigation that was not lost."),
+                new Heading("Passes", "", false, "Whether both reach their thresholds.")));
+    for (ControllerScores.Score score : scores) {
+      table.rows.add(
+          List.of(
+              Cell.of(score.zone().name()),
+              Cell.of(score.zone().place()),
+              new Cell("", 100 * score.adequacy(), 1),
+              new Cell("", 100 * score.efficiency(), 1),
+              Cell.of(score.passes() ? "yes" : "no")));
+    }
+    return table;
+  }
+
   /** Returns the season of the site in sentences. */
   public static List<String> summary(Season season, UnitSystem system) {
     List<String> sentences = new ArrayList<>();

@@ -91,6 +91,16 @@ class SeasonCommandTest {
   }
 
   @Test
+  void aRuleIsScoredOnTheStandardZones() {
+    CommandRun run = CommandRun.of("season", "--sample", "controller-test-zones", "--test");
+    assertThat(run.out())
+        .contains("A zone passes with an adequacy of 80 % and a scheduling efficiency of 95 %.")
+        .containsPattern("(?m)^6 +bermuda, full sun +[0-9.]+ +[0-9.]+ +yes$");
+    assertThat(run("--test", "--compare", "fixed").err())
+        .contains("Choose one of --zone, --compare and --test.");
+  }
+
+  @Test
   void withoutZonesAsFoundThereIsNothingToFollow() {
     CommandRun run = run("--rule", "found");
     assertThat(run.code()).isEqualTo(ExitCode.FOUND);

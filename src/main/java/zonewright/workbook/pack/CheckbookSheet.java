@@ -57,7 +57,7 @@ final class CheckbookSheet implements PackSheet {
           .title("Checkbook", lacks(pack.design()).orElse("No zone can be followed."));
       return;
     }
-    Page page = pack.page(title(), false, 12, 12, 12, 12, 16, 14, 14);
+    Page page = pack.page(title(), false, 12, 12, 12, 12, 16, 16);
     Page answers = pack.page(title() + " answers", false, 12, 12, 12, 12, 16, 40);
     fill(pack, page, found.get(), false);
     fill(pack, answers, found.get(), true);
@@ -110,8 +110,7 @@ final class CheckbookSheet implements PackSheet {
           "Rain (" + unit + ")",
           "Irrigation (" + unit + ")",
           "Deficit in the evening (" + unit + ")",
-          "Your answer",
-          "");
+          "Your answer");
     }
     page.repeated();
     double deficit = before;

@@ -138,10 +138,19 @@ final class SeasonSheet implements PackSheet {
 
     private String line(String name, String unit, String means) {
       String cell = absolute();
-      page.words(0, name, CellStyleName.NAME)
-          .words(VALUE + 1, unit, CellStyleName.SMALL)
+      label(name);
+      page.words(VALUE + 1, unit, CellStyleName.SMALL)
           .across(EXPLAINED, means, CellStyleName.SMALL);
       return cell;
+    }
+
+    /** Writes a name over the columns before the value. */
+    void label(String name) {
+      for (int column = 0; column < VALUE; column++) {
+        page.words(column, column == 0 ? name : "", CellStyleName.NAME);
+      }
+      page.sheet()
+          .addMergedRegion(new CellRangeAddress(page.row(), page.row(), 0, VALUE - 1));
     }
 
     String live(Column column, int row, String means) {
@@ -211,7 +220,7 @@ final class SeasonSheet implements PackSheet {
     water(making);
     schedule(making);
     sums(making);
-    int top = page.row();
+    int top = page.breakHere().row();
     for (int row = 0; row < CHART_ROWS; row++) {
       page.next();
     }
@@ -248,7 +257,7 @@ final class SeasonSheet implements PackSheet {
             "0.0",
             "× ET",
             "Rain below this part of a day's reference ET counts as nothing: FAO-56, page 170.");
-    making.page.words(0, "Coefficients", CellStyleName.NAME);
+    making.label("Coefficients");
     for (int month = 0; month < 12; month++) {
       making.page.words(
           VALUE + month, Climate.MONTH_NAMES.get(month).substring(0, 3), CellStyleName.HEADING);
@@ -299,8 +308,8 @@ final class SeasonSheet implements PackSheet {
     making.step = making.live(Controller.MINUTE_STEP, 0, "Scaled runs are rounded to it.");
     making.peak = making.live(Peak.REFERENCE_ET, 0, "100 % is made for it.");
     making.percentStep = making.live(Controller.PERCENT_STEP, 0, "The percent goes in steps of it.");
-    making.least = making.value("Least percent", making.of.daily().least(), "0%", "", "");
-    making.most = making.value("Greatest percent", making.of.daily().most(), "0%", "", "");
+    making.least = making.value("Least percent", making.of.daily().least(), "0%", "", "Never less than this.");
+    making.most = making.value("Greatest percent", making.of.daily().most(), "0%", "", "Never more than this.");
     making.times =
         making.value("Percent times", 1, "0%", "", "All percents are multiplied with it: try 90 %.");
     Baseline baseline = making.zone.baseline();
@@ -314,7 +323,7 @@ final class SeasonSheet implements PackSheet {
               "min",
               "The controller divides a day's minutes into cycles no longer than this.");
     }
-    page.words(0, baseline.evening() ? "Night of" : "Day", CellStyleName.NAME);
+    making.label(baseline.evening() ? "Night of" : "Day");
     for (int day = 0; day < WEEKDAYS.length; day++) {
       page.words(VALUE + day, WEEKDAYS[day], CellStyleName.HEADING);
     }
@@ -327,7 +336,7 @@ final class SeasonSheet implements PackSheet {
 
   private static String week(Making making, String name, boolean divided, boolean minutes) {
     Page page = making.page;
-    page.words(0, name, CellStyleName.NAME);
+    making.label(name);
     for (int day = 0; day < WEEKDAYS.length; day++) {
       List<Integer> cycles = making.zone.baseline().weekday(day);
       int sum = cycles.stream().mapToInt(Integer::intValue).sum();
