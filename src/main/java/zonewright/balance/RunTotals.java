@@ -108,8 +108,8 @@ public final class RunTotals {
   }
 
   /**
-   * Returns the part of the irrigation that ran off or went below the roots of the scheduled ground,
-   * 0 to 1: what the schedule wastes, unevenness apart.
+   * Returns the part of the irrigation that ran off or went below the roots of the scheduled
+   * ground, 0 to 1: what the schedule wastes, unevenness apart.
    */
   public double excess() {
     return part(scheduledLost, scheduledGiven, 0);
@@ -120,7 +120,9 @@ public final class RunTotals {
     return part(runOff, reaching, 0);
   }
 
-  /** Returns the part that went below the roots, over the mean of the area, with unevenness in it. */
+  /**
+   * Returns the part that went below the roots, over the mean of the area, with unevenness in it.
+   */
   public double belowRoots() {
     return part(drained, reaching, 0);
   }

@@ -5,10 +5,10 @@ package zonewright.balance;
  * single coefficient.
  *
  * <p>Plants take what they need down to the allowed depletion, and below it the less the less is
- * left (equation 84). Water comes early in the day, the night's irrigation before the rain; what goes beyond field
- * capacity drains at once, and then the plants take of what is there. So stand example 38 and its
- * figures; equation 88 would let the plants of that day drink first. Below field capacity nothing
- * drains, and no water rises from below.
+ * left (equation 84). Water comes early in the day, the night's irrigation before the rain; what
+ * goes beyond field capacity drains at once, and then the plants take of what is there. So stand
+ * example 38 and its figures; equation 88 would let the plants of that day drink first. Below field
+ * capacity nothing drains, and no water rises from below.
  *
  * @see "FAO Irrigation and Drainage Paper 56 (1998), equations 84 to 88, and its advice to leave
  *     out rain of a day below a fifth of reference evapotranspiration (page 170)"

@@ -1,6 +1,8 @@
 package zonewright.balance;
 
-/** A zone followed day by day under a schedule: its mean, its scheduled ground, its drier quarter. */
+/**
+ * A zone followed day by day under a schedule: its mean, its scheduled ground, its drier quarter.
+ */
 public final class ZoneRun {
   private static final int WEEK = 7;
 

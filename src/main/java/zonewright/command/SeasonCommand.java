@@ -197,8 +197,7 @@ final class SeasonCommand extends Task {
       out()
           .println(
               "A zone passes with an adequacy of %s %% and a scheduling efficiency of %s %%."
-                  .formatted(
-                      whole(ControllerScores.ADEQUATE), whole(ControllerScores.EFFICIENT)));
+                  .formatted(whole(ControllerScores.ADEQUATE), whole(ControllerScores.EFFICIENT)));
       out().println();
     }
     print(ControllerScores.table(season));
@@ -224,8 +223,7 @@ final class SeasonCommand extends Task {
                 .nights()
                 .plan()
                 .map(plan -> SeasonReading.proposed(book, plan))
-                .orElseThrow(
-                    () -> new Complaint(ExitCode.FOUND, NightsCalendar.whyNone(design)));
+                .orElseThrow(() -> new Complaint(ExitCode.FOUND, NightsCalendar.whyNone(design)));
     if (zones.zones().isEmpty()) {
       zones.remarks().forEach(err()::println);
       throw new Complaint(
@@ -380,9 +378,7 @@ final class SeasonCommand extends Task {
 
   private void told(Season season, SeasonRules which, Book book) {
     out().println();
-    out()
-        .println(
-            "%s: %s".formatted(capital(which.label()), season.zones().schedule()) + ".");
+    out().println("%s: %s".formatted(capital(which.label()), season.zones().schedule()) + ".");
     SeasonTable.summary(season, system).forEach(out()::println);
     season
         .cost(book)
@@ -422,8 +418,7 @@ final class SeasonCommand extends Task {
     if (csv) {
       out()
           .print(
-              CsvText.line(
-                  table.headings().stream().map(SeasonTable.Heading::withUnit).toList()));
+              CsvText.line(table.headings().stream().map(SeasonTable.Heading::withUnit).toList()));
       for (List<SeasonTable.Cell> row : table.rows()) {
         out()
             .print(

@@ -36,8 +36,8 @@ import zonewright.desk.part.UserAction;
 import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
-import zonewright.desk.sheets.ColumnViews;
 import zonewright.desk.season.SeasonWindow;
+import zonewright.desk.sheets.ColumnViews;
 import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
 import zonewright.desk.sheets.GridUserActions;
@@ -191,8 +191,7 @@ final class DeskWindow {
     UserAction keying =
         new UserAction("Key this in", deck.typed(() -> keyIn.get().open())).keys("ctrl K");
     UserAction season =
-        new UserAction("A season", deck.typed(() -> this.season.get().open()))
-            .keys("ctrl shift T");
+        new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
     DesignMenu design =
         new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying, season);
     return List.of(

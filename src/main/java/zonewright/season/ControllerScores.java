@@ -62,8 +62,7 @@ public final class ControllerScores {
     WaterGiven given = season.run(zone).given();
     double part = zone.application().scheduled();
     SoilDays soil =
-        new SoilDays(
-            working, days, working.needs(days), given.soakingIn(part), START * storage);
+        new SoilDays(working, days, working.needs(days), given.soakingIn(part), START * storage);
     double need = 0;
     double taken = 0;
     double irrigation = 0;
@@ -76,8 +75,7 @@ public final class ControllerScores {
         lost += given.runOff(day) * part + soil.drainedIrrigation(day);
       }
     }
-    return new Score(
-        zone, need > 0 ? taken / need : 1, irrigation > 0 ? 1 - lost / irrigation : 1);
+    return new Score(zone, need > 0 ? taken / need : 1, irrigation > 0 ? 1 - lost / irrigation : 1);
   }
 
   /** Returns the scores as a table. */

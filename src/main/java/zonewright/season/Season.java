@@ -29,11 +29,7 @@ public final class Season {
   }
 
   private Season(
-      SeasonZones zones,
-      SeasonWeather weather,
-      WateringRule rule,
-      double more,
-      double[] percents) {
+      SeasonZones zones, SeasonWeather weather, WateringRule rule, double more, double[] percents) {
     this.zones = zones;
     this.weather = weather;
     this.rule = rule;
@@ -101,7 +97,9 @@ public final class Season {
     return Arrays.stream(percents).filter(percent -> percent > 0).map(p -> p * more).max();
   }
 
-  /** Returns on how many days within its months water was kept off by rain, cold or a percent of 0. */
+  /**
+   * Returns on how many days within its months water was kept off by rain, cold or a percent of 0.
+   */
   public int daysKeptOff() {
     return (int)
         IntStream.range(0, percents.length)
@@ -131,7 +129,9 @@ public final class Season {
     return need > 0 ? met / need : 1;
   }
 
-  /** Returns the part of all water that ran off or went below the roots beyond what unevenness asks. */
+  /**
+   * Returns the part of all water that ran off or went below the roots beyond what unevenness asks.
+   */
   public double excess() {
     double litres = litres();
     double lost =

@@ -59,8 +59,7 @@ public final class SeasonFindings {
   }
 
   private void add(ZoneResult result, String sentence, String cure) {
-    found.add(
-        new SeasonFinding(result.zone().row(), result.zone().called(), sentence, cure));
+    found.add(new SeasonFinding(result.zone().row(), result.zone().called(), sentence, cure));
   }
 
   private static String percent(double share) {
@@ -89,8 +88,7 @@ public final class SeasonFindings {
   /** Months in which rain alone covers what every zone needs, on average. */
   private boolean rainCovers(int month) {
     return season.results().stream()
-        .allMatch(
-            result -> month(result, month).rain() >= month(result, month).need());
+        .allMatch(result -> month(result, month).rain() >= month(result, month).need());
   }
 
   private void rainyMonths() {
@@ -107,8 +105,7 @@ public final class SeasonFindings {
       return;
     }
     WateringRule shorter =
-        new WateringRule(
-            rule.setting(), rule.pause(), rule.sensor(), rule.coldest(), first, last);
+        new WateringRule(rule.setting(), rule.pause(), rule.sensor(), rule.coldest(), first, last);
     Season tried = season.drivenBy(shorter);
     site(
         tried,
@@ -214,8 +211,7 @@ public final class SeasonFindings {
     }
     SeasonZone zone = result.zone();
     RunTotals often = season.result(zone.with(zone.baseline().daily()), 1).whole();
-    boolean helps =
-        zone.baseline().daysAWeek() < 7 && often.daysBelow() < whole.daysBelow() / 2;
+    boolean helps = zone.baseline().daysAWeek() < 7 && often.daysBelow() < whole.daysBelow() / 2;
     add(
         result,
         "is below the allowed depletion on %s of %s days, though plants get %s of what they need"

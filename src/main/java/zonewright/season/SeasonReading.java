@@ -84,7 +84,13 @@ public final class SeasonReading {
         ZoneShare share = shares.get(at);
         reading.take(
             row,
-            share == null || share.whole() ? "" : share.placed() + " of its " + share.asked().orElse(0) + " min " + ZoneShare.period(plan),
+            share == null || share.whole()
+                ? ""
+                : share.placed()
+                    + " of its "
+                    + share.asked().orElse(0)
+                    + " min "
+                    + ZoneShare.period(plan),
             () -> {
               if (water == null) {
                 String why = share == null ? "it is not in the timetable" : share.why();
@@ -98,7 +104,9 @@ public final class SeasonReading {
         reading.zones, reading.leftOut, "the runs of the timetable as it stands");
   }
 
-  /** Returns the zones as found, with the minutes of a week that their controller runs at present. */
+  /**
+   * Returns the zones as found, with the minutes of a week that their controller runs at present.
+   */
   public static SeasonZones found(Book book) {
     SeasonReading reading =
         new SeasonReading(
@@ -252,8 +260,7 @@ public final class SeasonReading {
       return reference.kind().unit(book.system()).convert(amount.value(), unit);
     }
     String why = outcome.sentence();
-    throw new Lacking(
-        reference.name() + " is not known" + (why.isEmpty() ? "" : ": " + why));
+    throw new Lacking(reference.name() + " is not known" + (why.isEmpty() ? "" : ": " + why));
   }
 
   private String text(Reference column, int row) {

@@ -82,8 +82,7 @@ public final class SeasonTable {
   /** Returns a depth with its unit. */
   public static String depth(double millimetres, UnitSystem system) {
     Unit unit = depthUnit(system);
-    return QuantityText.grouped(
-            Units.MILLIMETRE.convert(millimetres, unit), depthDecimals(system))
+    return QuantityText.grouped(Units.MILLIMETRE.convert(millimetres, unit), depthDecimals(system))
         + " "
         + unit.symbol();
   }
@@ -128,12 +127,12 @@ public final class SeasonTable {
                     "Irrigation that goes below the roots over the whole area, with what unevenness takes."),
                 new Heading("Runs off", "%", true, "Irrigation that runs off."),
                 new Heading(
-                    "Days below",
-                    "a year",
-                    true,
-                    "Days that end below the allowed depletion."),
+                    "Days below", "a year", true, "Days that end below the allowed depletion."),
                 new Heading(
-                    "Worst week", "", false, "The week in which plants lacked most, and what they got.")));
+                    "Worst week",
+                    "",
+                    false,
+                    "The week in which plants lacked most, and what they got.")));
     for (ZoneResult result : season.results()) {
       table.row(result, season);
     }
@@ -176,20 +175,14 @@ public final class SeasonTable {
 
   private Cell depthCell(double millimetres) {
     return new Cell(
-        "",
-        Units.MILLIMETRE.convert(millimetres, depthUnit(system)),
-        depthDecimals(system));
+        "", Units.MILLIMETRE.convert(millimetres, depthUnit(system)), depthDecimals(system));
   }
 
   /** Returns a day as a date; of a typical year without the year. */
   public static String date(SeasonWeather weather, int day) {
     DaysOfWeather days = weather.days();
-    String name =
-        Climate.MONTH_NAMES.get(days.month(day)).substring(0, 3);
-    return days.dayOfMonth(day)
-        + " "
-        + name
-        + (weather.typical() ? "" : " " + days.year(day));
+    String name = Climate.MONTH_NAMES.get(days.month(day)).substring(0, 3);
+    return days.dayOfMonth(day) + " " + name + (weather.typical() ? "" : " " + days.year(day));
   }
 
   /** Returns the days of a zone, a row each, on the ground the schedule is made for. */
@@ -213,8 +206,7 @@ public final class SeasonTable {
                 new Heading("Runoff", depth, true, "Irrigation that ran off."),
                 new Heading("Drained", depth, true, "What went below the roots."),
                 new Heading("Depletion", depth, true, "What is used up at the day's end."),
-                new Heading(
-                    "Allowed", depth, true, "The depletion from which plants take less.")));
+                new Heading("Allowed", depth, true, "The depletion from which plants take less.")));
     DaysOfWeather days = season.weather().days();
     double part = zone.application().scheduled();
     for (int day = 0; day < days.size(); day++) {
@@ -247,7 +239,10 @@ public final class SeasonTable {
                 new Heading("Where", "", false, "Where it is."),
                 new Heading("Adequacy", "%", true, "Part of the need that was met."),
                 new Heading(
-                    "Scheduling efficiency", "%", true, "Part of the irrigation that was not lost."),
+                    "Scheduling efficiency",
+                    "%",
+                    true,
+                    "Part of the irrigation that was not lost."),
                 new Heading("Passes", "", false, "Whether both reach their thresholds.")));
     for (ControllerScores.Score score : scores) {
       table.rows.add(

@@ -46,8 +46,7 @@ public record SeasonWeather(DaysOfWeather days, boolean typical, String origin) 
       double fell = book.number(Rain.MONTH_RAIN.reference(), month);
       if (!Double.isNaN(fell)) {
         anyRain = true;
-        rain[month] =
-            Rain.MONTH_RAIN.kind().unit(book.system()).convert(fell, Units.MILLIMETRE);
+        rain[month] = Rain.MONTH_RAIN.kind().unit(book.system()).convert(fell, Units.MILLIMETRE);
       }
     }
     String origin =
@@ -116,8 +115,7 @@ public record SeasonWeather(DaysOfWeather days, boolean typical, String origin) 
                         ? " 1 day without a figure for rain counts as dry."
                         : " %s days without a figure for rain count as dry."
                             .formatted(withoutRain));
-    return new SeasonWeather(
-        new DaysOfWeather(first, et, rain, lowest), record.typical(), origin);
+    return new SeasonWeather(new DaysOfWeather(first, et, rain, lowest), record.typical(), origin);
   }
 
   private static double[] filled(int size) {

@@ -26,7 +26,9 @@ public record SeasonZones(List<SeasonZone> zones, List<LeftOut> leftOut, String 
    */
   public record LeftOut(int row, String name, String why) {}
 
-  /** Returns which zones are left out and which get only a part of their minutes, a sentence each. */
+  /**
+   * Returns which zones are left out and which get only a part of their minutes, a sentence each.
+   */
   public List<String> remarks() {
     List<String> remarks = new ArrayList<>();
     for (LeftOut zone : leftOut) {

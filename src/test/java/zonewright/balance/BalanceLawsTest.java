@@ -44,7 +44,9 @@ class BalanceLawsTest {
     return Baseline.weekly(week, 1);
   }
 
-  /** All water that came is taken, drained, run off or still there, to a billionth of a millimetre. */
+  /**
+   * All water that came is taken, drained, run off or still there, to a billionth of a millimetre.
+   */
   @Property(tries = 200)
   void waterIsConserved(
       @ForAll long seed,
@@ -121,10 +123,8 @@ class BalanceLawsTest {
   /** The percent the controller sets keeps to its steps and limits. */
   @Property(tries = 100)
   void aDailyPercentKeepsToStepsAndLimits(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = 2, max = 10) double reference) {
-    WateringRule rule =
-        WateringRule.of(new WateringRule.Daily(reference, 0.05, 0.2, 1.5, 3));
+      @ForAll long seed, @ForAll @DoubleRange(min = 2, max = 10) double reference) {
+    WateringRule rule = WateringRule.of(new WateringRule.Daily(reference, 0.05, 0.2, 1.5, 3));
     for (double percent : rule.percents(weather(seed))) {
       assertThat(percent).isBetween(0.2, 1.5);
       assertThat(percent / 0.05).isEqualTo(Math.rint(percent / 0.05), within(1e-6));

@@ -29,8 +29,8 @@ class PublishedBalancesTest {
   }
 
   /**
-   * FAO Irrigation and Drainage Paper 56 (1998), example 36, page 166: TAW and RAW of three crops on
-   * three soils. Read in a stored full-text copy of the paper.
+   * FAO Irrigation and Drainage Paper 56 (1998), example 36, page 166: TAW and RAW of three crops
+   * on three soils. Read in a stored full-text copy of the paper.
    */
   @ParameterizedTest
   @CsvSource({
@@ -73,8 +73,8 @@ class PublishedBalancesTest {
 
   /**
    * FAO-56, example 38, pages 172 and 173: irrigations early in the day that avoid stress. Crop
-   * evapotranspiration as printed in its column 12; the roots are given their depth of the last day,
-   * since the soil that they grow into is at field capacity. Read in a stored full-text copy;
+   * evapotranspiration as printed in its column 12; the roots are given their depth of the last
+   * day, since the soil that they grow into is at field capacity. Read in a stored full-text copy;
    * depletions are printed as whole millimetres.
    */
   @Test
@@ -95,9 +95,10 @@ class PublishedBalancesTest {
 
   /**
    * North Dakota State University Extension, Irrigation Scheduling by the Checkbook Method, AE792
-   * (revised February 2019), filled-in sheet for corn: 4.1 in held in the root zone, 50 % of it to be
-   * used; water use, rain and irrigation by day, and the deficit of each evening. Read in a stored
-   * text copy; 22 June is printed there as 1.20 and followed by 1.35, which is 0.14 more than 1.21.
+   * (revised February 2019), filled-in sheet for corn: 4.1 in held in the root zone, 50 % of it to
+   * be used; water use, rain and irrigation by day, and the deficit of each evening. Read in a
+   * stored text copy; 22 June is printed there as 1.20 and followed by 1.35, which is 0.14 more
+   * than 1.21.
    */
   @Test
   void checkbookOfAnExtensionService() {
@@ -114,8 +115,8 @@ class PublishedBalancesTest {
     };
     holds(soil, 0, use, rain, new double[15], deficit);
     double[] julyUse = {
-      0.24, 0.24, 0.24, 0.19, 0.19, 0.23, 0.18, 0.23, 0.18, 0.18, 0.18, 0.18, 0.17, 0.22, 0.22, 0.13,
-      0.22
+      0.24, 0.24, 0.24, 0.19, 0.19, 0.23, 0.18, 0.23, 0.18, 0.18, 0.18, 0.18, 0.17, 0.22, 0.22,
+      0.13, 0.22
     };
     double[] julyRain = new double[17];
     julyRain[2] = 0.52;
@@ -123,8 +124,8 @@ class PublishedBalancesTest {
     irrigation[7] = 1;
     irrigation[12] = 1;
     double[] julyDeficit = {
-      1.18, 1.42, 1.14, 1.33, 1.52, 1.75, 1.93, 1.16, 1.34, 1.52, 1.70, 1.88, 1.05, 1.27, 1.49, 1.62,
-      1.84
+      1.18, 1.42, 1.14, 1.33, 1.52, 1.75, 1.93, 1.16, 1.34, 1.52, 1.70, 1.88, 1.05, 1.27, 1.49,
+      1.62, 1.84
     };
     holds(soil, 0.94, julyUse, julyRain, irrigation, julyDeficit);
   }
@@ -139,13 +140,11 @@ class PublishedBalancesTest {
     double[] needs = millimetres(use);
     SoilDays run =
         new SoilDays(
-            soil,
-            days(needs, millimetres(rain)),
-            needs,
-            millimetres(irrigation),
-            before * INCH);
+            soil, days(needs, millimetres(rain)), needs, millimetres(irrigation), before * INCH);
     for (int day = 0; day < deficit.length; day++) {
-      assertThat(run.depletion(day) / INCH).as("day %s", day).isEqualTo(deficit[day], within(0.005));
+      assertThat(run.depletion(day) / INCH)
+          .as("day %s", day)
+          .isEqualTo(deficit[day], within(0.005));
     }
   }
 

@@ -36,10 +36,7 @@ public final class SeasonBench {
     SeasonWeather one = weather(365);
     say("30 years x 100 zones", 1000, () -> new Season(zones, thirty, rule, 1).litres());
     say("1 year x 100 zones", FRAME, () -> new Season(zones, one, rule, 0.9).litres());
-    say(
-        "its findings",
-        1000,
-        () -> SeasonFindings.of(new Season(zones, one, rule, 1)).size());
+    say("its findings", 1000, () -> SeasonFindings.of(new Season(zones, one, rule, 1)).size());
   }
 
   private interface Work {

@@ -13,9 +13,9 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
 /**
- * The zones of the climatologically based controller test protocol (8th draft, 2008). Inputs
- * from memory; the longest cycle and the soak derived: 12.0, 6.6, 17.3, 14.4, 120 and 60 min
- * before rounding down, 42.9, 63.8, 31.2, 36.0, 120 and 45 min of soak after such a cycle.
+ * The zones of the climatologically based controller test protocol (8th draft, 2008). Inputs from
+ * memory; the longest cycle and the soak derived: 12.0, 6.6, 17.3, 14.4, 120 and 60 min before
+ * rounding down, 42.9, 63.8, 31.2, 36.0, 120 and 45 min of soak after such a cycle.
  */
 class ControllerTestZonesTest {
   @ParameterizedTest

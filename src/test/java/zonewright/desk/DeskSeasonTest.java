@@ -82,8 +82,7 @@ class DeskSeasonTest {
           after[0] = pictureInWords();
         });
     assertThat(after[0]).startsWith("Plants get ").isNotEqualTo(before);
-    desk.waitUntil(
-        "less water", () -> !zones().getValueAt(1, 2).equals("72,242"));
+    desk.waitUntil("less water", () -> !zones().getValueAt(1, 2).equals("72,242"));
   }
 
   @Test
@@ -126,8 +125,7 @@ class DeskSeasonTest {
     desk.act(() -> ((JButton) desk.inDialog("season", "season weather")).doClick(0));
     desk.waitUntil("the file", () -> text("season origin").contains("days.csv, 2019-01-01"));
     assertThat(
-            desk.ask(
-                () -> ((JComboBox<?>) desk.inDialog("season", "season year")).getItemCount()))
+            desk.ask(() -> ((JComboBox<?>) desk.inDialog("season", "season year")).getItemCount()))
         .isEqualTo(3);
     desk.act(() -> ((JButton) desk.inDialog("season", "season typical")).doClick(0));
     desk.waitUntil("the typical year", () -> text("season origin").contains("a typical year"));

@@ -76,8 +76,7 @@ class ControllerScoresTest {
   @Test
   void aRuleCanBeTriedOnTheStandardZones() {
     Design design = Sample.named("controller-test-zones").orElseThrow().design(UnitSystem.US);
-    SeasonZones zones =
-        SeasonReading.proposed(design.book(), design.nights().plan().orElseThrow());
+    SeasonZones zones = SeasonReading.proposed(design.book(), design.nights().plan().orElseThrow());
     assertThat(zones.zones()).hasSize(6);
     SeasonWeather weather = SeasonWeather.of(design.book()).weather().orElseThrow();
     WateringRule daily = WateringRule.of(SeasonRules.DAILY.setting(design.book()).orElseThrow());

@@ -49,8 +49,7 @@ class SeasonTest {
         Peak.REFERENCE_ET
             .kind()
             .unit(book.system())
-            .convert(
-                book.number(Peak.REFERENCE_ET.reference(), 0), Units.MILLIMETRE_PER_DAY);
+            .convert(book.number(Peak.REFERENCE_ET.reference(), 0), Units.MILLIMETRE_PER_DAY);
     double[] days = new double[28];
     Arrays.fill(days, et);
     return new SeasonWeather(
@@ -75,8 +74,7 @@ class SeasonTest {
         double need =
             QuantityKind.DAILY_DEPTH
                 .unit(book.system())
-                .convert(
-                    book.number(Demand.NET_DEMAND.reference(), row), Units.MILLIMETRE_PER_DAY);
+                .convert(book.number(Demand.NET_DEMAND.reference(), row), Units.MILLIMETRE_PER_DAY);
         assertThat(result.whole().need()).isEqualTo(28 * need, within(1e-9));
         double given = result.whole().reaching() * result.zone().application().scheduled();
         assertThat(given).isGreaterThan(28 * need - 1e-9);
@@ -90,12 +88,15 @@ class SeasonTest {
     assertThat(season.results().get(0).whole().adequacy()).isEqualTo(1, within(1e-9));
   }
 
-  /** The slope of the demo gets 44 of its 99 minutes, and the season says so before anything else. */
+  /**
+   * The slope of the demo gets 44 of its 99 minutes, and the season says so before anything else.
+   */
   @Test
   void aZoneThatIsPlacedInPartIsShortForThat() {
     Design design = demo();
     Season season =
-        new Season(zones(design), SeasonWeather.of(design.book()).weather().orElseThrow(), FIXED, 1);
+        new Season(
+            zones(design), SeasonWeather.of(design.book()).weather().orElseThrow(), FIXED, 1);
     assertThat(season.zones().remarks())
         .containsExactly(
             "Zone 11 is followed with 44 of its 99 min a week, for the timetable has no room for more.");
@@ -155,7 +156,8 @@ class SeasonTest {
             finding -> {
               assertThat(finding.where()).isEqualTo("zone 1");
               assertThat(finding.sentence()).startsWith("is short in 6 of 10 Augusts: ");
-              assertThat(finding.cure()).contains("more minutes a week, spread over all days, give ");
+              assertThat(finding.cure())
+                  .contains("more minutes a week, spread over all days, give ");
             });
   }
 
@@ -224,7 +226,9 @@ class SeasonTest {
     }
   }
 
-  /** The zones as found give the water of the sheet Found: minutes a week by the month's setting. */
+  /**
+   * The zones as found give the water of the sheet Found: minutes a week by the month's setting.
+   */
   @Test
   void asFoundGivesThePresentWater() {
     Book book = Sample.named("campus-retrofit").orElseThrow().design(UnitSystem.US).book();
@@ -244,7 +248,8 @@ class SeasonTest {
   void everyTableHasACellForEachHeading() {
     Design design = demo();
     Season season =
-        new Season(zones(design), SeasonWeather.of(design.book()).weather().orElseThrow(), FIXED, 1);
+        new Season(
+            zones(design), SeasonWeather.of(design.book()).weather().orElseThrow(), FIXED, 1);
     for (SeasonTable table :
         List.of(
             SeasonTable.ofZones(season, UnitSystem.SI),

@@ -34,15 +34,11 @@ public record BesideEachOther(String title, Drawing one, Drawing other) implemen
     Font plain = canvas.pen().getFont();
     canvas.pen().setFont(plain.deriveFont(Font.BOLD));
     canvas.write(
-        drawing.title(),
-        place.x,
-        place.y + canvas.metrics().getAscent(),
-        canvas.palette().ink());
+        drawing.title(), place.x, place.y + canvas.metrics().getAscent(), canvas.palette().ink());
     int head = canvas.metrics().getHeight() + Math.round(canvas.px(2));
     canvas.pen().setFont(plain);
     drawing.paint(
         canvas.within(
-            new Rectangle(
-                place.x, place.y + head, place.width, Math.max(1, place.height - head))));
+            new Rectangle(place.x, place.y + head, place.width, Math.max(1, place.height - head))));
   }
 }

@@ -49,8 +49,7 @@ public final class SeasonDrawing implements Drawing {
    * @param rule what drives the schedule, to stand in the title
    * @param year the year to draw
    */
-  public SeasonDrawing(
-      Season season, SeasonZone zone, String rule, int year, UnitSystem system) {
+  public SeasonDrawing(Season season, SeasonZone zone, String rule, int year, UnitSystem system) {
     this.system = system;
     ZoneRun run = season.run(zone);
     DaysOfWeather weather = season.weather().days();
@@ -91,7 +90,10 @@ public final class SeasonDrawing implements Drawing {
       below += soil.belowAllowed(at) ? 1 : 0;
     }
     title =
-        Prose.capital(zone.withPlace()) + ", " + rule + (season.weather().typical() ? "" : ", " + year);
+        Prose.capital(zone.withPlace())
+            + ", "
+            + rule
+            + (season.weather().typical() ? "" : ", " + year);
     words =
         "Plants get %s %% of what they need; the soil is below the allowed depletion on %s of %s days; %s comes as irrigation, %s as rain, and %s is lost."
             .formatted(
@@ -218,7 +220,9 @@ public final class SeasonDrawing implements Drawing {
     canvas.pen().setStroke(canvas.broken(1, 2, 2));
     canvas.pen().draw(quarter);
     canvas.pen().setColor(palette.water());
-    canvas.pen().setStroke(new BasicStroke(canvas.px(1.5), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    canvas
+        .pen()
+        .setStroke(new BasicStroke(canvas.px(1.5), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
     canvas.pen().draw(curve);
     canvas.pen().setColor(palette.limit());
     canvas.pen().setStroke(canvas.broken(1.4, 5, 3));
@@ -235,9 +239,7 @@ public final class SeasonDrawing implements Drawing {
 
   private void mark(Canvas canvas, Rectangle area, double base, double depth) {
     canvas.writeBefore(
-        depth == 0
-            ? "0"
-            : QuantityText.grouped(shown(depth), SeasonTable.depthDecimals(system)),
+        depth == 0 ? "0" : QuantityText.grouped(shown(depth), SeasonTable.depthDecimals(system)),
         area.x - canvas.px(5),
         base,
         canvas.palette().muted());
@@ -255,8 +257,7 @@ public final class SeasonDrawing implements Drawing {
       down = Math.max(down, drained[day] + runOff[day]);
     }
     double zero = area.y + area.getHeight() * IN_PART;
-    double scale =
-        Math.min((zero - area.y) / (up * 1.05), (area.getMaxY() - zero) / (down * 1.05));
+    double scale = Math.min((zero - area.y) / (up * 1.05), (area.getMaxY() - zero) / (down * 1.05));
     Palette palette = canvas.palette();
     double width = Math.max(canvas.px(1), area.getWidth() / Math.max(1, days) * 0.8);
     for (int day = 0; day < days; day++) {
@@ -274,8 +275,7 @@ public final class SeasonDrawing implements Drawing {
     double ascent = canvas.metrics().getAscent();
     List<Double> ticks = Ticks.upTo(shown((zero - area.y) / scale), 2);
     for (double tick : ticks) {
-      double y =
-          zero - SeasonTable.depthUnit(system).convert(tick, Units.MILLIMETRE) * scale;
+      double y = zero - SeasonTable.depthUnit(system).convert(tick, Units.MILLIMETRE) * scale;
       if (tick > 0) {
         canvas.line(area.x, y, area.getMaxX(), y, palette.line(), 1);
       }

@@ -56,7 +56,9 @@ public final class SeasonGlance implements Drawing {
   @Override
   public String inWords() {
     long dry =
-        strips.stream().filter(strip -> strip.used().stream().anyMatch(used -> used > 1.001)).count();
+        strips.stream()
+            .filter(strip -> strip.used().stream().anyMatch(used -> used > 1.001))
+            .count();
     return "%s of %s zones fall below the allowed depletion at some time; the driest gets %s %% of what it needs, and the most is wasted where %s %% is."
         .formatted(
             dry,
@@ -102,7 +104,8 @@ public final class SeasonGlance implements Drawing {
             day == months.length || shade(strip.used().get(day)) != shade(strip.used().get(from));
         if (ends) {
           canvas.pen().setColor(color(palette, shade(strip.used().get(from))));
-          canvas.pen()
+          canvas
+              .pen()
               .fill(
                   new Rectangle2D.Double(
                       left + from * slot, y, (day - from) * slot + canvas.px(0.3), height));

@@ -51,8 +51,7 @@ record SeasonChoice(
   /** Returns the season of one zone alone, which takes a moment. */
   Season seasonOf(int zone) {
     return new Season(
-        new SeasonZones(
-            zones.zones().subList(zone, zone + 1), List.of(), zones.schedule()),
+        new SeasonZones(zones.zones().subList(zone, zone + 1), List.of(), zones.schedule()),
         weather,
         watering(),
         more);

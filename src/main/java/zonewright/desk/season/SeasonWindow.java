@@ -189,7 +189,8 @@ public final class SeasonWindow {
     lower.add(words);
     lower.add(percent, "w 260!");
     lower.add(percentWords, "w 46!");
-    lower.add(button(weatherButton, "season weather", "Follow measured days of a file", this::read));
+    lower.add(
+        button(weatherButton, "season weather", "Follow measured days of a file", this::read));
     lower.add(
         button(
             typical,
@@ -391,8 +392,7 @@ public final class SeasonWindow {
                   () -> {
                     try {
                       SeasonWeather days =
-                          SeasonWeather.of(
-                              WeatherFile.open(file).read(choices, (at, of) -> {}));
+                          SeasonWeather.of(WeatherFile.open(file).read(choices, (at, of) -> {}));
                       SwingUtilities.invokeLater(
                           () -> {
                             measured = Optional.of(days);
@@ -501,9 +501,7 @@ public final class SeasonWindow {
   }
 
   private int shownYear(SeasonChoice now) {
-    return year.getSelectedItem() instanceof Integer chosen
-        ? chosen
-        : now.weather().days().year(0);
+    return year.getSelectedItem() instanceof Integer chosen ? chosen : now.weather().days().year(0);
   }
 
   /** Draws the zone selected, or all; within a frame where that can be. */
@@ -601,9 +599,7 @@ public final class SeasonWindow {
     filling = false;
     String words = String.join(" ", SeasonTable.summary(season, system));
     String money =
-        season
-            .cost(open.book())
-            .stream()
+        season.cost(open.book()).stream()
             .mapToObj(cost -> " It costs " + QuantityText.grouped(cost, 2) + " a year.")
             .collect(Collectors.joining());
     String compared =

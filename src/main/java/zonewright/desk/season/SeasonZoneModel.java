@@ -23,11 +23,9 @@ final class SeasonZoneModel extends AbstractTableModel {
 
   /** Shows a season. */
   void show(Season season, UnitSystem system) {
-    boolean same =
-        table.isPresent() && table.get().rows().size() == season.results().size();
+    boolean same = table.isPresent() && table.get().rows().size() == season.results().size();
     SeasonTable now = SeasonTable.ofZones(season, system);
-    boolean headings =
-        table.map(SeasonTable::headings).filter(now.headings()::equals).isEmpty();
+    boolean headings = table.map(SeasonTable::headings).filter(now.headings()::equals).isEmpty();
     table = Optional.of(now);
     String volume = SeasonTable.volume(season.litres() / season.years(), system);
     site =

@@ -17,8 +17,7 @@ import zonewright.season.SeasonZones;
  * The season of the zone whose derivation a pack shows: a percent by day on the typical year of the
  * design's months.
  */
-record SeasonOfZone(
-    Season season, SeasonZone zone, ZoneRun run, WateringRule.Daily daily) {
+record SeasonOfZone(Season season, SeasonZone zone, ZoneRun run, WateringRule.Daily daily) {
 
   /** Returns what the sheets of a season lack in a design; nothing where they can be made. */
   static Optional<String> lacks(Design design) {
@@ -52,10 +51,8 @@ record SeasonOfZone(
             .or(() -> zones.zones().stream().findFirst());
     return zone.map(
         found -> {
-          SeasonZones alone =
-              new SeasonZones(List.of(found), List.of(), zones.schedule());
-          Season season =
-              new Season(alone, weather.get(), WateringRule.of(setting.get()), 1);
+          SeasonZones alone = new SeasonZones(List.of(found), List.of(), zones.schedule());
+          Season season = new Season(alone, weather.get(), WateringRule.of(setting.get()), 1);
           return new SeasonOfZone(
               season, found, season.run(found), (WateringRule.Daily) setting.get());
         });

@@ -149,8 +149,7 @@ final class SeasonSheet implements PackSheet {
       for (int column = 0; column < VALUE; column++) {
         page.words(column, column == 0 ? name : "", CellStyleName.NAME);
       }
-      page.sheet()
-          .addMergedRegion(new CellRangeAddress(page.row(), page.row(), 0, VALUE - 1));
+      page.sheet().addMergedRegion(new CellRangeAddress(page.row(), page.row(), 0, VALUE - 1));
     }
 
     String live(Column column, int row, String means) {
@@ -202,12 +201,10 @@ final class SeasonSheet implements PackSheet {
   @Override
   public void write(PackBook pack) {
     Page page =
-        pack.page(
-            title(), true, 11, 9, 8, 8, 9, 8, 9, 9, 9, 8, 8, 8, 9, 9, 8, 9, 8, 8, 8, 8);
+        pack.page(title(), true, 11, 9, 8, 8, 9, 8, 9, 9, 9, 8, 8, 8, 9, 9, 8, 9, 8, 8, 8, 8);
     Optional<SeasonOfZone> found = SeasonOfZone.of(pack.design(), pack.zone());
     if (found.isEmpty()) {
-      page.title(
-          "A season, day by day", lacks(pack.design()).orElse("No zone can be followed."));
+      page.title("A season, day by day", lacks(pack.design()).orElse("No zone can be followed."));
       return;
     }
     Making making = new Making(pack, page, found.get());
@@ -234,7 +231,8 @@ final class SeasonSheet implements PackSheet {
     making.held =
         making.live(SoilLayers.WATER_HELD, row, "All that roots can use: the wilting point.");
     String share =
-        making.live(Demand.DEPLETION_USED, row, "The part that may be used before plants take less.");
+        making.live(
+            Demand.DEPLETION_USED, row, "The part that may be used before plants take less.");
     making.allowed =
         making.formula(
             "Allowed depletion",
@@ -307,11 +305,16 @@ final class SeasonSheet implements PackSheet {
     page.band("The schedule");
     making.step = making.live(Controller.MINUTE_STEP, 0, "Scaled runs are rounded to it.");
     making.peak = making.live(Peak.REFERENCE_ET, 0, "100 % is made for it.");
-    making.percentStep = making.live(Controller.PERCENT_STEP, 0, "The percent goes in steps of it.");
-    making.least = making.value("Least percent", making.of.daily().least(), "0%", "", "Never less than this.");
-    making.most = making.value("Greatest percent", making.of.daily().most(), "0%", "", "Never more than this.");
+    making.percentStep =
+        making.live(Controller.PERCENT_STEP, 0, "The percent goes in steps of it.");
+    making.least =
+        making.value("Least percent", making.of.daily().least(), "0%", "", "Never less than this.");
+    making.most =
+        making.value(
+            "Greatest percent", making.of.daily().most(), "0%", "", "Never more than this.");
     making.times =
-        making.value("Percent times", 1, "0%", "", "All percents are multiplied with it: try 90 %.");
+        making.value(
+            "Percent times", 1, "0%", "", "All percents are multiplied with it: try 90 %.");
     Baseline baseline = making.zone.baseline();
     boolean divided = baseline.longestCycle() > 0;
     if (divided) {
@@ -542,8 +545,7 @@ final class SeasonSheet implements PackSheet {
         making,
         Day.TAKEN,
         "MIN(%1$s*MIN(1,(%2$s-%3$s)/(%2$s-%4$s)),%2$s-%3$s)"
-            .formatted(
-                Day.NEED.in(row), making.held, Day.AFTER_RAIN.in(row), making.allowed),
+            .formatted(Day.NEED.in(row), making.held, Day.AFTER_RAIN.in(row), making.allowed),
         making.shown(soil.taken(day)));
     set(
         making,
@@ -602,19 +604,13 @@ final class SeasonSheet implements PackSheet {
     String keyed = "INDEX(%s,%s)".formatted(making.weekMinutes, weekday);
     String cycles = "INDEX(%s,%s)%s".formatted(making.weekCycles, weekday, runs);
     String scaled =
-        "%1$s*INT(%2$s*%3$s/%1$s+0.500000001)"
-            .formatted(making.step, keyed, Day.PERCENT.in(row));
+        "%1$s*INT(%2$s*%3$s/%1$s+0.500000001)".formatted(making.step, keyed, Day.PERCENT.in(row));
     double minutes = making.run.given().minutes(day);
     double count = cycleCount(making, day);
     if (making.longest == null) {
       set(making, Day.CYCLES, cycles, count, "0");
       set(making, Day.CYCLE_MINUTES, scaled, cycleMinutes(making, day), "0");
-      set(
-          making,
-          Day.MINUTES,
-          Day.CYCLES.in(row) + "*" + Day.CYCLE_MINUTES.in(row),
-          minutes,
-          "0");
+      set(making, Day.MINUTES, Day.CYCLES.in(row) + "*" + Day.CYCLE_MINUTES.in(row), minutes, "0");
     } else {
       set(
           making,
@@ -626,9 +622,7 @@ final class SeasonSheet implements PackSheet {
           making,
           Day.CYCLE_MINUTES,
           "IF(%1$s=0,0,%2$s/%1$s)".formatted(Day.CYCLES.in(row), Day.MINUTES.in(row)),
-          minutes == 0
-              ? 0
-              : minutes / Math.ceil(minutes / baseline.longestCycle() - 1e-9),
+          minutes == 0 ? 0 : minutes / Math.ceil(minutes / baseline.longestCycle() - 1e-9),
           "0.0");
       set(making, Day.MINUTES, scaled + "*" + cycles, minutes, "0");
     }
@@ -639,7 +633,9 @@ final class SeasonSheet implements PackSheet {
     return making.zone.baseline().evening() ? Math.floorMod(weekday - 1, 7) : weekday;
   }
 
-  /** How many cycles the controller begins on a day, also where the percent leaves them no minute. */
+  /**
+   * How many cycles the controller begins on a day, also where the percent leaves them no minute.
+   */
   private static double cycleCount(Making making, int day) {
     boolean due = true;
     Baseline baseline = making.zone.baseline();
@@ -658,9 +654,7 @@ final class SeasonSheet implements PackSheet {
     double step = making.zone.baseline().step();
     return keyed.isEmpty()
         ? 0
-        : step
-            * Math.floor(
-                keyed.get(0) * making.of.season().percent(day) / step + 0.500000001);
+        : step * Math.floor(keyed.get(0) * making.of.season().percent(day) / step + 0.500000001);
   }
 
   private static void put(Page page, Day column, double value, String format) {
@@ -671,8 +665,7 @@ final class SeasonSheet implements PackSheet {
     set(making, column, formula, result, making.depths());
   }
 
-  private static void set(
-      Making making, Day column, String formula, double result, String format) {
+  private static void set(Making making, Day column, String formula, double result, String format) {
     making.page.formula(column.ordinal(), formula, result, format, CellStyleName.TABLE);
   }
 }
