@@ -46,34 +46,36 @@ final class SeasonSheet implements PackSheet {
 
   /** The columns of the days, in their order. */
   private enum Day {
-    DATE("Date"),
-    ET("Reference ET"),
-    RAIN("Rain"),
-    NEED("Need"),
-    PERCENT("Percent"),
-    CYCLES("Cycles"),
-    CYCLE_MINUTES("Minutes a cycle"),
-    MINUTES("Minutes"),
-    REACHING("Reaching the ground"),
-    RUN_OFF("Runs off"),
-    SOAKS_IN("Soaks in"),
-    DRAINED("Drained of it"),
-    AFTER_WATER("Used up after it"),
-    RAIN_COUNTED("Rain that counts"),
-    RAIN_DRAINED("Drained of it"),
-    AFTER_RAIN("Used up after it"),
-    TAKEN("Taken"),
-    USED("Used up"),
-    BELOW("Below allowed");
+    DATE(0, "Date"),
+    ET(1, "Reference ET"),
+    RAIN(2, "Rain"),
+    NEED(3, "Need"),
+    PERCENT(4, "Percent"),
+    CYCLES(5, "Cycles"),
+    CYCLE_MINUTES(6, "Minutes a cycle"),
+    MINUTES(7, "Minutes"),
+    REACHING(8, "Reaching the ground"),
+    RUN_OFF(9, "Runs off"),
+    SOAKS_IN(10, "Soaks in"),
+    DRAINED(11, "Drained of it"),
+    AFTER_WATER(12, "Used up after it"),
+    RAIN_COUNTED(13, "Rain that counts"),
+    RAIN_DRAINED(14, "Drained of it"),
+    AFTER_RAIN(15, "Used up after it"),
+    TAKEN(16, "Taken"),
+    USED(17, "Used up"),
+    BELOW(18, "Below allowed");
 
+    private final int place;
     private final String heading;
 
-    Day(String heading) {
+    Day(int place, String heading) {
+      this.place = place;
       this.heading = heading;
     }
 
     String letters() {
-      return CellReference.convertNumToColString(ordinal());
+      return CellReference.convertNumToColString(place);
     }
 
     String in(int row) {
@@ -83,7 +85,6 @@ final class SeasonSheet implements PackSheet {
 
   /** What one workbook's page is made from. */
   private static final class Making {
-    private final PackBook pack;
     private final Page page;
     private final SeasonZone zone;
     private final ZoneRun run;
@@ -115,7 +116,6 @@ final class SeasonSheet implements PackSheet {
     private int lastDay;
 
     Making(PackBook pack, Page page, SeasonOfZone of) {
-      this.pack = pack;
       this.page = page;
       this.of = of;
       zone = of.zone();
@@ -129,7 +129,7 @@ final class SeasonSheet implements PackSheet {
     }
 
     String depths() {
-      return QuantityKind.DEPTH.unit(system) == Units.INCH ? "0.000" : "0.00";
+      return depth.equals(Units.INCH) ? "0.000" : "0.00";
     }
 
     private String absolute() {
@@ -445,8 +445,7 @@ final class SeasonSheet implements PackSheet {
   }
 
   private static CellRangeAddress cells(Making making, Day column) {
-    return new CellRangeAddress(
-        making.firstDay, making.lastDay, column.ordinal(), column.ordinal());
+    return new CellRangeAddress(making.firstDay, making.lastDay, column.place, column.place);
   }
 
   /** The allowed depletion stands once more beside each day, for the chart. */
@@ -553,7 +552,7 @@ final class SeasonSheet implements PackSheet {
         "%s+%s".formatted(Day.AFTER_RAIN.in(row), Day.TAKEN.in(row)),
         making.shown(soil.depletion(day)));
     page.formula(
-        Day.BELOW.ordinal(),
+        Day.BELOW.place,
         "IF(%s>%s+0.0000001,1,0)".formatted(Day.USED.in(row), making.allowed),
         soil.belowAllowed(day) ? 1 : 0,
         "0",
@@ -573,7 +572,7 @@ final class SeasonSheet implements PackSheet {
             ? Day.ET.in(row)
             : "AVERAGE(%s:%s)".formatted(Day.ET.in(row - back), Day.ET.in(row - 1));
     making.page.formula(
-        Day.PERCENT.ordinal(),
+        Day.PERCENT.place,
         "MAX(%s,MIN(%s,%s*INT(%s/%s/%s+0.500000001)))*%s"
             .formatted(
                 making.least,
@@ -658,7 +657,7 @@ final class SeasonSheet implements PackSheet {
   }
 
   private static void put(Page page, Day column, double value, String format) {
-    page.number(column.ordinal(), value, format, CellStyleName.TABLE);
+    page.number(column.place, value, format, CellStyleName.TABLE);
   }
 
   private static void set(Making making, Day column, String formula, double result) {
@@ -666,6 +665,6 @@ final class SeasonSheet implements PackSheet {
   }
 
   private static void set(Making making, Day column, String formula, double result, String format) {
-    making.page.formula(column.ordinal(), formula, result, format, CellStyleName.TABLE);
+    making.page.formula(column.place, formula, result, format, CellStyleName.TABLE);
   }
 }
