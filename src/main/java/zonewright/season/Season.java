@@ -107,6 +107,14 @@ public final class Season {
             .count();
   }
 
+  /** Returns how many days lie in the months in which it waters. */
+  public int daysInSeason() {
+    return (int)
+        IntStream.range(0, percents.length)
+            .filter(day -> rule.watersIn(weather.days().month(day)))
+            .count();
+  }
+
   /** Returns the years, at least one, by which sums are divided to give those of a year. */
   public double years() {
     return Math.max(1, weather.days().size() / 365.25);

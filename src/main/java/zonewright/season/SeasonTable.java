@@ -274,7 +274,7 @@ public final class SeasonTable {
                   season.daysKeptOff() == 0
                       ? ""
                       : "; no water on %s of %s days, for rain, cold or a percent of 0"
-                          .formatted(season.daysKeptOff(), season.weather().days().size())));
+                          .formatted(season.daysKeptOff(), season.daysInSeason())));
     } else {
       sentences.add("It never waters.");
     }

@@ -10,8 +10,10 @@ import java.awt.Window;
 import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -107,6 +109,11 @@ public final class SeasonWindow {
             return thread;
           });
   private Optional<SeasonWeather> measured = Optional.empty();
+
+  /** What was read of the design since it last changed. */
+  private final Map<SeasonRules, SeasonZones> read = new EnumMap<>(SeasonRules.class);
+
+  private Optional<SeasonWeather.FromMonths> months = Optional.empty();
   private Optional<SeasonChoice> choice = Optional.empty();
   private Optional<SeasonChoice> other = Optional.empty();
   private List<SeasonFinding> found = List.of();
@@ -349,6 +356,8 @@ public final class SeasonWindow {
   }
 
   private void refresh() {
+    read.clear();
+    months = Optional.empty();
     fillRules();
     changed();
   }
@@ -428,10 +437,11 @@ public final class SeasonWindow {
     choice = Optional.empty();
     other = Optional.empty();
     typical.setEnabled(measured.isPresent());
-    SeasonWeather.FromMonths months = SeasonWeather.of(open.book());
-    Optional<SeasonWeather> days = measured.isPresent() ? measured : months.weather();
+    SeasonWeather.FromMonths made = months.orElseGet(() -> SeasonWeather.of(open.book()));
+    months = Optional.of(made);
+    Optional<SeasonWeather> days = measured.isPresent() ? measured : made.weather();
     if (days.isEmpty()) {
-      say(months.problem());
+      say(made.problem());
       return;
     }
     choice = asked((SeasonRules) rule.getSelectedItem(), days.get());
@@ -452,9 +462,12 @@ public final class SeasonWindow {
       return Optional.empty();
     }
     SeasonZones zones =
-        which == SeasonRules.FOUND
-            ? SeasonReading.found(book)
-            : SeasonReading.proposed(book, plan.orElseThrow());
+        read.computeIfAbsent(
+            which,
+            any ->
+                which == SeasonRules.FOUND
+                    ? SeasonReading.found(book)
+                    : SeasonReading.proposed(book, plan.orElseThrow()));
     if (zones.zones().isEmpty()) {
       say("No zone can be followed. " + String.join(" ", zones.remarks()));
       return Optional.empty();
