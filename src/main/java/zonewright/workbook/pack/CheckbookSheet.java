@@ -132,7 +132,7 @@ final class CheckbookSheet implements PackSheet {
       if (answered) {
         page.formula(
                 4,
-                "MAX(0,MAX(0,%s-$D%d)-$C%d)+$B%d".formatted(previous, row + 1, row + 1, row + 1),
+                "MAX(0,MAX(0,%s-$D%s)-$C%s)+$B%s".formatted(previous, row + 1, row + 1, row + 1),
                 deficit,
                 format,
                 CellStyleName.TOTAL)
@@ -141,7 +141,7 @@ final class CheckbookSheet implements PackSheet {
         page.words(4, "", CellStyleName.INPUT)
             .formula(
                 5,
-                "IF(ISNUMBER($E%1$d),IF(ABS($E%1$d-'%2$s'!$E%1$d)<%3$s,\"right\",\"look again\"),\"\")"
+                "IF(ISNUMBER($E%1$s),IF(ABS($E%1$s-'%2$s'!$E%1$s)<%3$s,\"right\",\"look again\"),\"\")"
                     .formatted(row + 1, title() + " answers", tolerance(decimals)),
                 "",
                 CellStyleName.TABLE);

@@ -169,7 +169,7 @@ final class SeasonSheet implements PackSheet {
     }
 
     String range(Day column) {
-      return "$%1$s$%2$d:$%1$s$%3$d".formatted(column.letters(), firstDay + 1, lastDay + 1);
+      return "$%1$s$%2$s:$%1$s$%3$s".formatted(column.letters(), firstDay + 1, lastDay + 1);
     }
   }
 
@@ -262,7 +262,7 @@ final class SeasonSheet implements PackSheet {
     }
     making.page.next();
     making.coefficients =
-        "$%s$%d:$%s$%d"
+        "$%s$%s:$%s$%s"
             .formatted(
                 CellReference.convertNumToColString(VALUE),
                 making.page.row() + 1,
@@ -350,7 +350,7 @@ final class SeasonSheet implements PackSheet {
       page.number(VALUE + day, value, "0", CellStyleName.INPUT);
     }
     String range =
-        "$%s$%d:$%s$%d"
+        "$%s$%s:$%s$%s"
             .formatted(
                 CellReference.convertNumToColString(VALUE),
                 page.row() + 1,
