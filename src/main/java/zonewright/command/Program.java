@@ -45,6 +45,7 @@ public final class Program {
             .addSubcommand(new CalculateCommand())
             .addSubcommand(new FindingsCommand())
             .addSubcommand(new TimetableCommand())
+            .addSubcommand(new SeasonCommand())
             .addSubcommand(new WriteCommand())
             .addSubcommand(new HandoverCommand())
             .addSubcommand(new FirstWeeksCommand())

@@ -12,7 +12,7 @@ import zonewright.units.UnitSystem;
 import zonewright.water.SiteRules;
 
 /**
- * Three zones of the climatologically based controller test protocol, as a design.
+ * The six zones of the climatologically based controller test protocol, as a design.
  *
  * <p>Their soil, slope, area, precipitation rate, efficiency and storage are from memory. What the
  * protocol does not give is ours: the climate, and the root depth, available water and depletion
@@ -31,6 +31,7 @@ final class ControllerTestZones {
           Plants.PLANT,
           Emitters.EMITTER,
           Emitters.ZONE_FLOW,
+          Emitters.ROW_SPACING,
           Emitters.IRRIGATION_EFFICIENCY,
           Soils.SOIL_TYPE,
           Soils.SLOPE,
@@ -47,12 +48,29 @@ final class ControllerTestZones {
       "cool-season turf",
       "fixed spray",
       "16.62337662 gpm",
+      "",
       "55 %",
       "loam",
       "6",
       "12 in",
       "50 %",
       "1.7 in/ft"
+    },
+    {
+      "2",
+      "bermuda, full sun",
+      FROM_MEMORY,
+      "1200 ft2",
+      "warm-season turf",
+      "fixed spray",
+      "19.94805195 gpm",
+      "",
+      "60 %",
+      "silty clay",
+      "10",
+      "8 in",
+      "50 %",
+      "1.65 in/ft"
     },
     {
       "3",
@@ -62,6 +80,7 @@ final class ControllerTestZones {
       "ground cover",
       "fixed spray",
       "11.63636363 gpm",
+      "",
       "70 %",
       "loamy sand",
       "8",
@@ -77,12 +96,45 @@ final class ControllerTestZones {
       "shrubs (dry climate)",
       "fixed spray",
       "7.272727272 gpm",
+      "",
       "75 %",
       "sandy loam",
       "12",
       "24 in",
       "50 %",
       "2 in/ft"
+    },
+    {
+      "5",
+      "trees and ground cover, full sun",
+      FROM_MEMORY,
+      "650 ft2",
+      "trees (dry climate)",
+      "drip line",
+      "1.35064935 gpm",
+      "18 in",
+      "80 %",
+      "clay",
+      "2",
+      "36 in",
+      "50 %",
+      "1.5 in/ft"
+    },
+    {
+      "6",
+      "bermuda, full sun",
+      FROM_MEMORY,
+      "1600 ft2",
+      "warm-season turf",
+      "rotor",
+      "5.818181818 gpm",
+      "",
+      "65 %",
+      "clay loam",
+      "20",
+      "8 in",
+      "50 %",
+      "1.65 in/ft"
     },
   };
 

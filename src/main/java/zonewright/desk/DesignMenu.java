@@ -17,7 +17,8 @@ record DesignMenu(
     WeatherDesk weather,
     UserAction nights,
     UserAction keyIn,
-    UserAction weeks) {
+    UserAction weeks,
+    UserAction season) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
@@ -26,6 +27,7 @@ record DesignMenu(
     menu.add(nights.item());
     menu.add(keyIn.item());
     menu.add(weeks.item());
+    menu.add(season.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

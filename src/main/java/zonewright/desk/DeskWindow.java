@@ -37,6 +37,7 @@ import zonewright.desk.part.UserAction;
 import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
+import zonewright.desk.season.SeasonWindow;
 import zonewright.desk.sheets.ColumnViews;
 import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
@@ -73,6 +74,7 @@ final class DeskWindow {
   private final DesignCopy copy;
   private final NightsWatch nightsWatch;
   private final LazyPart<NightsWindow> nights;
+  private final LazyPart<SeasonWindow> season;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
   private final PricingDesk pricing;
@@ -134,6 +136,9 @@ final class DeskWindow {
             () ->
                 new FirstWeeksWindow(
                     frame, open, handOver::firstWeeks, () -> deck.enter(Sheets.VERDICTS)));
+    season =
+        new LazyPart<>(
+            () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
@@ -195,8 +200,10 @@ final class DeskWindow {
     UserAction after =
         new UserAction("After the first weeks", deck.typed(() -> weeks.get().open()))
             .keys("ctrl shift K");
+    UserAction season =
+        new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
     DesignMenu design =
-        new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying, after);
+        new DesignMenu(deck, steps, mending, split, pricing, weather, nights, keying, after, season);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -293,6 +300,7 @@ final class DeskWindow {
         changes -> {
           selectedLater();
           use.lookSoon();
+          season.ifMade(SeasonWindow::refreshSoon);
         });
   }
 
@@ -322,6 +330,7 @@ final class DeskWindow {
     nights.ifMade(NightsWindow::refreshShown);
     keyIn.ifMade(KeyInWindow::refreshShown);
     weeks.ifMade(FirstWeeksWindow::refreshShown);
+    season.ifMade(SeasonWindow::refreshShown);
   }
 
   private void named() {
@@ -453,6 +462,7 @@ final class DeskWindow {
     nights.ifMade(NightsWindow::close);
     keyIn.ifMade(KeyInWindow::close);
     weeks.ifMade(FirstWeeksWindow::close);
+    season.ifMade(SeasonWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -488,6 +498,7 @@ final class DeskWindow {
     nights.ifMade(NightsWindow::restyle);
     keyIn.ifMade(KeyInWindow::restyle);
     weeks.ifMade(FirstWeeksWindow::restyle);
+    season.ifMade(SeasonWindow::restyle);
     selected();
   }
 

@@ -33,6 +33,7 @@ public final class HelpBook {
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
     WRITTEN.put("nights", "The nights");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
+    WRITTEN.put("season", "A season, day by day");
     WRITTEN.put("in-the-field", "In the field: testing, handing over, tuning");
     WRITTEN.put("budget", "Reading the budget");
     WRITTEN.put("pricing", "Pricing a job, proving a retrofit");

@@ -119,11 +119,25 @@ class FloorsTest {
   }
 
   @Test
+  void theBalanceOfASoilKnowsNobody() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.balance..")
+        .should()
+        .dependOnClassesThat(programBut("zonewright.balance.."))
+        .because("water in a soil is a matter of depths and days, whoever waters it")
+        .check(PROGRAM);
+  }
+
+  @Test
   void theTradeKnowsNothingOfTheNights() {
     noClasses()
         .that(
             programBut(ABOVE_THE_TRADE)
-                .and(not(resideInAnyPackage("zonewright", "zonewright.nights.."))))
+                .and(
+                    not(
+                        resideInAnyPackage(
+                            "zonewright", "zonewright.nights..", "zonewright.season.."))))
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("zonewright.nights..")

@@ -13,13 +13,20 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
 /**
- * Zones 1, 3 and 4 of the climatologically based controller test protocol (8th draft, 2008). Inputs
- * from memory; the longest cycle and the soak derived: 12.0, 17.3 and 14.4 min before rounding
- * down, 42.9, 31.2 and 36.0 min of soak after such a cycle.
+ * The zones of the climatologically based controller test protocol (8th draft, 2008). Inputs from
+ * memory; the longest cycle and the soak derived: 12.0, 6.6, 17.3, 14.4, 120 and 60 min before
+ * rounding down, 42.9, 63.8, 31.2, 36.0, 120 and 45 min of soak after such a cycle.
  */
 class ControllerTestZonesTest {
   @ParameterizedTest
-  @CsvSource({"0, 1.60, 0.85, 12, 43", "1, 1.40, 0.90, 17, 32", "2, 1.40, 2.00, 14, 36"})
+  @CsvSource({
+    "0, 1.60, 0.85, 12, 43",
+    "1, 1.60, 0.55, 6, 64",
+    "2, 1.40, 0.90, 17, 32",
+    "3, 1.40, 2.00, 14, 36",
+    "4, 0.20, 2.25, 120, 120",
+    "5, 0.35, 0.55, 60, 45"
+  })
   void theZonesComeOutAsDerived(int row, double rate, double storage, double cycle, double soak) {
     Book book = ControllerTestZones.design(UnitSystem.US).book();
     assertThat(number(book, Emitters.PRECIPITATION_RATE.reference(), row))

@@ -144,6 +144,7 @@ class AccessibleNamesTest {
     DeskWindow window = desk.window();
     Map<String, Runnable> windows = new LinkedHashMap<>();
     windows.put("nights", () -> desk.item("The nights").doClick(0));
+    windows.put("season", () -> desk.item("A season").doClick(0));
     windows.put("help", () -> desk.item("What this column means").doClick(0));
     windows.put("cautions", () -> Cautions.open(window.frame()));
     windows.put("about", () -> Cautions.openAbout(window.frame()));

@@ -21,6 +21,8 @@ public final class PackSheets {
           new RetrofitSheet(),
           new EstimateSheet(),
           new YearSheet(),
+          new SeasonSheet(),
+          new CheckbookSheet(),
           new BudgetSheet(),
           new WorkingSheet(),
           new SourcesSheet());

@@ -1,0 +1,660 @@
+package zonewright.desk.season;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Window;
+import java.awt.event.MouseEvent;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.BiConsumer;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSlider;
+import javax.swing.JSplitPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.JTableHeader;
+import javax.swing.table.TableCellRenderer;
+import net.miginfocom.swing.MigLayout;
+import zonewright.climate.Climate;
+import zonewright.design.NightsCalendar;
+import zonewright.design.WeatherTaken;
+import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.Prose;
+import zonewright.desk.picture.BesideEachOther;
+import zonewright.desk.picture.Drawing;
+import zonewright.desk.picture.PictureView;
+import zonewright.desk.picture.SeasonDrawing;
+import zonewright.desk.picture.SeasonGlance;
+import zonewright.nights.NightsPlan;
+import zonewright.season.Season;
+import zonewright.season.SeasonFinding;
+import zonewright.season.SeasonFindings;
+import zonewright.season.SeasonReading;
+import zonewright.season.SeasonRules;
+import zonewright.season.SeasonTable;
+import zonewright.season.SeasonWeather;
+import zonewright.season.SeasonZones;
+import zonewright.sheet.Book;
+import zonewright.trade.Sheets;
+import zonewright.units.QuantityText;
+import zonewright.units.UnitSystem;
+import zonewright.weather.WeatherChoices;
+import zonewright.weather.WeatherFile;
+import zonewright.weather.WeatherProblem;
+
+/** A season in a window of its own: what drives it, the soil of each zone, and what would help. */
+public final class SeasonWindow {
+  private static final int MOST_PERCENT = 150;
+  private static final int DELAY_MILLIS = 80;
+  private static final String NOTHING = "nothing";
+
+  /** Of more days times zones the picture of all zones is made away from the event thread. */
+  private static final long AT_ONCE = 100_000;
+
+  private final OpenDesign open;
+  private final JDialog dialog;
+  private final Supplier<Optional<Path>> weatherAsked;
+  private final JComboBox<SeasonRules> rule = new JComboBox<>();
+  private final JComboBox<Object> beside = new JComboBox<>();
+  private final JComboBox<String> first = new JComboBox<>();
+  private final JComboBox<String> last = new JComboBox<>();
+  private final JCheckBox sensor = new JCheckBox("Rain sensor");
+  private final JSlider percent = new JSlider(0, MOST_PERCENT, 100);
+  private final JLabel percentWords = new JLabel("100 %");
+  private final JButton weatherButton = new JButton("Weather file …");
+  private final JButton typical = new JButton("Typical year");
+  private final JComboBox<Integer> year = new JComboBox<>();
+  private final SeasonZoneModel model = new SeasonZoneModel();
+  private final JTable table = new JTable(model);
+  private final JTextArea findings = new JTextArea();
+  private final JLabel title = new JLabel(" ");
+  private final PictureView picture = new PictureView();
+  private final Prose summary = new Prose(" ");
+  private final Prose origin = new Prose(" ");
+  private final Timer later = new Timer(DELAY_MILLIS, event -> workOut());
+  private final Timer again = new Timer(DELAY_MILLIS, event -> refreshShown());
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "season");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private Optional<SeasonWeather> measured = Optional.empty();
+
+  /** What was read of the design since it last changed. */
+  private final Map<SeasonRules, SeasonZones> read = new EnumMap<>(SeasonRules.class);
+
+  private Optional<SeasonWeather.FromMonths> months = Optional.empty();
+  private Optional<SeasonChoice> choice = Optional.empty();
+  private Optional<SeasonChoice> other = Optional.empty();
+  private List<SeasonFinding> found = List.of();
+  private int asked;
+  private boolean filling;
+
+  /**
+   * Makes the window; it is not shown yet.
+   *
+   * @param weatherAsked asks a person for a weather file
+   * @param exported is given a drawing to export and its size
+   */
+  public SeasonWindow(
+      Window owner,
+      OpenDesign open,
+      Supplier<Optional<Path>> weatherAsked,
+      BiConsumer<Drawing, Dimension> exported) {
+    this.open = open;
+    this.weatherAsked = weatherAsked;
+    dialog = new JDialog(owner, "A season");
+    dialog.setName("season");
+    dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
+    later.setRepeats(false);
+    again.setRepeats(false);
+    setUpTable();
+    setUpFindings();
+    JSplitPane left =
+        new JSplitPane(
+            JSplitPane.VERTICAL_SPLIT, new JScrollPane(table), new JScrollPane(findings));
+    left.setResizeWeight(0.6);
+    left.setDividerLocation(UIScale.scale(310));
+    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, pictured());
+    split.setDividerLocation(UIScale.scale(590));
+    dialog.add(head(exported), BorderLayout.PAGE_START);
+    dialog.add(split, BorderLayout.CENTER);
+    dialog.add(foot(), BorderLayout.PAGE_END);
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            event -> dialog.setVisible(false),
+            KeyStroke.getKeyStroke("ESCAPE"),
+            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    DialogSize.set(dialog, 1240, 720);
+    dialog.setLocationRelativeTo(owner);
+  }
+
+  private JPanel pictured() {
+    JPanel panel = new JPanel(new BorderLayout());
+    title.setFont(title.getFont().deriveFont(Font.BOLD));
+    title.setBorder(BorderFactory.createEmptyBorder(8, UIScale.scale(14), 2, 8));
+    panel.add(title, BorderLayout.PAGE_START);
+    panel.add(picture, BorderLayout.CENTER);
+    return panel;
+  }
+
+  private JPanel foot() {
+    JPanel foot = new JPanel(new MigLayout("insets 6 12 8 12, gap 2, wrap 1", "[grow, 100:100:]"));
+    summary.setName("season result");
+    origin.setName("season origin");
+    foot.add(summary, "growx, wmin 100");
+    foot.add(origin, "growx, wmin 100");
+    return foot;
+  }
+
+  private JPanel head(BiConsumer<Drawing, Dimension> exported) {
+    JPanel head = new JPanel(new MigLayout("insets 8 12 6 12, gap 6, wrap 1", "[grow]"));
+    JPanel upper = new JPanel(new MigLayout("insets 0, gap 6"));
+    named("Driven by", rule, "season rule", upper);
+    named("beside", beside, "season beside", upper);
+    named("Waters from", first, "season first month", upper);
+    named("to", last, "season last month", upper);
+    sensor.setName("season sensor");
+    sensor.setToolTipText(
+        "A rain sensor that 6 mm (0.24 in) of rain fill and that dries in 3 days");
+    sensor.addActionListener(event -> changed());
+    upper.add(sensor, "gapleft 10");
+    JPanel lower = new JPanel(new MigLayout("insets 0, gap 6", "", "[]"));
+    JLabel words = new JLabel("Percent times");
+    words.setLabelFor(percent);
+    lower.add(words);
+    lower.add(percent, "w 260!");
+    lower.add(percentWords, "w 46!");
+    lower.add(
+        button(weatherButton, "season weather", "Follow measured days of a file", this::read));
+    lower.add(
+        button(
+            typical,
+            "season typical",
+            "Follow a year made from the months of the design",
+            this::takeTypical));
+    named("Year", year, "season year", lower);
+    lower.add(
+        button(
+            new JButton("Export"),
+            "season export",
+            "Export this picture as PNG or SVG",
+            () -> exported.accept(picture.drawing(), picture.exportSize())),
+        "push, right");
+    head.add(upper, "growx");
+    head.add(lower, "growx");
+    setUpChoices();
+    return head;
+  }
+
+  private static JButton button(JButton button, String name, String tip, Runnable action) {
+    button.setName(name);
+    button.setToolTipText(tip);
+    button.addActionListener(event -> action.run());
+    return button;
+  }
+
+  private void named(String words, JComboBox<?> box, String name, JPanel into) {
+    JLabel label = new JLabel(words);
+    label.setLabelFor(box);
+    box.setName(name);
+    box.getAccessibleContext().setAccessibleName(words);
+    box.addActionListener(
+        event -> {
+          if (!filling) {
+            changed();
+          }
+        });
+    into.add(label, into.getComponentCount() == 0 ? "" : "gapleft 6");
+    into.add(box);
+  }
+
+  private void setUpChoices() {
+    filling = true;
+    for (String month : Climate.MONTH_NAMES) {
+      first.addItem(month);
+      last.addItem(month);
+    }
+    last.setSelectedIndex(last.getItemCount() - 1);
+    percent.setName("season percent");
+    percent.getAccessibleContext().setAccessibleName("What all percents are multiplied with");
+    percent.setToolTipText("What all percents of the rule are multiplied with");
+    percent.addChangeListener(
+        event -> {
+          percentWords.setText(percent.getValue() + " %");
+          if (!filling) {
+            changed();
+          }
+        });
+    filling = false;
+  }
+
+  private void setUpTable() {
+    table.setName("season zones");
+    table.getAccessibleContext().setAccessibleName("What the season gives each zone");
+    table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    table.setFillsViewportHeight(true);
+    table.setTableHeader(
+        new JTableHeader(table.getColumnModel()) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public String getToolTipText(MouseEvent event) {
+            int column = columnAtPoint(event.getPoint());
+            return column < 0 ? null : model.meaning(column);
+          }
+
+          @Override
+          public Dimension getPreferredSize() {
+            int lines = 2 * getFontMetrics(getFont()).getHeight() + UIScale.scale(8);
+            return new Dimension(super.getPreferredSize().width, lines);
+          }
+        });
+    table.getTableHeader().putClientProperty(FlatClientProperties.STYLE_CLASS, "small");
+    table.setDefaultRenderer(Object.class, cells());
+    table
+        .getSelectionModel()
+        .addListSelectionListener(
+            event -> {
+              if (!event.getValueIsAdjusting() && !filling) {
+                draw();
+                tellFindings();
+              }
+            });
+  }
+
+  private TableCellRenderer cells() {
+    return new DefaultTableCellRenderer() {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      public Component getTableCellRendererComponent(
+          JTable of, Object value, boolean selected, boolean focus, int row, int column) {
+        Component cell =
+            super.getTableCellRendererComponent(of, value, selected, false, row, column);
+        setHorizontalAlignment(
+            model.numbers(column) ? SwingConstants.TRAILING : SwingConstants.LEADING);
+        cell.setFont(row == 0 ? of.getFont().deriveFont(Font.BOLD) : of.getFont());
+        setToolTipText(value.toString().isEmpty() ? null : value.toString());
+        return cell;
+      }
+    };
+  }
+
+  private void setUpFindings() {
+    findings.setName("season findings");
+    findings.getAccessibleContext().setAccessibleName("What the season has to say");
+    findings.setEditable(false);
+    findings.setLineWrap(true);
+    findings.setWrapStyleWord(true);
+    findings.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
+  }
+
+  /** Shows the window. */
+  public void open() {
+    refresh();
+    dialog.setVisible(true);
+    table.requestFocusInWindow();
+  }
+
+  /** Takes the look over after it changed. */
+  public void restyle() {
+    SwingUtilities.updateComponentTreeUI(dialog);
+  }
+
+  /** Closes the window for good. */
+  public void close() {
+    later.stop();
+    again.stop();
+    worker.shutdownNow();
+    dialog.dispose();
+  }
+
+  /** Shows the design as it is now, where the window is seen. */
+  public void refreshShown() {
+    if (dialog.isShowing()) {
+      refresh();
+    }
+  }
+
+  /** The same a moment later, once for many edits. */
+  public void refreshSoon() {
+    if (dialog.isShowing()) {
+      again.restart();
+    }
+  }
+
+  private void refresh() {
+    read.clear();
+    months = Optional.empty();
+    fillRules();
+    changed();
+  }
+
+  /** Offers the rules that the design has what it takes for. */
+  private void fillRules() {
+    Book book = open.book();
+    List<SeasonRules> fitting = new ArrayList<>();
+    for (SeasonRules each : SeasonRules.values()) {
+      boolean found = each != SeasonRules.FOUND || book.rows(Sheets.FOUND) > 0;
+      if (found && each.setting(book).isPresent()) {
+        fitting.add(each);
+      }
+    }
+    filling = true;
+    Object before = rule.getSelectedItem();
+    Object besideBefore = beside.getSelectedItem();
+    rule.removeAllItems();
+    beside.removeAllItems();
+    beside.addItem(NOTHING);
+    for (SeasonRules each : fitting) {
+      rule.addItem(each);
+      beside.addItem(each);
+    }
+    rule.setSelectedItem(
+        fitting.contains(before)
+            ? before
+            : fitting.contains(SeasonRules.DAILY) ? SeasonRules.DAILY : SeasonRules.FIXED);
+    beside.setSelectedItem(fitting.contains(besideBefore) ? besideBefore : NOTHING);
+    filling = false;
+  }
+
+  private void read() {
+    weatherAsked
+        .get()
+        .ifPresent(
+            file -> {
+              WeatherChoices choices = WeatherTaken.choicesFor(open.book());
+              say("Reading " + file.getFileName() + " …");
+              worker.execute(
+                  () -> {
+                    try {
+                      SeasonWeather days =
+                          SeasonWeather.of(WeatherFile.open(file).read(choices, (at, of) -> {}));
+                      SwingUtilities.invokeLater(
+                          () -> {
+                            measured = Optional.of(days);
+                            changed();
+                          });
+                    } catch (WeatherProblem problem) {
+                      SwingUtilities.invokeLater(
+                          () -> {
+                            changed();
+                            origin.setText(
+                                problem.getMessage()
+                                    + " The command weather takes more said of a file; open here what its --days writes.");
+                          });
+                    }
+                  });
+            });
+  }
+
+  private void takeTypical() {
+    measured = Optional.empty();
+    changed();
+  }
+
+  /** What is asked has changed: the picture follows at once, the tables a moment later. */
+  private void changed() {
+    take();
+    fillYears();
+    draw();
+    later.restart();
+  }
+
+  private void take() {
+    choice = Optional.empty();
+    other = Optional.empty();
+    typical.setEnabled(measured.isPresent());
+    SeasonWeather.FromMonths made = months.orElseGet(() -> SeasonWeather.of(open.book()));
+    months = Optional.of(made);
+    Optional<SeasonWeather> days = measured.isPresent() ? measured : made.weather();
+    if (days.isEmpty()) {
+      say(made.problem());
+      return;
+    }
+    choice = asked((SeasonRules) rule.getSelectedItem(), days.get());
+    if (beside.getSelectedItem() instanceof SeasonRules held) {
+      other = asked(held, days.get());
+    }
+    origin.setText(days.get().origin());
+  }
+
+  private Optional<SeasonChoice> asked(SeasonRules which, SeasonWeather days) {
+    Book book = open.book();
+    Optional<NightsPlan> plan = open.design().nights().known();
+    if (which != SeasonRules.FOUND && plan.isEmpty()) {
+      say(
+          open.design().nights().asked().isPresent()
+              ? "The timetable is being worked out."
+              : NightsCalendar.whyNone(open.design()));
+      return Optional.empty();
+    }
+    SeasonZones zones =
+        read.computeIfAbsent(
+            which,
+            any ->
+                which == SeasonRules.FOUND
+                    ? SeasonReading.found(book)
+                    : SeasonReading.proposed(book, plan.orElseThrow()));
+    if (zones.zones().isEmpty()) {
+      say("No zone can be followed. " + String.join(" ", zones.remarks()));
+      return Optional.empty();
+    }
+    return which
+        .setting(book)
+        .map(
+            setting ->
+                new SeasonChoice(
+                    which,
+                    setting,
+                    zones,
+                    days,
+                    percent.getValue() / 100.0,
+                    first.getSelectedIndex(),
+                    last.getSelectedIndex(),
+                    sensor.isSelected()));
+  }
+
+  private void fillYears() {
+    List<Integer> years =
+        choice
+            .map(
+                now -> {
+                  int from = now.weather().days().year(0);
+                  List<Integer> all = new ArrayList<>();
+                  for (int at = 0; at < now.weather().days().yearCount(); at++) {
+                    all.add(from + at);
+                  }
+                  return all;
+                })
+            .orElse(List.of());
+    List<Integer> shown = new ArrayList<>();
+    for (int at = 0; at < year.getItemCount(); at++) {
+      shown.add(year.getItemAt(at));
+    }
+    if (!years.equals(shown)) {
+      filling = true;
+      year.removeAllItems();
+      years.forEach(year::addItem);
+      filling = false;
+    }
+    year.setEnabled(years.size() > 1);
+  }
+
+  private int shownYear(SeasonChoice now) {
+    return year.getSelectedItem() instanceof Integer chosen ? chosen : now.weather().days().year(0);
+  }
+
+  /** Draws the zone selected, or all; within a frame where that can be. */
+  private void draw() {
+    if (choice.isEmpty()) {
+      return;
+    }
+    SeasonChoice now = choice.get();
+    int selected = table.getSelectedRow() - 1;
+    if (selected >= 0 && selected < now.zones().zones().size()) {
+      show(zoneDrawn(now, selected));
+    } else if ((long) now.zones().zones().size() * now.weather().days().size() < AT_ONCE) {
+      show(allDrawn(now.season(), other.map(SeasonChoice::season)));
+    }
+  }
+
+  private Drawing zoneDrawn(SeasonChoice now, int selected) {
+    UnitSystem system = open.book().system();
+    Drawing one = zoneDrawn(now, selected, system);
+    String name = now.zones().zones().get(selected).name();
+    int place = other.map(held -> held.place(name)).orElse(-1);
+    return place < 0
+        ? one
+        : new BesideEachOther(
+            "Two schedules: zone " + name, one, zoneDrawn(other.get(), place, system));
+  }
+
+  private SeasonDrawing zoneDrawn(SeasonChoice of, int zone, UnitSystem system) {
+    return new SeasonDrawing(
+        of.seasonOf(zone), of.zones().zones().get(zone), of.words(), shownYear(of), system);
+  }
+
+  private Drawing allDrawn(Season season, Optional<Season> held) {
+    SeasonChoice now = choice.orElseThrow();
+    Drawing one = new SeasonGlance(season, now.words(), shownYear(now));
+    return held.isEmpty()
+        ? one
+        : new BesideEachOther(
+            "Two schedules: all zones",
+            one,
+            new SeasonGlance(held.get(), other.orElseThrow().words(), shownYear(now)));
+  }
+
+  private void show(Drawing drawing) {
+    title.setText(drawing.title());
+    picture.show(drawing);
+  }
+
+  /** Works all zones out, and what would help, away from the event thread. */
+  private void workOut() {
+    asked++;
+    if (choice.isEmpty()) {
+      return;
+    }
+    int mine = asked;
+    SeasonChoice now = choice.get();
+    Optional<SeasonChoice> held = other;
+    worker.execute(
+        () -> {
+          if (mine != asked) {
+            return;
+          }
+          Season season = now.season();
+          Optional<Season> beside = held.map(SeasonChoice::season);
+          SwingUtilities.invokeLater(() -> worked(mine, season, beside));
+          List<SeasonFinding> said = SeasonFindings.of(season);
+          SwingUtilities.invokeLater(
+              () -> {
+                if (mine == asked) {
+                  found = said;
+                  tellFindings();
+                }
+              });
+        });
+  }
+
+  private void worked(int mine, Season season, Optional<Season> held) {
+    if (mine != asked) {
+      return;
+    }
+    UnitSystem system = open.book().system();
+    filling = true;
+    int selected = Math.max(0, table.getSelectedRow());
+    boolean began = model.getRowCount() == 0;
+    model.show(season, system);
+    for (int column = 0; began && column < model.getColumnCount(); column++) {
+      table
+          .getColumnModel()
+          .getColumn(column)
+          .setPreferredWidth(UIScale.scale(SeasonZoneModel.width(column)));
+    }
+    if (selected < model.getRowCount()) {
+      table.setRowSelectionInterval(selected, selected);
+    }
+    filling = false;
+    String words = String.join(" ", SeasonTable.summary(season, system));
+    String money =
+        season.cost(open.book()).stream()
+            .mapToObj(cost -> " It costs " + QuantityText.grouped(cost, 2) + " a year.")
+            .collect(Collectors.joining());
+    String compared =
+        held.map(
+                other ->
+                    " Beside it: "
+                        + SeasonTable.summary(other, system).get(0).toLowerCase(Locale.ROOT))
+            .orElse("");
+    summary.setText(words + money + compared);
+    if (table.getSelectedRow() <= 0) {
+      show(allDrawn(season, held));
+    }
+  }
+
+  private void tellFindings() {
+    int selected = table.getSelectedRow() - 1;
+    List<String> lines = new ArrayList<>();
+    choice.ifPresent(
+        now -> {
+          if (selected < 0) {
+            lines.addAll(now.zones().remarks());
+          }
+          int row =
+              selected < 0 || selected >= now.zones().zones().size()
+                  ? -1
+                  : now.zones().zones().get(selected).row();
+          found.stream()
+              .filter(finding -> selected < 0 || finding.row() == row)
+              .map(finding -> Prose.capital(finding.line()) + ".")
+              .forEach(lines::add);
+        });
+    findings.setText(
+        lines.isEmpty()
+            ? "Nothing to say: plants get what they need, and little is wasted."
+            : String.join("\n\n", lines));
+    findings.setCaretPosition(0);
+  }
+
+  private void say(String sentence) {
+    show(Drawing.saying("A season", sentence));
+    summary.setText(sentence);
+    found = List.of();
+    findings.setText("");
+  }
+}
