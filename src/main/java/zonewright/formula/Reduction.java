@@ -64,9 +64,7 @@ public final class Reduction {
   /** What stands for a part; null where its own parts are to be looked at. */
   private Formula part(Formula part) {
     if (part instanceof Formula.Cell cell) {
-      return none.test(cell.reference())
-          ? NOTHING
-          : constant.apply(cell.reference()).orElse(null);
+      return none.test(cell.reference()) ? NOTHING : constant.apply(cell.reference()).orElse(null);
     }
     if (part instanceof Formula.Pick pick && none.test(pick.column())) {
       return NOTHING;
@@ -151,9 +149,7 @@ public final class Reduction {
     if (condition instanceof Condition.Not not) {
       Decision inner = decide(not.condition(), doubtful);
       return new Decision(
-          inner.holds.map(holds -> !holds),
-          inner.undefined,
-          new Condition.Not(inner.condition));
+          inner.holds.map(holds -> !holds), inner.undefined, new Condition.Not(inner.condition));
     }
     if (condition instanceof Condition.Joined joined) {
       return joined(joined, doubtful);
@@ -184,16 +180,16 @@ public final class Reduction {
     if (left.undefined || right.undefined) {
       return Decision.neither(joined);
     }
-    boolean decides = !joined.both();
-    for (Decision side : new Decision[] {left, right}) {
-      if (side.holds.equals(Optional.of(decides))) {
-        Decision other = side == left ? right : left;
-        if (other.holds.isEmpty()) {
-          // Where the other side is neither so nor not, the whole is.
-          doubtful.addAll(Dependencies.of(side == left ? joined.left() : joined.right()).givens());
-        }
-        return Decision.known(decides, joined);
+    Optional<Boolean> decides = Optional.of(!joined.both());
+    if (left.holds.equals(decides) || right.holds.equals(decides)) {
+      // Where the side not known is neither so nor not, the whole is.
+      if (left.holds.isEmpty()) {
+        doubtful.addAll(Dependencies.of(joined.right()).givens());
       }
+      if (right.holds.isEmpty()) {
+        doubtful.addAll(Dependencies.of(joined.left()).givens());
+      }
+      return Decision.known(!joined.both(), joined);
     }
     if (left.holds.isPresent()) {
       return right;
