@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
 
 /**
@@ -164,7 +163,7 @@ final class PlainWeekPlacer {
   private final class Taken {
     private final BitSet[] once = new BitSet[nights];
     private final BitSet[] twice = new BitSet[nights];
-    private final Map<Program, BitSet> placed = new IdentityHashMap<>();
+    private final IdentityHashMap<Program, BitSet> placed = new IdentityHashMap<>();
 
     Taken() {
       Arrays.setAll(once, i -> new BitSet());

@@ -305,6 +305,7 @@ final class PlainLoop {
       gross[i] = byEfficiency ? over(net[i], efficiency[i]) : net[i] * multiplier[i];
       week[i] = over(gross[i] * 420, rate[i]);
     }
+    System.arraycopy(week, 0, out(Demand.NEED_PER_WEEK), 0, count);
   }
 
   private void days() {

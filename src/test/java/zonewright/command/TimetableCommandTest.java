@@ -2,8 +2,17 @@ package zonewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import zonewright.design.Demo;
+import zonewright.design.Design;
+import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
+import zonewright.water.DroughtStages;
+import zonewright.workbook.DesignFile;
 
 /** The timetable at the command line. */
 class TimetableCommandTest {
@@ -43,7 +52,8 @@ class TimetableCommandTest {
   void everyZoneIsShownWithWhatItGets() {
     assertThat(run().out())
         .contains("Of 12 zones 11 placed, 1 placed in part.")
-        .containsPattern("11 +West slope ground cover .* 99 +44 +55 +placed in part");
+        .containsPattern(
+            "11 +West slope ground cover .* 99 +44 +55 +55 % +\\w.* [0-9:, ]+ placed in part");
     int slope = 0;
     for (String line : run("--csv").out().lines().toList()) {
       slope += line.contains("West slope") ? Integer.parseInt(line.split(",", -1)[7]) : 0;
@@ -51,6 +61,22 @@ class TimetableCommandTest {
     assertThat(slope).isEqualTo(99);
     assertThat(run("--ics").out().replace("\n ", ""))
         .contains("44 of 99 min a week placed\\; not placed 55 min");
+  }
+
+  /** The stage is invented. */
+  @Test
+  void aStageIsTriedOnAFileAndTheFileStaysAsItIs(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("garden.xlsx");
+    Design design = Demo.libraryGarden(UnitSystem.US);
+    design.book().perform(design.edits().inserted(Sheets.STAGES, 0, 1));
+    design.book().perform(design.edits().typed(DroughtStages.STAGE.reference(), 0, "Stage 2"));
+    design.book().perform(design.edits().typed(DroughtStages.CUT.reference(), 0, "50 %"));
+    DesignFile.write(design, file);
+    byte[] before = Files.readAllBytes(file);
+    CommandRun run = CommandRun.of("timetable", file.toString(), "--stage", "stage 2");
+    assertThat(run.out()).containsPattern("Reading lawn, north half .* (4\\d|50) % ");
+    assertThat(run("--stage", "Stage 2").err()).contains("The design has no stages");
+    assertThat(file).hasBinaryContent(before);
   }
 
   @Test

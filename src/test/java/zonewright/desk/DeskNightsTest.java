@@ -107,7 +107,7 @@ class DeskNightsTest {
   @Test
   void afterTheFirstWeeksWhatIsSeenIsChosenZoneByZone() {
     int before = desk.ask(() -> desk.book().rows(Sheets.VERDICTS));
-    desk.press("ctrl shift K");
+    choose("Design", "After the first weeks");
     desk.waitUntil("the page", () -> window("first weeks").isPresent());
     JTable zones =
         desk.ask(() -> in(window("first weeks").orElseThrow(), JTable.class).orElseThrow());
@@ -115,7 +115,7 @@ class DeskNightsTest {
     desk.act(() -> zones.setValueAt("too dry", 0, 5));
     assertThat(desk.ask(() -> desk.book().rows(Sheets.VERDICTS))).isEqualTo(before + 1);
     desk.waitUntil("what was seen", () -> "too dry".equals(zones.getValueAt(0, 4)));
-    desk.press("ctrl Z");
+    desk.act(() -> desk.book().undo());
     desk.waitUntil("taken back", () -> !"too dry".equals(zones.getValueAt(0, 5)));
   }
 

@@ -1,5 +1,6 @@
 package zonewright.workbook.pack;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import zonewright.budget.MonthlyVolume;
@@ -23,16 +24,17 @@ final class MonthZonesSheet implements PackSheet {
   /** Where the number stands by which a line finds its zone. */
   private static final int ROW = 10;
 
-  private static final Map<Integer, Column> COLUMNS =
-      Map.of(
-          0, Facts.ZONE_NAME,
-          1, Facts.ZONE_PLACE,
-          4, MonthlySchedule.RUN_TIME,
-          5, MonthlySchedule.CYCLES,
-          6, MonthlySchedule.CYCLE_MINUTES,
-          7, MonthlySchedule.SOAK,
-          8, MonthlySchedule.PERCENT,
-          9, MonthlyVolume.OF_THE_MONTH);
+  /** What is shown live; days and start times stand after the first two. */
+  private static final List<Column> COLUMNS =
+      List.of(
+          Facts.ZONE_NAME,
+          Facts.ZONE_PLACE,
+          MonthlySchedule.RUN_TIME,
+          MonthlySchedule.CYCLES,
+          MonthlySchedule.CYCLE_MINUTES,
+          MonthlySchedule.SOAK,
+          MonthlySchedule.PERCENT,
+          MonthlyVolume.OF_THE_MONTH);
 
   @Override
   public String word() {
@@ -96,8 +98,8 @@ final class MonthZonesSheet implements PackSheet {
       page.number(ROW, Live.identity(book, Facts.ZONE_NAME, row), "0", CellStyleName.SMALL)
           .words(2, own.days(), CellStyleName.PLAIN)
           .words(3, own.starts(), CellStyleName.PLAIN);
-      for (Map.Entry<Integer, Column> each : COLUMNS.entrySet()) {
-        live(page, pack.live(), each.getKey(), each.getValue(), row);
+      for (int i = 0; i < COLUMNS.size(); i++) {
+        live(page, pack.live(), i < 2 ? i : i + 2, COLUMNS.get(i), row);
       }
       page.next();
     }
