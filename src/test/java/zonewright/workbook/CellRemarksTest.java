@@ -97,9 +97,8 @@ class CellRemarksTest {
 
   @Test
   void theyFollowTheirRowsIntoAFileThatWasOpened() throws Exception {
-    Design design = saved(noted(), Optional.empty()).design();
-    DesignFile.Opened opened = DesignFile.read(folder.resolve("noted.xlsx"));
-    design = opened.design();
+    DesignFile.Opened opened = saved(noted(), Optional.empty());
+    Design design = opened.design();
     int zones = design.book().rows(Sheets.ZONES);
     List<Integer> order = IntStream.range(0, zones).map(i -> zones - 1 - i).boxed().toList();
     design.book().perform(design.edits().removed(Sheets.ZONES, 5, 1));
