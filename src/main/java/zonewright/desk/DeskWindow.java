@@ -199,7 +199,7 @@ final class DeskWindow {
         new UserAction("Key this in", deck.typed(() -> keyIn.get().open())).keys("ctrl K");
     UserAction after =
         new UserAction("After the first weeks", deck.typed(() -> weeks.get().open()))
-            .keys("ctrl shift K");
+            .keys("ctrl alt K");
     UserAction season =
         new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
     DesignMenu design =

@@ -103,7 +103,7 @@ public final class KeyInWindow {
     head.add(
         button(
             "After the first weeks",
-            "What was seen, too dry, right or too wet, and whether the site, a zone or the climate is to be changed (Ctrl+Shift+K)",
+            "What was seen, too dry, right or too wet, and whether the site, a zone or the climate is to be changed (Ctrl+Alt+K)",
             () -> {
               dialog.setVisible(false);
               weeks.run();
