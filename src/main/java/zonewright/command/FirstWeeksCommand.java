@@ -105,7 +105,8 @@ final class FirstWeeksCommand extends Task {
     table.lines().forEach(out::println);
     int number = 1;
     for (FirstWeeks.Choice choice : weeks.choices()) {
-      out.printf("%n%s %s. %s%n", choice.chosen() ? ">" : " ", number++, choice.when() + ".");
+      out.println();
+      out.println((choice.chosen() ? "> " : "  ") + number++ + ". " + choice.when() + ".");
       out.println("     " + choice.then());
     }
     out.println();
