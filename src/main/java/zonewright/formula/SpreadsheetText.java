@@ -69,15 +69,17 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   }
 
   /**
-   * Returns the row of a list in which the words of a cell stand, as they are written: held against
-   * each other, for a look-up takes some signs for others.
+   * Returns the row of a list in which the words of a cell stand, as they are written, for a look-up
+   * takes some signs for others.
    *
-   * @param whole whether every row of the list has words, so that a blank cell finds none
+   * @param many whether the list has several rows with words in each, so that they can be held
+   *     against the cell: a blank cell is like a blank row, and one row is no list to some programs
    */
-  public static String match(String cell, String list, boolean whole) {
-    return whole
+  public static String match(String cell, String list, boolean many) {
+    return many
         ? "MATCH(TRUE,INDEX(%s=%s,0),0)".formatted(list, cell)
-        : "MATCH(1,INDEX((%s=%s)/(%s<>\"\"),0),0)".formatted(list, cell, cell);
+        : "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(%s,\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),%s,0)"
+            .formatted(cell, list);
   }
 
   /** Returns a text as it is shown where it stands: cells of the same row by their heading. */
