@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.Question;
+import zonewright.design.Synonyms;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
@@ -21,7 +22,8 @@ import zonewright.units.UnitSystem;
     header = "Work one value out and show every step.",
     description = {
       "",
-      "Name the column you want and give what you know. A value given counts as it is, also that of"
+      "Name the column you want, or what people call it (PR, DU, friction loss), and give what you"
+          + " know. A value given counts as it is, also that of"
           + " a column which is otherwise calculated. What is still needed is named.",
       "A value of a month counts for the month that is named, Month=July, or for all alike. What is"
           + " assumed is said first.",
@@ -60,7 +62,7 @@ final class AnswerCommand extends Task {
   public Integer call() {
     PrintWriter out = out();
     PrintWriter err = err();
-    ColumnFinder finder = new ColumnFinder(IrrigationSheets.schema(), Sheets.ZONES);
+    ColumnFinder finder = Synonyms.finder(IrrigationSheets.schema(), Sheets.ZONES);
     Column asked = Asked.column(finder, name);
     Question question = new Question(asked, given(finder), system);
     question.problems().stream()

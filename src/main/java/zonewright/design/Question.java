@@ -2,6 +2,7 @@ package zonewright.design;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -289,12 +290,35 @@ public final class Question {
     return column.role() == Column.Role.INPUT && !table.single();
   }
 
-  /** Returns the columns on the way from what is missing to the answer; one of them would do. */
+  /**
+   * Returns the columns on the way from what is missing to the answer, those nearest to the answer
+   * first; one of them would do.
+   */
   public List<Column> insteadOfMissing() {
-    return steps().stream()
-        .filter(step -> step.outcome() instanceof Outcome.Missing)
+    List<Column> way = new ArrayList<>(lacking(steps().stream()));
+    way.removeIf(column -> column.reference().equals(asked.reference()));
+    way.removeAll(missing());
+    Collections.reverse(way);
+    return List.copyOf(way);
+  }
+
+  /** Returns the columns without a value from which the answer follows in a single step. */
+  public List<Column> nearestMissing() {
+    Working last = book.working(asked.reference(), row(asked.reference()));
+    return lacking(
+        last.inputs().stream()
+            .filter(Working.Input::used)
+            .map(in -> book.working(in.column().reference(), Math.max(in.row(), 0))));
+  }
+
+  private static List<Column> lacking(Stream<Working> steps) {
+    return steps
+        .filter(
+            step ->
+                step.outcome() instanceof Outcome.Missing
+                    || step.outcome() instanceof Outcome.Blank)
         .map(Working::column)
-        .filter(column -> !column.reference().equals(asked.reference()))
+        .distinct()
         .toList();
   }
 
