@@ -1,6 +1,7 @@
 package zonewright.units;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -240,6 +241,11 @@ public final class Units {
   public static Optional<Unit> named(String words) {
     String plain = words.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
     return Optional.ofNullable(BY_NAME.get(plain));
+  }
+
+  /** Returns every unit that can be written, each once. */
+  public static List<Unit> all() {
+    return BY_NAME.values().stream().distinct().toList();
   }
 
   private static void name(Unit unit, String... names) {
