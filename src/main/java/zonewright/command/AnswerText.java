@@ -3,6 +3,7 @@ package zonewright.command;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.design.Question;
+import zonewright.design.TurnedQuestion;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -85,7 +86,9 @@ final class AnswerText {
   }
 
   private static void step(List<String> lines, int number, Working step) {
-    String by = step.origin().equals("calculated") ? "" : " (" + step.origin() + ")";
+    boolean solved = TurnedQuestion.isSolved(step.column());
+    String origin = solved ? "solved for it" : step.origin();
+    String by = origin.equals("calculated") ? "" : " (" + origin + ")";
     lines.add(number + ". " + step.column().name() + by);
     List<String> equations = step.equations();
     equations.subList(0, equations.size() - 1).forEach(equation -> lines.add("   = " + equation));

@@ -23,6 +23,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Nearest;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.sheet.Working;
@@ -35,6 +36,7 @@ import zonewright.units.UnitSystem;
  */
 public final class Question {
   private final Column asked;
+  private final Schema schema;
   private final Map<Column, String> given;
   private Book book;
   private final Map<String, Integer> rows = new LinkedHashMap<>();
@@ -48,7 +50,13 @@ public final class Question {
    * @param system the units of the answer, and of values without a unit
    */
   public Question(Column asked, Map<Column, String> given, UnitSystem system) {
+    this(asked, given, system, IrrigationSheets.schema());
+  }
+
+  /** Asks by other equations, those of {@code schema}. */
+  Question(Column asked, Map<Column, String> given, UnitSystem system, Schema schema) {
     this.asked = asked;
+    this.schema = schema;
     this.given = new LinkedHashMap<>(given);
     this.book = made(given.keySet(), system);
     if (noRainCounts()) {
@@ -62,7 +70,7 @@ public final class Question {
   private Book made(Set<Column> known, UnitSystem system) {
     Set<Reference> references = new HashSet<>();
     known.forEach(column -> references.add(column.reference()));
-    book = Design.blankBook(IrrigationSheets.schema().withInputs(references), system);
+    book = Design.blankBook(schema.withInputs(references), system);
     rows.clear();
     problems.clear();
     book.schema().tables().forEach(this::prepare);
