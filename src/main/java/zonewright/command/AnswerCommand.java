@@ -79,8 +79,7 @@ final class AnswerCommand extends Task {
             });
     AnswerText text = new AnswerText(finder, question, asked, system);
     if (!question.missing().isEmpty()) {
-      Optional<TurnedQuestion.Answer> turned =
-          TurnedQuestion.answer(asked, given, system);
+      Optional<TurnedQuestion.Answer> turned = TurnedQuestion.answer(asked, given, system);
       if (turned.isPresent()) {
         turned(finder, asked, turned.get());
         return ExitCode.FINE;

@@ -33,7 +33,9 @@ public final class TurnedQuestion {
 
   private static final int HALVINGS = 45;
 
-  /** How many equations are solved in a row, and how many ways tried, before a search is shorter. */
+  /**
+   * How many equations are solved in a row, and how many ways tried, before a search is shorter.
+   */
   private static final int MOST_STEPS = 6;
 
   private static final int MOST_TRIES = 12;
@@ -96,9 +98,7 @@ public final class TurnedQuestion {
               instanceof QuantityText.Read read) {
         TurnedQuestion turned = new TurnedQuestion(asked, known, given, read.value(), system);
         if (turned.leads(known.reference(), new HashMap<>())) {
-          Optional<Answer> answer = turned
-                  .solved(known, Map.of(), Map.of())
-                  .or(turned::searched);
+          Optional<Answer> answer = turned.solved(known, Map.of(), Map.of()).or(turned::searched);
           if (answer.isPresent()) {
             return answer;
           }
@@ -191,8 +191,7 @@ public final class TurnedQuestion {
 
   private boolean gives(double value) {
     OptionalDouble comes = comes(value);
-    return comes.isPresent()
-        && Math.abs(comes.getAsDouble() - wanted) <= EXACT * Math.abs(wanted);
+    return comes.isPresent() && Math.abs(comes.getAsDouble() - wanted) <= EXACT * Math.abs(wanted);
   }
 
   private Question forward(double value) {

@@ -180,8 +180,7 @@ final class ColumnGuide {
     Entry before = shown;
     String sought = search.getText().strip();
     List<Entry> kept =
-        Stream.concat(
-                asked(sought).stream(), all.stream().filter(entry -> entry.mentions(sought)))
+        Stream.concat(asked(sought).stream(), all.stream().filter(entry -> entry.mentions(sought)))
             .distinct()
             .toList();
     found.clear();

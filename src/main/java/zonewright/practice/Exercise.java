@@ -54,10 +54,7 @@ public final class Exercise {
   private double figure(Topic.Drawn each, double drawn) {
     double kept = read(each.column(), few(drawn) + " " + each.unit(), UnitSystem.US);
     double here =
-        each.column()
-            .kind()
-            .unit(UnitSystem.US)
-            .convert(kept, each.column().kind().unit(system));
+        each.column().kind().unit(UnitSystem.US).convert(kept, each.column().kind().unit(system));
     return each.column().kind().percent() ? kept : Double.parseDouble(few(here));
   }
 
@@ -111,12 +108,9 @@ public final class Exercise {
   public List<String> task() {
     List<String> lines = new ArrayList<>();
     topic.fixed().forEach((column, word) -> lines.add(column.name() + ": " + word));
-    given.forEach(
-        (column, value) -> lines.add(column.name() + " = " + shown(column, value)));
+    given.forEach((column, value) -> lines.add(column.name() + " = " + shown(column, value)));
     String unit = topic.asked().kind().unit(system).symbol();
-    lines.add(
-        "Find %s%s."
-            .formatted(topic.asked().name(), unit.isEmpty() ? "" : " in " + unit));
+    lines.add("Find %s%s.".formatted(topic.asked().name(), unit.isEmpty() ? "" : " in " + unit));
     return lines;
   }
 

@@ -72,8 +72,7 @@ public final class Marking {
     this.exercise = exercise;
     this.right = exercise.right();
     this.asked = exercise.topic().asked();
-    QuantityText.Reading reading =
-        QuantityText.read(answer, asked.kind(), exercise.system());
+    QuantityText.Reading reading = QuantityText.read(answer, asked.kind(), exercise.system());
     if (reading instanceof QuantityText.Read read) {
       mark(read.value(), answer);
     } else {
@@ -140,8 +139,7 @@ public final class Marking {
   }
 
   private void made(Kind which, double value, String words, Column column) {
-    mistakes.add(
-        new Mistake(which, value, words.formatted(column.name()), Optional.of(column)));
+    mistakes.add(new Mistake(which, value, words.formatted(column.name()), Optional.of(column)));
   }
 
   private void stoppedEarly() {

@@ -57,8 +57,7 @@ public record Topic(String title, Column asked, List<Drawn> drawn, Map<Column, S
   private static Topic read(CSVRecord line) {
     List<Drawn> drawn = new ArrayList<>();
     pairs(line.get("Drawn")).forEach((column, range) -> drawn.add(drawn(column, range)));
-    return new Topic(
-        line.get("Topic"), column(line.get("Asked")), drawn, pairs(line.get("Fixed")));
+    return new Topic(line.get("Topic"), column(line.get("Asked")), drawn, pairs(line.get("Fixed")));
   }
 
   private static Drawn drawn(Column column, String range) {

@@ -72,8 +72,7 @@ public final class ColumnFinder {
   public List<Column> nearest(String written, int most) {
     Stream<Column> meant =
         find(written) instanceof One one ? Stream.of(one.column()) : Stream.empty();
-    Stream<Column> near =
-        search(all()).ranked(written).stream().map(ColumnSearch.Fit::column);
+    Stream<Column> near = search(all()).ranked(written).stream().map(ColumnSearch.Fit::column);
     return Stream.concat(meant, near).distinct().limit(most).toList();
   }
 
@@ -115,8 +114,7 @@ public final class ColumnFinder {
   }
 
   private ColumnSearch search(List<Column> columns) {
-    return searches.computeIfAbsent(
-        columns, these -> new ColumnSearch(these, preferred, others));
+    return searches.computeIfAbsent(columns, these -> new ColumnSearch(these, preferred, others));
   }
 
   /** Returns the first of each name where the preferred table has it, as of zones as found. */
@@ -126,8 +124,7 @@ public final class ColumnFinder {
       boolean again =
           unlike.stream()
               .map(ColumnSearch.Fit::column)
-              .anyMatch(
-                  other -> other.name().equals(fit.column().name()) && in(other, preferred));
+              .anyMatch(other -> other.name().equals(fit.column().name()) && in(other, preferred));
       if (!again) {
         unlike.add(fit);
       }

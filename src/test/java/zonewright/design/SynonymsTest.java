@@ -22,7 +22,11 @@ class SynonymsTest {
     try (Reader reader =
         new InputStreamReader(
             SynonymsTest.class.getResourceAsStream("questions.csv"), StandardCharsets.UTF_8)) {
-      return CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get()
+      return CSVFormat.RFC4180
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .get()
           .parse(reader)
           .getRecords();
     }

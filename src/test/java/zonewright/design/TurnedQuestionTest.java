@@ -98,8 +98,7 @@ class TurnedQuestionTest {
   void thereAndBackIsTheSame(
       @ForAll @DoubleRange(min = 1, max = 60) double flow,
       @ForAll @DoubleRange(min = 600, max = 9000) double area) {
-    Map<Column, String> given =
-        Map.of(column("Zone flow"), flow + "", column("Area"), area + "");
+    Map<Column, String> given = Map.of(column("Zone flow"), flow + "", column("Area"), area + "");
     Question there = new Question(column("Precipitation rate"), given, UnitSystem.US);
     double rate = ((Outcome.Amount) there.outcome()).value();
     TurnedQuestion.Answer back =

@@ -95,7 +95,8 @@ class HelpInTheWindowTest {
     desk.act(() -> named(guide(), JTextField.class, "find a column").setText("friction loss"));
     String first =
         desk.ask(
-            () -> String.valueOf(named(guide(), JList.class, "columns").getModel().getElementAt(0)));
+            () ->
+                String.valueOf(named(guide(), JList.class, "columns").getModel().getElementAt(0)));
     assertThat(first).isEqualTo("Pipes  ·  Lateral friction");
   }
 }

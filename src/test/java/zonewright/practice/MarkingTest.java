@@ -76,11 +76,7 @@ class MarkingTest {
   @ParameterizedTest(name = "{2} {3}")
   @MethodSource("mistakes")
   void howAWrongAnswerCameAboutIsSaid(
-      int topic,
-      String unit,
-      Marking.Kind kind,
-      String words,
-      ToDoubleFunction<double[]> by) {
+      int topic, String unit, Marking.Kind kind, String words, ToDoubleFunction<double[]> by) {
     Exercise exercise = exercise(topic, UnitSystem.US);
     Marking marking = new Marking(exercise, by.applyAsDouble(figures(exercise)) + " " + unit);
 

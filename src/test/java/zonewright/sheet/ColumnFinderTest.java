@@ -32,7 +32,8 @@ final class ColumnFinderTest {
   }
 
   private static Object found(String preferred, String name) {
-    ColumnFinder.Found found = new ColumnFinder(BLUEPRINT, preferred, ColumnFinderTest::otherNames).find(name);
+    ColumnFinder.Found found =
+        new ColumnFinder(BLUEPRINT, preferred, ColumnFinderTest::otherNames).find(name);
     return found instanceof ColumnFinder.One one
         ? one.column()
         : ((ColumnFinder.Unclear) found).sentence();
