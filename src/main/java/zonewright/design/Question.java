@@ -319,12 +319,12 @@ public final class Question {
             .map(in -> book.working(in.column().reference(), Math.max(in.row(), 0))));
   }
 
-  private static List<Column> lacking(Stream<Working> steps) {
+  /** Returns the columns that lack something; a blank one only where it is needed. */
+  private List<Column> lacking(Stream<Working> steps) {
+    List<Column> needed = missing();
     return steps
         .filter(
-            step ->
-                step.outcome() instanceof Outcome.Missing
-                    || step.outcome() instanceof Outcome.Blank)
+            step -> step.outcome() instanceof Outcome.Missing || needed.contains(step.column()))
         .map(Working::column)
         .distinct()
         .toList();
