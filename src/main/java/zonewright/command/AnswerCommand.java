@@ -4,11 +4,14 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.Question;
+import zonewright.design.Synonyms;
+import zonewright.design.TurnedQuestion;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
@@ -21,10 +24,13 @@ import zonewright.units.UnitSystem;
     header = "Work one value out and show every step.",
     description = {
       "",
-      "Name the column you want and give what you know. A value given counts as it is, also that of"
+      "Name the column you want, or what people call it (PR, DU, friction loss), and give what you"
+          + " know. A value given counts as it is, also that of"
           + " a column which is otherwise calculated. What is still needed is named.",
       "A value of a month counts for the month that is named, Month=July, or for all alike. What is"
           + " assumed is said first.",
+      "Where what follows from the column is given, the equations are solved for it, or, where that"
+          + " cannot be done, a number is searched.",
       "Where several sheets have a column of one name, that of the zones is meant; write"
           + " \"Site: Volume a week\" for another.",
       ""
@@ -33,6 +39,7 @@ import zonewright.units.UnitSystem;
       "",
       "Examples:",
       "  zonewright answer \"Precipitation rate\" \"Zone flow=12 gpm\" \"Area=900 ft2\"",
+      "  zonewright answer Area \"Precipitation rate=0.64 in/h\" \"Zone flow=9.6 gpm\"",
       "  zonewright answer \"Longest cycle\" \"Precipitation rate=1.6 in/h\" Soil=loam Slope=4",
       "  zonewright answer \"Mean daily reference ET\" Month=July \"Reference ET=7.4 in\"",
       "  zonewright answer \"Net demand\" \"Peak reference ET=6 mm/day\" \"Plant factor=0.6\" --units si"
@@ -60,9 +67,10 @@ final class AnswerCommand extends Task {
   public Integer call() {
     PrintWriter out = out();
     PrintWriter err = err();
-    ColumnFinder finder = new ColumnFinder(IrrigationSheets.schema(), Sheets.ZONES);
+    ColumnFinder finder = Synonyms.finder(IrrigationSheets.schema(), Sheets.ZONES);
     Column asked = Asked.column(finder, name);
-    Question question = new Question(asked, given(finder), system);
+    Map<Column, String> given = given(finder);
+    Question question = new Question(asked, given, system);
     question.problems().stream()
         .findFirst()
         .ifPresent(
@@ -71,6 +79,11 @@ final class AnswerCommand extends Task {
             });
     AnswerText text = new AnswerText(finder, question, asked, system);
     if (!question.missing().isEmpty()) {
+      Optional<TurnedQuestion.Answer> turned = TurnedQuestion.answer(asked, given, system);
+      if (turned.isPresent()) {
+        turned(finder, asked, turned.get());
+        return ExitCode.FINE;
+      }
       throw new Complaint(ExitCode.USAGE, text.missing());
     }
     question
@@ -84,6 +97,20 @@ final class AnswerCommand extends Task {
       return ExitCode.FOUND;
     }
     return ExitCode.FINE;
+  }
+
+  /** Prints an answer that follows the other way round. */
+  private void turned(ColumnFinder finder, Column asked, TurnedQuestion.Answer answer) {
+    Column worked = answer.found().isPresent() ? answer.from() : asked;
+    answer
+        .found()
+        .ifPresent(
+            number ->
+                out()
+                    .println(
+                        "%s = %s, found by search: with it %s is what was given.%n"
+                            .formatted(asked.name(), number, answer.from().name())));
+    new AnswerText(finder, answer.question(), worked, system).lines().forEach(out()::println);
   }
 
   private Map<Column, String> given(ColumnFinder finder) {

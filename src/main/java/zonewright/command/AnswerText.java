@@ -3,6 +3,7 @@ package zonewright.command;
 import java.util.ArrayList;
 import java.util.List;
 import zonewright.design.Question;
+import zonewright.design.TurnedQuestion;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -14,6 +15,9 @@ import zonewright.units.UnitSystem;
 /** An answer in words: the result, what it was made from, and each step. */
 final class AnswerText {
   private static final int WORDS_SHOWN = 6;
+
+  /** How many things to give are named at once. */
+  private static final int FEW = 4;
 
   private final Question question;
   private final Column asked;
@@ -82,7 +86,9 @@ final class AnswerText {
   }
 
   private static void step(List<String> lines, int number, Working step) {
-    String by = step.origin().equals("calculated") ? "" : " (" + step.origin() + ")";
+    boolean solved = TurnedQuestion.isSolved(step.column());
+    String origin = solved ? "solved for it" : step.origin();
+    String by = origin.equals("calculated") ? "" : " (" + origin + ")";
     lines.add(number + ". " + step.column().name() + by);
     List<String> equations = step.equations();
     equations.subList(0, equations.size() - 1).forEach(equation -> lines.add("   = " + equation));
@@ -94,36 +100,49 @@ final class AnswerText {
     }
   }
 
-  /** Returns what is still needed, with units and something to write for each. */
+  /** Returns what is still needed, a few things at most, with something to write for each. */
   String missing() {
     List<Column> needs = question.missing();
-    StringBuilder text = new StringBuilder();
-    text.append(asked.name())
-        .append(needs.equals(List.of(asked)) ? " is typed, not calculated: give " : " needs ")
-        .append(names(needs))
-        .append(". Write for example:");
+    List<Column> nearest = question.nearestMissing();
+    if (needs.size() <= FEW || nearest.isEmpty() || nearest.size() > FEW) {
+      String verb = needs.equals(List.of(asked)) ? " is typed, not calculated: give " : " needs ";
+      String text = asked.name() + verb + names(needs) + ". Write for example:" + examples(needs);
+      List<Column> instead = question.insteadOfMissing();
+      return instead.isEmpty()
+          ? text
+          : text + line("Or give what they lead to, if you know it: " + names(instead) + ".");
+    }
+    return asked.name()
+        + " follows from "
+        + names(nearest)
+        + ". Write for example:"
+        + examples(nearest)
+        + line("Or work it out from the beginning: " + names(needs) + ".");
+  }
+
+  private static String line(String text) {
+    return System.lineSeparator() + text;
+  }
+
+  private String examples(List<Column> columns) {
+    List<Column> shown = columns.subList(0, Math.min(FEW, columns.size()));
     List<String> examples =
-        needs.stream()
+        shown.stream()
             .map(column -> "  \"" + finder.shortestName(column) + "=" + example(column) + "\"")
             .toList();
     int width = examples.stream().mapToInt(String::length).max().orElse(0);
+    StringBuilder text = new StringBuilder();
     for (int i = 0; i < examples.size(); i++) {
-      String hint = hint(needs.get(i));
       String gap = " ".repeat(width - examples.get(i).length() + 2);
-      text.append(System.lineSeparator()).append((examples.get(i) + gap + hint).stripTrailing());
-    }
-    List<Column> instead = question.insteadOfMissing();
-    if (!instead.isEmpty()) {
-      text.append(System.lineSeparator())
-          .append("Or give what they lead to, if you know it: ")
-          .append(names(instead))
-          .append('.');
+      text.append(line((examples.get(i) + gap + hint(shown.get(i))).stripTrailing()));
     }
     return text.toString();
   }
 
   private String names(List<Column> columns) {
-    return String.join(", ", columns.stream().map(finder::shortestName).toList());
+    String few = String.join(", ", columns.stream().limit(FEW).map(finder::shortestName).toList());
+    int more = columns.size() - FEW;
+    return more > 0 ? few + " and %s more".formatted(more) : few;
   }
 
   private String hint(Column column) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
+import zonewright.design.Synonyms;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
 import zonewright.sheet.Schema;
@@ -86,7 +87,7 @@ final class CalculateCommand extends Task {
   }
 
   private static List<Column> chosen(Schema schema, TableDefinition table, String names) {
-    ColumnFinder finder = new ColumnFinder(schema, table.id());
+    ColumnFinder finder = Synonyms.finder(schema, table.id());
     List<Column> chosen = new ArrayList<>();
     for (String name : names.split(",", -1)) {
       ColumnFinder.Found found = finder.in(table, name);

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.IrrigationSheets;
+import zonewright.design.Synonyms;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
 import zonewright.sheet.Schema;
@@ -73,7 +74,7 @@ final class ColumnsCommand extends Task {
       return chosen;
     }
     String preferred = sheet.map(name -> SheetNames.find(schema, name).id()).orElse(Sheets.ZONES);
-    ColumnFinder finder = new ColumnFinder(schema, preferred);
+    ColumnFinder finder = Synonyms.finder(schema, preferred);
     for (String name : names) {
       Column column = Asked.column(finder, name);
       chosen

@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
+import zonewright.design.Synonyms;
 import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;
@@ -116,7 +117,7 @@ final class ImportCommand extends Task {
     }
     int position = position(match, foreign, pair.substring(0, equals));
     ColumnFinder.Found found =
-        new ColumnFinder(design.book().schema(), Sheets.ZONES)
+        Synonyms.finder(design.book().schema(), Sheets.ZONES)
             .in(design.book().schema().table(Sheets.ZONES), pair.substring(equals + 1));
     if (found instanceof ColumnFinder.Unclear unclear) {
       throw new Complaint(ExitCode.USAGE, unclear.sentence());

@@ -56,6 +56,7 @@ public final class Program {
             .addSubcommand(new PlacesCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new ColumnsCommand())
+            .addSubcommand(new PracticeCommand())
             .addSubcommand(new RetrofitCommand())
             .addSubcommand(new PricesCommand())
             .addSubcommand(new GuideCommand())

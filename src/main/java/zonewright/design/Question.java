@@ -2,6 +2,7 @@ package zonewright.design;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -22,6 +23,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Nearest;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.sheet.Working;
@@ -34,6 +36,7 @@ import zonewright.units.UnitSystem;
  */
 public final class Question {
   private final Column asked;
+  private final Schema schema;
   private final Map<Column, String> given;
   private Book book;
   private final Map<String, Integer> rows = new LinkedHashMap<>();
@@ -47,7 +50,13 @@ public final class Question {
    * @param system the units of the answer, and of values without a unit
    */
   public Question(Column asked, Map<Column, String> given, UnitSystem system) {
+    this(asked, given, system, IrrigationSheets.schema());
+  }
+
+  /** Asks by other equations, those of {@code schema}. */
+  Question(Column asked, Map<Column, String> given, UnitSystem system, Schema schema) {
     this.asked = asked;
+    this.schema = schema;
     this.given = new LinkedHashMap<>(given);
     this.book = made(given.keySet(), system);
     if (noRainCounts()) {
@@ -61,7 +70,7 @@ public final class Question {
   private Book made(Set<Column> known, UnitSystem system) {
     Set<Reference> references = new HashSet<>();
     known.forEach(column -> references.add(column.reference()));
-    book = Design.blankBook(IrrigationSheets.schema().withInputs(references), system);
+    book = Design.blankBook(schema.withInputs(references), system);
     rows.clear();
     problems.clear();
     book.schema().tables().forEach(this::prepare);
@@ -289,12 +298,35 @@ public final class Question {
     return column.role() == Column.Role.INPUT && !table.single();
   }
 
-  /** Returns the columns on the way from what is missing to the answer; one of them would do. */
+  /**
+   * Returns the columns on the way from what is missing to the answer, those nearest to the answer
+   * first; one of them would do.
+   */
   public List<Column> insteadOfMissing() {
-    return steps().stream()
-        .filter(step -> step.outcome() instanceof Outcome.Missing)
+    List<Column> way = new ArrayList<>(lacking(steps().stream()));
+    way.removeIf(column -> column.reference().equals(asked.reference()));
+    way.removeAll(missing());
+    Collections.reverse(way);
+    return List.copyOf(way);
+  }
+
+  /** Returns the columns without a value from which the answer follows in a single step. */
+  public List<Column> nearestMissing() {
+    Working last = book.working(asked.reference(), row(asked.reference()));
+    return lacking(
+        last.inputs().stream()
+            .filter(Working.Input::used)
+            .map(in -> book.working(in.column().reference(), Math.max(in.row(), 0))));
+  }
+
+  /** Returns the columns that lack something; a blank one only where it is needed. */
+  private List<Column> lacking(Stream<Working> steps) {
+    List<Column> needed = missing();
+    return steps
+        .filter(
+            step -> step.outcome() instanceof Outcome.Missing || needed.contains(step.column()))
         .map(Working::column)
-        .filter(column -> !column.reference().equals(asked.reference()))
+        .distinct()
         .toList();
   }
 

@@ -11,6 +11,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -27,16 +28,22 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import zonewright.design.Synonyms;
 import zonewright.desk.part.DialogSize;
 import zonewright.formula.Reference;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Column;
+import zonewright.sheet.ColumnFinder;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 
 /** The help inside the program: a page for each column, and all other pages, with their links. */
 final class ColumnGuide {
+  private static final int NEAREST = 5;
+
   private final Schema schema;
+  private final ColumnFinder finder;
   private final JDialog dialog;
   private final List<Entry> all = new ArrayList<>();
   private final DefaultListModel<Entry> found = new DefaultListModel<>();
@@ -68,6 +75,7 @@ final class ColumnGuide {
 
   ColumnGuide(Window owner, Schema schema) {
     this.schema = schema;
+    this.finder = Synonyms.finder(schema, Sheets.ZONES);
     collect();
     dialog = new JDialog(owner, "Help");
     dialog.setName("column guide");
@@ -126,6 +134,7 @@ final class ColumnGuide {
             });
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setName("columns");
+    search.setName("find a column");
     list.addListSelectionListener(
         event -> Optional.ofNullable(list.getSelectedValue()).ifPresent(entry -> go(entry, "")));
     JPanel left = new JPanel(new BorderLayout(0, 6));
@@ -157,10 +166,23 @@ final class ColumnGuide {
     return right;
   }
 
+  /** Returns the entries of the columns that are called so, or nearly so, the likeliest first. */
+  private List<Entry> asked(String sought) {
+    return sought.isEmpty()
+        ? List.of()
+        : finder.nearest(sought, NEAREST).stream()
+            .flatMap(
+                column -> all.stream().filter(entry -> entry.column().equals(Optional.of(column))))
+            .toList();
+  }
+
   private void fill() {
     Entry before = shown;
+    String sought = search.getText().strip();
     List<Entry> kept =
-        all.stream().filter(entry -> entry.mentions(search.getText().strip())).toList();
+        Stream.concat(asked(sought).stream(), all.stream().filter(entry -> entry.mentions(sought)))
+            .distinct()
+            .toList();
     found.clear();
     found.addAll(kept);
     if (before != null && kept.contains(before)) {

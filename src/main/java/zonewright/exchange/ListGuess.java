@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import zonewright.design.Synonyms;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -71,7 +72,7 @@ final class ListGuess {
   /** Says whether a heading is another name of a column. */
   boolean anotherName(int position) {
     String heading = withoutUnit(list.headings().get(position));
-    return table.inputs().stream().anyMatch(column -> OtherNames.means(column, heading));
+    return table.inputs().stream().anyMatch(column -> Synonyms.means(column, heading));
   }
 
   private int score(Column column, int position) {
@@ -83,7 +84,7 @@ final class ListGuess {
             || !unit.get().dimension().equals(column.kind().unit(book.system()).dimension()))) {
       return 0;
     }
-    boolean anotherName = OtherNames.means(column, withoutUnit(heading));
+    boolean anotherName = Synonyms.means(column, withoutUnit(heading));
     // Words that are none of our list yet are told, and put right in the grid.
     boolean words = anotherName && !number;
     if (!words && !takes(column, position)) {

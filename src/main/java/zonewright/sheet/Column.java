@@ -271,13 +271,21 @@ public final class Column implements Cells {
    * and need not be calculated.
    */
   Column asInput() {
-    if (takesEntries()) {
-      return this;
-    }
+    return takesEntries() ? this : typed();
+  }
+
+  /** Returns the same column without its equation. */
+  Column typed() {
     Builder input = new Builder(reference, Role.INPUT, content, null).like(this);
     boolean unbounded = content == Content.NUMBER && bounds == null && !kind().mayBeNegative();
     return (unbounded ? input.within(Bounds.atLeast(0, kind().unit(UnitSystem.US))) : input)
         .build();
+  }
+
+  /** Returns the same column with another equation, and where that comes from. */
+  Column turned(Formula equation, String said) {
+    Builder turned = new Builder(reference, Role.DEFAULTED, content, equation).like(this);
+    return turned.source(said).build();
   }
 
   /**

@@ -1,27 +1,44 @@
 package zonewright.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import zonewright.units.UnitSystem;
 
 /**
- * Finds a column by the name a person writes: {@code Area}, {@code area (ft²)}, or {@code Site:
- * Volume a week} where several tables have one of that name.
+ * Finds a column by the name a person writes: {@code Area}, {@code area (ft²)}, {@code Site: Volume
+ * a week} where several tables have one of that name, or what else people call it.
  */
 public final class ColumnFinder {
   private static final int SUGGESTIONS = 3;
 
+  /** How much better than the next a column must fit to be taken for what was meant. */
+  private static final double CLEARLY = 0.1;
+
+  /** How well a column must fit to be taken for what was meant. */
+  private static final double WELL = 0.8;
+
+  /** How much less than the best a column may fit to be named beside it. */
+  private static final double NEAR = 0.25;
+
   private final Schema schema;
   private final String preferred;
+  private final Function<Column, List<String>> others;
+  private final Map<List<Column>, ColumnSearch> searches = new HashMap<>();
 
   /**
    * Looks in all tables of a schema.
    *
    * @param preferred identifier of the table whose column is meant where several have the name
+   * @param others what else a column is called
    */
-  public ColumnFinder(Schema schema, String preferred) {
+  public ColumnFinder(Schema schema, String preferred, Function<Column, List<String>> others) {
     this.schema = schema;
     this.preferred = preferred;
+    this.others = others;
   }
 
   /** What was found. */
@@ -35,10 +52,9 @@ public final class ColumnFinder {
 
   /** Returns the column of any table that a name means. */
   public Found find(String written) {
-    Found whole = among(all(), written);
     int colon = written.indexOf(':');
-    if (whole instanceof One || colon < 0) {
-      return whole;
+    if (colon < 0 || all().stream().anyMatch(column -> means(column, written))) {
+      return among(all(), written);
     }
     String title = written.substring(0, colon).strip();
     return schema.tables().stream()
@@ -52,6 +68,14 @@ public final class ColumnFinder {
                         .formatted(title, String.join(", ", titles()))));
   }
 
+  /** Returns up to {@code most} columns of any table that come near, the one meant first. */
+  public List<Column> nearest(String written, int most) {
+    Stream<Column> meant =
+        find(written) instanceof One one ? Stream.of(one.column()) : Stream.empty();
+    Stream<Column> near = search(all()).ranked(written).stream().map(ColumnSearch.Fit::column);
+    return Stream.concat(meant, near).distinct().limit(most).toList();
+  }
+
   /** Returns the column of one table that a name means. */
   public Found in(TableDefinition table, String written) {
     return among(table.columns(), written);
@@ -60,8 +84,17 @@ public final class ColumnFinder {
   private Found among(List<Column> columns, String written) {
     List<Column> named = columns.stream().filter(column -> means(column, written)).toList();
     List<Column> first = named.stream().filter(column -> in(column, preferred)).toList();
-    if (named.size() == 1 || first.size() == 1) {
-      return new One(first.size() == 1 ? first.get(0) : named.get(0));
+    if (first.size() == 1) {
+      return new One(first.get(0));
+    }
+    List<ColumnSearch.Fit> fits = search(columns).ranked(written);
+    // What people call a column of the preferred table is not meant to be that of another.
+    boolean called = !fits.isEmpty() && fits.get(0).score() == ColumnSearch.EXACT;
+    if (called && (named.isEmpty() || in(fits.get(0).column(), preferred))) {
+      return new One(fits.get(0).column());
+    }
+    if (named.size() == 1) {
+      return new One(named.get(0));
     }
     // The months are the same in every sheet that has a row for each.
     List<Column> rows = named.stream().filter(column -> !rowNames(column).isEmpty()).toList();
@@ -73,10 +106,69 @@ public final class ColumnFinder {
           "“%s” stands in several sheets; write %s."
               .formatted(written.strip(), either(named.stream().map(this::fullName).toList())));
     }
-    List<String> names = columns.stream().map(Column::name).toList();
-    return new Unclear(
-        "There is no column “%s”; did you mean %s?"
-            .formatted(written.strip(), either(Nearest.to(written, names, SUGGESTIONS))));
+    List<ColumnSearch.Fit> unlike = unlike(fits);
+    if (clear(unlike)) {
+      return new One(unlike.get(0).column());
+    }
+    return new Unclear(unclear(written.strip(), likely(columns, written, unlike)));
+  }
+
+  private ColumnSearch search(List<Column> columns) {
+    return searches.computeIfAbsent(columns, these -> new ColumnSearch(these, preferred, others));
+  }
+
+  /** Returns the first of each name where the preferred table has it, as of zones as found. */
+  private List<ColumnSearch.Fit> unlike(List<ColumnSearch.Fit> fits) {
+    List<ColumnSearch.Fit> unlike = new ArrayList<>();
+    for (ColumnSearch.Fit fit : fits) {
+      boolean again =
+          unlike.stream()
+              .map(ColumnSearch.Fit::column)
+              .anyMatch(other -> other.name().equals(fit.column().name()) && in(other, preferred));
+      if (!again) {
+        unlike.add(fit);
+      }
+    }
+    return unlike;
+  }
+
+  private static boolean clear(List<ColumnSearch.Fit> fits) {
+    return !fits.isEmpty()
+        && fits.get(0).score() >= WELL
+        && (fits.size() == 1 || fits.get(0).score() - fits.get(1).score() >= CLEARLY);
+  }
+
+  private static List<Column> likely(
+      List<Column> columns, String written, List<ColumnSearch.Fit> fits) {
+    List<Column> likely = new ArrayList<>();
+    fits.stream()
+        .filter(fit -> fit.score() >= fits.get(0).score() - NEAR)
+        .limit(SUGGESTIONS)
+        .forEach(fit -> likely.add(fit.column()));
+    if (likely.isEmpty()) {
+      List<String> names = columns.stream().map(Column::name).toList();
+      Nearest.to(written, names, SUGGESTIONS)
+          .forEach(name -> likely.add(columns.get(names.indexOf(name))));
+    }
+    return likely;
+  }
+
+  /** Names the columns that come near, a single one in the sentence, several in a line each. */
+  private String unclear(String written, List<Column> likely) {
+    String none = "There is no column “%s”; did you mean ".formatted(written);
+    if (likely.size() == 1) {
+      return none + "“" + shortestName(likely.get(0)) + "”?";
+    }
+    List<String> names = likely.stream().map(this::shortestName).toList();
+    int width = names.stream().mapToInt(String::length).max().orElse(0);
+    StringBuilder text = new StringBuilder(none).append("one of these?");
+    for (int i = 0; i < names.size(); i++) {
+      String meaning = likely.get(i).meaning().split("(?<=\\.)\\s", 2)[0];
+      String gap = " ".repeat(width - names.get(i).length() + 2);
+      text.append(System.lineSeparator())
+          .append(("  " + names.get(i) + gap + meaning).stripTrailing());
+    }
+    return text.toString();
   }
 
   /** Returns the fixed names of the rows a column holds, such as the months; none for others. */

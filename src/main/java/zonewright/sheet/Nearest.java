@@ -60,7 +60,7 @@ public final class Nearest {
   }
 
   /** Letters to insert, drop or change to get from one word to the other (Levenshtein 1965). */
-  private static int distance(String first, String second) {
+  static int distance(String first, String second) {
     int[] above = new int[second.length() + 1];
     for (int j = 0; j < above.length; j++) {
       above[j] = j;

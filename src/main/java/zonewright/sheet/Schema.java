@@ -12,8 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import zonewright.formula.Dependencies;
+import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 
 /**
@@ -64,19 +66,42 @@ public final class Schema {
    * need not be calculated. All that depends on them is calculated as before.
    */
   public Schema withInputs(Set<Reference> known) {
+    return with(column -> known.contains(column.reference()) ? column.asInput() : column);
+  }
+
+  /**
+   * Returns the same tables with other equations for some columns.
+   *
+   * @param known a column that has no equation any more
+   * @param equations the equations
+   * @param said where an equation comes from
+   * @throws IllegalArgumentException where columns then depend on each other in a circle, or ask
+   *     whether something is given that is calculated now
+   */
+  public Schema turned(
+      Reference known, Map<Reference, Formula> equations, Map<Reference, String> said) {
+    return with(
+        column -> {
+          if (column.reference().equals(known)) {
+            return column.typed();
+          }
+          Formula equation = equations.get(column.reference());
+          return equation == null
+              ? column
+              : column.turned(equation, said.getOrDefault(column.reference(), ""));
+        });
+  }
+
+  private Schema with(UnaryOperator<Column> change) {
     List<TableDefinition> changed = new ArrayList<>();
     for (TableDefinition table : tables.values()) {
-      List<Column> own =
-          table.columns().stream()
-              .map(column -> known.contains(column.reference()) ? column.asInput() : column)
-              .toList();
       changed.add(
           new TableDefinition(
               table.id(),
               table.title(),
               table.rowWord(),
               table.rows(),
-              own,
+              table.columns().stream().map(change).toList(),
               table.about(),
               table.formerColumns()));
     }

@@ -1,6 +1,7 @@
 package zonewright.units;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,7 @@ public final class Units {
   public static final Unit HECTARE = SQUARE_METRE.multiple("10000", "ha");
   public static final Unit SQUARE_INCH = INCH.times(INCH, "in²");
   public static final Unit SQUARE_FOOT = FOOT.times(FOOT, "ft²");
+  public static final Unit SQUARE_YARD = YARD.times(YARD, "yd²");
   public static final Unit ACRE = SQUARE_FOOT.multiple("43560", "acre");
 
   public static final Unit CUBIC_METRE = SQUARE_METRE.times(METRE, "m³");
@@ -46,6 +48,7 @@ public final class Units {
   public static final Unit CUBIC_FOOT = SQUARE_FOOT.times(FOOT, "ft³");
   public static final Unit ACRE_FOOT = ACRE.times(FOOT, "acre-ft");
 
+  public static final Unit CUBIC_FOOT_PER_SECOND = CUBIC_FOOT.per(SECOND, "ft³/s");
   public static final Unit GALLON_PER_MINUTE = GALLON.per(MINUTE, "gpm");
   public static final Unit GALLON_PER_HOUR = GALLON.per(HOUR, "gph");
   public static final Unit LITRE_PER_MINUTE = LITRE.per(MINUTE, "L/min");
@@ -169,6 +172,7 @@ public final class Units {
     name(HECTARE, "ha", "hectare", "hectares");
     name(SQUARE_INCH, "in2", "in²", "sq in");
     name(SQUARE_CENTIMETRE, "cm2", "cm²", "sq cm");
+    name(SQUARE_YARD, "yd2", "yd²", "sq yd", "square yards");
     name(SQUARE_FOOT, "ft2", "ft²", "sqft", "sq ft", "sf", "square feet");
     name(ACRE, "acre", "acres", "ac");
     name(CUBIC_METRE, "m3", "m³");
@@ -177,8 +181,9 @@ public final class Units {
     name(GALLON, "gal", "gallon", "gallons");
     name(FLUID_OUNCE, "fl oz", "floz");
     name(CUBIC_FOOT, "ft3", "ft³", "cu ft");
-    name(ACRE_FOOT, "acre-ft", "acre ft");
+    name(ACRE_FOOT, "acre-ft", "acre ft", "acre-feet", "acre feet");
     name(GALLON_PER_MINUTE, "gpm", "gal/min");
+    name(CUBIC_FOOT_PER_SECOND, "ft3/s", "ft³/s", "cfs", "cu ft/s");
     name(GALLON_PER_HOUR, "gph", "gal/h", "gal/hr");
     name(LITRE_PER_MINUTE, "l/min", "lpm");
     name(LITRE_PER_HOUR, "l/h", "lph", "l/hr");
@@ -240,6 +245,11 @@ public final class Units {
   public static Optional<Unit> named(String words) {
     String plain = words.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
     return Optional.ofNullable(BY_NAME.get(plain));
+  }
+
+  /** Returns every unit that can be written, each once. */
+  public static List<Unit> all() {
+    return BY_NAME.values().stream().distinct().toList();
   }
 
   private static void name(Unit unit, String... names) {

@@ -31,6 +31,7 @@ class FloorsTest {
     "zonewright.audit..",
     "zonewright.help..",
     "zonewright.handover..",
+    "zonewright.practice..",
     "zonewright.exchange..",
     "zonewright.workbook..",
     "zonewright.disk..",

@@ -319,7 +319,6 @@ final class AnswerCommandTest {
         "Plant type=cool season turf | did you mean “cool-season turf”?",
         "Precipitation rate=-1 in/h | must be above 0 in/h",
         "Months: Month=Brumaire | is no month",
-        "Aria=5 | There is no column “Aria”; did you mean “Area”",
         "Basin: Area=5 | There is no sheet “Basin”; the sheets are",
         "Area | gives no value; write a name, an equals sign and a value",
         "Area= | gives no value",
@@ -331,6 +330,45 @@ final class AnswerCommandTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err().lines()).hasSize(1);
     assertThat(run.err()).contains(sentence).doesNotContain("Exception");
+  }
+
+  @Test
+  void columnsThatComeNearStandInALineEach() {
+    CommandRun run = CommandRun.of("answer", "Longest cycle", "Aria=5");
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err())
+        .startsWith("There is no column “Aria”; did you mean one of these?\n  Area  ");
+    assertThat(run.err().lines()).hasSizeBetween(3, 4);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "pr,Precipitation rate",
+    "precip rate,Precipitation rate",
+    "percipitation rate,Precipitation rate",
+    "application rate,Precipitation rate",
+  })
+  void aQuestionIsAskedAsPeopleAsk(String asked, String column) {
+    CommandRun run = CommandRun.of("answer", asked, "gpm=12", "sq ft=900");
+
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("\n" + column + " = 1.28 in/h");
+  }
+
+  @Test
+  void whatIsNeededIsAFewThingsNeverALongList() {
+    for (var table : zonewright.design.IrrigationSheets.schema().tables()) {
+      for (String column : List.of("Run time a watering day", "Pressure at the worst head")) {
+        if (table.columns().stream().noneMatch(each -> each.name().equals(column))) {
+          continue;
+        }
+        String told = CommandRun.of("answer", table.title() + ": " + column).err();
+        assertThat(told.lines()).hasSizeBetween(3, 7);
+        assertThat(told.lines())
+            .allSatisfy(line -> assertThat(line.split(", ")).hasSizeLessThan(9));
+      }
+    }
   }
 
   @Test

@@ -109,12 +109,14 @@ final class CalculateCommandTest {
 
   @Test
   void anUnknownColumnIsToldWithTheNearestNames() {
-    CommandRun run = CommandRun.of("calculate", "--columns", "Zone,Area,Run time");
+    CommandRun run = CommandRun.of("calculate", "--columns", "Zone,Area,Run time of a day or week");
 
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
-        .contains("There is no column “Run time”; did you mean “Run time a week” or ");
+        .contains("There is no column “Run time of a day or week”; did you mean one of these?")
+        .contains("  Run time a week  ")
+        .contains("  Run time a watering day  ");
   }
 
   @Test

@@ -7,6 +7,8 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Window;
 import javax.swing.JButton;
+import javax.swing.JList;
+import javax.swing.JTextField;
 import javax.swing.event.HyperlinkEvent;
 import javax.swing.text.BadLocationException;
 import org.junit.jupiter.api.AfterEach;
@@ -84,5 +86,17 @@ class HelpInTheWindowTest {
     desk.act(() -> named(guide(), JButton.class, "back").doClick());
     desk.act(() -> named(guide(), JButton.class, "back").doClick());
     assertThat(text()).contains("Available flow");
+  }
+
+  @Test
+  void aColumnIsFoundByWhatPeopleCallIt() {
+    desk.goTo(Emitters.RATE_BY_AREA, 2);
+    desk.press("F1");
+    desk.act(() -> named(guide(), JTextField.class, "find a column").setText("friction loss"));
+    String first =
+        desk.ask(
+            () ->
+                String.valueOf(named(guide(), JList.class, "columns").getModel().getElementAt(0)));
+    assertThat(first).isEqualTo("Pipes  ·  Lateral friction");
   }
 }

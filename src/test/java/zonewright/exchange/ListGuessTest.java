@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.IrrigationSheets;
+import zonewright.design.Synonyms;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Book;
@@ -147,14 +149,18 @@ class ListGuessTest {
   void everyOtherNameBelongsToAColumnAndToNoSecondOne() {
     Map<String, String> seen = new HashMap<>();
     Map<String, Column> columns = new HashMap<>();
-    for (Column column : IrrigationSheets.schema().table(Sheets.ZONES).inputs()) {
+    List<Column> all =
+        IrrigationSheets.schema().tables().stream()
+            .flatMap(table -> table.columns().stream())
+            .toList();
+    for (Column column : all) {
       columns.put(column.reference().key(), column);
-      for (String name : OtherNames.of(column)) {
+      for (String name : Synonyms.of(column)) {
         assertThat(name).matches("[a-z0-9 ]+");
         assertThat(seen.put(name, column.name())).as(name).isNull();
       }
     }
-    assertThat(columns.keySet()).containsAll(OtherNames.columns());
+    assertThat(columns.keySet()).containsAll(Synonyms.columns());
   }
 
   @Test

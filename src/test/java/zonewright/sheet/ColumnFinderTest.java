@@ -27,8 +27,13 @@ final class ColumnFinderTest {
     return new TableDefinition(id, title, id, new TableDefinition.Rows.One(), List.of(columns));
   }
 
+  private static List<String> otherNames(Column column) {
+    return column.equals(TANK_DEPTH) ? List.of("depth of a tank", "td") : List.of();
+  }
+
   private static Object found(String preferred, String name) {
-    ColumnFinder.Found found = new ColumnFinder(BLUEPRINT, preferred).find(name);
+    ColumnFinder.Found found =
+        new ColumnFinder(BLUEPRINT, preferred, ColumnFinderTest::otherNames).find(name);
     return found instanceof ColumnFinder.One one
         ? one.column()
         : ((ColumnFinder.Unclear) found).sentence();
@@ -61,5 +66,19 @@ final class ColumnFinderTest {
   @Test
   void anUnknownNameComesWithTheNearest() {
     assertThat(found("ponds", "Aera")).isEqualTo("There is no column “Aera”; did you mean “Area”?");
+  }
+
+  @Test
+  void whatElseAColumnIsCalledFindsIt() {
+    assertThat(found("ponds", "TD")).isEqualTo(TANK_DEPTH);
+    assertThat(found("ponds", "what is the depth of a tank?")).isEqualTo(TANK_DEPTH);
+  }
+
+  @Test
+  void severalThatComeNearStandInALineEach() {
+    assertThat(found("none", "depht").toString().lines())
+        .hasSize(4)
+        .startsWith("There is no column “depht”; did you mean one of these?")
+        .contains("  Ponds: Depth", "  Wells: Depth", "  Tanks: Depth");
   }
 }

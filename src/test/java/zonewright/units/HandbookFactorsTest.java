@@ -23,6 +23,10 @@ class HandbookFactorsTest {
     "gpm, l/s, 0.06309020, 5e-9",
     // US customary definitions; NIST Handbook 44 appendix C, from memory.
     "acre, ft2, 43560, 0",
+    "yd2, ft2, 9, 0",
+    // One cubic foot a second is 448.83 gallons a minute: common in water supply texts, from
+    // memory.
+    "cfs, gpm, 448.83, 0.005",
     "ft3, gal, 7.48052, 5e-6",
     // One acre-foot is 325,851 gallons: common in water supply texts, verified.
     "acre-ft, gal, 325851, 0.5",

@@ -1,4 +1,4 @@
-package zonewright.exchange;
+package zonewright.design;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,16 +10,18 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import zonewright.sheet.Column;
+import zonewright.sheet.ColumnFinder;
+import zonewright.sheet.Schema;
 
-/** What people call our columns in lists of their own. */
-final class OtherNames {
+/** What people call our columns, in questions and in lists of their own. */
+public final class Synonyms {
   private static final Properties NAMES = names();
 
-  private OtherNames() {}
+  private Synonyms() {}
 
   private static Properties names() {
     Properties names = new Properties();
-    try (InputStream stream = OtherNames.class.getResourceAsStream("other-names.properties")) {
+    try (InputStream stream = Synonyms.class.getResourceAsStream("synonyms.properties")) {
       names.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
@@ -28,22 +30,28 @@ final class OtherNames {
   }
 
   /** Returns the keys of the columns that have other names. */
-  static Set<String> columns() {
+  public static Set<String> columns() {
     return NAMES.stringPropertyNames();
   }
 
-  /** Returns what else a column is called. */
-  static List<String> of(Column column) {
+  /** Returns what else a column is called, in small letters. */
+  public static List<String> of(Column column) {
     String names = NAMES.getProperty(column.reference().key(), "");
     return names.isBlank() ? List.of() : List.of(names.strip().split("\\s*,\\s*"));
   }
 
   /** Says whether a heading, without a unit in parentheses, is another name of a column. */
-  static boolean means(Column column, String heading) {
-    return of(column).contains(plain(heading));
+  public static boolean means(Column column, String heading) {
+    String plain = heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+    return of(column).contains(plain);
   }
 
-  private static String plain(String heading) {
-    return heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+  /**
+   * Returns a finder that knows these names.
+   *
+   * @param preferred identifier of the table whose column is meant where several have the name
+   */
+  public static ColumnFinder finder(Schema schema, String preferred) {
+    return new ColumnFinder(schema, preferred, Synonyms::of);
   }
 }

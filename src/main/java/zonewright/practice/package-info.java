@@ -1,0 +1,2 @@
+/** Exercises with invented figures: set, marked, and why an answer is wrong. */
+package zonewright.practice;
