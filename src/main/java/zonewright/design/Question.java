@@ -323,8 +323,7 @@ public final class Question {
   private List<Column> lacking(Stream<Working> steps) {
     List<Column> needed = missing();
     return steps
-        .filter(
-            step -> step.outcome() instanceof Outcome.Missing || needed.contains(step.column()))
+        .filter(step -> step.outcome() instanceof Outcome.Missing || needed.contains(step.column()))
         .map(Working::column)
         .distinct()
         .toList();

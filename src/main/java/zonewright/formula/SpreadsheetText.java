@@ -69,8 +69,8 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   }
 
   /**
-   * Returns the row of a list in which the words of a cell stand, as they are written, for a look-up
-   * takes some signs for others.
+   * Returns the row of a list in which the words of a cell stand, as they are written, for a
+   * look-up takes some signs for others.
    *
    * @param many whether the list has several rows with words in each, so that they can be held
    *     against the cell: a blank cell is like a blank row, and one row is no list to some programs
