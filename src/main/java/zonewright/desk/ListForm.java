@@ -31,7 +31,6 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.units.DecimalSign;
-import zonewright.units.QuantityText;
 
 /**
  * Shows where each column of somebody's list goes, what comes of its first rows and what is left
@@ -282,7 +281,7 @@ final class ListForm {
   private String shown(int position, Entry entry) {
     Column column = match.target(position).orElseThrow();
     return entry instanceof Entry.Figure figure
-        ? QuantityText.shown(figure.value(), column.kind(), column.decimals(book.system()))
+        ? column.shown(figure.value(), book.system())
         : Entries.typed(column, entry);
   }
 

@@ -53,6 +53,7 @@ public final class Parts {
           .band(ITEM)
           .within(Bounds.from(0, 10_000, Units.HOUR))
           .decimals(3, 3)
+          .inFull()
           .means("Hours of one worker to fit one of it.")
           .source("None unless typed.")
           .build();
@@ -137,6 +138,7 @@ public final class Parts {
           .band(QUANTITY)
           .within(Bounds.from(0, 1_000_000, Units.ONE))
           .decimals(3, 3)
+          .inFull()
           .means("How much of the item goes with one of what is counted: 2 connectors a valve.")
           .source("One unless typed.")
           .build();
@@ -146,6 +148,7 @@ public final class Parts {
           .band(QUANTITY)
           .within(Bounds.from(0, 2, Units.ONE))
           .decimals(1, 1)
+          .inFull()
           .means("What is bought beyond what is fitted, as a part of it.")
           .source("None unless typed.")
           .build();

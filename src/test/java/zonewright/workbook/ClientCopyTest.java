@@ -75,6 +75,7 @@ class ClientCopyTest {
           Savings.DISCOUNT.reference(),
           Savings.WATER_RISE.reference(),
           Savings.LIFE.reference(),
+          Savings.UPKEEP.reference(),
           Cases.ACHIEVED.reference(),
           Cases.RISE.reference());
 

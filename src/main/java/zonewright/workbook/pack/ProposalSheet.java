@@ -33,6 +33,7 @@ final class ProposalSheet implements PackSheet {
           Savings.SAVED_SHARE,
           Savings.WATER_SAVING,
           Savings.ENERGY_SAVING,
+          Savings.UPKEEP,
           Savings.REBATE,
           Savings.NET_COST,
           Savings.WATER_RISE,
@@ -158,6 +159,9 @@ final class ProposalSheet implements PackSheet {
   private static void savings(Page page, PackBook pack) {
     page.band("What it saves");
     for (Column column : SAVINGS) {
+      if (column.equals(Savings.UPKEEP) && pack.office().book().number(column.reference(), 0) == 0) {
+        continue;
+      }
       page.words(0, column.heading(pack.design().book().system()), CellStyleName.NAME)
           .ofOffice(1, column, 0, CellStyleName.CALCULATED)
           .next();
