@@ -70,7 +70,7 @@ public final class Parts {
           .band(QUANTITY)
           .optional()
           .means(
-              "What the number needed follows from. Leave it blank where you type the quantity yourself.")
+              "What the number needed follows from. Leave it blank where you type the count yourself.")
           .build();
 
   public static final Column WHICH =
