@@ -65,6 +65,7 @@ final class FileMenu {
     JMenu adding = new JMenu("Add zones");
     adding.add(item("From a list (CSV) …", lists::readAsked));
     adding.add(item("From what was copied …", lists::paste));
+    adding.add(item("As found, from a list (CSV) …", lists::readFoundAsked));
     menu.add(adding);
     JMenu handing = new JMenu("Hand over");
     handing.add(item("Whole pack …", handOver::whole));

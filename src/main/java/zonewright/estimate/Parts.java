@@ -27,6 +27,21 @@ public final class Parts {
   public static final Column ITEM_NAME =
       Column.words(PARTS, "item", "Item").band(ITEM).means("What is bought or done.").build();
 
+  public static final Column SKU =
+      Column.words(PARTS, "sku", "SKU")
+          .band(ITEM)
+          .optional()
+          .means(
+              "The supplier's number of the item; a price book read again finds the item by it.")
+          .build();
+
+  public static final Column SUPPLIER =
+      Column.words(PARTS, "supplier", "Supplier")
+          .band(ITEM)
+          .optional()
+          .means("Who sells it.")
+          .build();
+
   public static final Column SECTION =
       Column.choice(PARTS, "section", "Section", Counted.SECTION_LIST, Counted.OTHER)
           .band(ITEM)
@@ -264,6 +279,8 @@ public final class Parts {
                 UNIT,
                 PRICE,
                 HOURS_EACH,
+                SKU,
+                SUPPLIER,
                 NOTE,
                 COUNTED_BY,
                 WHICH,

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import zonewright.sheet.Column;
+import zonewright.trade.Sheets;
 
 /** What people call our columns in lists of their own. */
 final class OtherNames {
@@ -34,7 +35,10 @@ final class OtherNames {
 
   /** Returns what else a column is called. */
   static List<String> of(Column column) {
-    String names = NAMES.getProperty(column.reference().key(), "");
+    String key = column.reference().key();
+    // Zones as found are called as zones are.
+    String zones = key.replaceFirst("^" + Sheets.FOUND + "\\.", Sheets.ZONES + ".");
+    String names = NAMES.getProperty(key, NAMES.getProperty(zones, ""));
     return names.isBlank() ? List.of() : List.of(names.strip().split("\\s*,\\s*"));
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -145,13 +146,15 @@ class ListGuessTest {
 
   @Test
   void everyOtherNameBelongsToAColumnAndToNoSecondOne() {
-    Map<String, String> seen = new HashMap<>();
     Map<String, Column> columns = new HashMap<>();
-    for (Column column : IrrigationSheets.schema().table(Sheets.ZONES).inputs()) {
-      columns.put(column.reference().key(), column);
-      for (String name : OtherNames.of(column)) {
-        assertThat(name).matches("[a-z0-9 ]+");
-        assertThat(seen.put(name, column.name())).as(name).isNull();
+    for (String table : List.of(Sheets.ZONES, Sheets.FOUND, Sheets.PARTS)) {
+      Map<String, String> seen = new HashMap<>();
+      for (Column column : IrrigationSheets.schema().table(table).inputs()) {
+        columns.put(column.reference().key(), column);
+        for (String name : OtherNames.of(column)) {
+          assertThat(name).matches("[a-z0-9 ]+");
+          assertThat(seen.put(name, column.name())).as(name).isNull();
+        }
       }
     }
     assertThat(columns.keySet()).containsAll(OtherNames.columns());
