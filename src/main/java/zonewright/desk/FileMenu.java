@@ -71,6 +71,7 @@ final class FileMenu {
     handing.add(item("Whole pack …", handOver::whole));
     handing.add(item("Chosen sheets …", handOver::chosen));
     handing.add(item("Copy for the client …", handOver::forClient));
+    handing.add(item("Proposal (PDF) …", handOver::proposal));
     handing.add(item("Pages to print (PDF) …", handOver::pages));
     handing.add(item("Nights as a calendar …", handOver::calendar));
     menu.add(handing);

@@ -174,6 +174,18 @@ public final class EstimateRules {
           "type what your office adds, if the price goes to an owner",
           List.of(BuildUp.DIRECT));
 
+  /** A schedule of payments that asks for more than the price. */
+  public static final Rule PAID_TOO_MUCH =
+      new Rule(
+          "paid-too-much",
+          Severity.CHECK,
+          ESTIMATE,
+          ProposalFacts.DEPOSIT_SHARE.plus(ProposalFacts.PROGRESS_SHARE).above(1),
+          ProposalFacts.PROGRESS_SHARE,
+          "{0} on order and {1} during the work are more than the price",
+          "type parts that come to 100 % at most",
+          List.of(ProposalFacts.DEPOSIT_SHARE, ProposalFacts.PROGRESS_SHARE));
+
   private EstimateRules() {}
 
   private static Formula inCounts(Column column, String word) {
@@ -234,6 +246,7 @@ public final class EstimateRules {
                 WIRE_UNKNOWN));
     rules.addAll(SIZE_WITHOUT_ITEM);
     rules.add(NOTHING_ADDED);
+    rules.add(PAID_TOO_MUCH);
     return rules;
   }
 }
