@@ -30,7 +30,9 @@ final class MatchOptions {
       description = "What stands before the decimals of the list; by what it shows unless given.")
   private Optional<DecimalSign> decimal = Optional.empty();
 
-  /** Matches as was said; complains where a column of the list goes nowhere and was not left out. */
+  /**
+   * Matches as was said; complains where a column of the list goes nowhere and was not left out.
+   */
   void apply(ListMatch match) {
     match.decimals(decimal);
     matches.forEach(each -> match(match, each));
@@ -73,8 +75,7 @@ final class MatchOptions {
                 new Complaint(
                     ExitCode.USAGE,
                     "The list has no column “%s”; it has %s."
-                        .formatted(
-                            heading.strip(), String.join(", ", match.list().headings()))));
+                        .formatted(heading.strip(), String.join(", ", match.list().headings()))));
   }
 
   private static String nowhere(ListMatch match, List<Integer> positions) {

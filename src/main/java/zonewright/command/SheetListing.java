@@ -29,7 +29,10 @@ final class SheetListing {
     return outcome.lacks() ? "?" : words(outcome);
   }
 
-  /** Returns a cell for other programs: numbers in full, money as money, nothing where a number is lacking. */
+  /**
+   * Returns a cell for other programs: numbers in full, money as money, nothing where a number is
+   * lacking.
+   */
   String plain(Column column, int row) {
     Outcome outcome = book.outcome(column.reference(), row);
     if (outcome instanceof Outcome.Amount amount && column.wordsFor(amount.value()).isPresent()) {

@@ -24,7 +24,9 @@ import zonewright.workbook.DesignFileException;
 import zonewright.workbook.FileSize;
 import zonewright.workbook.PriceFile;
 
-/** Takes somebody's list, of zones or of prices, from a file or as it was copied, into the design. */
+/**
+ * Takes somebody's list, of zones or of prices, from a file or as it was copied, into the design.
+ */
 final class ListDesk {
   private final Window window;
   private final OpenDesign open;
@@ -108,7 +110,8 @@ final class ListDesk {
   /** Offers to match the columns of a list that somebody pastes together with its headings. */
   boolean takesOver(String table, List<List<String>> block, Runnable asItIs) {
     if (!List.of(Sheets.ZONES, Sheets.FOUND).contains(table)
-        || block.size() < 2 || block.get(0).size() < 2) {
+        || block.size() < 2
+        || block.get(0).size() < 2) {
       return false;
     }
     try {

@@ -298,7 +298,10 @@ final class ListForm {
             return false;
           }
         };
-    changes.stream().skip(1).limit(CHANGES_SHOWN).forEach(line -> model.addRow(new Object[] {line}));
+    changes.stream()
+        .skip(1)
+        .limit(CHANGES_SHOWN)
+        .forEach(line -> model.addRow(new Object[] {line}));
     if (changes.size() - 1 > CHANGES_SHOWN) {
       model.addRow(new Object[] {"and %s more".formatted(changes.size() - 1 - CHANGES_SHOWN)});
     }

@@ -81,9 +81,7 @@ public record CountOf(
                     .then(kept)
                     .otherwise(Formula.when(which.is(Counted.NEW)).then(fresh).otherwise(removed)));
     // Without the word there is nothing to choose: what is lacking is the word.
-    return Formula.when(what.given())
-        .then(counted)
-        .otherwise(inCounts(Counts.NUMBER_NEEDED));
+    return Formula.when(what.given()).then(counted).otherwise(inCounts(Counts.NUMBER_NEEDED));
   }
 
   /** Declares a column of one of the four beside the words it is counted by. */
@@ -118,16 +116,16 @@ public record CountOf(
                     .otherwise(Counted.each(inCounts(numbers), unit)));
     Formula counted =
         Formula.when(what.is(Counted.EMITTERS))
-        .then(Counted.each(heads, unit))
-        .otherwise(
-            Formula.when(what.is(Counted.DRIP_LINE))
-                .then(Counted.length(drip, unit))
-                .otherwise(
-                    size.isEmpty() || part == Part.REMOVED
-                        ? others
-                        : Formula.when(size.get().counts())
-                            .then(ofSize(part, size.get()))
-                            .otherwise(others)));
+            .then(Counted.each(heads, unit))
+            .otherwise(
+                Formula.when(what.is(Counted.DRIP_LINE))
+                    .then(Counted.length(drip, unit))
+                    .otherwise(
+                        size.isEmpty() || part == Part.REMOVED
+                            ? others
+                            : Formula.when(size.get().counts())
+                                .then(ofSize(part, size.get()))
+                                .otherwise(others)));
     return Formula.when(what.given())
         .then(counted)
         .otherwise(Formula.doesNotApply("–", "It is counted by hand: its count is typed."));

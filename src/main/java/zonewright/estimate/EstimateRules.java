@@ -53,7 +53,8 @@ public final class EstimateRules {
               List.of())
           .curedBy(
               "Type 0: this job needs none",
-              (book, cell, row) -> Optional.of(new Edits(book).set(cell, row, new Entry.Figure(0))));
+              (book, cell, row) ->
+                  Optional.of(new Edits(book).set(cell, row, new Entry.Figure(0))));
 
   /** Labour without what an hour costs. */
   public static final Rule WITHOUT_RATE =

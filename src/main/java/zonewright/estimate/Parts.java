@@ -31,8 +31,7 @@ public final class Parts {
       Column.words(PARTS, "sku", "SKU")
           .band(ITEM)
           .optional()
-          .means(
-              "The supplier's number of the item; a price book read again finds the item by it.")
+          .means("The supplier's number of the item; a price book read again finds the item by it.")
           .build();
 
   public static final Column SUPPLIER =

@@ -208,7 +208,8 @@ public final class PriceBook {
         List<Change> some = changes(row.get(), item);
         some.forEach(
             change ->
-                parts.add(new Edits(book).set(change.column().reference(), row.get(), change.after())));
+                parts.add(
+                    new Edits(book).set(change.column().reference(), row.get(), change.after())));
         changes.addAll(some);
         same += some.isEmpty() ? 1 : 0;
       } else if (name.isPresent()) {

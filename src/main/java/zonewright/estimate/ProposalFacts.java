@@ -51,7 +51,8 @@ public final class ProposalFacts {
           "Part of the price that is due during the work; the terms say when.");
 
   public static final Column TERMS =
-      words("terms", "Terms", "Warranty, payment and other terms, as the office has them." + SEVERAL);
+      words(
+          "terms", "Terms", "Warranty, payment and other terms, as the office has them." + SEVERAL);
 
   public static final Column SIGNED_BY =
       words("signed-by", "Signed by", "Who signs for the office.");
@@ -105,8 +106,7 @@ public final class ProposalFacts {
   }
 
   private static Column due(String id, String name, Term amount) {
-    return Column.calculated(
-            ESTIMATE, id, name, QuantityKind.MONEY, amount.roundedTo(Units.CENT))
+    return Column.calculated(ESTIMATE, id, name, QuantityKind.MONEY, amount.roundedTo(Units.CENT))
         .band(PROPOSAL)
         .means("A part of the price; the three add up to it.")
         .source("By definition, to the cent; what rounding leaves is in the last.")

@@ -77,7 +77,8 @@ public record ForeignList(
    * @param head which line names the columns, counted from 0; what stands above is left out
    */
   static ForeignList of(ListText text, String name, int head) throws ListProblem {
-    List<ListText.Line> lines = text.lines().subList(Math.min(head, text.lines().size()), text.lines().size());
+    List<ListText.Line> lines =
+        text.lines().subList(Math.min(head, text.lines().size()), text.lines().size());
     if (lines.isEmpty()) {
       throw new ListProblem("%s holds nothing.".formatted(name));
     }

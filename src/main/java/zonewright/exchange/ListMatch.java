@@ -277,8 +277,7 @@ public final class ListMatch {
       int line = list.line(i);
       columns.forEach(
           (position, column) ->
-              entries.put(
-                  column, entry(column, position, cells.get(position), line, notes)));
+              entries.put(column, entry(column, position, cells.get(position), line, notes)));
       rows.add(entries);
     }
     return money() ? priced(rows, notes) : appended(rows, notes);
@@ -313,8 +312,7 @@ public final class ListMatch {
                 items(taking.changed()), items(taking.added().size()), items(taking.same())));
     taking.changes().forEach(change -> changes.add(change.line()));
     taking.added().forEach(name -> changes.add(name + ": new"));
-    return new Taken(
-        taking.edit(), taking.changed() + taking.added().size(), changes, notes);
+    return new Taken(taking.edit(), taking.changed() + taking.added().size(), changes, notes);
   }
 
   private static String items(int count) {
@@ -357,7 +355,11 @@ public final class ListMatch {
     if (entry instanceof Entry.Unreadable unreadable) {
       notes.add(
           "Line %s, %s: %s; %s."
-              .formatted(line, list.headings().get(position), unreadable.problem(), money() ? "what stood here stays" : "kept as it stands"));
+              .formatted(
+                  line,
+                  list.headings().get(position),
+                  unreadable.problem(),
+                  money() ? "what stood here stays" : "kept as it stands"));
     }
     if (entry instanceof Entry.Words words && unknown(column, words.text())) {
       notes.add(

@@ -369,7 +369,8 @@ public final class Explainer
   @Override
   public Part aggregate(Formula.Aggregate aggregate) {
     Outcome outcome = row.gathered(aggregate);
-    Supplier<String> words = () -> aggregate.aggregation().words() + " " + aggregate.column().name();
+    Supplier<String> words =
+        () -> aggregate.aggregation().words() + " " + aggregate.column().name();
     return new Part(
         outcome,
         aggregate.aggregation().keepsUnit()

@@ -227,7 +227,9 @@ public final class Expressed
   public Scaled aggregate(Formula.Aggregate aggregate) {
     return new Scaled(
         aggregate,
-        aggregate.aggregation().keepsUnit() ? aggregate.column().kind().unit(system).size() : Scale.ONE);
+        aggregate.aggregation().keepsUnit()
+            ? aggregate.column().kind().unit(system).size()
+            : Scale.ONE);
   }
 
   @Override
@@ -277,7 +279,8 @@ public final class Expressed
 
   @Override
   public Condition joined(Condition.Joined joined) {
-    return new Condition.Joined(joined.both(), joined.left().accept(this), joined.right().accept(this));
+    return new Condition.Joined(
+        joined.both(), joined.left().accept(this), joined.right().accept(this));
   }
 
   @Override

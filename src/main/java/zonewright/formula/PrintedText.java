@@ -72,7 +72,8 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
 
   @Override
   public Text extreme(Formula.Extreme extreme) {
-    return Text.extreme(extreme.largest(), extreme.left().accept(this), extreme.right().accept(this));
+    return Text.extreme(
+        extreme.largest(), extreme.left().accept(this), extreme.right().accept(this));
   }
 
   @Override

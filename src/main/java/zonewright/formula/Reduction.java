@@ -64,9 +64,7 @@ public final class Reduction {
   /** What stands for a part; null where its own parts are to be looked at. */
   private Formula part(Formula part) {
     if (part instanceof Formula.Cell cell) {
-      return none.test(cell.reference())
-          ? NOTHING
-          : constant.apply(cell.reference()).orElse(null);
+      return none.test(cell.reference()) ? NOTHING : constant.apply(cell.reference()).orElse(null);
     }
     if (part instanceof Formula.Pick pick && none.test(pick.column())) {
       return NOTHING;
@@ -151,9 +149,7 @@ public final class Reduction {
     if (condition instanceof Condition.Not not) {
       Decision inner = decide(not.condition(), doubtful);
       return new Decision(
-          inner.holds.map(holds -> !holds),
-          inner.undefined,
-          new Condition.Not(inner.condition));
+          inner.holds.map(holds -> !holds), inner.undefined, new Condition.Not(inner.condition));
     }
     if (condition instanceof Condition.Joined joined) {
       return joined(joined, doubtful);

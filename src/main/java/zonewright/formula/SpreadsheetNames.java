@@ -50,7 +50,9 @@ public interface SpreadsheetNames {
     return Optional.empty();
   }
 
-  /** Returns the cells of this row in several columns as one range; none where others lie between. */
+  /**
+   * Returns the cells of this row in several columns as one range; none where others lie between.
+   */
   default Optional<String> across(List<Reference> columns) {
     return Optional.empty();
   }

@@ -318,7 +318,8 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
   }
 
   private static boolean summed(Formula option) {
-    return option instanceof Formula.Aggregate aggregate && aggregate.aggregation() == Aggregation.SUM;
+    return option instanceof Formula.Aggregate aggregate
+        && aggregate.aggregation() == Aggregation.SUM;
   }
 
   private String chosen(Formula.Nth nth, Stream<String> options) {

@@ -165,7 +165,9 @@ public final class Proposal {
         .toList();
   }
 
-  /** Returns the schedule of payments, which adds up to the price; none where all is due at once. */
+  /**
+   * Returns the schedule of payments, which adds up to the price; none where all is due at once.
+   */
   public List<Line> payments() {
     List<Line> payments = new ArrayList<>();
     payment(ProposalFacts.DEPOSIT_SHARE, ProposalFacts.DEPOSIT).ifPresent(payments::add);

@@ -49,8 +49,7 @@ public final class ProposalPages {
    */
   public static byte[] of(Design office) {
     ProposalPages pages = new ProposalPages(office);
-    PaperSize size =
-        office.book().system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+    PaperSize size = office.book().system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
     String project = pages.or(Facts.PROJECT_NAME, "Irrigation");
     String number = pages.or(ProposalFacts.NUMBER, "");
     String name = "Proposal" + (number.isEmpty() ? "" : " " + number);
@@ -115,11 +114,12 @@ public final class ProposalPages {
     for (Proposal.Line alternate : alternates) {
       String amount = Money.text(book, alternate.column(), alternate.row());
       paper.tick(
-          "%s: %s".formatted(
-              alternate.words(),
-              proposal.taken(alternate)
-                  ? amount + ", in the price already"
-                  : "adds " + amount + " to the price"));
+          "%s: %s"
+              .formatted(
+                  alternate.words(),
+                  proposal.taken(alternate)
+                      ? amount + ", in the price already"
+                      : "adds " + amount + " to the price"));
     }
   }
 

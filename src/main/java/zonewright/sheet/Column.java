@@ -449,7 +449,8 @@ public final class Column implements Cells {
    * the words in its place.
    */
   public String shown(double value, UnitSystem system) {
-    return wordsFor(value).orElseGet(() -> QuantityText.shown(value, kind(), decimals(system, value)));
+    return wordsFor(value)
+        .orElseGet(() -> QuantityText.shown(value, kind(), decimals(system, value)));
   }
 
   /** Says whether a person types into it. */

@@ -347,11 +347,7 @@ public final class ListText {
     List<Line> plain = new ArrayList<>();
     for (Line line : lines) {
       plain.add(
-          new Line(
-              line.number(),
-              line.cells().stream()
-                  .map(ListText::withoutCurrency)
-                  .toList()));
+          new Line(line.number(), line.cells().stream().map(ListText::withoutCurrency).toList()));
     }
     return new ListText(plain, delimiter, notes, said);
   }

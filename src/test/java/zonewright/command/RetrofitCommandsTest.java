@@ -137,8 +137,7 @@ class RetrofitCommandsTest {
                     "--csv")
                 .out())
         .contains("1,900,75", "2,1200,90");
-    assertThat(
-            CommandRun.of("import", path("walk.csv"), path("no.xlsx"), "--sheet", "Site").err())
+    assertThat(CommandRun.of("import", path("walk.csv"), path("no.xlsx"), "--sheet", "Site").err())
         .contains("Zones or Found");
   }
 }

@@ -70,7 +70,11 @@ class SavingAtOnceTest {
   }
 
   private String written() throws DesignFileException {
-    return DesignFile.read(file).design().book().entry(Facts.PROJECT_NAME.reference(), 0).toString();
+    return DesignFile.read(file)
+        .design()
+        .book()
+        .entry(Facts.PROJECT_NAME.reference(), 0)
+        .toString();
   }
 
   @BeforeEach

@@ -55,7 +55,8 @@ class CountedByHandTest {
         .doesNotContain("Emitter");
     Finding finding = withoutQuantity().get(0);
     assertThat(finding.line()).contains("type the count").contains("choose what it is counted by");
-    book.perform(finding.remedy().orElseThrow().edit(book, Parts.COUNT.reference(), 0).orElseThrow());
+    book.perform(
+        finding.remedy().orElseThrow().edit(book, Parts.COUNT.reference(), 0).orElseThrow());
     assertThat(withoutQuantity()).isEmpty();
     assertThat(book.number(BuildUp.TOTAL.reference(), 0)).isZero();
   }

@@ -55,7 +55,10 @@ class PriceListsTest {
                 + "W-18\tWire\tHill Supply\tft\t$0.3275\t1,250.0\n");
     assertThat(taken.notes()).isEmpty();
     assertThat(taken.changes())
-        .containsExactly("0 items to change, 2 items to add, 0 items as they are.", "Valve 1 in: new", "Wire: new");
+        .containsExactly(
+            "0 items to change, 2 items to add, 0 items as they are.",
+            "Valve 1 in: new",
+            "Wire: new");
     assertThat(words(Parts.SKU, 0)).isEqualTo("V-100");
     assertThat(words(Parts.SUPPLIER, 1)).isEqualTo("Hill Supply");
     assertThat(words(Parts.UNIT, 1)).isEqualTo("ft");
@@ -102,7 +105,10 @@ class PriceListsTest {
             "1 item to change, 1 item to add, 2 items as they are.",
             "Box, Price: 9 → 9.5",
             "Drain: new");
-    assertThat(taken.notes()).singleElement().asString().contains("Line 4, Price", "what stood here stays");
+    assertThat(taken.notes())
+        .singleElement()
+        .asString()
+        .contains("Line 4, Price", "what stood here stays");
     book.undo();
     assertThat(book.rows(PARTS)).isEqualTo(3);
     assertThat(price(1)).isEqualTo(9);
@@ -127,7 +133,8 @@ class PriceListsTest {
             book,
             Sheets.FOUND,
             ForeignList.of(
-                "Station;Sq ft;Heads;Minutes per week\n1;900;8;75\n2;1200;11;90\n".getBytes(StandardCharsets.UTF_8),
+                "Station;Sq ft;Heads;Minutes per week\n1;900;8;75\n2;1200;11;90\n"
+                    .getBytes(StandardCharsets.UTF_8),
                 "walk.csv"));
     found.guess();
     assertThat(found.unmatched()).isEmpty();

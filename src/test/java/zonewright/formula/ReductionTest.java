@@ -12,8 +12,7 @@ import zonewright.units.QuantityKind;
 class ReductionTest {
   private static final Reference BLANK = number("blank");
   private static final Reference TYPED = number("typed");
-  private static final Reference WORD =
-      new Reference("zones", "word", "Word", QuantityKind.CHOICE);
+  private static final Reference WORD = new Reference("zones", "word", "Word", QuantityKind.CHOICE);
   private static final Formula ONE = Formula.number(1);
   private static final Formula TWO = Formula.number(2);
   private static final Condition LACKS = new Condition.Given(BLANK);

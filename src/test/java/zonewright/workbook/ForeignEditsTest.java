@@ -102,7 +102,9 @@ class ForeignEditsTest extends ChangedGarden {
               XSSFSheet zones = workbook.getSheet("Zones");
               assertThat(Headings.of(zones)).doesNotContain("Root depth, yours (in)");
               XSSFCell depth =
-                  zones.getRow(TableSheet.FIRST_ROW).getCell(Headings.value(zones, Plants.ROOT_DEPTH));
+                  zones
+                      .getRow(TableSheet.FIRST_ROW)
+                      .getCell(Headings.value(zones, Plants.ROOT_DEPTH));
               depth.removeFormula();
               depth.setCellValue(14);
             });
@@ -114,7 +116,8 @@ class ForeignEditsTest extends ChangedGarden {
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
       XSSFSheet zones = workbook.getSheet("Zones");
       assertThat(zone(workbook, Plants.ROOT_DEPTH, 0).getNumericCellValue()).isEqualTo(14);
-      assertThat(zones.getRow(TableSheet.FIRST_ROW).getCell(Headings.value(zones, Plants.ROOT_DEPTH)))
+      assertThat(
+              zones.getRow(TableSheet.FIRST_ROW).getCell(Headings.value(zones, Plants.ROOT_DEPTH)))
           .asString()
           .contains("yours");
     }
@@ -128,7 +131,10 @@ class ForeignEditsTest extends ChangedGarden {
               XSSFSheet zones = workbook.getSheet("Zones");
               XSSFTable table = zones.getTables().get(0);
               int at = table.getEndColIndex() + 1;
-              zones.getRow(TableSheet.FIRST_ROW - 1).createCell(at).setCellValue("Head spacing (ft)");
+              zones
+                  .getRow(TableSheet.FIRST_ROW - 1)
+                  .createCell(at)
+                  .setCellValue("Head spacing (ft)");
               zones.getRow(TableSheet.FIRST_ROW).createCell(at).setCellValue(15);
               table.setArea(
                   new AreaReference(

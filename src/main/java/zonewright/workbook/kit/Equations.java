@@ -49,7 +49,8 @@ final class Equations {
             blank::contains,
             none::contains,
             column ->
-                Optional.ofNullable(formulas.get(column)).filter(Formula.Constant.class::isInstance),
+                Optional.ofNullable(formulas.get(column))
+                    .filter(Formula.Constant.class::isInstance),
             empty::contains);
     for (Column column : schema.order()) {
       Formula whole = column.formula().orElse(null);

@@ -30,10 +30,7 @@ final class WorkbookColumns {
    *     one's own beside them where somebody did, and where a sheet is opened on them
    */
   WorkbookColumns(
-      Schema schema,
-      Equations equations,
-      Predicate<Column> wanted,
-      Predicate<Column> typedInto) {
+      Schema schema, Equations equations, Predicate<Column> wanted, Predicate<Column> typedInto) {
     this.schema = schema;
     this.equations = equations;
     for (TableDefinition table : schema.tables()) {

@@ -262,7 +262,8 @@ public final class WorkbookNames implements SpreadsheetNames {
   @Override
   public Optional<String> across(List<Reference> columns) {
     return columns.get(0).table().equals(home.id())
-        ? neighbours(columns).map(all -> home.title() + "[[#This Row]," + all.substring(home.title().length() + 1))
+        ? neighbours(columns)
+            .map(all -> home.title() + "[[#This Row]," + all.substring(home.title().length() + 1))
         : Optional.empty();
   }
 

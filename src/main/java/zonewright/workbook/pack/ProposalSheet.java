@@ -153,16 +153,12 @@ final class ProposalSheet implements PackSheet {
     for (Finding finding : ForClient.findingsOfSavings(pack.office())) {
       page.across(finding.where() + " " + finding.sentence() + ".", CellStyleName.PLAIN);
     }
-    page.across(
-ProposalPages.FORECAST,
-        CellStyleName.SMALL);
+    page.across(ProposalPages.FORECAST, CellStyleName.SMALL);
   }
 
   private static void terms(Page page) {
     page.band("Take care");
-    page.across(
-ProposalPages.STANDS_FOR,
-        CellStyleName.CAUTION);
+    page.across(ProposalPages.STANDS_FOR, CellStyleName.CAUTION);
     for (Caution caution : Caution.all().subList(0, 4)) {
       page.across(caution.topic() + ". " + caution.sentences(), CellStyleName.CAUTION);
     }

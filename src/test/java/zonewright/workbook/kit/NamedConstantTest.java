@@ -34,8 +34,7 @@ class NamedConstantTest {
 
   private static final Pattern NUMBER =
       Pattern.compile("(?<![\\w.])\\d+\\.?\\d*(?:E-?\\d+)?(?![\\w.])");
-  private static final Pattern WORDS_AND_HEADINGS =
-      Pattern.compile("\"[^\"]*\"|\\[[^\\[\\]]*\\]");
+  private static final Pattern WORDS_AND_HEADINGS = Pattern.compile("\"[^\"]*\"|\\[[^\\[\\]]*\\]");
 
   private static final Map<NamedConstant, Double> WORKED_OUT =
       new EnumMap<>(
@@ -52,8 +51,7 @@ class NamedConstantTest {
               entry(NamedConstant.FEET_OF_WATER_A_PSI, FEET_A_PSI),
               entry(NamedConstant.PSI_A_FOOT_OF_WATER, 1 / FEET_A_PSI),
               entry(NamedConstant.HAZEN_WILLIAMS_IN_PSI, 0.2083 / FEET_A_PSI),
-              entry(
-                  NamedConstant.HAZEN_WILLIAMS_IN_KPA, 0.2083 * 1000 * GRAVITY / 1000),
+              entry(NamedConstant.HAZEN_WILLIAMS_IN_KPA, 0.2083 * 1000 * GRAVITY / 1000),
               entry(NamedConstant.OUTLETS_FIRST_TERM, 1 / 2.852),
               entry(NamedConstant.OUTLETS_THIRD_TERM, Math.sqrt(0.852) / 6),
               entry(NamedConstant.PEAK_SHARE_IN_GALLONS, 0.7 * FOOT * FOOT * INCH / GALLON),
