@@ -46,7 +46,10 @@ public final class EstimateRules {
               "item-without-quantity",
               Severity.MISSING,
               PARTS,
-              Parts.COUNTED_BY.given().negated().and(Parts.COUNT.given().negated()),
+              Parts.PRICE
+                  .given()
+                  .and(Parts.COUNTED_BY.given().negated())
+                  .and(Parts.COUNT.given().negated()),
               Parts.COUNT,
               "has no quantity: it is counted by nothing, and its count is blank, so the estimate cannot be added up",
               "type the count, 0 where this job needs none, or choose what it is counted by",
