@@ -1,6 +1,5 @@
 package zonewright.command;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,9 +8,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import zonewright.design.Design;
 import zonewright.estimate.PriceBook;
+import zonewright.exchange.ListMatch;
+import zonewright.exchange.ListProblem;
+import zonewright.exchange.PriceLists;
 import zonewright.sheet.Book;
 import zonewright.sheet.ListText;
-import zonewright.units.DecimalSign;
+import zonewright.trade.Sheets;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.PriceFile;
 
@@ -22,11 +24,15 @@ import zonewright.workbook.PriceFile;
     description = {
       "",
       "The price book is what is typed on the sheet Parts, a line an item. It is written to the"
-          + " standard output as comma-separated text, or to the file named with --to. With --into the"
-          + " file in --book is read: items of a name that the design knows are changed, others are"
-          + " added, and the design is written anew. A price book is a .csv file, a workbook with a"
-          + " heading Item, or another design. Its decimal sign is the one its numbers show; where they show"
-          + " none, as 1,250 does, say it with --decimal.",
+          + " standard output as comma-separated text, or to the file named with --to.",
+      "",
+      "With --book a price book is read, one of your own or as a supplier sends it: a .csv file, a"
+          + " workbook, or another design. An item is known by its SKU, else by its name; known items are"
+          + " changed, others are added, and a blank cell changes nothing. What changes is printed item by"
+          + " item; only with --into the design is written anew. Columns go by their name or another usual"
+          + " one, and which is said; say for others with --match where they go, or with --leave that they"
+          + " are left out. The decimal sign is the one the numbers show; where they show none, as 1,250 does,"
+          + " say it with --decimal.",
       ""
     },
     footer = {
@@ -34,7 +40,8 @@ import zonewright.workbook.PriceFile;
       "Examples:",
       "  zonewright prices --sample campus-retrofit > book.csv",
       "  zonewright prices --from garden.xlsx --to book.xlsx",
-      "  zonewright prices --from garden.xlsx --book book.csv --into priced.xlsx"
+      "  zonewright prices --from garden.xlsx --book book.csv",
+      "  zonewright prices --from garden.xlsx --book book.csv --into priced.xlsx --leave Weight"
     })
 final class PricesCommand extends Task {
   @Mixin private DesignSource source;
@@ -60,49 +67,65 @@ final class PricesCommand extends Task {
       description = "Where to write the design with the price book in it; ends in .xlsx.")
   private Optional<Path> into = Optional.empty();
 
-  @Option(
-      names = "--decimal",
-      paramLabel = "comma|point",
-      converter = DecimalWord.class,
-      description =
-          "What stands before the decimals of the price book; by what it shows unless given.")
-  private Optional<DecimalSign> decimal = Optional.empty();
+  @Mixin private MatchOptions matching;
 
   @Option(names = "--replace", description = "Replace the file if there is one already.")
   private boolean replace;
 
   @Override
   public Integer call() {
-    if (priceBook.isPresent() != into.isPresent()) {
+    if (into.isPresent() && priceBook.isEmpty()) {
       throw new Complaint(
-          ExitCode.USAGE, "To read a price book, name both: --book FILE and --into PATH.");
+          ExitCode.USAGE, "To read a price book, name it too: --book FILE beside --into PATH.");
     }
-    if (into.isPresent() && to.isPresent()) {
+    if (priceBook.isPresent() && to.isPresent()) {
       throw new Complaint(
           ExitCode.USAGE, "Either write a price book with --to or read one with --into, not both.");
     }
     if (to.isPresent()) {
       return write(to.get());
     }
-    PrintWriter err = err();
-    if (into.isEmpty()) {
-      out().print(new PriceBook(source.design(from, err).book()).text());
-      return ExitCode.FINE;
-    }
-    DesignFiles.mayWrite(into.get(), replace);
-    Path file = priceBook.orElseThrow();
-    ListText list = list(file).with(decimal);
-    list.notes().forEach(err::println);
-    Design design = source.design(from, err);
-    try {
-      design.book().perform(new PriceBook(design.book()).edit(list));
-    } catch (PriceBook.Unreadable problem) {
-      throw new Complaint(ExitCode.FILE, file + ": " + problem.getMessage());
-    }
-    DesignFiles.mayTake(design);
-    DesignFiles.save(design, into.get(), source.kept(), err());
-    out().println("Written: " + into.get());
+    return priceBook.isPresent() ? read(priceBook.get()) : print();
+  }
+
+  private Integer print() {
+    out().print(new PriceBook(source.design(from, err()).book()).text());
     return ExitCode.FINE;
+  }
+
+  private Integer read(Path file) {
+    into.ifPresent(path -> DesignFiles.mayWrite(path, replace));
+    ListText text = list(file);
+    Design design = source.design(from, err());
+    ListMatch.Taken taken = taken(design, file, text);
+    taken.changes().forEach(out()::println);
+    taken.notes().forEach(err()::println);
+    if (into.isPresent()) {
+      design.book().perform(taken.edit());
+      DesignFiles.mayTake(design);
+      DesignFiles.save(design, into.get(), source.kept(), err());
+      out().println("Written: " + into.get());
+    }
+    return taken.notes().isEmpty() ? ExitCode.FINE : ExitCode.FOUND;
+  }
+
+  private ListMatch.Taken taken(Design design, Path file, ListText text) {
+    try {
+      ListMatch match =
+          new ListMatch(design.book(), Sheets.PARTS, PriceLists.of(text, file.toString()));
+      for (int position : match.guess()) {
+        err()
+            .println(
+                "“%s” is taken for %s."
+                    .formatted(
+                        match.list().headings().get(position),
+                        match.target(position).orElseThrow().name()));
+      }
+      matching.apply(match);
+      return match.taken();
+    } catch (ListProblem problem) {
+      throw new Complaint(ExitCode.FILE, problem.getMessage());
+    }
   }
 
   private Integer write(Path path) {

@@ -5,6 +5,7 @@ import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.CsvText;
+import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
@@ -28,7 +29,10 @@ final class SheetListing {
     return outcome.lacks() ? "?" : words(outcome);
   }
 
-  /** Returns a cell for other programs: numbers in full, nothing where a number is lacking. */
+  /**
+   * Returns a cell for other programs: numbers in full, money as money, nothing where a number is
+   * lacking.
+   */
   String plain(Column column, int row) {
     Outcome outcome = book.outcome(column.reference(), row);
     if (outcome instanceof Outcome.Amount amount && column.wordsFor(amount.value()).isPresent()) {
@@ -36,6 +40,9 @@ final class SheetListing {
     }
     if (outcome instanceof Outcome.Amount amount && column.kind().onCalendar()) {
       return QuantityText.typed(amount.value(), column.kind());
+    }
+    if (outcome instanceof Outcome.Amount amount && column.kind() == QuantityKind.MONEY) {
+      return QuantityText.fixed(amount.value(), column.decimals(book.system(), amount.value()));
     }
     if (outcome instanceof Outcome.Amount amount) {
       double value =

@@ -23,6 +23,7 @@ import zonewright.estimate.Counted;
 import zonewright.estimate.Counts;
 import zonewright.estimate.EstimateRules;
 import zonewright.estimate.Parts;
+import zonewright.estimate.ProposalFacts;
 import zonewright.estimate.Sections;
 import zonewright.estimate.ZoneCosts;
 import zonewright.retrofit.AsFound;
@@ -84,7 +85,7 @@ final class PricingSheets {
                 ZoneCosts.OF_KEPT)),
         named(SECTIONS, "Sections", "section", Counted.SECTIONS, Sections.columns()),
         free(EXTRAS, "Extras", "extra", BuildUp.extraColumns()),
-        single(ESTIMATE, "Estimate", with(BuildUp.estimateColumns(), ZoneCosts.NOT_ALLOTTED)),
+        single(ESTIMATE, "Estimate", estimate()),
         named(USE, "Use", "month", Climate.MONTH_NAMES, Use.columns()),
         free(RATES, "Rates", "tier", Rates.columns()),
         free(REBATES, "Rebates", "rebate", Rebates.columns()),
@@ -151,5 +152,12 @@ final class PricingSheets {
         title.toLowerCase(java.util.Locale.ROOT),
         new TableDefinition.Rows.One(),
         columns);
+  }
+
+  private static List<Column> estimate() {
+    List<Column> columns = new ArrayList<>(BuildUp.estimateColumns());
+    columns.add(ZoneCosts.NOT_ALLOTTED);
+    columns.addAll(ProposalFacts.columns());
+    return columns;
   }
 }

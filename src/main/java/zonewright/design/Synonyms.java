@@ -36,14 +36,23 @@ public final class Synonyms {
 
   /** Returns what else a column is called, in small letters. */
   public static List<String> of(Column column) {
-    String names = NAMES.getProperty(column.reference().key(), "");
+    return of(column.reference().key());
+  }
+
+  /** Returns what else the column of a key is called, in small letters. */
+  public static List<String> of(String key) {
+    String names = NAMES.getProperty(key, "");
     return names.isBlank() ? List.of() : List.of(names.strip().split("\\s*,\\s*"));
   }
 
   /** Says whether a heading, without a unit in parentheses, is another name of a column. */
   public static boolean means(Column column, String heading) {
-    String plain = heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
-    return of(column).contains(plain);
+    return of(column).contains(plain(heading));
+  }
+
+  /** Returns a heading in small letters, its words set apart by single blanks. */
+  public static String plain(String heading) {
+    return heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
   }
 
   /**

@@ -14,6 +14,7 @@ record DesignMenu(
     Mending mending,
     ZoneSplit split,
     PricingDesk pricing,
+    ListDesk lists,
     WeatherDesk weather,
     UserAction nights,
     UserAction keyIn,
@@ -36,7 +37,7 @@ record DesignMenu(
     menu.addSeparator();
     menu.add(item("Take the zones as found", pricing::takeAsFound));
     menu.add(item("Propose the zones as found", pricing::proposeAsFound));
-    menu.add(item("Read a price book …", pricing::readPrices));
+    menu.add(item("Read a price book …", lists::readPrices));
     menu.add(item("Write the price book …", pricing::writePrices));
   }
 

@@ -204,7 +204,7 @@ final class DeskWindow {
         new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
     DesignMenu design =
         new DesignMenu(
-            deck, steps, mending, split, pricing, weather, nights, keying, after, season);
+            deck, steps, mending, split, pricing, lists, weather, nights, keying, after, season);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),

@@ -65,11 +65,13 @@ final class FileMenu {
     JMenu adding = new JMenu("Add zones");
     adding.add(item("From a list (CSV) …", lists::readAsked));
     adding.add(item("From what was copied …", lists::paste));
+    adding.add(item("As found, from a list (CSV) …", lists::readFoundAsked));
     menu.add(adding);
     JMenu handing = new JMenu("Hand over");
     handing.add(item("Whole pack …", handOver::whole));
     handing.add(item("Chosen sheets …", handOver::chosen));
     handing.add(item("Copy for the client …", handOver::forClient));
+    handing.add(item("Proposal (PDF) …", handOver::proposal));
     handing.add(item("Pages to print (PDF) …", handOver::pages));
     handing.add(item("Nights as a calendar …", handOver::calendar));
     menu.add(handing);

@@ -16,6 +16,8 @@ import zonewright.design.NightsCalendar;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
 import zonewright.handover.HandoverPages;
+import zonewright.handover.Proposal;
+import zonewright.handover.ProposalPages;
 import zonewright.nights.NightsPlan;
 import zonewright.sheet.BookSnapshot;
 import zonewright.trade.Sheets;
@@ -83,6 +85,16 @@ final class HandOver {
   /** Writes the pages to print: program cards, facts for the controller, the list of the day. */
   void pages() {
     write("handover", HandoverPages::of);
+  }
+
+  /** Writes the proposal as pages to send; says why where there is none yet. */
+  void proposal() {
+    Optional<String> lacks = Proposal.lacking(open.book());
+    if (lacks.isPresent()) {
+      messages.problem(lacks.get(), List.of());
+      return;
+    }
+    write("proposal", ProposalPages::of);
   }
 
   /** Writes the pages to print with what is keyed in, a program each. */

@@ -16,11 +16,17 @@ import zonewright.desk.part.OpenDesign;
 import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;
+import zonewright.exchange.PriceLists;
+import zonewright.sheet.ListText;
 import zonewright.trade.Sheets;
 import zonewright.weather.WeatherFile;
+import zonewright.workbook.DesignFileException;
 import zonewright.workbook.FileSize;
+import zonewright.workbook.PriceFile;
 
-/** Takes somebody's list of zones, from a file or as it was copied, into the design. */
+/**
+ * Takes somebody's list, of zones or of prices, from a file or as it was copied, into the design.
+ */
 final class ListDesk {
   private final Window window;
   private final OpenDesign open;
@@ -56,18 +62,27 @@ final class ListDesk {
     }
   }
 
-  /** Asks for a list and shows where its columns go. */
+  /** Asks for a list of zones and shows where its columns go. */
   void readAsked() {
     questions.listToRead().ifPresent(this::read);
   }
 
-  /** Reads a list and shows where its columns go. */
+  /** Asks for a list of zones as found and shows where its columns go. */
+  void readFoundAsked() {
+    questions.listToRead().ifPresent(file -> read(file, Sheets.FOUND));
+  }
+
+  /** Reads a list of zones and shows where its columns go. */
   void read(Path file) {
+    read(file, Sheets.ZONES);
+  }
+
+  private void read(Path file, String table) {
     String name = file.getFileName().toString();
     tasks.run(
         "Reading " + name + " …",
         () -> ForeignList.read(file),
-        list -> ask("“" + name + "”", list),
+        list -> ask("“" + name + "”", list, table),
         problem ->
             messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of()));
   }
@@ -86,7 +101,7 @@ final class ListDesk {
       return;
     }
     try {
-      ask("What was copied", ForeignList.pasted(text));
+      ask("What was copied", ForeignList.pasted(text), Sheets.ZONES);
     } catch (ListProblem problem) {
       messages.problem(problem.getMessage(), List.of());
     }
@@ -94,7 +109,9 @@ final class ListDesk {
 
   /** Offers to match the columns of a list that somebody pastes together with its headings. */
   boolean takesOver(String table, List<List<String>> block, Runnable asItIs) {
-    if (!table.equals(Sheets.ZONES) || block.size() < 2 || block.get(0).size() < 2) {
+    if (!List.of(Sheets.ZONES, Sheets.FOUND).contains(table)
+        || block.size() < 2
+        || block.get(0).size() < 2) {
       return false;
     }
     try {
@@ -106,7 +123,7 @@ final class ListDesk {
           "What you paste begins with a line of headings.",
           false,
           new MessageBar.Offer(
-              "Choose where each column goes …", () -> ask("What was copied", list)),
+              "Choose where each column goes …", () -> ask("What was copied", list, table)),
           new MessageBar.Offer("Paste it as it is", asItIs));
       return true;
     } catch (ListProblem none) {
@@ -114,23 +131,48 @@ final class ListDesk {
     }
   }
 
-  private void ask(String name, ForeignList list) {
+  /** Asks for a price book and shows what it changes. */
+  void readPrices() {
+    Optional<Path> file = questions.pricesToRead();
+    if (file.isEmpty()) {
+      return;
+    }
+    String name = file.get().getFileName().toString();
+    tasks.run(
+        "Reading " + name + " …",
+        () -> PriceLists.of(prices(file.get()), name),
+        list -> ask("“" + name + "”", list, Sheets.PARTS),
+        problem ->
+            messages.problem(Sentences.of("“" + name + "” was not read", problem), List.of()));
+  }
+
+  private static ListText prices(Path file) throws DesignFileException, ListText.Problem {
+    return PriceFile.isWorkbook(file) ? PriceFile.read(file) : ListText.of(file);
+  }
+
+  private void ask(String name, ForeignList list, String table) {
     if (list.rows().isEmpty()) {
       messages.problem(
           name + " has headings and no rows; its first line must name the columns.", List.of());
       return;
     }
-    ListMatch match = new ListMatch(open.book(), Sheets.ZONES, list);
-    ListForm.open(window, name, open.book(), match, this::take);
+    ListMatch match = new ListMatch(open.book(), table, list);
+    ListForm.open(window, name, open.book(), match, taken -> take(taken, table));
   }
 
-  private void take(ListMatch.Taken taken) {
+  private void take(ListMatch.Taken taken, String table) {
     Optional<String> refused = FileSize.refused(open.book(), taken.edit());
     if (refused.isPresent()) {
       messages.problem("The list was not taken. " + refused.get(), List.of());
       return;
     }
     open.book().perform(taken.edit());
+    if (table.equals(Sheets.PARTS)) {
+      messages.tell(
+          "The price book was read: %s Undo takes it back.".formatted(taken.changes().get(0)),
+          taken.notes());
+      return;
+    }
     messages.tell(
         (taken.rows() == 1 ? "1 zone was added" : taken.rows() + " zones were added")
             + " below the others; Undo takes "

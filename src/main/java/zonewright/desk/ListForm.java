@@ -30,8 +30,8 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.trade.Sheets;
 import zonewright.units.DecimalSign;
-import zonewright.units.QuantityText;
 
 /**
  * Shows where each column of somebody's list goes, what comes of its first rows and what is left
@@ -41,9 +41,42 @@ import zonewright.units.QuantityText;
 final class ListForm {
   private static final String NOWHERE = "left out";
   private static final int ROWS_SHOWN = 5;
+  private static final int CHANGES_SHOWN = 500;
+  private static final int CHANGES_WIDE = 880;
   private static final int VALUES_SHOWN = 3;
   private static final int LONGEST_VALUES = 44;
 
+  /**
+   * What the form is about.
+   *
+   * @param title the title, such as {@code Add zones from a list}
+   * @param first what stands over the first rows
+   * @param one the button with one row, such as {@code Add 1 zone}
+   * @param many the same with several, their number as {@code %s}
+   */
+  record Words(String title, String first, String one, String many) {
+    static final Words ZONES =
+        new Words(
+            "Add zones from a list",
+            "The first zones as they will stand",
+            "Add 1 zone",
+            "Add %s zones");
+    static final Words FOUND =
+        new Words(
+            "Add zones as found from a list",
+            "The first zones as they will stand",
+            "Add 1 zone",
+            "Add %s zones");
+    static final Words PRICES =
+        new Words(
+            "Read a price book", "What changes and what is new", "Take 1 item", "Take %s items");
+
+    static Words of(String table) {
+      return table.equals(Sheets.PARTS) ? PRICES : table.equals(Sheets.FOUND) ? FOUND : ZONES;
+    }
+  }
+
+  private final Words words;
   private final ListMatch match;
   private final Set<Integer> guessed;
   private final Book book;
@@ -58,20 +91,21 @@ final class ListForm {
 
   private ListForm(
       Window owner, String name, Book book, ListMatch match, Consumer<ListMatch.Taken> taken) {
+    this.words = Words.of(match.table().id());
     this.match = match;
     this.book = book;
     this.taken = taken;
     this.guessed = match.guess();
-    dialog = new JDialog(owner, "Add zones from a list", JDialog.ModalityType.DOCUMENT_MODAL);
+    dialog = new JDialog(owner, words.title(), JDialog.ModalityType.DOCUMENT_MODAL);
     dialog.setName("list form");
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
     JPanel page = new JPanel(new MigLayout("insets 18 22 16 22, fill, wrap 1", "[grow]", ""));
-    page.add(new Prose("Add zones from a list").styled("h2"), "growx");
+    page.add(new Prose(words.title()).styled("h2"), "growx");
     page.add(new Prose(about(name)).coloured("Zonewright.muted"), "growx, wmin 300");
     page.add(heading("Where each column goes"), "gaptop 8");
     page.add(columns(), "grow, push, hmin 120lp");
     page.add(decimals(), "gaptop 4");
-    page.add(heading("The first zones as they will stand"), "gaptop 8");
+    page.add(heading(words.first()), "gaptop 8");
     page.add(first(), "growx, h 150lp!");
     outcome.setName("list outcome");
     page.add(outcome, "growx, wmin 300");
@@ -189,7 +223,7 @@ final class ListForm {
 
   private JComponent first() {
     preview.setName("list preview");
-    preview.getAccessibleContext().setAccessibleName("The first zones as they will stand");
+    preview.getAccessibleContext().setAccessibleName(words.first());
     preview.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     preview.setFillsViewportHeight(true);
     JScrollPane scroll = new JScrollPane(preview);
@@ -200,7 +234,7 @@ final class ListForm {
   private JComponent buttons() {
     add.setName("add list");
     add.setMnemonic('A');
-    add.setToolTipText("Add these rows below the zones of the design (Ctrl+Enter)");
+    add.setToolTipText("Take these rows into the design (Ctrl+Enter)");
     add.addActionListener(event -> add());
     JButton not = new JButton("Not now");
     not.setName("add nothing");
@@ -238,10 +272,14 @@ final class ListForm {
     settling = false;
     List<Integer> used =
         choices.keySet().stream().filter(at -> match.target(at).isPresent()).sorted().toList();
-    showFirst(used);
     ListMatch.Taken now = match.taken();
+    if (now.changes().isEmpty()) {
+      showFirst(used);
+    } else {
+      showChanges(now.changes());
+    }
     outcome.setText(outcome(now));
-    add.setText(now.rows() == 1 ? "Add 1 zone" : "Add " + now.rows() + " zones");
+    add.setText(now.rows() == 1 ? words.one() : words.many().formatted(now.rows()));
     add.setEnabled(!used.isEmpty() && now.rows() > 0);
   }
 
@@ -249,6 +287,26 @@ final class ListForm {
     String unit = match.unit(position).map(each -> "in " + each.inWords()).orElse("");
     String guess = target.isPresent() && guessed.contains(position) ? "a guess" : "";
     return unit.isEmpty() || guess.isEmpty() ? unit + guess : unit + ", " + guess;
+  }
+
+  /** Shows what changes, line by line; how many are summed up below. */
+  private void showChanges(List<String> changes) {
+    DefaultTableModel model =
+        new DefaultTableModel(new Object[] {words.first()}, 0) {
+          @Override
+          public boolean isCellEditable(int row, int column) {
+            return false;
+          }
+        };
+    changes.stream()
+        .skip(1)
+        .limit(CHANGES_SHOWN)
+        .forEach(line -> model.addRow(new Object[] {line}));
+    if (changes.size() - 1 > CHANGES_SHOWN) {
+      model.addRow(new Object[] {"and %s more".formatted(changes.size() - 1 - CHANGES_SHOWN)});
+    }
+    preview.setModel(model);
+    preview.getColumnModel().getColumn(0).setPreferredWidth(CHANGES_WIDE);
   }
 
   private void showFirst(List<Integer> used) {
@@ -282,7 +340,7 @@ final class ListForm {
   private String shown(int position, Entry entry) {
     Column column = match.target(position).orElseThrow();
     return entry instanceof Entry.Figure figure
-        ? QuantityText.shown(figure.value(), column.kind(), column.decimals(book.system()))
+        ? column.shown(figure.value(), book.system())
         : Entries.typed(column, entry);
   }
 
@@ -290,6 +348,9 @@ final class ListForm {
     List<String> out =
         match.unmatched().stream().map(at -> match.list().headings().get(at)).toList();
     String left = out.isEmpty() ? "Nothing is left out. " : "Left out: " + listed(out) + ". ";
+    if (!now.changes().isEmpty()) {
+      left = now.changes().get(0) + " " + left;
+    }
     return now.notes().isEmpty()
         ? left + "Everything can be read."
         : left

@@ -73,12 +73,15 @@ public record CountOf(
 
   /** Returns which of the four counts. */
   public Formula chosen(Term needed, Term kept, Term fresh, Term removed) {
-    return Formula.when(which.is(Counted.NEEDED))
-        .then(needed)
-        .otherwise(
-            Formula.when(which.is(Counted.KEPT))
-                .then(kept)
-                .otherwise(Formula.when(which.is(Counted.NEW)).then(fresh).otherwise(removed)));
+    Formula counted =
+        Formula.when(which.is(Counted.NEEDED))
+            .then(needed)
+            .otherwise(
+                Formula.when(which.is(Counted.KEPT))
+                    .then(kept)
+                    .otherwise(Formula.when(which.is(Counted.NEW)).then(fresh).otherwise(removed)));
+    // Without the word there is nothing to choose: what is lacking is the word.
+    return Formula.when(what.given()).then(counted).otherwise(inCounts(Counts.NUMBER_NEEDED));
   }
 
   /** Declares a column of one of the four beside the words it is counted by. */
@@ -111,17 +114,21 @@ public record CountOf(
                 Formula.when(what.is(Counted.AREA, Counted.TURF))
                     .then(Counted.area(inCounts(areas), unit))
                     .otherwise(Counted.each(inCounts(numbers), unit)));
-    return Formula.when(what.is(Counted.EMITTERS))
-        .then(Counted.each(heads, unit))
-        .otherwise(
-            Formula.when(what.is(Counted.DRIP_LINE))
-                .then(Counted.length(drip, unit))
-                .otherwise(
-                    size.isEmpty() || part == Part.REMOVED
-                        ? others
-                        : Formula.when(size.get().counts())
-                            .then(ofSize(part, size.get()))
-                            .otherwise(others)));
+    Formula counted =
+        Formula.when(what.is(Counted.EMITTERS))
+            .then(Counted.each(heads, unit))
+            .otherwise(
+                Formula.when(what.is(Counted.DRIP_LINE))
+                    .then(Counted.length(drip, unit))
+                    .otherwise(
+                        size.isEmpty() || part == Part.REMOVED
+                            ? others
+                            : Formula.when(size.get().counts())
+                                .then(ofSize(part, size.get()))
+                                .otherwise(others)));
+    return Formula.when(what.given())
+        .then(counted)
+        .otherwise(Formula.doesNotApply("–", "It is counted by hand: its count is typed."));
   }
 
   /** Buried pipe out of use is taken to stay where it is, so none of a size is removed. */

@@ -8,6 +8,7 @@ import static zonewright.trade.Sheets.TAKEOFF;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import zonewright.formula.Formula;
 import zonewright.formula.Matching;
 import zonewright.pipes.Laterals;
@@ -17,6 +18,8 @@ import zonewright.retrofit.Difference;
 import zonewright.retrofit.PipeTakeoff;
 import zonewright.retrofit.Takeoff;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Severity;
 import zonewright.units.QuantityKind;
@@ -36,6 +39,25 @@ public final class EstimateRules {
           "has no price, and {0} of it are needed: the estimate cannot be added up",
           "ask a supplier, or type 0 where it costs nothing",
           List.of(Parts.BOUGHT));
+
+  /** An item counted by nothing, of which nobody typed how many. */
+  public static final Rule WITHOUT_QUANTITY =
+      new Rule(
+              "item-without-quantity",
+              Severity.MISSING,
+              PARTS,
+              Parts.PRICE
+                  .given()
+                  .and(Parts.COUNTED_BY.given().negated())
+                  .and(Parts.COUNT.given().negated()),
+              Parts.COUNT,
+              "has no quantity: it is counted by nothing, and its count is blank, so the estimate cannot be added up",
+              "type the count, 0 where this job needs none, or choose what it is counted by",
+              List.of())
+          .curedBy(
+              "Type 0: this job needs none",
+              (book, cell, row) ->
+                  Optional.of(new Edits(book).set(cell, row, new Entry.Figure(0))));
 
   /** Labour without what an hour costs. */
   public static final Rule WITHOUT_RATE =
@@ -156,6 +178,18 @@ public final class EstimateRules {
           "type what your office adds, if the price goes to an owner",
           List.of(BuildUp.DIRECT));
 
+  /** A schedule of payments that asks for more than the price. */
+  public static final Rule PAID_TOO_MUCH =
+      new Rule(
+          "paid-too-much",
+          Severity.CHECK,
+          ESTIMATE,
+          ProposalFacts.DEPOSIT_SHARE.plus(ProposalFacts.PROGRESS_SHARE).above(1),
+          ProposalFacts.PROGRESS_SHARE,
+          "{0} on order and {1} during the work are more than the price",
+          "type parts that come to 100 % at most",
+          List.of(ProposalFacts.DEPOSIT_SHARE, ProposalFacts.PROGRESS_SHARE));
+
   private EstimateRules() {}
 
   private static Formula inCounts(Column column, String word) {
@@ -205,6 +239,7 @@ public final class EstimateRules {
     List<Rule> rules =
         new ArrayList<>(
             List.of(
+                WITHOUT_QUANTITY,
                 WITHOUT_PRICE,
                 WITHOUT_RATE,
                 WITHOUT_KIND,
@@ -215,6 +250,7 @@ public final class EstimateRules {
                 WIRE_UNKNOWN));
     rules.addAll(SIZE_WITHOUT_ITEM);
     rules.add(NOTHING_ADDED);
+    rules.add(PAID_TOO_MUCH);
     return rules;
   }
 }

@@ -96,6 +96,7 @@ public final class JobFacts {
         .band(PRICE)
         .within(Bounds.from(0, 5, Units.ONE))
         .decimals(2, 2)
+        .inFull()
         .means(means)
         .source("None unless typed.")
         .build();

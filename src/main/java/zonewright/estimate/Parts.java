@@ -27,6 +27,20 @@ public final class Parts {
   public static final Column ITEM_NAME =
       Column.words(PARTS, "item", "Item").band(ITEM).means("What is bought or done.").build();
 
+  public static final Column SKU =
+      Column.words(PARTS, "sku", "SKU")
+          .band(ITEM)
+          .optional()
+          .means("The supplier's number of the item; a price book read again finds the item by it.")
+          .build();
+
+  public static final Column SUPPLIER =
+      Column.words(PARTS, "supplier", "Supplier")
+          .band(ITEM)
+          .optional()
+          .means("Who sells it.")
+          .build();
+
   public static final Column SECTION =
       Column.choice(PARTS, "section", "Section", Counted.SECTION_LIST, Counted.OTHER)
           .band(ITEM)
@@ -53,6 +67,7 @@ public final class Parts {
           .band(ITEM)
           .within(Bounds.from(0, 10_000, Units.HOUR))
           .decimals(3, 3)
+          .inFull()
           .means("Hours of one worker to fit one of it.")
           .source("None unless typed.")
           .build();
@@ -69,7 +84,7 @@ public final class Parts {
           .band(QUANTITY)
           .optional()
           .means(
-              "What the number needed follows from. Leave it blank where you type the quantity yourself.")
+              "What the number needed follows from. Leave it blank where you type the count yourself.")
           .build();
 
   public static final Column WHICH =
@@ -137,6 +152,7 @@ public final class Parts {
           .band(QUANTITY)
           .within(Bounds.from(0, 1_000_000, Units.ONE))
           .decimals(3, 3)
+          .inFull()
           .means("How much of the item goes with one of what is counted: 2 connectors a valve.")
           .source("One unless typed.")
           .build();
@@ -146,6 +162,7 @@ public final class Parts {
           .band(QUANTITY)
           .within(Bounds.from(0, 2, Units.ONE))
           .decimals(1, 1)
+          .inFull()
           .means("What is bought beyond what is fitted, as a part of it.")
           .source("None unless typed.")
           .build();
@@ -261,6 +278,8 @@ public final class Parts {
                 UNIT,
                 PRICE,
                 HOURS_EACH,
+                SKU,
+                SUPPLIER,
                 NOTE,
                 COUNTED_BY,
                 WHICH,

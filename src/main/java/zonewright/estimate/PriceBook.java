@@ -4,6 +4,7 @@ import static zonewright.trade.Sheets.PARTS;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -123,34 +124,137 @@ public final class PriceBook {
   public Edit edit(ListText text) throws Unreadable {
     int head = head(text.lines());
     List<Optional<Column>> columns = headings(text.lines().get(head).cells());
+    List<ListText.Line> lines = text.lines().subList(head + 1, text.lines().size());
+    List<Map<Column, Entry>> items = new ArrayList<>();
+    for (ListText.Line line : lines) {
+      items.add(entries(text, line, columns));
+    }
+    Taking taking = taking(items);
+    if (!taking.nameless().isEmpty()) {
+      throw new Unreadable(
+          "Line %s has no item name.".formatted(lines.get(taking.nameless().get(0)).number()));
+    }
+    return taking.edit();
+  }
+
+  /**
+   * A cell of an item known here that a price book changes.
+   *
+   * @param item the name of the item
+   */
+  public record Change(String item, Column column, Entry before, Entry after) {
+    /** Returns it in words, such as {@code Valve, Price: 20 → 21.5}. */
+    public String line() {
+      return "%s, %s: %s → %s"
+          .formatted(item, column.name(), said(before), Entries.typed(column, after));
+    }
+
+    private String said(Entry entry) {
+      String typed = Entries.typed(column, entry);
+      return typed.isEmpty() ? "blank" : typed;
+    }
+  }
+
+  /**
+   * What comes of a price book.
+   *
+   * @param edit the edit that takes it over
+   * @param changes the cells of items known here that change
+   * @param added the names of items that are new here, in their order
+   * @param same how many items stand here already as the price book has them
+   * @param nameless which of the lines say something, and not of which item, counted from 0
+   */
+  public record Taking(
+      Edit edit, List<Change> changes, List<String> added, int same, List<Integer> nameless) {
+    public Taking {
+      changes = List.copyOf(changes);
+      added = List.copyOf(added);
+      nameless = List.copyOf(nameless);
+    }
+
+    /** Returns how many items known here change. */
+    public int changed() {
+      return (int) changes.stream().map(Change::item).distinct().count();
+    }
+  }
+
+  /**
+   * Returns what comes of the items of a price book. An item is the one here of its number (SKU),
+   * else of its name; capitals do not matter. A blank cell, or one that cannot be read, leaves what
+   * stands here; an item that is not known here is added at the end.
+   */
+  public Taking taking(List<Map<Column, Entry>> items) {
     Map<String, Integer> known = new HashMap<>();
     for (int row = 0; row < book.rows(PARTS); row++) {
-      if (book.entry(Parts.ITEM_NAME.reference(), row) instanceof Entry.Words words) {
-        known.putIfAbsent(folded(words.text()), row);
+      for (Column column : List.of(Parts.SKU, Parts.ITEM_NAME)) {
+        int at = row;
+        key(column, book.entry(column.reference(), row))
+            .ifPresent(key -> known.putIfAbsent(key, at));
       }
     }
-    Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
-    Map<String, List<Entry>> fresh = new java.util.LinkedHashMap<>();
-    for (ListText.Line line : text.lines().subList(head + 1, text.lines().size())) {
-      Map<Column, Entry> entries = entries(text, line, columns);
-      if (!(entries.get(Parts.ITEM_NAME) instanceof Entry.Words name)) {
-        if (entries.values().stream().allMatch(Entry.BLANK::equals)) {
-          continue;
-        }
-        throw new Unreadable("Line %s has no item name.".formatted(line.number()));
-      }
-      Integer row = known.get(folded(name.text()));
-      if (row == null) {
-        fresh.put(folded(name.text()), row(entries));
-      } else {
-        entries.forEach((column, entry) -> parts.add(edits.set(column.reference(), row, entry)));
+    List<Change> changes = new ArrayList<>();
+    Map<String, Map<Column, Entry>> fresh = new LinkedHashMap<>();
+    List<Integer> nameless = new ArrayList<>();
+    int same = 0;
+    for (int at = 0; at < items.size(); at++) {
+      Map<Column, Entry> item = items.get(at);
+      Optional<String> sku = key(Parts.SKU, item.getOrDefault(Parts.SKU, Entry.BLANK));
+      Optional<String> name = key(Parts.ITEM_NAME, item.getOrDefault(Parts.ITEM_NAME, Entry.BLANK));
+      Optional<Integer> row =
+          sku.map(known::get)
+              .or(() -> name.map(known::get).filter(here -> sku.isEmpty() || numberless(here)));
+      if (row.isPresent()) {
+        List<Change> some = changes(row.get(), item);
+        some.forEach(
+            change ->
+                parts.add(
+                    new Edits(book).set(change.column().reference(), row.get(), change.after())));
+        changes.addAll(some);
+        same += some.isEmpty() ? 1 : 0;
+      } else if (name.isPresent()) {
+        fresh.put(sku.orElse(name.get()), item);
+      } else if (!item.values().stream().allMatch(Entry.BLANK::equals)) {
+        nameless.add(at);
       }
     }
     if (!fresh.isEmpty()) {
-      parts.add(edits.appended(PARTS, List.copyOf(fresh.values())));
+      parts.add(new Edits(book).appended(PARTS, fresh.values().stream().map(this::row).toList()));
     }
-    return new Edit.Several("reading of a price book", parts);
+    return new Taking(
+        new Edit.Several("reading of a price book", parts),
+        changes,
+        fresh.values().stream()
+            .map(item -> Entries.typed(Parts.ITEM_NAME, item.get(Parts.ITEM_NAME)))
+            .toList(),
+        same,
+        nameless);
+  }
+
+  private boolean numberless(int row) {
+    return book.entry(Parts.SKU.reference(), row).equals(Entry.BLANK);
+  }
+
+  private static Optional<String> key(Column column, Entry entry) {
+    return entry instanceof Entry.Words words
+        ? Optional.of(column.reference().key() + " " + folded(words.text()))
+        : Optional.empty();
+  }
+
+  private List<Change> changes(int row, Map<Column, Entry> item) {
+    String name = Entries.typed(Parts.ITEM_NAME, book.entry(Parts.ITEM_NAME.reference(), row));
+    List<Change> changes = new ArrayList<>();
+    item.forEach(
+        (column, entry) -> {
+          Entry before = book.entry(column.reference(), row);
+          boolean says = entry instanceof Entry.Words || entry instanceof Entry.Figure;
+          boolean sameName =
+              column.equals(Parts.ITEM_NAME) && key(column, before).equals(key(column, entry));
+          if (says && !sameName && !before.equals(entry)) {
+            changes.add(new Change(name, column, before, entry));
+          }
+        });
+    return changes;
   }
 
   /** Returns where the headings stand: the first line of some that names the item, or the first. */
@@ -198,7 +302,7 @@ public final class PriceBook {
             .filter(at -> columns.get(at).filter(PriceBook::number).isPresent())
             .boxed()
             .toList();
-    Map<Column, Entry> entries = new java.util.LinkedHashMap<>();
+    Map<Column, Entry> entries = new LinkedHashMap<>();
     for (int at = 0; at < columns.size(); at++) {
       if (columns.get(at).isEmpty()) {
         continue;

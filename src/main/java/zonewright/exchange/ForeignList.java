@@ -9,13 +9,14 @@ import zonewright.sheet.ListText;
 /**
  * A list as it stands in a file: headings and rows of text.
  *
- * @param headings the first line
+ * @param headings the line that names the columns
  * @param rows the lines below it, each with as many cells as there are headings
  * @param text what it was read from, which tells how its numbers are written
+ * @param head which of its lines the headings are, counted from 0
  * @param notes what the reader should know, each a sentence
  */
 public record ForeignList(
-    List<String> headings, List<List<String>> rows, ListText text, List<String> notes) {
+    List<String> headings, List<List<String>> rows, ListText text, int head, List<String> notes) {
   /** No list of more rows is read. */
   static final int MOST_ROWS = 50_000;
 
@@ -66,7 +67,18 @@ public record ForeignList(
   }
 
   private static ForeignList of(ListText text, String name) throws ListProblem {
-    List<ListText.Line> lines = text.lines();
+    return of(text, name, 0);
+  }
+
+  /**
+   * Takes lines that were read already.
+   *
+   * @param name what to call it in a complaint
+   * @param head which line names the columns, counted from 0; what stands above is left out
+   */
+  static ForeignList of(ListText text, String name, int head) throws ListProblem {
+    List<ListText.Line> lines =
+        text.lines().subList(Math.min(head, text.lines().size()), text.lines().size());
     if (lines.isEmpty()) {
       throw new ListProblem("%s holds nothing.".formatted(name));
     }
@@ -81,12 +93,12 @@ public record ForeignList(
     for (ListText.Line line : lines.subList(1, lines.size())) {
       rows.add(fitted(line.cells(), headings.size(), line.number(), notes));
     }
-    return new ForeignList(headings, rows, text, notes);
+    return new ForeignList(headings, rows, text, head, notes);
   }
 
   /** Returns the line of the file that a row stands in, counted from 1. */
   public int line(int row) {
-    return text.lines().get(row + 1).number();
+    return text.lines().get(head + 1 + row).number();
   }
 
   private static List<String> fitted(List<String> line, int width, int number, List<String> notes) {

@@ -72,7 +72,7 @@ final class ListGuess {
   /** Says whether a heading is another name of a column. */
   boolean anotherName(int position) {
     String heading = withoutUnit(list.headings().get(position));
-    return table.inputs().stream().anyMatch(column -> Synonyms.means(column, heading));
+    return table.inputs().stream().anyMatch(column -> ListHeadings.means(column, heading));
   }
 
   private int score(Column column, int position) {
@@ -84,7 +84,7 @@ final class ListGuess {
             || !unit.get().dimension().equals(column.kind().unit(book.system()).dimension()))) {
       return 0;
     }
-    boolean anotherName = Synonyms.means(column, withoutUnit(heading));
+    boolean anotherName = ListHeadings.means(column, withoutUnit(heading));
     // Words that are none of our list yet are told, and put right in the grid.
     boolean words = anotherName && !number;
     if (!words && !takes(column, position)) {

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import zonewright.emitters.Emitters;
+import zonewright.estimate.PriceBook;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.CsvText;
@@ -20,7 +21,9 @@ import zonewright.sheet.Entry;
 import zonewright.sheet.Headings;
 import zonewright.sheet.ListText;
 import zonewright.sheet.Nearest;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.units.DecimalSign;
 import zonewright.units.Dimension;
 import zonewright.units.Unit;
@@ -45,7 +48,7 @@ public final class ListMatch {
     this.book = book;
     this.table = book.schema().table(table);
     this.list = list;
-    this.text = list.text();
+    this.text = money() ? list.text().withoutCurrency() : list.text();
     this.guesses = new ListGuess(book, this.table, list, this::read);
     Headings headings = new Headings(this.table, book.system());
     for (int i = 0; i < list.headings().size(); i++) {
@@ -159,13 +162,20 @@ public final class ListMatch {
       }
     }
     if (alone.size() > 1 && spread(alone) < spread(shared)) {
-      columns.put(flow.get(), Emitters.EMITTER_FLOW);
+      table.inputs().stream()
+          .filter(column -> alike(column, Emitters.EMITTER_FLOW))
+          .forEach(column -> columns.put(flow.get(), column));
     }
+  }
+
+  /** Zones and zones as found have columns of one identifier. */
+  private static boolean alike(Column one, Column zones) {
+    return one.reference().column().equals(zones.reference().column());
   }
 
   private Optional<Integer> positionOf(Column column) {
     return columns.entrySet().stream()
-        .filter(each -> each.getValue().equals(column))
+        .filter(each -> alike(each.getValue(), column))
         .map(Map.Entry::getKey)
         .findFirst();
   }
@@ -204,6 +214,11 @@ public final class ListMatch {
     return list;
   }
 
+  /** Returns the tables of the design the rows go into. */
+  public Schema schema() {
+    return book.schema();
+  }
+
   /** Returns the table the rows go into. */
   public TableDefinition table() {
     return table;
@@ -239,12 +254,14 @@ public final class ListMatch {
   /**
    * What comes of a list.
    *
-   * @param edit the edit that puts its rows below those that are there
-   * @param rows how many rows it adds
+   * @param edit the edit that puts its rows below those that are there, or into them
+   * @param rows how many rows it adds or changes
+   * @param changes what rows that are there already will be, and which are added, each a line
    * @param notes what was read in another way than it stands, or cannot be read, each a sentence
    */
-  public record Taken(Edit edit, int rows, List<String> notes) {
+  public record Taken(Edit edit, int rows, List<String> changes, List<String> notes) {
     public Taken {
+      changes = List.copyOf(changes);
       notes = List.copyOf(notes);
     }
   }
@@ -253,27 +270,58 @@ public final class ListMatch {
   public Taken taken() {
     List<String> notes = new ArrayList<>(list.notes());
     columns.forEach((position, column) -> told(position, column, notes));
-    List<List<Entry>> rows = new ArrayList<>();
+    List<Map<Column, Entry>> rows = new ArrayList<>();
     for (int i = 0; i < list.rows().size(); i++) {
       List<String> cells = list.rows().get(i);
-      List<Entry> entries = new ArrayList<>();
-      for (Column column : table.columns()) {
-        entries.add(Entry.BLANK);
-        for (Map.Entry<Integer, Column> each : columns.entrySet()) {
-          if (each.getValue().equals(column)) {
-            entries.set(
-                entries.size() - 1,
-                entry(column, each.getKey(), cells.get(each.getKey()), list.line(i), notes));
-          }
-        }
-      }
+      Map<Column, Entry> entries = new LinkedHashMap<>();
+      int line = list.line(i);
+      columns.forEach(
+          (position, column) ->
+              entries.put(column, entry(column, position, cells.get(position), line, notes)));
       rows.add(entries);
     }
+    return money() ? priced(rows, notes) : appended(rows, notes);
+  }
+
+  private Taken appended(List<Map<Column, Entry>> rows, List<String> notes) {
+    List<List<Entry>> entries =
+        rows.stream()
+            .map(
+                row ->
+                    table.columns().stream()
+                        .map(column -> row.getOrDefault(column, Entry.BLANK))
+                        .toList())
+            .toList();
     Edit edit =
         new Edit.Several(
             "list of %s rows".formatted(rows.size()),
-            List.of(new Edits(book).appended(table.id(), rows)));
-    return new Taken(edit, rows.size(), notes);
+            List.of(new Edits(book).appended(table.id(), entries)));
+    return new Taken(edit, rows.size(), List.of(), notes);
+  }
+
+  /** What comes of a price book: items known are changed, others added. */
+  private Taken priced(List<Map<Column, Entry>> items, List<String> notes) {
+    PriceBook.Taking taking = new PriceBook(book).taking(items);
+    taking
+        .nameless()
+        .forEach(at -> notes.add("Line %s names no item; left out.".formatted(list.line(at))));
+    List<String> changes = new ArrayList<>();
+    changes.add(
+        "%s to change, %s to add, %s as they are."
+            .formatted(
+                items(taking.changed()), items(taking.added().size()), items(taking.same())));
+    taking.changes().forEach(change -> changes.add(change.line()));
+    taking.added().forEach(name -> changes.add(name + ": new"));
+    return new Taken(taking.edit(), taking.changed() + taking.added().size(), changes, notes);
+  }
+
+  private static String items(int count) {
+    return count == 1 ? "1 item" : count + " items";
+  }
+
+  /** Says whether the list is a price book: items known are changed, and amounts are money. */
+  private boolean money() {
+    return table.id().equals(Sheets.PARTS);
   }
 
   /** Tells what was read otherwise than some would have meant it. */
@@ -306,8 +354,12 @@ public final class ListMatch {
     Entry entry = read(column, position, text);
     if (entry instanceof Entry.Unreadable unreadable) {
       notes.add(
-          "Line %s, %s: %s; kept as it stands."
-              .formatted(line, list.headings().get(position), unreadable.problem()));
+          "Line %s, %s: %s; %s."
+              .formatted(
+                  line,
+                  list.headings().get(position),
+                  unreadable.problem(),
+                  money() ? "what stood here stays" : "kept as it stands"));
     }
     if (entry instanceof Entry.Words words && unknown(column, words.text())) {
       notes.add(
@@ -327,7 +379,8 @@ public final class ListMatch {
       return Entries.read(column, CsvText.asWritten(cell), book.system());
     }
     String unit = unit(column, position).map(Unit::symbol).orElse("");
-    return text.read(column, cell, position, numbers(), unit, book.system());
+    String number = money() ? ListText.withoutCurrency(cell) : cell;
+    return text.read(column, number, position, numbers(), unit, book.system());
   }
 
   private List<Integer> numbers() {

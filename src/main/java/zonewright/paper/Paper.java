@@ -354,6 +354,37 @@ public final class Paper implements AutoCloseable {
     return this;
   }
 
+  /**
+   * A bar of a picture.
+   *
+   * @param amount how long it is, beside the others; not below 0
+   * @param value what stands behind it
+   */
+  public record Bar(String name, double amount, String value) {}
+
+  /** Draws bars below each other, the longest as long as fits, each with its name and value. */
+  public Paper bars(List<Bar> bars) {
+    need(bars.size() * 24f + 6);
+    double most = bars.stream().mapToDouble(Bar::amount).max().orElse(0);
+    float from = width() * 0.28f;
+    float room = width() * 0.5f;
+    for (Bar bar : bars) {
+      float length = most > 0 ? (float) (bar.amount() / most * room) : 0;
+      float top = y;
+      write(bar.name(), MARGIN, 11, SOFT, false);
+      draw(
+          each -> {
+            each.setNonStrokingColor(SOFT);
+            each.addRect(MARGIN + from, top - 15, length, 15);
+            each.fill();
+          });
+      write(bar.value(), MARGIN + from + length + 6, 11, INK, false);
+      y -= 24;
+    }
+    y -= 4;
+    return this;
+  }
+
   /** Leaves some room. */
   public Paper space(double points) {
     y -= (float) points;

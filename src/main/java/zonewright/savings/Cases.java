@@ -55,6 +55,7 @@ public final class Cases {
           .band(CASH)
           .within(Bounds.from(-0.5, 1, Units.ONE))
           .decimals(1, 1)
+          .inFull()
           .means("How much dearer water gets each year.")
           .source("The sheet Savings, less and plus 2 points, unless typed.")
           .build();

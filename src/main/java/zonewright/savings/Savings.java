@@ -285,6 +285,7 @@ public final class Savings {
         .band(CASH)
         .within(Bounds.from(-0.5, 1, Units.ONE))
         .decimals(1, 1)
+        .inFull()
         .means(means)
         .source(
             usual == 0

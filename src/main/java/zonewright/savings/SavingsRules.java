@@ -5,6 +5,7 @@ import static zonewright.trade.Sheets.CASES;
 import static zonewright.trade.Sheets.FOUND;
 import static zonewright.trade.Sheets.REBATES;
 import static zonewright.trade.Sheets.SAVINGS;
+import static zonewright.trade.Sheets.USE;
 
 import java.util.List;
 import zonewright.formula.Formula;
@@ -54,6 +55,18 @@ public final class SavingsRules {
           Rebates.COUNT,
           "says neither what it is counted by nor how many are paid for",
           "choose what it is counted by, or type the count",
+          List.of());
+
+  /** Water is held against a meter that nobody has read. */
+  public static final Rule METER_NOT_READ =
+      new Rule(
+          "meter-not-read",
+          Severity.MISSING,
+          USE,
+          Use.BASIS.is(Use.BY_METER).and(Use.METERED.given().negated()),
+          Use.METERED,
+          "has no metered water, and savings are held against the meter",
+          "type what the meter shows, 0 where none was used, or choose on the sheet Savings what else they are held against",
           List.of());
 
   /** The equipment is worn before it is paid. */
@@ -133,6 +146,7 @@ public final class SavingsRules {
         REBATE_WITHOUT_SUM,
         REBATE_WITHOUT_COUNT,
         REBATE_OVER_COST,
+        METER_NOT_READ,
         PAYBACK_OVER_LIFE,
         USES_MORE,
         OVERWATERED,

@@ -49,6 +49,7 @@ public final class Column implements Cells {
   private final String source;
   private final int usDecimals;
   private final int siDecimals;
+  private final boolean inFull;
   private final boolean optional;
   private final Reference origin;
   private final double greatest;
@@ -67,6 +68,7 @@ public final class Column implements Cells {
     source = said.source;
     usDecimals = said.usDecimals;
     siDecimals = said.siDecimals;
+    inFull = said.inFull;
     optional = said.optional;
     origin = said.origin;
     greatest = said.greatest;
@@ -87,6 +89,7 @@ public final class Column implements Cells {
     private String source = "";
     private int usDecimals = -1;
     private int siDecimals = -1;
+    private boolean inFull;
     private boolean optional;
     private Reference origin;
     private double greatest = Double.POSITIVE_INFINITY;
@@ -114,6 +117,7 @@ public final class Column implements Cells {
       source = other.source;
       usDecimals = other.usDecimals;
       siDecimals = other.siDecimals;
+      inFull = other.inFull;
       optional = other.optional;
       origin = other.origin;
       greatest = other.greatest;
@@ -156,6 +160,15 @@ public final class Column implements Cells {
     public Builder decimals(int us, int si) {
       usDecimals = us;
       siDecimals = si;
+      return this;
+    }
+
+    /**
+     * Lets what is typed show all its decimals, so that a sum with it can be checked on paper.
+     * Money and prices that are typed always do.
+     */
+    public Builder inFull() {
+      inFull = true;
       return this;
     }
 
@@ -415,6 +428,20 @@ public final class Column implements Cells {
     return own >= 0 ? own : kind().decimals(system);
   }
 
+  /** Returns whether a number that has more decimals than usual shows them. */
+  public boolean inFull() {
+    return takesEntries() && (inFull || kind().isMoney());
+  }
+
+  /**
+   * Returns how many decimals {@code value} shows: those it has where they are shown in full, as
+   * long as they come to an end; of a percent, of the percent.
+   */
+  public int decimals(UnitSystem system, double value) {
+    int usual = decimals(system);
+    return inFull() ? QuantityText.decimals(value, kind(), usual) : usual;
+  }
+
   /** Returns the words shown in place of {@code value}; none where the number itself is shown. */
   public Optional<String> wordsFor(double value) {
     return value >= greatest ? Optional.of(beyond) : Optional.empty();
@@ -430,7 +457,8 @@ public final class Column implements Cells {
    * the words in its place.
    */
   public String shown(double value, UnitSystem system) {
-    return wordsFor(value).orElseGet(() -> QuantityText.shown(value, kind(), decimals(system)));
+    return wordsFor(value)
+        .orElseGet(() -> QuantityText.shown(value, kind(), decimals(system, value)));
   }
 
   /** Says whether a person types into it. */

@@ -36,6 +36,11 @@ public final class ListText {
   private static final int LINES_LOOKED_AT = 50;
   private static final int LINES_NAMED = 3;
   private static final Pattern ACCENTED = Pattern.compile("[^\\s,;\"]*[^\\p{ASCII}][^\\s,;\"]*");
+  private static final String CURRENCY = "(?:\\p{Sc}|[A-Z]{3})";
+  private static final Pattern MONEY =
+      Pattern.compile(
+          "^([-−+]?)\\s*(?:%1$s\\s*)?([-−+]?\\d[\\d.,' ]*)(?:\\s*%1$s)?(?:\\s*(?:/|per )\\s*(?i:ea|each|pc|ft|m))?$"
+              .formatted(CURRENCY));
   private static final Charset OLDER = Charset.forName("windows-1252");
 
   private final List<Line> lines;
@@ -332,6 +337,24 @@ public final class ListText {
   /** Returns the same list, with the decimal sign a person says it has. */
   public ListText with(Optional<DecimalSign> sign) {
     return new ListText(lines, delimiter, notes, sign);
+  }
+
+  /**
+   * Returns the same list, with amounts of money as plain numbers: without a currency before or
+   * behind them, and without “each” or a length they are for.
+   */
+  public ListText withoutCurrency() {
+    List<Line> plain = new ArrayList<>();
+    for (Line line : lines) {
+      plain.add(
+          new Line(line.number(), line.cells().stream().map(ListText::withoutCurrency).toList()));
+    }
+    return new ListText(plain, delimiter, notes, said);
+  }
+
+  /** Returns an amount of money as a plain number; all else as it stands. */
+  public static String withoutCurrency(String cell) {
+    return MONEY.matcher(cell.strip()).replaceFirst("$1$2");
   }
 
   /** Returns the decimal sign a person said the list has. */

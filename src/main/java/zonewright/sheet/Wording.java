@@ -71,7 +71,7 @@ public final class Wording {
   String amount(Column column, double value) {
     return column
         .wordsFor(value)
-        .orElseGet(() -> amount(column.kind(), value, column.decimals(system)));
+        .orElseGet(() -> amount(column.kind(), value, column.decimals(system, value)));
   }
 
   /** Returns a number of a kind with its unit. */

@@ -84,6 +84,7 @@ public final class Sheets {
   public static final String QUANTITY = "Quantity";
   public static final String COST = "Cost";
   public static final String PRICE = "Build-up of the price";
+  public static final String PROPOSAL = "Proposal";
   public static final String BILL = "Bill";
   public static final String SAVED = "Saved";
   public static final String CASH = "Cash";

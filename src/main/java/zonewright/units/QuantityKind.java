@@ -161,6 +161,11 @@ public enum QuantityKind {
     return this == TIME_OF_DAY || this == DATE;
   }
 
+  /** Says whether it is money, or a price of something. */
+  public boolean isMoney() {
+    return unit(UnitSystem.US).symbol().startsWith("per ") || this == MONEY;
+  }
+
   /** Says whether a number of this kind can make sense below zero, as a difference does. */
   public boolean mayBeNegative() {
     return this == PRESSURE || this == MONEY;

@@ -26,6 +26,9 @@ public final class QuantityText {
 
   private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
+  /** The most decimals shown of a number that was typed. */
+  public static final int MOST_DECIMALS = 6;
+
   private QuantityText() {}
 
   /**
@@ -125,6 +128,19 @@ public final class QuantityText {
       return CalendarText.shown(value, kind);
     }
     return kind.percent() ? fixed(value * 100, decimals) + " %" : grouped(value, decimals);
+  }
+
+  /**
+   * Returns how many decimals {@code value} of {@code kind} has, as a percent where it is one, at
+   * least {@code usual}; just these where it has more than {@link #MOST_DECIMALS}, as a third does.
+   */
+  public static int decimals(double value, QuantityKind kind, int usual) {
+    if (Double.isNaN(value) || Double.isInfinite(value)) {
+      return usual;
+    }
+    BigDecimal exact = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+    int decimals = exact.scale() - (kind.percent() ? 2 : 0);
+    return decimals > MOST_DECIMALS ? usual : Math.max(usual, decimals);
   }
 
   /** Returns {@code value} as a person would type it again into a cell of {@code kind}, exactly. */

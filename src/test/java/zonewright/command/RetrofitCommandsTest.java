@@ -94,11 +94,50 @@ class RetrofitCommandsTest {
             path("bad.csv"),
             "--into",
             path("out.xlsx"));
-    assertThat(run.code()).isEqualTo(ExitCode.FILE);
-    assertThat(run.err()).contains("did you mean “Price”?");
+    assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run.err()).contains("--match \"Prize=Price\"   or   --leave \"Prize\"");
     assertThat(folder.resolve("out.xlsx")).doesNotExist();
-    assertThat(CommandRun.of("prices", "--book", path("bad.csv")).err())
-        .contains("--book FILE and --into PATH");
+    assertThat(CommandRun.of("prices", "--into", path("out.xlsx")).err())
+        .contains("--book FILE beside --into PATH");
     assertThat(CommandRun.of("retrofit", path("x.xlsx")).err()).contains("holds no zones to copy");
+  }
+
+  /** A supplier's list and a list of zones as found, both invented, by commands alone. */
+  @Test
+  void whatAPriceBookChangesIsToldBeforeItIsTakenAndFoundZonesComeFromAList() throws IOException {
+    Files.writeString(
+        folder.resolve("supplier.csv"),
+        "Part number;Description;Unit price;Weight\nM1;Mobilization and site protection;$195,00;1\n"
+            + "B1;Boulder;$41,20;90\nB2;Gravel;;5\n");
+    String[] told = {
+      "prices", "--sample", "campus-retrofit", "--book", path("supplier.csv"), "--leave", "Weight"
+    };
+    CommandRun run = CommandRun.of(told);
+    assertThat(run.code()).as(run.err()).isZero();
+    assertThat(run.out())
+        .contains("1 item to change, 2 items to add, 0 items as they are.")
+        .contains("Mobilization and site protection, Price: 180 → 195")
+        .contains("Boulder: new")
+        .doesNotContain("Written");
+    assertThat(run.err()).contains("“Unit price” is taken for Price.");
+
+    Files.writeString(
+        folder.resolve("walk.csv"), "Zone,Area,Minutes a week at present\n1,900,75\n2,1200,90\n");
+    CommandRun found =
+        CommandRun.of("import", path("walk.csv"), path("found.xlsx"), "--sheet", "Found");
+    assertThat(found.code()).as(found.err()).isZero();
+    assertThat(
+            CommandRun.of(
+                    "calculate",
+                    path("found.xlsx"),
+                    "--sheet",
+                    "Found",
+                    "--columns",
+                    "Zone,Area,Minutes a week at present",
+                    "--csv")
+                .out())
+        .contains("1,900,75", "2,1200,90");
+    assertThat(CommandRun.of("import", path("walk.csv"), path("no.xlsx"), "--sheet", "Site").err())
+        .contains("Zones or Found");
   }
 }

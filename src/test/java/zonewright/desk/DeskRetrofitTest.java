@@ -3,9 +3,11 @@ package zonewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.awt.Window;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterEach;
@@ -38,6 +40,11 @@ class DeskRetrofitTest {
     return desk.ask(() -> desk.book().number(column.reference(), row));
   }
 
+  private static boolean formShows() {
+    return Arrays.stream(Window.getWindows())
+        .anyMatch(window -> "list form".equals(window.getName()) && window.isShowing());
+  }
+
   @Test
   void fromAsFoundToTheProposal() throws DesignFileException, IOException {
     Path campus = folder.resolve("campus.xlsx");
@@ -60,6 +67,8 @@ class DeskRetrofitTest {
     desk.goTo(Parts.PRICE, 0);
     desk.type("999");
     desk.choose("Read a price book …");
+    desk.waitUntil("what changes is told", DeskRetrofitTest::formShows);
+    desk.press("ctrl ENTER");
     desk.waitUntil("the price is back", () -> number(Parts.PRICE, 0) == 180);
 
     desk.questions.file = Optional.of(folder.resolve("prices.xlsx"));
@@ -68,6 +77,8 @@ class DeskRetrofitTest {
     desk.goTo(Parts.PRICE, 0);
     desk.type("999");
     desk.choose("Read a price book …");
+    desk.waitUntil("what changes is told", DeskRetrofitTest::formShows);
+    desk.press("ctrl ENTER");
     desk.waitUntil("the price is back", () -> number(Parts.PRICE, 0) == 180);
 
     Path proposal = folder.resolve("proposal.xlsx");

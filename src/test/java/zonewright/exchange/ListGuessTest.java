@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -161,6 +163,24 @@ class ListGuessTest {
       }
     }
     assertThat(columns.keySet()).containsAll(Synonyms.columns());
+  }
+
+  @Test
+  void everyNameOverAListBelongsToOneOfItsColumns() {
+    for (String table : List.of(Sheets.FOUND, Sheets.PARTS)) {
+      Map<String, String> seen = new HashMap<>();
+      Set<String> columns = new HashSet<>();
+      for (Column column : IrrigationSheets.schema().table(table).inputs()) {
+        columns.add(column.reference().key());
+        for (String name : ListHeadings.of(column)) {
+          assertThat(name).matches("[a-z0-9 ]+");
+          assertThat(seen.put(name, column.name())).as(name).isNull();
+        }
+      }
+      assertThat(columns)
+          .containsAll(
+              ListHeadings.columns().stream().filter(key -> key.startsWith(table + ".")).toList());
+    }
   }
 
   @Test

@@ -50,8 +50,10 @@ import zonewright.estimate.BuildUp;
 import zonewright.estimate.Extras;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.Parts;
+import zonewright.estimate.ProposalFacts;
 import zonewright.formula.Reference;
 import zonewright.handover.HandoverPages;
+import zonewright.handover.ProposalPages;
 import zonewright.retrofit.AsFound;
 import zonewright.savings.Cases;
 import zonewright.savings.Savings;
@@ -72,9 +74,20 @@ class ClientCopyTest {
       Set.of(
           JobFacts.CURRENCY.reference(),
           Extras.LABEL.reference(),
+          ProposalFacts.CLIENT.reference(),
+          ProposalFacts.NUMBER.reference(),
+          ProposalFacts.DATE.reference(),
+          ProposalFacts.VALID.reference(),
+          ProposalFacts.SCOPE.reference(),
+          ProposalFacts.EXCLUDED.reference(),
+          ProposalFacts.DEPOSIT_SHARE.reference(),
+          ProposalFacts.PROGRESS_SHARE.reference(),
+          ProposalFacts.TERMS.reference(),
+          ProposalFacts.SIGNED_BY.reference(),
           Savings.DISCOUNT.reference(),
           Savings.WATER_RISE.reference(),
           Savings.LIFE.reference(),
+          Savings.UPKEEP.reference(),
           Cases.ACHIEVED.reference(),
           Cases.RISE.reference());
 
@@ -134,8 +147,10 @@ class ClientCopyTest {
     }
     byte[] pages = HandoverPages.of(design);
     text.append(new String(pages, StandardCharsets.ISO_8859_1));
-    try (PDDocument document = Loader.loadPDF(pages)) {
-      text.append(new PDFTextStripper().getText(document));
+    for (byte[] each : List.of(pages, ProposalPages.of(design))) {
+      try (PDDocument document = Loader.loadPDF(each)) {
+        text.append(new PDFTextStripper().getText(document));
+      }
     }
     design
         .nights()

@@ -200,7 +200,8 @@ public final class Styles {
     if (column.content() != Column.Content.NUMBER) {
       return "General";
     }
-    String number = format(column.kind(), column.decimals(system));
+    int decimals = column.decimals(system);
+    String number = format(column.kind(), decimals, column.inFull());
     double least = column.wordsFrom();
     return column
         .wordsFor(least)
@@ -211,10 +212,17 @@ public final class Styles {
 
   /** Returns the number format of a kind with the decimals given. */
   public static String format(QuantityKind kind, int decimals) {
+    return format(kind, decimals, false);
+  }
+
+  private static String format(QuantityKind kind, int decimals, boolean inFull) {
     if (kind.onCalendar()) {
       return kind == QuantityKind.DATE ? "yyyy\\-mm\\-dd" : "hh:mm";
     }
     String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
+    if (inFull && decimals > 0) {
+      places += "#".repeat(Math.max(0, QuantityText.MOST_DECIMALS - decimals));
+    }
     return kind.percent() ? "0" + places + "%" : "#,##0" + places;
   }
 }

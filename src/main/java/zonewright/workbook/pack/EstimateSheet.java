@@ -9,6 +9,7 @@ import zonewright.estimate.JobFacts;
 import zonewright.estimate.Parts;
 import zonewright.estimate.Sections;
 import zonewright.estimate.ZoneCosts;
+import zonewright.handover.Proposal;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -55,7 +56,7 @@ final class EstimateSheet implements PackSheet {
 
   @Override
   public Optional<String> lacks(Design design) {
-    return ProposalSheet.lacking(design.book());
+    return Proposal.lacking(design.book());
   }
 
   @Override

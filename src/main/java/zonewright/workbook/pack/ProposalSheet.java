@@ -4,41 +4,23 @@ import java.util.List;
 import java.util.Optional;
 import zonewright.design.Caution;
 import zonewright.design.Design;
-import zonewright.design.Facts;
 import zonewright.design.Finding;
 import zonewright.design.ForClient;
 import zonewright.estimate.BuildUp;
 import zonewright.estimate.Extras;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.Money;
-import zonewright.formula.Outcome;
+import zonewright.handover.Proposal;
+import zonewright.handover.ProposalPages;
 import zonewright.savings.Cases;
-import zonewright.savings.Savings;
-import zonewright.savings.Use;
 import zonewright.savings.Worth;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
-import zonewright.trade.Sheets;
 import zonewright.workbook.kit.CellStyleName;
 
 /** The proposal to the owner: the price, what is in it, what may be chosen, and what it saves. */
 final class ProposalSheet implements PackSheet {
-  private static final List<Column> SAVINGS =
-      List.of(
-          Use.BASIS,
-          Savings.YEAR_BEFORE,
-          Savings.YEAR_AFTER,
-          Savings.SAVED_VOLUME,
-          Savings.SAVED_SHARE,
-          Savings.WATER_SAVING,
-          Savings.ENERGY_SAVING,
-          Savings.REBATE,
-          Savings.NET_COST,
-          Savings.WATER_RISE,
-          Savings.DISCOUNT,
-          Savings.LIFE);
-
   @Override
   public String word() {
     return "proposal";
@@ -61,20 +43,7 @@ final class ProposalSheet implements PackSheet {
 
   @Override
   public Optional<String> lacks(Design design) {
-    return lacking(design.book());
-  }
-
-  /** Says why nothing can be printed of the estimate, if so. */
-  static Optional<String> lacking(Book book) {
-    if (book.rows(Sheets.PARTS) == 0 && book.rows(Sheets.EXTRAS) == 0) {
-      return Optional.of("There are no items and no extras to price yet.");
-    }
-    return Double.isNaN(book.number(BuildUp.TOTAL.reference(), 0))
-        ? Optional.of(
-            "The price cannot be added up: "
-                + book.outcome(BuildUp.TOTAL.reference(), 0).sentence()
-                + ".")
-        : Optional.empty();
+    return Proposal.lacking(design.book());
   }
 
   @Override
@@ -86,78 +55,82 @@ final class ProposalSheet implements PackSheet {
             ? "All money in " + words.text() + "."
             : "";
     page.title("Proposal: " + pack.project(), currency);
-    for (Column fact : List.of(Facts.LOCATION, Facts.PREPARED_BY)) {
-      String said =
-          book.entry(fact.reference(), 0) instanceof Entry.Words words ? words.text() : "";
-      page.words(0, fact.name(), CellStyleName.NAME)
-          .live(1, fact, 0, CellStyleName.PLAIN)
-          .reaching(1, said, CellStyleName.PLAIN)
+    Proposal proposal = new Proposal(pack.office());
+    for (Proposal.Fact fact : proposal.facts()) {
+      page.words(0, fact.column().name(), CellStyleName.NAME)
+          .words(1, fact.value(), CellStyleName.PLAIN)
+          .reaching(1, fact.value(), CellStyleName.PLAIN)
           .next();
     }
-    price(page.next(), book);
-    alternates(page, book);
-    if (book.rows(Sheets.FOUND) > 0) {
-      savings(page.next(), pack);
+    listed(page, "Scope of work", proposal.scope());
+    listed(page, "Not included", proposal.excluded());
+    price(page.next(), book, proposal);
+    alternates(page, proposal);
+    if (!proposal.payments().isEmpty()) {
+      page.next().band("Payments");
+      proposal.payments().forEach(line -> amount(page, line).next());
+    }
+    if (!proposal.savings().isEmpty()) {
+      savings(page.next(), pack, proposal);
       page.sheet().setRowBreak(page.row());
     }
+    listed(page, "Terms", proposal.terms());
     terms(page.next());
+    page.next().band("Accepted");
+    for (String name : proposal.signatures()) {
+      page.next().words(0, name, CellStyleName.NAME).words(1, "", CellStyleName.NAME).next();
+    }
   }
 
-  private static void price(Page page, Book book) {
+  private static void listed(Page page, String band, List<String> lines) {
+    if (!lines.isEmpty()) {
+      page.next().band(band);
+      lines.forEach(line -> page.across(line, CellStyleName.PLAIN));
+    }
+  }
+
+  private static Page amount(Page page, Proposal.Line line) {
+    return page.words(0, line.words(), CellStyleName.NAME)
+        .ofOffice(1, line.column(), line.row(), CellStyleName.CALCULATED);
+  }
+
+  private static void price(Page page, Book book, Proposal proposal) {
     page.band("The price");
-    if (taxOnThePrice(book)) {
-      page.words(0, "The work as described, before tax", CellStyleName.NAME)
-          .ofOffice(1, BuildUp.NET_PRICE, 0, CellStyleName.CALCULATED)
-          .next();
-      page.words(0, "Tax", CellStyleName.NAME)
-          .ofOffice(1, BuildUp.TAX, 0, CellStyleName.CALCULATED)
-          .next();
-    }
-    page.words(0, taxOnThePrice(book) ? "Price" : "Price, tax included", CellStyleName.NAME)
-        .ofOffice(1, BuildUp.TOTAL, 0, CellStyleName.CALCULATED)
-        .words(2, Money.text(book, BuildUp.TOTAL, 0), CellStyleName.SMALL)
-        .next();
-    if (book.number(BuildUp.ALLOWANCES.reference(), 0) != 0) {
-      page.words(0, "In it, allowances", CellStyleName.NAME)
-          .ofOffice(1, BuildUp.ALLOWANCES_PRICE, 0, CellStyleName.CALCULATED)
-          .next();
-      page.across(
-          "Allowances are sums set aside for what is not settled; what is really spent is charged instead.",
-          CellStyleName.SMALL);
-    }
-  }
-
-  /** Tax on material, beside its rate, would tell what the material costs: it is not shown. */
-  private static boolean taxOnThePrice(Book book) {
-    return book.outcome(JobFacts.TAX_ON.reference(), 0) instanceof Outcome.Words words
-        && words.text().equals(JobFacts.ON_PRICE);
-  }
-
-  private static void alternates(Page page, Book book) {
-    boolean some = false;
-    for (int row = 0; row < book.rows(Sheets.EXTRAS); row++) {
-      boolean alternate =
-          book.entry(Extras.KIND.reference(), row) instanceof Entry.Words kind
-              && kind.text().equalsIgnoreCase(Extras.ALTERNATE);
-      if (!alternate) {
-        continue;
+    for (Proposal.Line line : proposal.price()) {
+      amount(page, line);
+      if (line.column().equals(BuildUp.TOTAL)) {
+        page.words(2, Money.text(book, BuildUp.TOTAL, 0), CellStyleName.SMALL);
       }
-      if (!some) {
-        page.next().band("Alternates, to choose");
-        page.headings("Alternate", "Adds to the price", "Taken now");
-        some = true;
-      }
-      boolean taken = book.number(Extras.COUNTS.reference(), row) != 0;
-      page.ofOffice(0, Extras.LABEL, row, CellStyleName.PLAIN)
-          .ofOffice(1, BuildUp.ALTERNATE_PRICE, row, CellStyleName.CALCULATED)
-          .words(2, taken ? "yes" : "no", CellStyleName.PLAIN)
+      page.next();
+    }
+    proposal
+        .allowances()
+        .ifPresent(
+            line -> {
+              amount(page, line).next();
+              page.across(proposal.allowancesFor(), CellStyleName.SMALL);
+            });
+  }
+
+  private static void alternates(Page page, Proposal proposal) {
+    List<Proposal.Line> alternates = proposal.alternates();
+    if (alternates.isEmpty()) {
+      return;
+    }
+    page.next().band("Alternates, to choose");
+    page.headings("Alternate", "Adds to the price", "Taken now", "Tick to choose");
+    for (Proposal.Line alternate : alternates) {
+      page.ofOffice(0, Extras.LABEL, alternate.row(), CellStyleName.PLAIN)
+          .ofOffice(1, alternate.column(), alternate.row(), CellStyleName.CALCULATED)
+          .words(2, proposal.taken(alternate) ? "yes" : "no", CellStyleName.PLAIN)
+          .words(3, "☐", CellStyleName.PLAIN)
           .next();
     }
   }
 
-  private static void savings(Page page, PackBook pack) {
+  private static void savings(Page page, PackBook pack, Proposal proposal) {
     page.band("What it saves");
-    for (Column column : SAVINGS) {
+    for (Column column : proposal.savings()) {
       page.words(0, column.heading(pack.design().book().system()), CellStyleName.NAME)
           .ofOffice(1, column, 0, CellStyleName.CALCULATED)
           .next();
@@ -180,18 +153,12 @@ final class ProposalSheet implements PackSheet {
     for (Finding finding : ForClient.findingsOfSavings(pack.office())) {
       page.across(finding.where() + " " + finding.sentence() + ".", CellStyleName.PLAIN);
     }
-    page.across(
-        "Savings are a forecast from equations, published climate and what was typed. Weather, use and"
-            + " rates will differ. Rebates are paid by the program's own rules and only if they are kept.",
-        CellStyleName.SMALL);
+    page.across(ProposalPages.FORECAST, CellStyleName.SMALL);
   }
 
   private static void terms(Page page) {
     page.band("Take care");
-    page.across(
-        "This price is made from a takeoff of the design and stands for the work described there. Permits,"
-            + " local codes and licensed practice decide what may be done and by whom.",
-        CellStyleName.CAUTION);
+    page.across(ProposalPages.STANDS_FOR, CellStyleName.CAUTION);
     for (Caution caution : Caution.all().subList(0, 4)) {
       page.across(caution.topic() + ". " + caution.sentences(), CellStyleName.CAUTION);
     }
