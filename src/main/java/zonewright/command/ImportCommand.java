@@ -8,7 +8,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
-import zonewright.design.Synonyms;
 import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
 import zonewright.exchange.ListProblem;

@@ -20,8 +20,7 @@ final class ListHeadings {
 
   private static Properties names() {
     Properties names = new Properties();
-    try (InputStream stream =
-        ListHeadings.class.getResourceAsStream("list-headings.properties")) {
+    try (InputStream stream = ListHeadings.class.getResourceAsStream("list-headings.properties")) {
       names.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
