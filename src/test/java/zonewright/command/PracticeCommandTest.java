@@ -20,7 +20,7 @@ class PracticeCommandTest {
     return run.out()
         .lines()
         .filter(line -> line.strip().startsWith(name + " = "))
-        .map(line -> line.substring(line.indexOf('=') + 1).strip().split(" ")[0])
+        .map(line -> line.substring(line.indexOf('=') + 1).strip().split(" ", 2)[0])
         .mapToDouble(Double::parseDouble)
         .findFirst()
         .orElseThrow();
