@@ -95,7 +95,7 @@ class PracticeCommandTest {
     "--set 2 --pdf sheet.txt,end the path in .pdf",
   })
   void whatCannotBeIsASentence(String arguments, String sentence) {
-    CommandRun run = CommandRun.of(("practice " + arguments).split(" "));
+    CommandRun run = CommandRun.of(("practice " + arguments).split(" ", -1));
 
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.out()).isEmpty();

@@ -107,8 +107,12 @@ class RetrofitCommandsTest {
   void whatAPriceBookChangesIsToldBeforeItIsTakenAndFoundZonesComeFromAList() throws IOException {
     Files.writeString(
         folder.resolve("supplier.csv"),
-        "Part number;Description;Unit price;Weight\nM1;Mobilization and site protection;$195,00;1\n"
-            + "B1;Boulder;$41,20;90\nB2;Gravel;;5\n");
+        """
+        Part number;Description;Unit price;Weight
+        M1;Mobilization and site protection;$195,00;1
+        B1;Boulder;$41,20;90
+        B2;Gravel;;5
+        """);
     String[] told = {
       "prices", "--sample", "campus-retrofit", "--book", path("supplier.csv"), "--leave", "Weight"
     };

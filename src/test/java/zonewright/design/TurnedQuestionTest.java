@@ -28,8 +28,9 @@ class TurnedQuestionTest {
 
   private static Optional<TurnedQuestion.Answer> answer(String asked, String given) {
     Map<Column, String> values = new LinkedHashMap<>();
-    for (String pair : given.split(";")) {
-      values.put(column(pair.split("=")[0].strip()), pair.split("=")[1].strip());
+    for (String pair : given.split(";", -1)) {
+      String[] sides = pair.split("=", 2);
+      values.put(column(sides[0].strip()), sides[1].strip());
     }
     return TurnedQuestion.answer(column(asked), values, UnitSystem.US);
   }

@@ -49,10 +49,13 @@ class PriceListsTest {
   void headingsOfASupplierBelowATitleGoWhereTheyBelong() throws Exception {
     ListMatch.Taken taken =
         take(
-            "Price list spring\nValid to June\n"
-                + "Item No.\tDescription\tVendor\tUOM\tUnit price\tQty\n"
-                + "V-100\tValve 1 in\tHill Supply\teach\t$41.20\t14\n"
-                + "W-18\tWire\tHill Supply\tft\t$0.3275\t1,250.0\n");
+            """
+            Price list spring
+            Valid to June
+            Item No.\tDescription\tVendor\tUOM\tUnit price\tQty
+            V-100\tValve 1 in\tHill Supply\teach\t$41.20\t14
+            W-18\tWire\tHill Supply\tft\t$0.3275\t1,250.0
+            """);
     assertThat(taken.notes()).isEmpty();
     assertThat(taken.changes())
         .containsExactly(
