@@ -88,7 +88,7 @@ final class PracticeCommand extends Task {
     if (list) {
       List<Topic> topics = Topic.all();
       for (int i = 0; i < topics.size(); i++) {
-        out().println("%2d  %s".formatted(i + 1, topics.get(i).title()));
+        out().println((i < 9 ? " " : "") + (i + 1) + "  " + topics.get(i).title());
       }
       return ExitCode.FINE;
     }
@@ -104,7 +104,7 @@ final class PracticeCommand extends Task {
   private static void between(String option, int value) {
     if (value < 1 || value > MOST) {
       throw new Complaint(
-          ExitCode.USAGE, "%s %d: write a number from 1 to %d.".formatted(option, value, MOST));
+          ExitCode.USAGE, "%s %s: write a number from 1 to %s.".formatted(option, value, MOST));
     }
   }
 
@@ -123,7 +123,7 @@ final class PracticeCommand extends Task {
             () ->
                 new Complaint(
                     ExitCode.USAGE,
-                    "There is no topic “%s”; --list names the %d there are."
+                    "There is no topic “%s”; --list names the %s there are."
                         .formatted(written, topics.size())));
   }
 
