@@ -26,7 +26,7 @@ public final class ExerciseSheets {
   }
 
   private String title(boolean solutions) {
-    return "%s, set %d".formatted(solutions ? "Solutions" : "Exercises", seed);
+    return "%s, set %s".formatted(solutions ? "Solutions" : "Exercises", seed);
   }
 
   /** Returns the sheet as lines of text. */
