@@ -3,9 +3,12 @@ package zonewright.desk;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import zonewright.desk.findings.Mending;
+import zonewright.desk.list.ListDesk;
+import zonewright.desk.list.PricingDesk;
 import zonewright.desk.part.UserAction;
 import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.SheetDeck;
+import zonewright.desk.weather.WeatherDesk;
 
 /** The menu of what is done to the design as a whole. */
 record DesignMenu(

@@ -10,6 +10,8 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.layout.PlatformDefaults;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.desk.file.UnsavedWork;
+import zonewright.desk.file.WorkbookShelf;
 import zonewright.desk.part.Appearance;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;

@@ -1,5 +1,5 @@
 /**
- * The main window: its frame, menus and files, and how sheets, findings, nights and pictures are
+ * The main window: its frame and menus, and how files, sheets, findings, nights and pictures are
  * put together.
  *
  * <p>Shows and asks; calculates nothing. All that changes a design goes through its edits.

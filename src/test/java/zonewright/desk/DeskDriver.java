@@ -24,6 +24,8 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import zonewright.design.Demo;
+import zonewright.desk.file.Shelf;
+import zonewright.desk.file.WorkbookShelf;
 import zonewright.desk.part.Appearance;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.UserPreferences;

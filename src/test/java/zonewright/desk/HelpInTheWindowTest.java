@@ -14,6 +14,7 @@ import javax.swing.text.BadLocationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import zonewright.desk.help.HelpView;
 import zonewright.emitters.Emitters;
 
 /** Help opens inside the program at the column that has the focus, and its links lead on. */

@@ -20,6 +20,7 @@ import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.Sample;
+import zonewright.desk.file.WorkbookShelf;
 import zonewright.desk.part.Appearance;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.UserPreferences;

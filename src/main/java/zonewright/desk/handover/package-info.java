@@ -1,0 +1,2 @@
+/** What leaves the window: packs, pages to print, cards, proposals and calendars. */
+package zonewright.desk.handover;

@@ -1,0 +1,2 @@
+/** What comes from lists of others: zones, zones as found, price books. */
+package zonewright.desk.list;
