@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -20,8 +21,8 @@ import zonewright.units.UnitSystem;
 class DesignFileTest {
   @TempDir Path folder;
 
-  static Stream<Design> designs() {
-    return Designs.all().stream();
+  static List<Design> designs() {
+    return Designs.eachKind();
   }
 
   @ParameterizedTest

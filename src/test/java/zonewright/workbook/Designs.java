@@ -2,6 +2,7 @@ package zonewright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import zonewright.budget.SiteBudget;
 import zonewright.climate.Climate;
 import zonewright.design.Demo;
@@ -109,7 +110,7 @@ final class Designs {
     return design;
   }
 
-  static List<Design> all() {
+  private static List<Design> all() {
     List<Design> all = new ArrayList<>();
     for (UnitSystem system : UnitSystem.values()) {
       all.add(demo(system));
@@ -120,6 +121,16 @@ final class Designs {
       all.add(RandomDesigns.of(system, Counts.of(12, 40), 30260 + all.size(), 6));
     }
     return all;
+  }
+
+  /** Each kind of design in one unit system, in turn; in a long run in both. */
+  static List<Design> eachKind() {
+    List<Design> all = all();
+    int kinds = all.size() / 2;
+    return IntStream.range(0, all.size())
+        .filter(at -> Counts.of(1, 2) == 2 || at / kinds == at % kinds % 2)
+        .mapToObj(all::get)
+        .toList();
   }
 
   static void type(Design design, Column column, int row, String text) {

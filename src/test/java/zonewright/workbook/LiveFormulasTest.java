@@ -51,18 +51,8 @@ class LiveFormulasTest {
 
   @TempDir Path folder;
 
-  /** Each kind of design in one unit system, in turn; in a long run in both. */
   static List<Design> designs() {
-    List<Design> all = Designs.all();
-    int kinds = all.size() / 2;
-    List<Design> some = new ArrayList<>();
-    for (int kind = 0; kind < kinds; kind++) {
-      some.add(all.get(kind + kind % 2 * kinds));
-      if (Counts.of(1, 2) == 2) {
-        some.add(all.get(kind + (1 - kind % 2) * kinds));
-      }
-    }
-    return some;
+    return Designs.eachKind();
   }
 
   @ParameterizedTest
