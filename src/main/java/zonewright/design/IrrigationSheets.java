@@ -59,6 +59,7 @@ import zonewright.sheet.TableDefinition;
 import zonewright.soil.Salinity;
 import zonewright.soil.SoilLayers;
 import zonewright.soil.Soils;
+import zonewright.water.AllowedDates;
 import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
@@ -116,6 +117,8 @@ public final class IrrigationSheets {
           SiteRules.DAYS_ALLOWED,
           AllowedDays.HOUSE_NUMBER,
           AllowedDays.DIGIT_PLACE,
+          AllowedDates.ALLOWED,
+          AllowedDates.IN_FORCE,
           DroughtStages.NO_WATER_FROM,
           DroughtStages.NO_WATER_UNTIL,
           DroughtStages.IN_FORCE,
@@ -526,6 +529,8 @@ public final class IrrigationSheets {
     rules.addAll(Salinity.rules());
     rules.addAll(DroughtStages.rules());
     rules.addAll(AllowedDays.rules());
+    rules.addAll(AllowedDates.rules());
+    rules.addAll(WateringPattern.rules());
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(SiteBudget.ABOVE_PEAK);

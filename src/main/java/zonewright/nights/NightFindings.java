@@ -50,7 +50,8 @@ final class NightFindings {
   /** The worst night of each weekday that is too short, with the cures; the best comes first. */
   private void shortNights() {
     List<NightPlan> nights = plan.timetable().overfullNights();
-    List<Cure> cures = plan.timetable().cures();
+    ForbiddenHours forbidden = new ForbiddenHours(book);
+    List<Cure> cures = plan.timetable().cures().stream().filter(forbidden::leave).toList();
     CureWords words = new CureWords(plan, names);
     for (NightPlan night : nights) {
       found.add(

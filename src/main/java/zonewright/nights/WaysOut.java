@@ -14,12 +14,12 @@ import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.soil.Soils;
+import zonewright.timetable.WateringDays;
 import zonewright.timetable.WateringWindow;
 import zonewright.units.CalendarText;
 import zonewright.units.QuantityText;
 import zonewright.water.Controller;
 import zonewright.water.Demand;
-import zonewright.water.WateringPattern;
 
 /**
  * What would let a schedule fit that does not: each way is tried on a copy of the design, planned
@@ -131,11 +131,8 @@ public final class WaysOut {
       List<Integer> rows = new ArrayList<>();
       for (NightsInput.Station station : input.stations()) {
         int row = station.sheet().row();
-        boolean site =
-            book.outcome(WateringPattern.PATTERN.reference(), row)
-                .text()
-                .equals(WateringPattern.SITE);
-        if (lacking.contains(row) && site && days(row) + more <= open) {
+        boolean chosen = station.zone().days() instanceof WateringDays.ChooseWeekdays;
+        if (lacking.contains(row) && chosen && days(row) + more <= open) {
           rows.add(row);
           zones.add("%s on %s".formatted(NightNames.zone(station.sheet()), days(row) + more));
         }

@@ -15,6 +15,7 @@ import zonewright.sheet.Entry;
 import zonewright.timetable.NightRules;
 import zonewright.timetable.WateringDays;
 import zonewright.trade.Sheets;
+import zonewright.water.AllowedDates;
 import zonewright.water.Controller;
 import zonewright.water.Demand;
 import zonewright.water.WateringPattern;
@@ -34,7 +35,10 @@ final class ZonePatterns {
    * lacks something.
    */
   Optional<WateringDays> days(int row, int apart) {
-    String pattern = word(WateringPattern.PATTERN, row);
+    String own = word(WateringPattern.PATTERN, row);
+    String dates = word(AllowedDates.IN_FORCE, 0);
+    boolean datesOfTheSite = own.equals(WateringPattern.SITE) && !dates.equals(AllowedDates.ANY);
+    String pattern = datesOfTheSite ? dates : own;
     return switch (pattern) {
       case WateringPattern.OWN ->
           weekdays(word(WateringPattern.OWN_DAYS, row)).map(WateringDays.OnWeekdays::new);

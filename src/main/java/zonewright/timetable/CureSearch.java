@@ -7,10 +7,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Tries changes that may make overfull nights fit, each by placing the nights anew. */
 final class CureSearch {
   private static final int MOST_ZONES_TRIED = 6;
+
+  /** Zones of trials together: of large sites fewer zones are tried alone. */
+  private static final int MOST_ZONES_OF_TRIALS = 2_000;
 
   private final List<WateredZone> zones;
   private final NightRules rules;
@@ -60,10 +64,11 @@ final class CureSearch {
   private Optional<Cure> noSoak() {
     Set<Integer> soaking = new LinkedHashSet<>();
     for (NightPlan plan : overruns.overfull()) {
+      Set<WateredZone> here =
+          plan.arrangement().stream().map(ValveRun::zone).collect(Collectors.toSet());
       for (int i = 0; i < zones.size(); i++) {
         WateredZone zone = zones.get(i);
-        boolean here = plan.arrangement().stream().anyMatch(run -> run.zone().equals(zone));
-        if (here && zone.cycles() > 1 && zone.soakMinutes() > 0) {
+        if (here.contains(zone) && zone.cycles() > 1 && zone.soakMinutes() > 0) {
           soaking.add(i);
         }
       }
@@ -71,7 +76,8 @@ final class CureSearch {
     List<Integer> candidates = new ArrayList<>(soaking);
     candidates.sort(Comparator.comparingInt(i -> -zones.get(i).shortestSpan()));
     List<List<Integer>> trials = new ArrayList<>();
-    candidates.stream().limit(MOST_ZONES_TRIED).forEach(i -> trials.add(List.of(i)));
+    int alone = Math.min(MOST_ZONES_TRIED, MOST_ZONES_OF_TRIALS / zones.size());
+    candidates.stream().limit(alone).forEach(i -> trials.add(List.of(i)));
     if (candidates.size() > 1) {
       trials.add(candidates);
     }

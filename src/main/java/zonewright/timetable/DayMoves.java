@@ -18,6 +18,9 @@ final class DayMoves {
   private static final int MOST_ZONES_TRIED = 6;
   private static final int MOST_NIGHTS_TRIED = 2;
 
+  /** Zones of trials together: of large sites not every move is tried. */
+  private static final int MOST_ZONES_OF_TRIALS = 15_000;
+
   private final List<WateredZone> zones;
   private final NightRules rules;
   private final List<Set<DayOfWeek>> days;
@@ -41,6 +44,7 @@ final class DayMoves {
     List<Set<DayOfWeek>> now = new ArrayList<>(days);
     int left = overruns.now();
     List<Cure.Move> moves = new ArrayList<>();
+    int trials = MOST_ZONES_OF_TRIALS / zones.size();
     for (int move = 0; move < MOST_MOVES && left > 0; move++) {
       int bestZone = -1;
       Set<DayOfWeek> bestDays = Set.of();
@@ -48,7 +52,8 @@ final class DayMoves {
       for (NightPlan plan : overruns.overfull()) {
         DayOfWeek from = plan.night().weekday();
         for (int zone : movable(plan, now)) {
-          for (DayOfWeek to : targets(zone, from, now)) {
+          for (DayOfWeek to : trials > 0 ? targets(zone, from, now) : List.<DayOfWeek>of()) {
+            trials--;
             Set<DayOfWeek> changed = moved(now.get(zone), from, to);
             List<Set<DayOfWeek>> trial = new ArrayList<>(now);
             trial.set(zone, changed);

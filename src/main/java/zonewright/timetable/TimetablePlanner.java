@@ -26,6 +26,20 @@ public final class TimetablePlanner {
    */
   public static Timetable plan(
       List<WateredZone> zones, NightRules rules, LocalDate firstDay, Optional<Timetable> earlier) {
+    return plan(zones, rules, firstDay, earlier, true);
+  }
+
+  /** Plans it the same way, and seeks nothing that would help. */
+  static Timetable withoutCures(List<WateredZone> zones, NightRules rules, LocalDate firstDay) {
+    return plan(zones, rules, firstDay, Optional.empty(), false);
+  }
+
+  private static Timetable plan(
+      List<WateredZone> zones,
+      NightRules rules,
+      LocalDate firstDay,
+      Optional<Timetable> earlier,
+      boolean cured) {
     List<WateredZone> possible =
         zones.stream().filter(zone -> zone.flow() <= rules.availableFlow()).toList();
     List<Waterings> waterings = Waterings.of(possible);
@@ -38,9 +52,9 @@ public final class TimetablePlanner {
         schedule.place(earlier.map(Timetable::nights).orElse(List.of()), findings);
     findings.addAll(ImpossibleZones.find(possible, rules, calendar, choice.days()));
     List<Cure> cures =
-        nights.stream().allMatch(night -> night.overrunMinutes() == 0)
-            ? List.of()
-            : new CureSearch(possible, rules, calendar, choice.days(), nights).find();
+        cured && nights.stream().anyMatch(night -> night.overrunMinutes() > 0)
+            ? new CureSearch(possible, rules, calendar, choice.days(), nights).find()
+            : List.of();
     return new Timetable(
         nights, water(zones, rules, calendar, choice.days(), nights), findings, cures);
   }

@@ -8,6 +8,8 @@ import zonewright.formula.Condition;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Severity;
 import zonewright.sheet.WordList;
 import zonewright.units.QuantityKind;
 import zonewright.units.Units;
@@ -17,8 +19,8 @@ public final class WateringPattern {
   public static final String SITE = "nights of the site";
   public static final String OWN = "weekdays of its own";
   public static final String INTERVAL = "every few days";
-  public static final String ODD = "odd dates";
-  public static final String EVEN = "even dates";
+  public static final String ODD = AllowedDates.ODD;
+  public static final String EVEN = AllowedDates.EVEN;
 
   /** Dates of a year of 365 days that are odd, and even. */
   private static final double ODD_DATES = 186;
@@ -74,7 +76,10 @@ public final class WateringPattern {
   private static final Formula WEEK = Formula.amount(7, Units.DAY);
 
   /** Says that a zone waters on nights of the site. */
-  static final Condition ON_SITE_NIGHTS = is(SITE);
+  static final Condition ON_SITE_NIGHTS = is(SITE).and(AllowedDates.IN_FORCE.is(AllowedDates.ANY));
+
+  private static final Condition ON_ODD_DATES =
+      is(ODD).or(is(SITE).and(AllowedDates.IN_FORCE.is(ODD)));
 
   public static final Column PATTERN_A_WEEK =
       Column.calculated(
@@ -95,7 +100,7 @@ public final class WateringPattern {
                               Formula.when(is(INTERVAL))
                                   .then(WEEK.over(EVERY))
                                   .otherwise(
-                                      Formula.when(is(ODD))
+                                      Formula.when(ON_ODD_DATES)
                                           .then(aWeek(ODD_DATES))
                                           .otherwise(aWeek(EVEN_DATES))))))
           .band(NIGHT_RULES)
@@ -122,7 +127,7 @@ public final class WateringPattern {
                               Formula.when(is(INTERVAL))
                                   .then(EVERY)
                                   .otherwise(
-                                      Formula.when(is(ODD))
+                                      Formula.when(ON_ODD_DATES)
                                           .then(Formula.amount(2, Units.DAY))
                                           .otherwise(Formula.amount(3, Units.DAY))))))
           .band(NIGHT_RULES)
@@ -132,7 +137,27 @@ public final class WateringPattern {
                   + " more than 2 apart.")
           .build();
 
+  private static final Rule ON_OTHER_DATES =
+      new Rule(
+          "other-dates",
+          Severity.CHECK,
+          ZONE_NIGHTS,
+          against(ODD).or(against(EVEN)),
+          PATTERN,
+          "is not what the site may do, which is to water on {0}",
+          "let it water on nights of the site, or see the dates allowed on Site",
+          List.of(AllowedDates.IN_FORCE));
+
   private WateringPattern() {}
+
+  private static Condition against(String dates) {
+    return AllowedDates.IN_FORCE.is(dates).and(PATTERN.is(SITE, dates).negated());
+  }
+
+  /** Returns what to tell a designer about the days of zones. */
+  public static List<Rule> rules() {
+    return List.of(ON_OTHER_DATES);
+  }
 
   private static Condition is(String pattern) {
     return PATTERN.is(pattern);

@@ -16,9 +16,12 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
 import zonewright.timetable.NightPlan;
 import zonewright.timetable.ValveRun;
+import zonewright.water.AllowedDates;
+import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
+import zonewright.water.DroughtStages;
 import zonewright.water.SiteRules;
 import zonewright.water.WateringPattern;
 
@@ -180,6 +183,48 @@ class NightsTest {
         .forEach(
             night ->
                 assertThat(night.night().date().orElseThrow().getDayOfMonth() % 2).isEqualTo(1));
+  }
+
+  /** Many water rules give odd house numbers the odd dates (common practice, no source). */
+  @Test
+  void aSiteMayWaterOnTheDatesOfItsHouseNumber() {
+    garden.typeAll(NightSheet.WATERED, "yes");
+    garden.type(Controller.DAY_PATTERNS, 0, Controller.ALL_PATTERNS);
+    garden.type(AllowedDates.ALLOWED, 0, AllowedDates.BY_NUMBER);
+    assertThat(garden.findings())
+        .anyMatch(finding -> finding.column().equals(AllowedDays.HOUSE_NUMBER.reference()));
+    garden.type(AllowedDays.HOUSE_NUMBER, 0, "1205");
+    assertThat(number(Demand.WATERINGS_A_WEEK, 0)).isEqualTo(7 * 186 / 365.0);
+    List<NightPlan> nights =
+        garden.plan().timetable().nights().stream()
+            .filter(night -> !night.runs().isEmpty())
+            .toList();
+    assertThat(nights).hasSizeGreaterThan(3);
+    assertThat(nights)
+        .allMatch(night -> night.night().date().orElseThrow().getDayOfMonth() % 2 == 1);
+    garden.type(AllowedDays.HOUSE_NUMBER, 0, "1204");
+    assertThat(number(Demand.WATERINGS_A_WEEK, 0)).isEqualTo(7 * 179 / 365.0);
+    assertThat(number(Demand.LONGEST_GAP, 0)).isEqualTo(3);
+    garden.type(WateringPattern.PATTERN, 1, WateringPattern.ODD);
+    assertThat(garden.design().findings())
+        .anyMatch(
+            finding ->
+                finding.column().equals(WateringPattern.PATTERN.reference())
+                    && finding.line().contains("to water on even dates"));
+  }
+
+  /** A cure that opens hours which a rule closes would be none. */
+  @Test
+  void noCureOpensHoursThatAreForbidden() {
+    garden.typeAll(NightSheet.CLOSES, "02:00");
+    garden.type(Controller.KIND, 0, Controller.STATION_STARTS);
+    assertThat(garden.findings()).anyMatch(finding -> finding.cure().contains("min later"));
+    garden.type(DroughtStages.NO_WATER_FROM, 0, "02:10");
+    garden.type(DroughtStages.NO_WATER_UNTIL, 0, "20:00");
+    assertThat(garden.findings())
+        .filteredOn(finding -> finding.column().equals(NightSheet.CLOSES.reference()))
+        .isNotEmpty()
+        .noneMatch(finding -> finding.cure().contains("min later"));
   }
 
   @Test

@@ -11,6 +11,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
+import zonewright.water.AllowedDates;
 import zonewright.water.AllowedDays;
 import zonewright.water.Controller;
 import zonewright.water.CycleAndSoak;
@@ -41,6 +42,7 @@ final class TimetableBasis {
           Controller.START_RUNS,
           SiteNights.START_WISH,
           AllowedDays.BY_RULE,
+          AllowedDates.IN_FORCE,
           NightSheet.FIRST_OPENS,
           NightSheet.FIRST_MINUTES,
           NightSheet.MINUTES_OPEN,
