@@ -222,7 +222,8 @@ class KeyedInTest {
       }
       // Windows open at 18:00 or later, or at midnight: what runs in the morning is of that night.
       boolean afterMidnight = minute(design, NightSheet.OPENS) != 0;
-      nights.add((run.from() - (afterMidnight ? 720 : 0)) / ControllerMachine.DAY % 7);
+      int noonToNoon = run.from() - (afterMidnight ? ControllerMachine.DAY / 2 : 0);
+      nights.add(Math.floorMod(Math.floorDiv(noonToNoon, ControllerMachine.DAY), 7));
     }
     assertThat(nights.stream().distinct().count())
         .as(about)

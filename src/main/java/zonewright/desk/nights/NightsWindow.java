@@ -27,8 +27,11 @@ import javax.swing.JSplitPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 import zonewright.climate.Climate;
 import zonewright.desk.part.DialogSize;
@@ -164,7 +167,12 @@ public final class NightsWindow {
     table.getAccessibleContext().setAccessibleName("What the nights give each zone");
     table.setFillsViewportHeight(true);
     for (int column = 0; column < zones.getColumnCount(); column++) {
-      table.getColumnModel().getColumn(column).setPreferredWidth(zones.width(column));
+      TableColumn of = table.getColumnModel().getColumn(column);
+      of.setPreferredWidth(UIScale.scale(zones.width(column)));
+      DefaultTableCellRenderer cells = new DefaultTableCellRenderer();
+      cells.setHorizontalAlignment(
+          ZoneShareModel.atTheRight(column) ? SwingConstants.TRAILING : SwingConstants.LEADING);
+      of.setCellRenderer(cells);
     }
     return table;
   }

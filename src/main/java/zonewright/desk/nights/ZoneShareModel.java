@@ -12,7 +12,7 @@ import zonewright.nights.ZoneStarts;
 /** Every zone of a timetable with what the nights give it, placed or not. */
 public final class ZoneShareModel extends AbstractTableModel {
   private static final long serialVersionUID = 1L;
-  private static final int[] WIDTHS = {45, 150, 70, 85, 70, 70, 90, 120, 240};
+  private static final int[] WIDTHS = {45, 160, 66, 78, 62, 66, 110, 190, 170};
 
   private transient List<ZoneShare> shares = List.of();
   private transient Map<Integer, ZoneStarts> starts = Map.of();
@@ -27,6 +27,11 @@ public final class ZoneShareModel extends AbstractTableModel {
   /** Returns how wide a column should be beside the others. */
   public int width(int column) {
     return WIDTHS[column];
+  }
+
+  /** Says whether a column holds numbers, which stand at the right. */
+  static boolean atTheRight(int column) {
+    return column >= 2 && column <= 5;
   }
 
   @Override
