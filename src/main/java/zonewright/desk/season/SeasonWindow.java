@@ -21,15 +21,11 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
-import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JSlider;
 import javax.swing.JSplitPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -42,7 +38,6 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
 import net.miginfocom.swing.MigLayout;
-import zonewright.climate.Climate;
 import zonewright.design.NightsCalendar;
 import zonewright.design.WeatherTaken;
 import zonewright.desk.part.DialogSize;
@@ -63,7 +58,6 @@ import zonewright.season.SeasonTable;
 import zonewright.season.SeasonWeather;
 import zonewright.season.SeasonZones;
 import zonewright.sheet.Book;
-import zonewright.trade.Sheets;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.weather.WeatherChoices;
@@ -72,9 +66,7 @@ import zonewright.weather.WeatherProblem;
 
 /** A season in a window of its own: what drives it, the soil of each zone, and what would help. */
 public final class SeasonWindow {
-  private static final int MOST_PERCENT = 150;
   private static final int DELAY_MILLIS = 80;
-  private static final String NOTHING = "nothing";
 
   /** Of more days times zones the picture of all zones is made away from the event thread. */
   private static final long AT_ONCE = 100_000;
@@ -82,16 +74,7 @@ public final class SeasonWindow {
   private final OpenDesign open;
   private final JDialog dialog;
   private final Supplier<Optional<Path>> weatherAsked;
-  private final JComboBox<SeasonRules> rule = new JComboBox<>();
-  private final JComboBox<Object> beside = new JComboBox<>();
-  private final JComboBox<String> first = new JComboBox<>();
-  private final JComboBox<String> last = new JComboBox<>();
-  private final JCheckBox sensor = new JCheckBox("Rain sensor");
-  private final JSlider percent = new JSlider(0, MOST_PERCENT, 100);
-  private final JLabel percentWords = new JLabel("100 %");
-  private final JButton weatherButton = new JButton("Weather file …");
-  private final JButton typical = new JButton("Typical year");
-  private final JComboBox<Integer> year = new JComboBox<>();
+  private final SeasonControls controls;
   private final SeasonZoneModel model = new SeasonZoneModel();
   private final JTable table = new JTable(model);
   private final JTextArea findings = new JTextArea();
@@ -138,6 +121,12 @@ public final class SeasonWindow {
     dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
     later.setRepeats(false);
     again.setRepeats(false);
+    controls =
+        new SeasonControls(
+            this::changed,
+            this::read,
+            this::takeTypical,
+            () -> exported.accept(picture.drawing(), picture.exportSize()));
     setUpTable();
     setUpFindings();
     JSplitPane left =
@@ -147,7 +136,7 @@ public final class SeasonWindow {
     left.setDividerLocation(UIScale.scale(310));
     JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, pictured());
     split.setDividerLocation(UIScale.scale(590));
-    dialog.add(head(exported), BorderLayout.PAGE_START);
+    dialog.add(controls.panel(), BorderLayout.PAGE_START);
     dialog.add(split, BorderLayout.CENTER);
     dialog.add(foot(), BorderLayout.PAGE_END);
     dialog
@@ -176,88 +165,6 @@ public final class SeasonWindow {
     foot.add(summary, "growx, wmin 100");
     foot.add(origin, "growx, wmin 100");
     return foot;
-  }
-
-  private JPanel head(BiConsumer<Drawing, Dimension> exported) {
-    JPanel head = new JPanel(new MigLayout("insets 8 12 6 12, gap 6, wrap 1", "[grow]"));
-    JPanel upper = new JPanel(new MigLayout("insets 0, gap 6"));
-    named("Driven by", rule, "season rule", upper);
-    named("beside", beside, "season beside", upper);
-    named("Waters from", first, "season first month", upper);
-    named("to", last, "season last month", upper);
-    sensor.setName("season sensor");
-    sensor.setToolTipText(
-        "A rain sensor that 6 mm (0.24 in) of rain fill and that dries in 3 days");
-    sensor.addActionListener(event -> changed());
-    upper.add(sensor, "gapleft 10");
-    JPanel lower = new JPanel(new MigLayout("insets 0, gap 6", "", "[]"));
-    JLabel words = new JLabel("Percent times");
-    words.setLabelFor(percent);
-    lower.add(words);
-    lower.add(percent, "w 260!");
-    lower.add(percentWords, "w 46!");
-    lower.add(
-        button(weatherButton, "season weather", "Follow measured days of a file", this::read));
-    lower.add(
-        button(
-            typical,
-            "season typical",
-            "Follow a year made from the months of the design",
-            this::takeTypical));
-    named("Year", year, "season year", lower);
-    lower.add(
-        button(
-            new JButton("Export"),
-            "season export",
-            "Export this picture as PNG or SVG",
-            () -> exported.accept(picture.drawing(), picture.exportSize())),
-        "push, right");
-    head.add(upper, "growx");
-    head.add(lower, "growx");
-    setUpChoices();
-    return head;
-  }
-
-  private static JButton button(JButton button, String name, String tip, Runnable action) {
-    button.setName(name);
-    button.setToolTipText(tip);
-    button.addActionListener(event -> action.run());
-    return button;
-  }
-
-  private void named(String words, JComboBox<?> box, String name, JPanel into) {
-    JLabel label = new JLabel(words);
-    label.setLabelFor(box);
-    box.setName(name);
-    box.getAccessibleContext().setAccessibleName(words);
-    box.addActionListener(
-        event -> {
-          if (!filling) {
-            changed();
-          }
-        });
-    into.add(label, into.getComponentCount() == 0 ? "" : "gapleft 6");
-    into.add(box);
-  }
-
-  private void setUpChoices() {
-    filling = true;
-    for (String month : Climate.MONTH_NAMES) {
-      first.addItem(month);
-      last.addItem(month);
-    }
-    last.setSelectedIndex(last.getItemCount() - 1);
-    percent.setName("season percent");
-    percent.getAccessibleContext().setAccessibleName("What all percents are multiplied with");
-    percent.setToolTipText("What all percents of the rule are multiplied with");
-    percent.addChangeListener(
-        event -> {
-          percentWords.setText(percent.getValue() + " %");
-          if (!filling) {
-            changed();
-          }
-        });
-    filling = false;
   }
 
   private void setUpTable() {
@@ -358,36 +265,8 @@ public final class SeasonWindow {
   private void refresh() {
     read.clear();
     months = Optional.empty();
-    fillRules();
+    controls.fillRules(open.book());
     changed();
-  }
-
-  /** Offers the rules that the design has what it takes for. */
-  private void fillRules() {
-    Book book = open.book();
-    List<SeasonRules> fitting = new ArrayList<>();
-    for (SeasonRules each : SeasonRules.values()) {
-      boolean found = each != SeasonRules.FOUND || book.rows(Sheets.FOUND) > 0;
-      if (found && each.setting(book).isPresent()) {
-        fitting.add(each);
-      }
-    }
-    filling = true;
-    Object before = rule.getSelectedItem();
-    Object besideBefore = beside.getSelectedItem();
-    rule.removeAllItems();
-    beside.removeAllItems();
-    beside.addItem(NOTHING);
-    for (SeasonRules each : fitting) {
-      rule.addItem(each);
-      beside.addItem(each);
-    }
-    rule.setSelectedItem(
-        fitting.contains(before)
-            ? before
-            : fitting.contains(SeasonRules.DAILY) ? SeasonRules.DAILY : SeasonRules.FIXED);
-    beside.setSelectedItem(fitting.contains(besideBefore) ? besideBefore : NOTHING);
-    filling = false;
   }
 
   private void read() {
@@ -428,7 +307,7 @@ public final class SeasonWindow {
   /** What is asked has changed: the picture follows at once, the tables a moment later. */
   private void changed() {
     take();
-    fillYears();
+    controls.fillYears(choice.map(SeasonChoice::weather), measured.isPresent());
     draw();
     later.restart();
   }
@@ -436,7 +315,6 @@ public final class SeasonWindow {
   private void take() {
     choice = Optional.empty();
     other = Optional.empty();
-    typical.setEnabled(measured.isPresent());
     SeasonWeather.FromMonths made = months.orElseGet(() -> SeasonWeather.of(open.book()));
     months = Optional.of(made);
     Optional<SeasonWeather> days = measured.isPresent() ? measured : made.weather();
@@ -444,10 +322,8 @@ public final class SeasonWindow {
       say(made.problem());
       return;
     }
-    choice = asked((SeasonRules) rule.getSelectedItem(), days.get());
-    if (beside.getSelectedItem() instanceof SeasonRules held) {
-      other = asked(held, days.get());
-    }
+    choice = asked(controls.rule(), days.get());
+    other = controls.beside().flatMap(held -> asked(held, days.get()));
     origin.setText(days.get().origin());
   }
 
@@ -472,49 +348,7 @@ public final class SeasonWindow {
       say("No zone can be followed. " + String.join(" ", zones.remarks()));
       return Optional.empty();
     }
-    return which
-        .setting(book)
-        .map(
-            setting ->
-                new SeasonChoice(
-                    which,
-                    setting,
-                    zones,
-                    days,
-                    percent.getValue() / 100.0,
-                    first.getSelectedIndex(),
-                    last.getSelectedIndex(),
-                    sensor.isSelected()));
-  }
-
-  private void fillYears() {
-    List<Integer> years =
-        choice
-            .map(
-                now -> {
-                  int from = now.weather().days().year(0);
-                  List<Integer> all = new ArrayList<>();
-                  for (int at = 0; at < now.weather().days().yearCount(); at++) {
-                    all.add(from + at);
-                  }
-                  return all;
-                })
-            .orElse(List.of());
-    List<Integer> shown = new ArrayList<>();
-    for (int at = 0; at < year.getItemCount(); at++) {
-      shown.add(year.getItemAt(at));
-    }
-    if (!years.equals(shown)) {
-      filling = true;
-      year.removeAllItems();
-      years.forEach(year::addItem);
-      filling = false;
-    }
-    year.setEnabled(years.size() > 1);
-  }
-
-  private int shownYear(SeasonChoice now) {
-    return year.getSelectedItem() instanceof Integer chosen ? chosen : now.weather().days().year(0);
+    return which.setting(book).map(setting -> controls.choice(which, setting, zones, days));
   }
 
   /** Draws the zone selected, or all; within a frame where that can be. */
@@ -544,18 +378,18 @@ public final class SeasonWindow {
 
   private SeasonDrawing zoneDrawn(SeasonChoice of, int zone, UnitSystem system) {
     return new SeasonDrawing(
-        of.seasonOf(zone), of.zones().zones().get(zone), of.words(), shownYear(of), system);
+        of.seasonOf(zone), of.zones().zones().get(zone), of.words(), controls.year(of), system);
   }
 
   private Drawing allDrawn(Season season, Optional<Season> held) {
     SeasonChoice now = choice.orElseThrow();
-    Drawing one = new SeasonGlance(season, now.words(), shownYear(now));
+    Drawing one = new SeasonGlance(season, now.words(), controls.year(now));
     return held.isEmpty()
         ? one
         : new BesideEachOther(
             "Two schedules: all zones",
             one,
-            new SeasonGlance(held.get(), other.orElseThrow().words(), shownYear(now)));
+            new SeasonGlance(held.get(), other.orElseThrow().words(), controls.year(now)));
   }
 
   private void show(Drawing drawing) {
