@@ -98,6 +98,7 @@ public final class IrrigationSheets {
           SiteNeed.PEAK,
           Climate.YEAR_REFERENCE_ET,
           Climate.PRINTED_YEAR,
+          WeatherSite.WEATHER_FROM,
           WeatherSite.LATITUDE,
           WeatherSite.ELEVATION,
           WeatherSite.WIND_HEIGHT,

@@ -48,7 +48,7 @@ final class WeatherDesk {
     questions.weatherToRead().ifPresent(this::read);
   }
 
-  /** Finds the climate place among those whose reference evapotranspiration is published. */
+  /** Finds the climate place among those whose reference evapotranspiration is known. */
   void findPlace() {
     new PlaceForm(
             window,

@@ -53,9 +53,19 @@ class PlaceFinderTest {
 
   @Test
   void namesAndRegionsAreFoundByWordsInAnyOrder() {
-    assertThat(PlaceFinder.named("utah")).singleElement().extracting("place").isEqualTo("Moab");
+    assertThat(PlaceFinder.named("utah moab").get(0))
+        .as("published months go before those worked out")
+        .satisfies(
+            found -> {
+              assertThat(found.place()).isEqualTo("Moab");
+              assertThat(found.kind()).isEqualTo("published");
+            });
+    assertThat(PlaceFinder.named("tooele"))
+        .singleElement()
+        .satisfies(found -> assertThat(found.kind()).isEqualTo("worked out"));
     assertThat(PlaceFinder.named("8 zone cimis").get(0).place()).isEqualTo("CIMIS zone 8");
-    assertThat(PlaceFinder.named("")).hasSize(Climate.PLACES.size());
+    assertThat(PlaceFinder.named(""))
+        .hasSize(Climate.PLACES.size() + MonthlyWeather.places().size());
     assertThat(PlaceFinder.named("atlantis")).isEmpty();
   }
 }
