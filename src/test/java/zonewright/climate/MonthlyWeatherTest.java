@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -28,6 +30,7 @@ import zonewright.units.Units;
  */
 class MonthlyWeatherTest {
   private static final int MONTHS = 12;
+  private static final Map<String, Design> TAKEN = new HashMap<>();
 
   static List<MonthlyWeather> places() {
     return MonthlyWeather.places();
@@ -94,7 +97,7 @@ class MonthlyWeatherTest {
     if (place.radiation().isEmpty()) {
       return;
     }
-    Design design = taken(place, UnitSystem.SI);
+    Design design = taken(place);
     double[] share = new double[MONTHS];
     for (int month = 0; month < MONTHS; month++) {
       double above =
@@ -116,7 +119,7 @@ class MonthlyWeatherTest {
   @ParameterizedTest
   @MethodSource("places")
   void aTakenPlaceGivesEveryMonthAndAYearThatCanBe(MonthlyWeather place) {
-    Design design = taken(place, UnitSystem.SI);
+    Design design = taken(place);
     double year = read(design, Climate.YEAR_REFERENCE_ET, 0, Units.MILLIMETRE);
     assertThat(year).isBetween(400.0, 2600.0);
     assertThat(design.book().outcome(Climate.ORIGIN.reference(), 0).text())
@@ -204,10 +207,14 @@ class MonthlyWeatherTest {
     return numbers.stream().mapToDouble(Double::doubleValue).sum();
   }
 
+  private static Design taken(MonthlyWeather place) {
+    return TAKEN.computeIfAbsent(place.place(), name -> taken(place, UnitSystem.SI));
+  }
+
   private static Design taken(MonthlyWeather place, UnitSystem system) {
     Design design = Design.blank(system);
     PlaceFinder.Found found =
-        PlaceFinder.nearest(place.latitude(), place.longitude()).stream()
+        PlaceFinder.named(place.place()).stream()
             .filter(each -> each.place().equals(place.place()))
             .findFirst()
             .orElseThrow();

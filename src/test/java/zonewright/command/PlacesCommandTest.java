@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import zonewright.climate.WeatherSite;
+import zonewright.design.Design;
+import zonewright.workbook.DesignFile;
+import zonewright.workbook.DesignFileException;
 
 class PlacesCommandTest {
   @Test
@@ -21,13 +25,16 @@ class PlacesCommandTest {
   }
 
   @Test
-  void aPlaceIsTakenIntoADesignByItsNameOrAsTheNearest(@TempDir Path folder) {
+  void aPlaceIsTakenIntoADesignByItsNameOrAsTheNearest(@TempDir Path folder)
+      throws DesignFileException {
     Path garden = folder.resolve("garden.xlsx");
     CommandRun run = CommandRun.of("places", "oklahoma", "city", "--into", garden.toString());
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).contains("reference ET of Oklahoma City");
-    CommandRun answer = CommandRun.of("answer", garden.toString(), "Weather from");
-    assertThat(answer.out()).contains("Oklahoma City").contains("SWAT");
+    Design taken = DesignFile.read(garden).design();
+    assertThat(taken.book().outcome(WeatherSite.WEATHER_FROM.reference(), 0).text())
+        .contains("Oklahoma City")
+        .contains("SWAT");
     CommandRun near =
         CommandRun.of(
             "places",
