@@ -25,7 +25,7 @@ class PlacesCommandTest {
   }
 
   @Test
-  void aPlaceIsTakenIntoADesignByItsNameOrAsTheNearest(@TempDir Path folder)
+  void aPlaceIsTakenIntoADesignByItsName(@TempDir Path folder)
       throws DesignFileException {
     Path garden = folder.resolve("garden.xlsx");
     CommandRun run = CommandRun.of("places", "oklahoma", "city", "--into", garden.toString());
@@ -35,17 +35,6 @@ class PlacesCommandTest {
     assertThat(taken.book().outcome(WeatherSite.WEATHER_FROM.reference(), 0).text())
         .contains("Oklahoma City")
         .contains("SWAT");
-    CommandRun near =
-        CommandRun.of(
-            "places",
-            "--near",
-            "38.6,-109.5",
-            "--from",
-            garden.toString(),
-            "--into",
-            garden.toString(),
-            "--replace");
-    assertThat(near.out()).contains("reference ET of Moab (Utah)");
     CommandRun vague =
         CommandRun.of("places", "oklahoma", "--into", folder.resolve("no.xlsx").toString());
     assertThat(vague.code()).isEqualTo(ExitCode.USAGE);
