@@ -122,6 +122,8 @@ public record MonthlyWeather(
   }
 
   private static List<Double> numbers(String text) {
-    return text.isBlank() ? List.of() : Stream.of(text.split(" ", -1)).map(Double::valueOf).toList();
+    return text.isBlank()
+        ? List.of()
+        : Stream.of(text.split(" ", -1)).map(Double::valueOf).toList();
   }
 }

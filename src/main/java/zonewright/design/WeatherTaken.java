@@ -103,7 +103,8 @@ public final class WeatherTaken {
     cells.word(WeatherSite.ET_METHOD, WeatherSite.RECORD);
     cells.word(RecordedWeather.YEARS_COVERED, covered);
     cells.word(RecordedWeather.ORIGIN, years.origin());
-    cells.set(RecordedWeather.SEASON, 0, years.season().<Entry>map(Entry.Words::new).orElse(Entry.BLANK));
+    cells.set(
+        RecordedWeather.SEASON, 0, years.season().<Entry>map(Entry.Words::new).orElse(Entry.BLANK));
     StationSite site = years.record().site();
     cells.place(WeatherSite.LATITUDE, site.latitude(), Units.DEGREE);
     cells.place(WeatherSite.ELEVATION, site.elevation(), Units.METRE);
@@ -131,5 +132,4 @@ public final class WeatherTaken {
     }
     return cells.edit("weather of " + years.record().file());
   }
-
 }

@@ -12,9 +12,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.api.Test;
 import zonewright.design.Design;
 import zonewright.design.PlaceTaken;
 import zonewright.sheet.Book;
@@ -166,7 +166,10 @@ class MonthlyWeatherTest {
   @MethodSource("pairs")
   void workedOutPlacesComeNearPublishedOnes(Pair pair) {
     MonthlyWeather place =
-        places().stream().filter(each -> each.place().equals(pair.worked())).findFirst().orElseThrow();
+        places().stream()
+            .filter(each -> each.place().equals(pair.worked()))
+            .findFirst()
+            .orElseThrow();
     int row = Climate.PLACES.position(pair.published()).orElseThrow();
     double printed = Double.parseDouble(Climate.PLACES.text(row, "Annual (in)"));
     double worked = read(taken(place, UnitSystem.US), Climate.YEAR_REFERENCE_ET, 0, Units.INCH);
@@ -181,7 +184,7 @@ class MonthlyWeatherTest {
     for (MonthlyWeather place : places()) {
       MonthlyWeather near =
           places().stream()
-              .filter(each -> each != place)
+              .filter(each -> !each.place().equals(place.place()))
               .min(
                   Comparator.comparingDouble(
                       each ->

@@ -25,8 +25,7 @@ class PlacesCommandTest {
   }
 
   @Test
-  void aPlaceIsTakenIntoADesignByItsName(@TempDir Path folder)
-      throws DesignFileException {
+  void aPlaceIsTakenIntoADesignByItsName(@TempDir Path folder) throws DesignFileException {
     Path garden = folder.resolve("garden.xlsx");
     CommandRun run = CommandRun.of("places", "oklahoma", "city", "--into", garden.toString());
     assertThat(run.err()).isEmpty();

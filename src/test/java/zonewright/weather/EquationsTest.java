@@ -252,7 +252,9 @@ class EquationsTest {
     assertThat(depth).isCloseTo(0.606, within(0.006));
   }
 
-  /** Hours, each by its middle, have between them the sun of the day; FAO-56 equations 21 and 28. */
+  /**
+   * Hours, each by its middle, have between them the sun of the day; FAO-56 equations 21 and 28.
+   */
   @Property(tries = 60)
   void theHoursAddUpToTheDay(
       @ForAll @DoubleRange(min = -60, max = 60) double latitude,
