@@ -19,6 +19,9 @@ public final class PlaceFinder {
   /** An international mile, by definition. */
   private static final double KILOMETRES_A_MILE = 1.609344;
 
+  /** Coordinates to a tenth of a degree miss the town by up to some 7 km. */
+  private static final double PUBLISHED_LEAD_KM = 10;
+
   private static final ReferenceTable PUBLISHED = Climate.PLACES;
 
   private PlaceFinder() {}
@@ -69,7 +72,9 @@ public final class PlaceFinder {
 
   /**
    * Returns the places by their distance, the nearest first. Zones of a map are not among them: a
-   * zone has no one point, and which zone a site lies in only its map says.
+   * zone has no one point, and which zone a site lies in only its map says. What is published
+   * counts as {@value #PUBLISHED_LEAD_KM} km nearer than what is worked out: of two rows for one
+   * town the published one stands first, though its coordinates are rounded.
    *
    * @param latitude degrees, north positive
    * @param longitude degrees, east positive
@@ -94,8 +99,12 @@ public final class PlaceFinder {
                     workedOut(each)
                         .at(kilometres(latitude, longitude, each.latitude(), each.longitude())));
     return Stream.concat(published, workedOut)
-        .sorted(Comparator.comparingDouble(Found::kilometres))
+        .sorted(Comparator.comparingDouble(PlaceFinder::rank))
         .toList();
+  }
+
+  private static double rank(Found found) {
+    return found.kilometres() + (found.weather().isPresent() ? PUBLISHED_LEAD_KM : 0);
   }
 
   private static Found published(int row) {
