@@ -57,6 +57,15 @@ public final class WeatherSite {
                   + " direct use.")
           .build();
 
+  public static final Column WEATHER_FROM =
+      Column.words(SITE, "weather-from", "Weather from")
+          .band(CLIMATE)
+          .optional()
+          .means(
+              "Where the months on the sheet Weather come from. Written when a place is taken whose weather was read; write it yourself"
+                  + " where you type weather of your own.")
+          .build();
+
   public static final Column LATITUDE =
       Column.input(SITE, "latitude", "Latitude", QuantityKind.ANGLE)
           .band(CLIMATE)

@@ -1,20 +1,27 @@
 package zonewright.command;
 
-import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.climate.PlaceFinder;
+import zonewright.design.Design;
+import zonewright.design.PlaceTaken;
+import zonewright.design.WeatherTaken;
 
-/** Lists places of published reference evapotranspiration, by name or by distance. */
+/** Lists places whose reference evapotranspiration is known, and takes one into a design. */
 @Command(
     name = "places",
-    header = "List the places with published reference ET, by name, state or distance.",
+    header = "List the places whose reference ET is known, by name, state or distance; take one.",
     description = {
       "",
-      "Names words to look for in the name, state or country; none for all places. Zones of a map are found by name only.",
+      "Names words to look for in the name, state or country; none for all places. Zones of a map are found by name only."
+          + " Published months go before those worked out from the weather of a place, which are usually within"
+          + " some 10 to 15 % of them (common practice, no source).",
       ""
     },
     footer = {
@@ -22,10 +29,13 @@ import zonewright.climate.PlaceFinder;
       "Examples:",
       "  zonewright places california",
       "  zonewright places --near 38.1,-121.3",
+      "  zonewright places oklahoma city --into garden.xlsx --from garden.xlsx --replace",
       "",
       "Where the nearest is far or its weather another, take measured weather instead: see the command weather."
     })
 final class PlacesCommand extends Task {
+  @Mixin private DesignSource source;
+
   @Parameters(arity = "0..*", paramLabel = "WORD", description = "Words of the name or region.")
   private List<String> words = List.of();
 
@@ -35,9 +45,25 @@ final class PlacesCommand extends Task {
       description = "Order by the distance to this point, in degrees; south and west are negative.")
   private Optional<String> near = Optional.empty();
 
+  @Option(
+      names = "--into",
+      paramLabel = "PATH",
+      description =
+          "Where to write a design with the place in it: the only one found, or the nearest; ends in .xlsx.")
+  private Optional<Path> into = Optional.empty();
+
+  @Option(
+      names = "--from",
+      paramLabel = "DESIGN",
+      description = "The design to take the place into; an empty one unless given.")
+  private Optional<Path> from = Optional.empty();
+
+  @Option(names = "--replace", description = "Replace files that are there already.")
+  private boolean replace;
+
   @Override
   public Integer call() {
-    PrintWriter out = out();
+    into.ifPresent(path -> DesignFiles.mayWrite(path, replace));
     List<PlaceFinder.Found> named = PlaceFinder.named(String.join(" ", words));
     List<PlaceFinder.Found> found =
         near.map(point -> nearest(point).stream().filter(each -> holds(named, each)).toList())
@@ -47,21 +73,57 @@ final class PlacesCommand extends Task {
           ExitCode.USAGE,
           "No place is called so; the command places without words lists all of them.");
     }
+    if (into.isPresent()) {
+      take(found, into.get());
+    } else {
+      list(found);
+    }
+    return ExitCode.FINE;
+  }
+
+  private void take(List<PlaceFinder.Found> found, Path path) {
+    String name = String.join(" ", words).strip();
+    PlaceFinder.Found place =
+        found.stream()
+            .filter(each -> each.place().equalsIgnoreCase(name))
+            .findFirst()
+            .orElse(found.get(0));
+    if (near.isEmpty() && found.size() > 1 && !place.place().equalsIgnoreCase(name)) {
+      throw new Complaint(
+          ExitCode.USAGE,
+          "%s and %s are both called so; say more of the name, or --near."
+              .formatted(called(place), called(found.get(1))));
+    }
+    Design design = source.designOrBlank(from, err());
+    WeatherTaken.typedOver(design.book())
+        .filter(told -> place.weather().isPresent())
+        .ifPresent(err()::println);
+    design.book().start(PlaceTaken.edit(design.book(), place));
+    DesignFiles.save(design, path, source.kept(), err());
+    out().println("Written: %s, with reference ET of %s".formatted(path, called(place)));
+  }
+
+  private static String called(PlaceFinder.Found place) {
+    return "%s (%s)".formatted(place.place(), place.region());
+  }
+
+  private void list(List<PlaceFinder.Found> found) {
     TextTable table = new TextTable();
     table.column("Place", false);
     table.column("Region", false);
     if (near.isPresent()) {
       table.column("Distance", true);
     }
+    table.column("Reference ET", false);
     table.column("Source", false);
     for (PlaceFinder.Found each : found) {
-      table.row(
-          near.isPresent()
-              ? List.of(each.place(), each.region(), each.distance(), each.origin())
-              : List.of(each.place(), each.region(), each.origin()));
+      List<String> cells = new ArrayList<>(List.of(each.place(), each.region()));
+      near.ifPresent(point -> cells.add(each.distance()));
+      cells.add(each.kind());
+      cells.add(each.origin());
+      table.row(cells);
     }
-    table.lines().forEach(out::println);
-    return ExitCode.FINE;
+    table.lines().forEach(out()::println);
   }
 
   private static boolean holds(List<PlaceFinder.Found> places, PlaceFinder.Found place) {

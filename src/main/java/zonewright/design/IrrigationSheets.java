@@ -84,6 +84,7 @@ public final class IrrigationSheets {
           Climate.PLACE,
           WeatherSite.DESCRIBED_CLIMATE,
           Climate.ORIGIN,
+          WeatherSite.WEATHER_FROM,
           RecordedWeather.YEARS_COVERED,
           RecordedWeather.ORIGIN,
           RecordedWeather.SEASON,

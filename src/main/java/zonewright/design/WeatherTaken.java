@@ -9,11 +9,8 @@ import zonewright.climate.Rain;
 import zonewright.climate.RecordedWeather;
 import zonewright.climate.WeatherSite;
 import zonewright.sheet.Book;
-import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
-import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
-import zonewright.units.Unit;
 import zonewright.units.Units;
 import zonewright.weather.StationSite;
 import zonewright.weather.WeatherChoices;
@@ -21,18 +18,12 @@ import zonewright.weather.YearsOfWeather;
 
 /** Years of weather taken into a design: one edit, after which the weather file is not needed. */
 public final class WeatherTaken {
-  /** Figures are kept to a ten-thousandth of their unit: finer than any instrument. */
-  private static final double FINEST = 10_000;
-
-  private final Book book;
-  private final Edits edits;
   private final YearsOfWeather years;
-  private final List<Edit> parts = new ArrayList<>();
+  private final TakenCells cells;
 
   private WeatherTaken(Book book, YearsOfWeather years) {
-    this.book = book;
-    this.edits = new Edits(book);
     this.years = years;
+    this.cells = new TakenCells(book);
   }
 
   /**
@@ -109,58 +100,36 @@ public final class WeatherTaken {
   }
 
   private Edit made(String covered) {
-    word(WeatherSite.ET_METHOD, WeatherSite.RECORD);
-    word(RecordedWeather.YEARS_COVERED, covered);
-    word(RecordedWeather.ORIGIN, years.origin());
-    set(RecordedWeather.SEASON, 0, years.season().<Entry>map(Entry.Words::new).orElse(Entry.BLANK));
+    cells.word(WeatherSite.ET_METHOD, WeatherSite.RECORD);
+    cells.word(RecordedWeather.YEARS_COVERED, covered);
+    cells.word(RecordedWeather.ORIGIN, years.origin());
+    cells.set(
+        RecordedWeather.SEASON, 0, years.season().<Entry>map(Entry.Words::new).orElse(Entry.BLANK));
     StationSite site = years.record().site();
-    place(WeatherSite.LATITUDE, site.latitude(), Units.DEGREE);
-    place(WeatherSite.ELEVATION, site.elevation(), Units.METRE);
+    cells.place(WeatherSite.LATITUDE, site.latitude(), Units.DEGREE);
+    cells.place(WeatherSite.ELEVATION, site.elevation(), Units.METRE);
     List<YearsOfWeather.Stretch> rows = new ArrayList<>(years.months());
     rows.addAll(years.spans());
     boolean rained = true;
     for (int row = 0; row < rows.size(); row++) {
       YearsOfWeather.Stretch stretch = rows.get(row);
-      figure(RecordedWeather.YEARS, row, stretch.years(), Units.ONE);
-      figure(RecordedWeather.MEAN, row, stretch.mean(), Units.MILLIMETRE);
-      figure(RecordedWeather.IN_FIVE, row, stretch.notExceeded().get(0), Units.MILLIMETRE);
-      figure(RecordedWeather.IN_EIGHT, row, stretch.notExceeded().get(1), Units.MILLIMETRE);
-      figure(RecordedWeather.IN_NINE, row, stretch.notExceeded().get(2), Units.MILLIMETRE);
-      figure(RecordedWeather.RAIN, row, stretch.rain(), Units.MILLIMETRE);
-      figure(RecordedWeather.EFFECTIVE_RAIN, row, stretch.effectiveRain(), Units.MILLIMETRE);
-      figure(RecordedWeather.FROST, row, stretch.frost(), Units.DAY);
-      figure(RecordedWeather.GROWING, row, stretch.growing(), Units.DAY);
+      cells.figure(RecordedWeather.YEARS, row, stretch.years(), Units.ONE);
+      cells.figure(RecordedWeather.MEAN, row, stretch.mean(), Units.MILLIMETRE);
+      cells.figure(RecordedWeather.IN_FIVE, row, stretch.notExceeded().get(0), Units.MILLIMETRE);
+      cells.figure(RecordedWeather.IN_EIGHT, row, stretch.notExceeded().get(1), Units.MILLIMETRE);
+      cells.figure(RecordedWeather.IN_NINE, row, stretch.notExceeded().get(2), Units.MILLIMETRE);
+      cells.figure(RecordedWeather.RAIN, row, stretch.rain(), Units.MILLIMETRE);
+      cells.figure(RecordedWeather.EFFECTIVE_RAIN, row, stretch.effectiveRain(), Units.MILLIMETRE);
+      cells.figure(RecordedWeather.FROST, row, stretch.frost(), Units.DAY);
+      cells.figure(RecordedWeather.GROWING, row, stretch.growing(), Units.DAY);
       rained &= row >= Climate.MONTH_NAMES.size() || !Double.isNaN(stretch.rain());
     }
     for (int month = 0; month < Climate.MONTH_NAMES.size(); month++) {
-      set(Climate.REFERENCE_ET, month, Entry.BLANK);
+      cells.set(Climate.REFERENCE_ET, month, Entry.BLANK);
       if (rained) {
-        figure(Rain.MONTH_RAIN, month, rows.get(month).rain(), Units.MILLIMETRE);
+        cells.figure(Rain.MONTH_RAIN, month, rows.get(month).rain(), Units.MILLIMETRE);
       }
     }
-    return new Edit.Several("weather of " + years.record().file(), parts);
-  }
-
-  private void word(Column column, String word) {
-    set(column, 0, new Entry.Words(word));
-  }
-
-  private void place(Column column, double value, Unit unit) {
-    if (!Double.isNaN(value) && book.entry(column.reference(), 0) instanceof Entry.Blank) {
-      figure(column, 0, value, unit);
-    }
-  }
-
-  private void figure(Column column, int row, double value, Unit unit) {
-    if (Double.isNaN(value)) {
-      set(column, row, Entry.BLANK);
-      return;
-    }
-    double kept = unit.convert(value, column.kind().unit(book.system()));
-    set(column, row, new Entry.Figure(Math.round(kept * FINEST) / FINEST));
-  }
-
-  private void set(Column column, int row, Entry entry) {
-    parts.add(edits.set(column.reference(), row, entry));
+    return cells.edit("weather of " + years.record().file());
   }
 }

@@ -3,6 +3,7 @@ package zonewright.handover;
 import java.util.OptionalInt;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
+import zonewright.climate.RecordedWeather;
 import zonewright.climate.WeatherSite;
 import zonewright.design.Design;
 import zonewright.sheet.Book;
@@ -49,7 +50,11 @@ public final class PeakOrigin {
 
   private static String origin(Book book, String method) {
     if (!method.equals(WeatherSite.PUBLISHED)) {
-      return "Calculated from the sheet Weather: %s.".formatted(method);
+      String weather = words(book, WeatherSite.WEATHER_FROM);
+      return method.equals(WeatherSite.RECORD)
+          ? "From years of measured weather: %s.".formatted(words(book, RecordedWeather.ORIGIN))
+          : "Calculated from the sheet Weather by %s%s."
+              .formatted(method, weather.isEmpty() ? "" : ". The weather is of " + weather);
     }
     String place = words(book, Climate.PLACE);
     OptionalInt row = Climate.PLACES.position(place);

@@ -5,6 +5,7 @@ import static zonewright.help.HelpPage.escaped;
 import java.util.List;
 import zonewright.audit.ReferenceCheck;
 import zonewright.audit.ReferenceChecks;
+import zonewright.climate.MonthlyWeather;
 import zonewright.design.IrrigationSheets;
 import zonewright.formula.ReferenceTable;
 import zonewright.units.QuantityText;
@@ -43,7 +44,29 @@ final class TablePages {
       }
       body.append("</table>\n");
     }
+    weatherPlaces(body);
     return body.toString();
+  }
+
+  private static void weatherPlaces(StringBuilder body) {
+    body.append("<h2 id=\"WeatherPlaces\">Places worked out</h2>\n<p>")
+        .append(
+            "Of these places the monthly weather was read; taken into a design it goes to the sheet Weather, which works"
+                + " reference ET out. A design holds no other of them.</p>\n<table>\n<tr>");
+    for (String head : List.of("Place", "Region", "Latitude", "Longitude", "Reference ET")) {
+      cell(body, "th", head);
+    }
+    body.append("</tr>\n");
+    for (MonthlyWeather place : MonthlyWeather.places()) {
+      body.append("<tr>");
+      cell(body, "td", place.place());
+      cell(body, "td", place.region());
+      cell(body, "td", QuantityText.exact(place.latitude()));
+      cell(body, "td", QuantityText.exact(place.longitude()));
+      cell(body, "td", place.origin());
+      body.append("</tr>\n");
+    }
+    body.append("</table>\n");
   }
 
   static String checks() {

@@ -390,6 +390,7 @@ final class DailyCalculation {
       double wind = observed.value(WIND, i);
       double solar = observed.value(RADIATION, i) / HOURS;
       complete &= !Double.isNaN(celsius + vapour + wind + solar);
+      // an hour counts by its middle: what a file calls hour 1 is 0:00 to 1:00, and 0:30 here
       double clock = Math.floorMod(observed.time(i), HOURS) + 0.5;
       double angle =
           Double.isNaN(site.longitude()) || Double.isNaN(site.timeZone())

@@ -3,6 +3,7 @@ package zonewright.climate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -47,15 +48,40 @@ class PlaceFinderTest {
               assertThat(found.distance()).isEqualTo("0 km (0 mi)");
             });
     assertThat(PlaceFinder.nearest(-6, 13).get(0).place()).isEqualTo("Cabinda");
-    assertThat(PlaceFinder.nearest(0, 0))
-        .isSortedAccordingTo((one, other) -> Double.compare(one.kilometres(), other.kilometres()));
+    for (String kind : List.of("published", "worked out")) {
+      assertThat(PlaceFinder.nearest(0, 0))
+          .filteredOn(found -> found.kind().equals(kind))
+          .isNotEmpty()
+          .isSortedAccordingTo(
+              (one, other) -> Double.compare(one.kilometres(), other.kilometres()));
+    }
+  }
+
+  @Test
+  void ofTwoRowsForOneTownThePublishedOneStandsFirst() {
+    assertThat(PlaceFinder.nearest(38.58, -109.55))
+        .extracting(PlaceFinder.Found::place)
+        .startsWith("Moab", "Moab station");
+    assertThat(PlaceFinder.nearest(35.4, -97.6).get(0).place())
+        .as("far from all that is published")
+        .isEqualTo("Oklahoma City");
   }
 
   @Test
   void namesAndRegionsAreFoundByWordsInAnyOrder() {
-    assertThat(PlaceFinder.named("utah")).singleElement().extracting("place").isEqualTo("Moab");
+    assertThat(PlaceFinder.named("utah moab").get(0))
+        .as("published months go before those worked out")
+        .satisfies(
+            found -> {
+              assertThat(found.place()).isEqualTo("Moab");
+              assertThat(found.kind()).isEqualTo("published");
+            });
+    assertThat(PlaceFinder.named("tooele"))
+        .singleElement()
+        .satisfies(found -> assertThat(found.kind()).isEqualTo("worked out"));
     assertThat(PlaceFinder.named("8 zone cimis").get(0).place()).isEqualTo("CIMIS zone 8");
-    assertThat(PlaceFinder.named("")).hasSize(Climate.PLACES.size());
+    assertThat(PlaceFinder.named(""))
+        .hasSize(Climate.PLACES.size() + MonthlyWeather.places().size());
     assertThat(PlaceFinder.named("atlantis")).isEmpty();
   }
 }

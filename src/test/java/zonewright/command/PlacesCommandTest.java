@@ -2,7 +2,13 @@ package zonewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import zonewright.climate.WeatherSite;
+import zonewright.design.Design;
+import zonewright.workbook.DesignFile;
+import zonewright.workbook.DesignFileException;
 
 class PlacesCommandTest {
   @Test
@@ -10,11 +16,28 @@ class PlacesCommandTest {
     CommandRun named = CommandRun.of("places", "thailand");
     assertThat(named.code()).isZero();
     assertThat(named.out()).contains("Nakhon Ratchasima").doesNotContain("Moab");
+    assertThat(named.out()).contains("published").contains("worked out by Penman-Monteith");
     CommandRun near = CommandRun.of("places", "--near", "38.6,-109.5");
     assertThat(near.out().lines().filter(line -> line.contains("km")).findFirst().orElseThrow())
         .startsWith("Moab")
         .contains("0 km (0 mi)");
     assertThat(near.out()).doesNotContain("CIMIS zone");
+  }
+
+  @Test
+  void aPlaceIsTakenIntoADesignByItsName(@TempDir Path folder) throws DesignFileException {
+    Path garden = folder.resolve("garden.xlsx");
+    CommandRun run = CommandRun.of("places", "oklahoma", "city", "--into", garden.toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("reference ET of Oklahoma City");
+    Design taken = DesignFile.read(garden).design();
+    assertThat(taken.book().outcome(WeatherSite.WEATHER_FROM.reference(), 0).text())
+        .contains("Oklahoma City")
+        .contains("SWAT");
+    CommandRun vague =
+        CommandRun.of("places", "oklahoma", "--into", folder.resolve("no.xlsx").toString());
+    assertThat(vague.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(vague.err()).contains("say more of the name");
   }
 
   @Test

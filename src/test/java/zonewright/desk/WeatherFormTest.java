@@ -61,6 +61,21 @@ class WeatherFormTest {
   }
 
   @Test
+  void aPlaceWorkedOutBringsItsWeatherAlongAndOneUndoTakesItBack() {
+    Entry before = desk.book().entry(WeatherSite.ET_METHOD.reference(), 0);
+    EventQueue.invokeLater(() -> desk.item("Find a climate place").doClick(0));
+    desk.waitUntil("the form is there", () -> desk.dialogIsOpen("place form"));
+    desk.act(
+        () -> desk.dialogField("place form", "place Name, state or country").setText("oklahoma c"));
+    desk.clickInDialog("place form", "take place");
+    assertThat(desk.ask(() -> desk.book().outcome(WeatherSite.WEATHER_FROM.reference(), 0).text()))
+        .contains("Oklahoma City")
+        .contains("Penman-Monteith");
+    desk.act(() -> desk.book().undo());
+    assertThat(desk.book().entry(WeatherSite.ET_METHOD.reference(), 0)).isEqualTo(before);
+  }
+
+  @Test
   void aFileIsReadAndItsMonthsAreTaken() throws IOException {
     StringBuilder text = new StringBuilder("Date,ET (mm)\n");
     for (LocalDate day = LocalDate.of(2001, 1, 1); day.getYear() < 2003; day = day.plusDays(1)) {

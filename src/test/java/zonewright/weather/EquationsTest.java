@@ -252,6 +252,26 @@ class EquationsTest {
     assertThat(depth).isCloseTo(0.606, within(0.006));
   }
 
+  /**
+   * Hours, each by its middle, have between them the sun of the day; FAO-56 equations 21 and 28.
+   */
+  @Property(tries = 60)
+  void theHoursAddUpToTheDay(
+      @ForAll @DoubleRange(min = -60, max = 60) double latitude,
+      @ForAll @DoubleRange(min = -170, max = 170) double longitude,
+      @ForAll @IntRange(min = 1, max = 365) int day) {
+    Sun sun = new Sun(latitude, day);
+    double clock = Math.round(longitude / 15);
+    double sum = 0;
+    for (int hour = 1; hour <= 24; hour++) {
+      sum += sun.radiationOfHour(sun.angle(hour - 0.5, clock, longitude));
+    }
+    assertThat(sum).isCloseTo(sun.radiation(), within(0.02));
+    double hourLate = sun.radiationOfHour(sun.angle(16, clock, longitude));
+    assertThat(sun.radiationOfHour(sun.angle(15.5, clock, longitude)))
+        .isGreaterThanOrEqualTo(hourLate);
+  }
+
   /** The loop and the formulas of the sheet Weather give the same to the last digits. */
   @Property(tries = 60)
   void theLoopIsTheColumns(

@@ -19,14 +19,11 @@ import javax.swing.ListSelectionModel;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
-import zonewright.climate.Climate;
 import zonewright.climate.PlaceFinder;
-import zonewright.climate.WeatherSite;
+import zonewright.design.PlaceTaken;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
-import zonewright.sheet.Edit;
-import zonewright.sheet.Edits;
 
 /** Chooses the climate place by words of its name or region, or by what is nearest to the site. */
 public final class PlaceForm {
@@ -146,21 +143,18 @@ public final class PlaceForm {
 
   private void selected() {
     Optional.ofNullable(list.getSelectedValue())
-        .ifPresent(found -> origin.setText("Source: " + found.origin()));
+        .ifPresent(
+            found ->
+                origin.setText(
+                    (found.weather().isPresent() ? "Reference ET is " : "Published: ")
+                        + found.origin()));
   }
 
   private void take() {
     PlaceFinder.Found found = list.getSelectedValue();
     if (found != null) {
       dialog.dispose();
-      Edits edits = new Edits(open.book());
-      open.book()
-          .perform(
-              new Edit.Several(
-                  "climate place " + found.place(),
-                  List.of(
-                      edits.typed(Climate.PLACE.reference(), 0, found.place()),
-                      edits.typed(WeatherSite.ET_METHOD.reference(), 0, WeatherSite.PUBLISHED))));
+      open.book().perform(PlaceTaken.edit(open.book(), found));
       taken.accept(found.place());
     }
   }
@@ -180,7 +174,11 @@ public final class PlaceForm {
       PlaceFinder.Found found = (PlaceFinder.Found) value;
       String far = found.distance().isEmpty() ? "" : "  ·  " + found.distance();
       return super.getListCellRendererComponent(
-          list, found.place() + "  ·  " + found.region() + far, index, selected, focused);
+          list,
+          found.place() + "  ·  " + found.region() + far + "  ·  " + found.kind(),
+          index,
+          selected,
+          focused);
     }
   }
 }

@@ -51,7 +51,7 @@ public final class WeatherDesk {
     questions.weatherToRead().ifPresent(this::read);
   }
 
-  /** Finds the climate place among those whose reference evapotranspiration is published. */
+  /** Finds the climate place among those whose reference evapotranspiration is known. */
   public void findPlace() {
     new PlaceForm(
             window,
