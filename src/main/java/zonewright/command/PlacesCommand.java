@@ -34,6 +34,8 @@ import zonewright.design.WeatherTaken;
       "Where the nearest is far or its weather another, take measured weather instead: see the command weather."
     })
 final class PlacesCommand extends Task {
+  private static final int NEAREST = 10;
+
   @Mixin private DesignSource source;
 
   @Parameters(arity = "0..*", paramLabel = "WORD", description = "Words of the name or region.")
@@ -44,6 +46,9 @@ final class PlacesCommand extends Task {
       paramLabel = "LAT,LONG",
       description = "Order by the distance to this point, in degrees; south and west are negative.")
   private Optional<String> near = Optional.empty();
+
+  @Option(names = "--all", description = "With --near: list all, not only the nearest.")
+  private boolean everyOne;
 
   @Option(
       names = "--into",
@@ -107,7 +112,10 @@ final class PlacesCommand extends Task {
     return "%s (%s)".formatted(place.place(), place.region());
   }
 
-  private void list(List<PlaceFinder.Found> found) {
+  /** The sources, many places have the same, stand below by their numbers. */
+  private void list(List<PlaceFinder.Found> all) {
+    List<PlaceFinder.Found> found = all.subList(0, Math.min(all.size(), most()));
+    List<String> sources = found.stream().map(PlaceFinder.Found::origin).distinct().toList();
     TextTable table = new TextTable();
     table.column("Place", false);
     table.column("Region", false);
@@ -115,15 +123,29 @@ final class PlacesCommand extends Task {
       table.column("Distance", true);
     }
     table.column("Reference ET", false);
-    table.column("Source", false);
+    table.column("Source", true);
     for (PlaceFinder.Found each : found) {
       List<String> cells = new ArrayList<>(List.of(each.place(), each.region()));
       near.ifPresent(point -> cells.add(each.distance()));
       cells.add(each.kind());
-      cells.add(each.origin());
+      cells.add(String.valueOf(1 + sources.indexOf(each.origin())));
       table.row(cells);
     }
     table.lines().forEach(out()::println);
+    out().println();
+    for (int at = 0; at < sources.size(); at++) {
+      out().println("Source %s: %s".formatted(at + 1, sources.get(at)));
+    }
+    if (all.size() > found.size()) {
+      out()
+          .println(
+              "These are the nearest %s of %s; --all lists the others too."
+                  .formatted(found.size(), all.size()));
+    }
+  }
+
+  private int most() {
+    return near.isPresent() && !everyOne ? NEAREST : Integer.MAX_VALUE;
   }
 
   private static boolean holds(List<PlaceFinder.Found> places, PlaceFinder.Found place) {
