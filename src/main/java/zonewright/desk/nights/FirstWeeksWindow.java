@@ -8,24 +8,21 @@ import java.time.ZoneId;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultCellEditor;
-import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jdesktop.swingx.JXPanel;
 import org.jdesktop.swingx.ScrollableSizeHint;
 import zonewright.desk.part.BoxBorder;
-import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
+import zonewright.desk.part.SideWindow;
 import zonewright.fieldwork.FirstWeeks;
 import zonewright.fieldwork.Judgement;
 import zonewright.fieldwork.Tuning;
@@ -48,9 +45,7 @@ public final class FirstWeeksWindow {
   public FirstWeeksWindow(Window owner, OpenDesign open, Runnable printed, Runnable log) {
     this.open = open;
     this.zones = new FirstWeeksModel(open);
-    dialog = new JDialog(owner, "After the first weeks");
-    dialog.setName("first weeks");
-    dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
+    dialog = SideWindow.of(owner, "After the first weeks", "first weeks");
     choices.setScrollableHeightHint(ScrollableSizeHint.NONE);
     JScrollPane scroll = new JScrollPane(choices);
     scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -59,36 +54,22 @@ public final class FirstWeeksWindow {
     split.setDividerLocation(UIScale.scale(230));
     dialog.add(head(printed, log), BorderLayout.PAGE_START);
     dialog.add(split, BorderLayout.CENTER);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.setVisible(false),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-    DialogSize.set(dialog, 760, 720);
-    dialog.setLocationRelativeTo(owner);
+    SideWindow.place(dialog, 760, 720);
   }
 
   private JPanel head(Runnable printed, Runnable log) {
     JPanel head = new JPanel(new MigLayout("insets 10 18 6 18, gap 8", "[grow][][]"));
     head.add(new Prose(FirstWeeks.BEGIN), "growx, wmin 200");
     head.add(
-        button(
+        SideWindow.button(
             "All verdicts",
             "The sheet Verdicts: everything that was seen, with notes and percents",
             () -> {
               dialog.setVisible(false);
               log.run();
             }));
-    head.add(button("Save to print …", "This page as PDF, with boxes to tick", printed));
+    head.add(SideWindow.button("Save to print …", "This page as PDF, with boxes to tick", printed));
     return head;
-  }
-
-  private static JButton button(String name, String tip, Runnable action) {
-    JButton button = new JButton(name);
-    button.setToolTipText(tip);
-    button.addActionListener(event -> action.run());
-    return button;
   }
 
   private JTable table() {
@@ -168,7 +149,8 @@ public final class FirstWeeksWindow {
       sentences.forEach(words -> box.add(new Prose(words), "growx, wmin 180"));
       if (now.advice().changes()) {
         box.add(
-            button("Set it so", "Takes the advice; undo takes it back", this::take), "gaptop 4");
+            SideWindow.button("Set it so", "Takes the advice; undo takes it back", this::take),
+            "gaptop 4");
       }
     }
     return box;

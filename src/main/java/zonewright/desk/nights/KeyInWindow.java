@@ -10,15 +10,12 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jdesktop.swingx.JXPanel;
@@ -26,9 +23,9 @@ import org.jdesktop.swingx.ScrollableSizeHint;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.desk.part.BoxBorder;
-import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
+import zonewright.desk.part.SideWindow;
 import zonewright.nights.KeySteps;
 import zonewright.nights.MonthBook;
 import zonewright.nights.NightsPlan;
@@ -70,9 +67,7 @@ public final class KeyInWindow {
    */
   public KeyInWindow(Window owner, OpenDesign open, Runnable printed, Runnable weeks) {
     this.open = open;
-    dialog = new JDialog(owner, "Key this in");
-    dialog.setName("key in");
-    dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
+    dialog = SideWindow.of(owner, "Key this in", "key in");
     months.setName("month shown");
     months.getAccessibleContext().setAccessibleName("Month shown");
     months.addActionListener(event -> chosen());
@@ -82,14 +77,7 @@ public final class KeyInWindow {
     scroll.getVerticalScrollBar().setUnitIncrement(24);
     dialog.add(head(printed, weeks), BorderLayout.PAGE_START);
     dialog.add(scroll, BorderLayout.CENTER);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.setVisible(false),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-    DialogSize.set(dialog, 760, 720);
-    dialog.setLocationRelativeTo(owner);
+    SideWindow.place(dialog, 760, 720);
   }
 
   private JPanel head(Runnable printed, Runnable weeks) {
@@ -99,9 +87,9 @@ public final class KeyInWindow {
     head.add(words);
     head.add(months);
     head.add(progress, "pushx");
-    head.add(button("Save to print …", "One program a page, as PDF", printed));
+    head.add(SideWindow.button("Save to print …", "One program a page, as PDF", printed));
     head.add(
-        button(
+        SideWindow.button(
             "After the first weeks",
             "What was seen, too dry, right or too wet, and whether the site, a zone or the climate is to be changed (Ctrl+Alt+K)",
             () -> {
@@ -109,13 +97,6 @@ public final class KeyInWindow {
               weeks.run();
             }));
     return head;
-  }
-
-  private static JButton button(String name, String tip, Runnable action) {
-    JButton button = new JButton(name);
-    button.setToolTipText(tip);
-    button.addActionListener(event -> action.run());
-    return button;
   }
 
   private void chosen() {

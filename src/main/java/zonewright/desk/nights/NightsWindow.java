@@ -16,7 +16,6 @@ import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -25,7 +24,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JSlider;
 import javax.swing.JSplitPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
@@ -34,8 +32,8 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 import zonewright.climate.Climate;
-import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.SideWindow;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.NightsView;
 import zonewright.emitters.Emitters;
@@ -102,9 +100,7 @@ public final class NightsWindow {
    */
   public NightsWindow(Window owner, OpenDesign open, BiConsumer<Drawing, Dimension> exported) {
     this.open = open;
-    dialog = new JDialog(owner, "The nights");
-    dialog.setName("nights");
-    dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
+    dialog = SideWindow.of(owner, "The nights", "nights");
     later.setRepeats(false);
     JScrollPane scroll = new JScrollPane(view);
     scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -120,14 +116,7 @@ public final class NightsWindow {
     dialog.add(result, BorderLayout.PAGE_END);
     setUpList();
     setUpShares();
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.setVisible(false),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-    DialogSize.set(dialog, 1040, 620);
-    dialog.setLocationRelativeTo(owner);
+    SideWindow.place(dialog, 1040, 620);
   }
 
   private JPanel head(BiConsumer<Drawing, Dimension> exported) {
@@ -178,10 +167,8 @@ public final class NightsWindow {
   }
 
   private static JButton button(String name, String tip, Runnable action) {
-    JButton button = new JButton(name);
+    JButton button = SideWindow.button(name, tip, action);
     button.setName("night " + name.toLowerCase(Locale.ROOT));
-    button.setToolTipText(tip);
-    button.addActionListener(event -> action.run());
     return button;
   }
 

@@ -13,6 +13,7 @@ import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
 import zonewright.balance.WateringRule;
 import zonewright.climate.Climate;
+import zonewright.desk.part.SideWindow;
 import zonewright.season.SeasonRules;
 import zonewright.season.SeasonWeather;
 import zonewright.season.SeasonZones;
@@ -87,10 +88,8 @@ final class SeasonControls {
   }
 
   private static JButton button(String words, String name, String tip, Runnable action) {
-    JButton button = new JButton(words);
+    JButton button = SideWindow.button(words, tip, action);
     button.setName(name);
-    button.setToolTipText(tip);
-    button.addActionListener(event -> action.run());
     return button;
   }
 

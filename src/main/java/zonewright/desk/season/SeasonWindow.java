@@ -21,7 +21,6 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -29,7 +28,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
@@ -40,9 +38,9 @@ import javax.swing.table.TableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import zonewright.design.NightsCalendar;
 import zonewright.design.WeatherTaken;
-import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
+import zonewright.desk.part.SideWindow;
 import zonewright.desk.picture.BesideEachOther;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
@@ -116,9 +114,7 @@ public final class SeasonWindow {
       BiConsumer<Drawing, Dimension> exported) {
     this.open = open;
     this.weatherAsked = weatherAsked;
-    dialog = new JDialog(owner, "A season");
-    dialog.setName("season");
-    dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
+    dialog = SideWindow.of(owner, "A season", "season");
     later.setRepeats(false);
     again.setRepeats(false);
     controls =
@@ -139,14 +135,7 @@ public final class SeasonWindow {
     dialog.add(controls.panel(), BorderLayout.PAGE_START);
     dialog.add(split, BorderLayout.CENTER);
     dialog.add(foot(), BorderLayout.PAGE_END);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.setVisible(false),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-    DialogSize.set(dialog, 1240, 720);
-    dialog.setLocationRelativeTo(owner);
+    SideWindow.place(dialog, 1240, 720);
   }
 
   private JPanel pictured() {
