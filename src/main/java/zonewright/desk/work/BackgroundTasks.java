@@ -145,16 +145,7 @@ public final class BackgroundTasks {
         };
     worker.execute(
         () -> {
-          Runnable after;
-          try {
-            T result = work.under(watch);
-            after = () -> done.accept(result);
-          } catch (Exception problem) {
-            after = () -> failed.accept(problem);
-          } catch (OutOfMemoryError problem) {
-            after = () -> failed.accept(new Refused(NO_MEMORY, problem));
-          }
-          Runnable then = after;
+          Runnable then = outcome(() -> work.under(watch), done, failed);
           SwingUtilities.invokeLater(
               () -> {
                 notice.stop();
@@ -165,6 +156,19 @@ public final class BackgroundTasks {
                 }
               });
         });
+  }
+
+  /** Does the work here and now, and returns what is to be done with what came of it. */
+  private static <T> Runnable outcome(
+      Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+    try {
+      T result = work.call();
+      return () -> done.accept(result);
+    } catch (Exception problem) {
+      return () -> failed.accept(problem);
+    } catch (OutOfMemoryError problem) {
+      return () -> failed.accept(new Refused(NO_MEMORY, problem));
+    }
   }
 
   private <T> void start(
@@ -187,16 +191,7 @@ public final class BackgroundTasks {
     notice.start();
     worker.execute(
         () -> {
-          Runnable after;
-          try {
-            T result = work.call();
-            after = () -> done.accept(result);
-          } catch (Exception problem) {
-            after = () -> failed.accept(problem);
-          } catch (OutOfMemoryError problem) {
-            after = () -> failed.accept(new Refused(NO_MEMORY, problem));
-          }
-          Runnable then = after;
+          Runnable then = outcome(work, done, failed);
           SwingUtilities.invokeLater(
               () -> {
                 notice.stop();
