@@ -78,7 +78,7 @@ final class ImportCommand extends Task {
       throw new Complaint(ExitCode.USAGE, "A list goes into the sheet Zones or Found, none else.");
     }
     ListMatch match = new ListMatch(design.book(), table, foreign);
-    matching.apply(match);
+    matching.apply(match, err()::println);
     ListMatch.Taken taken = match.taken();
     design.book().start(taken.edit());
     DesignFiles.mayTake(design);

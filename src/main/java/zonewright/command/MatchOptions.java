@@ -3,6 +3,9 @@ package zonewright.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
 import picocli.CommandLine.Option;
 import zonewright.design.Synonyms;
 import zonewright.exchange.ListMatch;
@@ -25,6 +28,12 @@ final class MatchOptions {
   private List<String> left = new ArrayList<>();
 
   @Option(
+      names = "--guess",
+      description =
+          "Let columns with other names go where they most likely belong, and say where; what is told by --match or --leave holds.")
+  private boolean guess;
+
+  @Option(
       names = "--decimal",
       paramLabel = "comma|point",
       converter = DecimalWord.class,
@@ -33,11 +42,18 @@ final class MatchOptions {
 
   /**
    * Matches as was said; complains where a column of the list goes nowhere and was not left out.
+   *
+   * @param told is told what was guessed, a line for each column
    */
-  void apply(ListMatch match) {
+  void apply(ListMatch match, Consumer<String> told) {
     match.decimals(decimal);
     matches.forEach(each -> match(match, each));
     List<Integer> leaving = left.stream().map(name -> position(match, name)).toList();
+    if (guess) {
+      Set<Integer> guessed = new TreeSet<>(match.guess());
+      guessed.removeAll(leaving);
+      guessed.forEach(position -> told.accept(guessed(match, position)));
+    }
     leaving.forEach(match::leave);
     List<Integer> nowhere = new ArrayList<>(match.unmatched());
     nowhere.removeAll(leaving);
@@ -79,9 +95,17 @@ final class MatchOptions {
                         .formatted(heading.strip(), String.join(", ", match.list().headings()))));
   }
 
+  private static String guessed(ListMatch match, int position) {
+    return "Guessed: “%s” of the list goes into %s."
+        .formatted(
+            match.list().headings().get(position),
+            match.target(position).map(Column::name).orElse("none"));
+  }
+
   private static String nowhere(ListMatch match, List<Integer> positions) {
     StringBuilder text = new StringBuilder();
-    text.append("These columns of the list match none of the design; say where each goes:");
+    text.append(
+        "These columns of the list match none of the design; say where each goes, or --guess:");
     for (int position : positions) {
       String heading = match.list().headings().get(position);
       text.append(System.lineSeparator())

@@ -121,7 +121,7 @@ final class PricesCommand extends Task {
                         match.list().headings().get(position),
                         match.target(position).orElseThrow().name()));
       }
-      matching.apply(match);
+      matching.apply(match, err()::println);
       return match.taken();
     } catch (ListProblem problem) {
       throw new Complaint(ExitCode.FILE, problem.getMessage());

@@ -12,7 +12,6 @@ import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
-import zonewright.sheet.Nearest;
 import zonewright.sheet.Remedy;
 import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
@@ -42,7 +41,7 @@ final class Remedies {
       return Optional.of(NO_HEADINGS);
     }
     if (entry instanceof Entry.Words words && column.content() == Column.Content.CHOICE) {
-      Optional<String> near = Nearest.alike(words.text(), book.choices(column));
+      Optional<String> near = Entries.meant(column, words.text(), book.choices(column));
       return near.map(word -> new Remedy("Put “" + word + "”", new Put(word)));
     }
     boolean defaulted = column.role() == Column.Role.DEFAULTED && !(entry instanceof Entry.Blank);

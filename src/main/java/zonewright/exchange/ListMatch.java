@@ -362,11 +362,27 @@ public final class ListMatch {
                   money() ? "what stood here stays" : "kept as it stands"));
     }
     if (entry instanceof Entry.Words words && unknown(column, words.text())) {
-      notes.add(
-          "Line %s, %s: “%s” is none of the words for %s; kept as it stands, choose another in the grid."
-              .formatted(line, list.headings().get(position), words.text(), column.name()));
+      return known(column, position, words, line, notes);
     }
     return entry;
+  }
+
+  /** A word that is another name of one of ours becomes ours; any other stays, and is told. */
+  private Entry known(
+      Column column, int position, Entry.Words words, int line, List<String> notes) {
+    String heading = list.headings().get(position);
+    Optional<String> ours = column.words().flatMap(all -> all.alsoCalled(words.text()));
+    if (ours.isEmpty()) {
+      notes.add(
+          "Line %s, %s: “%s” is none of the words for %s; kept as it stands, choose another in the grid."
+              .formatted(line, heading, words.text(), column.name()));
+      return words;
+    }
+    String told = "%s: “%s” was read as “%s”.".formatted(heading, words.text().strip(), ours.get());
+    if (!notes.contains(told)) {
+      notes.add(told);
+    }
+    return new Entry.Words(ours.get());
   }
 
   private boolean unknown(Column column, String word) {

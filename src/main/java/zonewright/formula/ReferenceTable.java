@@ -11,7 +11,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
@@ -37,6 +39,9 @@ public final class ReferenceTable {
   private final List<List<String>> rows;
   private final Map<String, Integer> positions = new HashMap<>();
 
+  /** What else its keys are called; read when it is asked for. */
+  private Supplier<Map<String, String>> otherNames = Map::of;
+
   private ReferenceTable(String name, List<String> headings, List<List<String>> rows) {
     this.name = name;
     this.headings = List.copyOf(headings);
@@ -52,22 +57,54 @@ public final class ReferenceTable {
   /**
    * Reads the table in a CSV resource beside {@code owner}.
    *
+   * @param resource a file; what else its keys are called may stand beside it in one that ends in
+   *     {@code -also-called.csv}
    * @param name what the table is called in workbooks and messages, one word
    */
   public static ReferenceTable read(Class<?> owner, String resource, String name) {
+    List<List<String>> all =
+        lines(owner, resource)
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "the table " + resource + " is not in the program"));
+    ReferenceTable table = new ReferenceTable(name, all.get(0), all.subList(1, all.size()));
+    table.otherNames = () -> otherNames(owner, resource.replace(".csv", "-also-called.csv"));
+    return table;
+  }
+
+  private static Optional<List<List<String>>> lines(Class<?> owner, String resource) {
     try (InputStream stream = owner.getResourceAsStream(resource)) {
       if (stream == null) {
-        throw new IllegalArgumentException("the table " + resource + " is not in the program");
+        return Optional.empty();
       }
       Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
       List<List<String>> lines = new ArrayList<>();
       for (CSVRecord line : CSVFormat.RFC4180.parse(reader)) {
         lines.add(List.copyOf(line.toList()));
       }
-      return new ReferenceTable(name, lines.get(0), lines.subList(1, lines.size()));
+      return Optional.of(lines);
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }
+  }
+
+  private static Map<String, String> otherNames(Class<?> owner, String resource) {
+    Map<String, String> names = new HashMap<>();
+    List<List<String>> all = lines(owner, resource).orElse(List.of());
+    for (List<String> line : all.subList(Math.min(1, all.size()), all.size())) {
+      for (String other : line.get(1).split(";", -1)) {
+        names.put(folded(other), line.get(0));
+      }
+    }
+    return names;
+  }
+
+  /** Returns the key that is also called so; none where the word is a key, or not known at all. */
+  public Optional<String> alsoCalled(String word) {
+    Map<String, String> names = otherNames.get();
+    otherNames = () -> names;
+    return Optional.ofNullable(names.get(folded(word)));
   }
 
   /**

@@ -89,7 +89,7 @@ public final class Entries {
     }
     if (entry instanceof Entry.Words words) {
       return column.content() == Column.Content.CHOICE
-          ? chosen(words.text(), list, cell)
+          ? chosen(column, words.text(), list, cell)
           : column.content() == Column.Content.WORDS
               ? new Outcome.Words(words.text())
               : new Outcome.Refused(cell, "“" + words.text() + "” is not a number");
@@ -102,16 +102,25 @@ public final class Entries {
         : new Outcome.Amount(value);
   }
 
-  private static Outcome chosen(String word, List<String> list, Outcome.CellName cell) {
+  private static Outcome chosen(
+      Column column, String word, List<String> list, Outcome.CellName cell) {
     for (String known : list) {
       if (known.equalsIgnoreCase(word.strip())) {
         return new Outcome.Words(known);
       }
     }
-    return new Outcome.Refused(cell, notInList(word, list));
+    return new Outcome.Refused(cell, notInList(column, word, list));
   }
 
-  private static String notInList(String word, List<String> list) {
+  /** Returns the word of a column's list that another one means, or is most like. */
+  public static Optional<String> meant(Column column, String word, List<String> list) {
+    return column
+        .words()
+        .flatMap(words -> words.alsoCalled(word))
+        .or(() -> Nearest.alike(word, list));
+  }
+
+  private static String notInList(Column column, String word, List<String> list) {
     if (list.isEmpty()) {
       return "“" + word + "” is not known, and the list to choose from is empty";
     }
@@ -120,7 +129,7 @@ public final class Entries {
       return "“%s” is a unit, %s, and none of the words to choose from"
           .formatted(word, unit.get().inWords());
     }
-    return Nearest.alike(word, list)
+    return meant(column, word, list)
         .map(near -> "“%s” is not in the list; did you mean “%s”?".formatted(word, near))
         .orElseGet(
             () ->

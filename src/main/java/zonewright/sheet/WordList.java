@@ -59,4 +59,11 @@ public sealed interface WordList {
     }
     return this instanceof Fixed fixed ? Optional.of(fixed.words()) : Optional.empty();
   }
+
+  /** Returns the word that is also called so, of a table that knows other names. */
+  default Optional<String> alsoCalled(String word) {
+    return this instanceof Published published
+        ? published.table().alsoCalled(word)
+        : Optional.empty();
+  }
 }
