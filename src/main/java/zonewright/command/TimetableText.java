@@ -203,7 +203,7 @@ final class TimetableText {
   /** Returns what to key in, program by program. */
   List<String> cards() {
     List<String> lines = new ArrayList<>();
-    List<String> ways = WaysOut.of(book, plan);
+    List<String> ways = WaysOut.sentences(book, plan);
     for (ScheduleCard card : ScheduleCards.of(plan)) {
       lines.add(
           "%s%s: %s; percent at 100%n"

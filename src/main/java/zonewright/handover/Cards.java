@@ -38,7 +38,7 @@ final class Cards {
 
   private List<Card> ofTimetable(NightsPlan plan) {
     List<Card> all = new ArrayList<>();
-    List<String> ways = WaysOut.of(book, plan);
+    List<String> ways = WaysOut.sentences(book, plan);
     for (ScheduleCard card : ScheduleCards.of(plan)) {
       List<String> remarks = new ArrayList<>();
       remarks.add(card.way().sentence());

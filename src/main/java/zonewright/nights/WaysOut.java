@@ -40,8 +40,21 @@ public final class WaysOut {
   private final List<Integer> lacking = new ArrayList<>();
   private final List<Way> ways = new ArrayList<>();
 
-  /** A way out: what to do, what it costs beside others, and the minutes a week left undone. */
-  private record Way(String action, int cost, int left) {}
+  /**
+   * A way out: what to do, what it costs beside others, the minutes a week left undone, and the
+   * settings that do it, where it is done by settings alone.
+   */
+  private record Way(
+      String action, int cost, int left, Optional<Function<Book, List<Edit>>> typed) {}
+
+  /**
+   * A way out as it is told.
+   *
+   * @param sentence what to do, and what comes of it
+   * @param edit what does it in a design like that it was found for; none where it takes more than
+   *     settings
+   */
+  public record Told(String sentence, Optional<Function<Book, Edit>> edit) {}
 
   private WaysOut(Book book, NightsPlan plan) {
     this.book = book;
@@ -60,7 +73,7 @@ public final class WaysOut {
    *
    * @param book the design the plan was made from; it stays as it is
    */
-  public static List<String> of(Book book, NightsPlan plan) {
+  public static List<Told> of(Book book, NightsPlan plan) {
     WaysOut out = new WaysOut(book, plan);
     if (out.now == 0 || plan.input().stations().size() > MOST_ZONES) {
       return List.of();
@@ -77,8 +90,18 @@ public final class WaysOut {
     return out.ways.stream()
         .sorted(Comparator.comparing((Way way) -> way.left() > 0).thenComparingInt(Way::cost))
         .limit(MOST_TOLD)
-        .map(out::sentence)
+        .map(
+            way ->
+                new Told(
+                    out.sentence(way),
+                    way.typed()
+                        .map(typed -> trial -> new Edit.Several(way.action(), typed.apply(trial)))))
         .toList();
+  }
+
+  /** Returns the same as sentences only. */
+  public static List<String> sentences(Book book, NightsPlan plan) {
+    return of(book, plan).stream().map(Told::sentence).toList();
   }
 
   private String sentence(Way way) {
@@ -109,11 +132,21 @@ public final class WaysOut {
 
   /** Takes a way where it helps; returns whether everything fits then. */
   private boolean take(String action, int cost, OptionalInt left) {
+    return take(action, cost, left, Optional.empty());
+  }
+
+  /** Tries settings, and takes them where they help; returns whether everything fits then. */
+  private boolean take(String action, int cost, Function<Book, List<Edit>> typed) {
+    return take(action, cost, left(typed), Optional.of(typed));
+  }
+
+  private boolean take(
+      String action, int cost, OptionalInt left, Optional<Function<Book, List<Edit>>> typed) {
     if (left.isPresent() && left.getAsInt() < now) {
       Optional<Way> before = ways.stream().filter(way -> way.cost() == cost).findFirst();
       if (before.isEmpty() || left.getAsInt() < before.get().left()) {
         before.ifPresent(ways::remove);
-        ways.add(new Way(action, cost, left.getAsInt()));
+        ways.add(new Way(action, cost, left.getAsInt(), typed));
       }
     }
     return left.isPresent() && left.getAsInt() == 0;
@@ -140,13 +173,15 @@ public final class WaysOut {
       if (rows.isEmpty()) {
         return;
       }
-      OptionalInt left =
-          left(
+      boolean fits =
+          take(
+              "Water on more days, " + String.join(", ", zones) + " days a week",
+              1,
               trial ->
                   rows.stream()
                       .map(row -> set(trial, Demand.WATERING_DAYS, row, days(row) + by))
                       .toList());
-      if (take("Water on more days, " + String.join(", ", zones) + " days a week", 1, left)) {
+      if (fits) {
         return;
       }
     }
@@ -159,8 +194,10 @@ public final class WaysOut {
   private void widerHours() {
     for (int later = HOURS_STEP; later <= MOST_HOURS_LATER; later += HOURS_STEP) {
       int by = later;
-      OptionalInt left =
-          left(
+      boolean fits =
+          take(
+              "Let every night close " + NightWords.length(later) + " later",
+              2,
               trial -> {
                 List<Edit> edits = new ArrayList<>();
                 input
@@ -178,7 +215,7 @@ public final class WaysOut {
                         });
                 return edits;
               });
-      if (take("Let every night close " + NightWords.length(later) + " later", 2, left)) {
+      if (fits) {
         return;
       }
     }

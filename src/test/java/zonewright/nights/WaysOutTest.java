@@ -13,7 +13,7 @@ class WaysOutTest {
   private final Garden garden = new Garden();
 
   private List<String> ways() {
-    return WaysOut.of(garden.design().book(), garden.plan());
+    return WaysOut.sentences(garden.design().book(), garden.plan());
   }
 
   @Test
@@ -29,6 +29,14 @@ class WaysOutTest {
     garden.type(Demand.WATERING_DAYS, 10, "3");
     assertThat(garden.plan().complete()).isTrue();
     assertThat(ways()).isEmpty();
+  }
+
+  @Test
+  void whatIsDoneBySettingsIsDoneByOneEdit() {
+    WaysOut.Told first = WaysOut.of(garden.design().book(), garden.plan()).get(0);
+    garden.take(first.edit().orElseThrow().apply(garden.design().book()));
+    assertThat(garden.plan().complete()).isTrue();
+    assertThat(WaysOut.of(garden.design().book(), garden.plan())).isEmpty();
   }
 
   @Test

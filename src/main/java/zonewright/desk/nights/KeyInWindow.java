@@ -54,7 +54,7 @@ public final class KeyInWindow {
             return thread;
           });
   private Optional<NightsPlan> shown = Optional.empty();
-  private List<String> ways = List.of();
+  private List<WaysOut.Told> ways = List.of();
   private final Map<String, JCheckBox> boxes = new LinkedHashMap<>();
   private Optional<MonthBook.Month> month = Optional.empty();
   private boolean filling;
@@ -174,7 +174,7 @@ public final class KeyInWindow {
     BookSnapshot snapshot = book.snapshot();
     worker.execute(
         () -> {
-          List<String> found = WaysOut.of(new Book(book.schema(), snapshot), plan);
+          List<WaysOut.Told> found = WaysOut.of(new Book(book.schema(), snapshot), plan);
           SwingUtilities.invokeLater(
               () -> {
                 if (shown.equals(Optional.of(plan))) {
@@ -251,9 +251,24 @@ public final class KeyInWindow {
     page.card().misfits().forEach(words -> box.add(new Prose(words), "growx, wmin 180"));
     if (!ways.isEmpty()) {
       box.add(new Prose("Ways out, the cheapest first").styled("h4"), "growx, wmin 180");
-      ways.forEach(words -> box.add(new Prose(words), "growx, wmin 180"));
+      ways.forEach(way -> box.add(way(way), "growx, wmin 180"));
     }
     return box;
+  }
+
+  /** A way out, with a button where settings alone do it; undo takes it back. */
+  private JPanel way(WaysOut.Told way) {
+    JPanel line = new JPanel(new MigLayout("insets 0, gap 10", "[grow][]"));
+    line.add(new Prose(way.sentence()), "growx, wmin 120");
+    way.edit()
+        .ifPresent(
+            edit ->
+                line.add(
+                    SideWindow.button(
+                        "Set it so",
+                        "Types these settings into the design; undo takes them back",
+                        () -> open.book().perform(edit.apply(open.book())))));
+    return line;
   }
 
   private void count() {

@@ -58,7 +58,7 @@ final class ScheduleCardSheet implements PackSheet {
       return;
     }
     Set<String> taken = new HashSet<>();
-    List<String> ways = WaysOut.of(book.design().book(), plan.get());
+    List<String> ways = WaysOut.sentences(book.design().book(), plan.get());
     for (ScheduleCard card : ScheduleCards.of(plan.get())) {
       write(book.page(name(card, taken), true, 12, 32, 11, 11, 10, 20, 28, 20), book, card, ways);
     }
