@@ -110,7 +110,7 @@ final class DesignReader {
     this.earlier = earlier(workbook);
     this.system = findSystem();
     this.cells = new CellReader(system, notes);
-    this.layout = new WorkbookLayout(schema, system);
+    this.layout = WorkbookLayout.of(schema, system);
     this.design = Design.blank(system);
     known.add("About");
     known.add(LimitsSheet.TITLE);

@@ -46,7 +46,7 @@ final class InPlace {
     this.book = design.book();
     this.kept = kept;
     this.workbook = workbook;
-    this.keptLayout = new WorkbookLayout(design.book().schema(), kept.system());
+    this.keptLayout = WorkbookLayout.of(design.book().schema(), kept.system());
   }
 
   /**

@@ -31,20 +31,23 @@ import zonewright.units.UnitSystem;
  */
 public final class WorkbookLayout {
   /** Layouts take a while to work out, and a design that is saved again mostly has the same. */
-  private static final Map<Shape, WorkbookLayout> KNOWN =
+  private static final Map<Object, WorkbookLayout> KNOWN =
       Collections.synchronizedMap(
           new LinkedHashMap<>() {
             private static final long serialVersionUID = 1;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<Shape, WorkbookLayout> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<Object, WorkbookLayout> eldest) {
               return size() > MOST_KNOWN;
             }
           });
 
-  private static final int MOST_KNOWN = 4;
+  private static final int MOST_KNOWN = 6;
 
-  /** What a layout depends on. */
+  /** What a layout of everything depends on. */
+  private record Whole(Schema schema, UnitSystem system) {}
+
+  /** What a layout of what is used depends on. */
   private record Shape(
       Schema schema,
       UnitSystem system,
@@ -64,9 +67,17 @@ public final class WorkbookLayout {
   private final WorkbookNames.Wanted wanted = new WorkbookNames.Wanted();
   private final Map<String, List<SheetColumn>> tables = new LinkedHashMap<>();
 
-  /** Makes the layout of all sheets of a schema, with everything there can be. */
-  public WorkbookLayout(Schema schema, UnitSystem system) {
-    this(schema, system, new Equations(schema, Set.of(), Set.of()), column -> true, column -> true);
+  /** Returns the layout of all sheets of a schema, with everything there can be. */
+  public static WorkbookLayout of(Schema schema, UnitSystem system) {
+    return KNOWN.computeIfAbsent(
+        new Whole(schema, system),
+        any ->
+            new WorkbookLayout(
+                schema,
+                system,
+                new Equations(schema, Set.of(), Set.of()),
+                column -> true,
+                column -> true));
   }
 
   /**

@@ -81,7 +81,7 @@ class NamedConstantTest {
     Set<String> unnamed = new HashSet<>();
     for (UnitSystem system : UnitSystem.values()) {
       Schema schema = Design.blank(system).book().schema();
-      WorkbookLayout layout = new WorkbookLayout(schema, system);
+      WorkbookLayout layout = WorkbookLayout.of(schema, system);
       for (TableDefinition table : schema.tables()) {
         for (SheetColumn column : layout.columns(table)) {
           String text =
