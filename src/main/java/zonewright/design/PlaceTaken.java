@@ -1,6 +1,7 @@
 package zonewright.design;
 
 import java.util.List;
+import java.util.Optional;
 import zonewright.climate.CalculatedEt;
 import zonewright.climate.Climate;
 import zonewright.climate.MonthlyWeather;
@@ -52,6 +53,25 @@ public final class PlaceTaken {
       cells.word(WeatherSite.ET_METHOD, WeatherSite.PUBLISHED);
     }
     return cells.edit("climate place " + place.place());
+  }
+
+  /**
+   * Returns the place whose weather was read that a person named as the climate place, where it is
+   * none of the published ones: the one called so, or the only one with these words.
+   */
+  public static Optional<PlaceFinder.Found> named(Book book) {
+    if (!(book.entry(Climate.PLACE.reference(), 0) instanceof Entry.Words words)
+        || Climate.PLACES.position(words.text()).isPresent()) {
+      return Optional.empty();
+    }
+    List<PlaceFinder.Found> found =
+        PlaceFinder.named(words.text()).stream()
+            .filter(each -> each.weather().isPresent())
+            .toList();
+    return found.stream()
+        .filter(each -> each.place().equalsIgnoreCase(words.text().strip()))
+        .findFirst()
+        .or(() -> found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty());
   }
 
   private static void weather(TakenCells cells, MonthlyWeather weather) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import zonewright.climate.Climate;
+import zonewright.climate.PlaceFinder;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -39,6 +41,16 @@ final class Remedies {
     Entry entry = book.entry(column.reference(), row);
     if (holdsHeadings(book, column.reference().table(), row)) {
       return Optional.of(NO_HEADINGS);
+    }
+    Optional<PlaceFinder.Found> place =
+        column.equals(Climate.PLACE) ? PlaceTaken.named(book) : Optional.empty();
+    if (place.isPresent()) {
+      return place.map(
+          found ->
+              new Remedy(
+                  "Take the weather of %s, %s".formatted(found.place(), found.region()),
+                  (now, cell, at) ->
+                      PlaceTaken.named(now).map(same -> PlaceTaken.edit(now, same))));
     }
     if (entry instanceof Entry.Words words && column.content() == Column.Content.CHOICE) {
       Optional<String> near = Entries.meant(column, words.text(), book.choices(column));

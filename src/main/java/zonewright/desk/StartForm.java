@@ -19,6 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import zonewright.climate.Climate;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.PlaceTaken;
 import zonewright.desk.grid.Arrangement;
 import zonewright.desk.grid.FormQuestion;
 import zonewright.desk.grid.RecordGrid;
@@ -54,7 +55,7 @@ final class StartForm {
           new FormQuestion(
               "Place",
               Climate.PLACE,
-              "Left blank: no minutes follow until the months are typed, on the sheet Months."),
+              "One of the list, or another town whose weather the program knows. Left blank: no minutes follow until the months are typed."),
           new FormQuestion(
               "Controller",
               Controller.KIND,
@@ -224,6 +225,8 @@ final class StartForm {
   private void begin() {
     finishTyping();
     putAway();
+    PlaceTaken.named(design.book())
+        .ifPresent(place -> design.book().start(PlaceTaken.edit(design.book(), place)));
     begun.accept(design);
   }
 

@@ -16,9 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import zonewright.design.Design;
+import zonewright.design.Finding;
 import zonewright.design.PlaceTaken;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Remedy;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
@@ -229,5 +232,24 @@ class MonthlyWeatherTest {
     Book book = design.book();
     double value = book.outcome(column.reference(), row).number();
     return column.kind().unit(book.system()).convert(value, unit);
+  }
+
+  /** A town typed as the climate place is a finding with a cure, not a dead end. */
+  @Test
+  void aTownTypedAsTheClimatePlaceIsTakenFromItsFinding() {
+    Design design = Design.blank(UnitSystem.US);
+    design.book().perform(design.edits().typed(Climate.PLACE.reference(), 0, "oklahoma city"));
+    Finding refused =
+        design.findings().stream()
+            .filter(finding -> finding.column().equals(Climate.PLACE.reference()))
+            .findFirst()
+            .orElseThrow();
+    Remedy remedy = refused.remedy().orElseThrow();
+    assertThat(remedy.name())
+        .isEqualTo("Take the weather of Oklahoma City, Oklahoma, United States");
+    Edit edit = remedy.maker().edit(design.book(), Climate.PLACE.reference(), 0).orElseThrow();
+    design.book().perform(edit);
+    assertThat(design.book().outcome(Peak.MONTH.reference(), 0).sentence()).isEmpty();
+    assertThat(PlaceTaken.named(design.book())).isEmpty();
   }
 }
