@@ -1,7 +1,9 @@
 package zonewright.command;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import zonewright.design.Question;
 import zonewright.design.TurnedQuestion;
 import zonewright.formula.Outcome;
@@ -48,10 +50,12 @@ final class AnswerText {
     List<Working> steps = new ArrayList<>();
     question.steps().forEach(each -> (each.symbols().isEmpty() ? start : steps).add(each));
     start.removeAll(assumed);
+    steps.removeAll(assumed);
+    Set<String> told = new HashSet<>();
     known(lines, start);
     for (int i = 0; i < steps.size(); i++) {
       lines.add("");
-      step(lines, i + 1, steps.get(i));
+      step(lines, i + 1, steps.get(i), told);
     }
     return lines;
   }
@@ -85,7 +89,12 @@ final class AnswerText {
     }
   }
 
-  private static void step(List<String> lines, int number, Working step) {
+  /**
+   * Adds a step.
+   *
+   * @param told the sources said already, which are not said again
+   */
+  private static void step(List<String> lines, int number, Working step, Set<String> told) {
     boolean solved = TurnedQuestion.isSolved(step.column());
     String origin = solved ? "solved for it" : step.origin();
     String by = origin.equals("calculated") ? "" : " (" + origin + ")";
@@ -95,9 +104,9 @@ final class AnswerText {
     lines.add("   = " + shown(step.outcome(), step.shown()));
     step.notes().forEach(note -> lines.add("   " + note));
     step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));
-    if (!step.column().source().isEmpty()) {
-      lines.add("   Source: " + step.column().source());
-    }
+    step.sources().stream()
+        .filter(told::add)
+        .forEach(source -> lines.add("   Source: " + source));
   }
 
   /** Returns what is still needed, a few things at most, with something to write for each. */

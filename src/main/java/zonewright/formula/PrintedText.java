@@ -11,9 +11,11 @@ import zonewright.units.Units;
 /** A declared formula as a person reads it: names joined by × and ÷, no factors. */
 public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor<String> {
   /** A constant of more characters is rounded to significant digits. */
-  static final int LONGEST_CONSTANT = 8;
+  private static final int LONGEST_CONSTANT = 8;
 
-  static final int DIGITS_OF_A_CONSTANT = 7;
+  private static final int DIGITS_OF_A_CONSTANT = 7;
+  private static final int PRODUCT = 2;
+  private static final int STRAIGHT_ANGLE = 180;
 
   /** Where a constant is nobody's result and held against nothing. */
   private static final PrintedText INSIDE = new PrintedText(QuantityKind.FACTOR);
@@ -50,12 +52,29 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
       double value = constant.unit().convert(constant.value(), result.unit(UnitSystem.US));
       return Text.number(() -> QuantityText.typed(value, result));
     }
-    String number = QuantityText.exact(constant.value());
-    String text =
-        number.length() <= LONGEST_CONSTANT
-            ? number
-            : QuantityText.significant(constant.value(), DIGITS_OF_A_CONSTANT);
-    return Text.number(() -> symbol.isEmpty() || nothing ? text : text + " " + symbol);
+    Text number = number(constant.value());
+    return symbol.isEmpty() || nothing
+        ? number
+        : Text.number(() -> number.words() + " " + symbol);
+  }
+
+  /** Returns a number of a formula: exactly if it is short, else rounded; what π makes with π. */
+  static Text number(double value) {
+    if (value == Math.PI) {
+      return Text.closed("π");
+    }
+    if (value == Math.PI / 4) {
+      return new Text("π ÷ 4", PRODUCT);
+    }
+    if (value == STRAIGHT_ANGLE / Math.PI) {
+      return new Text("180° ÷ π", PRODUCT);
+    }
+    String number = QuantityText.exact(value);
+    return Text.number(
+        () ->
+            number.length() <= LONGEST_CONSTANT
+                ? number
+                : QuantityText.significant(value, DIGITS_OF_A_CONSTANT));
   }
 
   @Override

@@ -154,10 +154,18 @@ final class BookRow implements KnownRow {
         ? new LookedUp(
             new Outcome.NotApplicable("not given", column.table().name() + " gives none"),
             () -> "not given",
+            () -> "",
             origin)
         : new LookedUp(
             new Outcome.Amount(value),
             () -> book.withUnit(column.kind(), value),
-            () -> "published as " + column.asPublished(at) + ", " + origin.get());
+            () -> published(column, at, value),
+            origin);
+  }
+
+  /** Returns what stands in the table where that is written otherwise than here. */
+  private String published(ReferenceTable.Numbers column, int at, double value) {
+    String there = column.asPublished(at);
+    return there.equals(book.withUnit(column.kind(), value)) ? "" : ", published as " + there;
   }
 }
