@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.IrrigationSheets;
@@ -13,6 +14,8 @@ import zonewright.design.Question;
 import zonewright.design.Synonyms;
 import zonewright.design.TurnedQuestion;
 import zonewright.formula.Outcome;
+import zonewright.paper.PaperSize;
+import zonewright.practice.WorkedPage;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
 import zonewright.trade.Sheets;
@@ -63,9 +66,10 @@ final class AnswerCommand extends Task {
       description = "Units of the answer, and of values without one; us unless given.")
   private UnitSystem system = UnitSystem.US;
 
+  @Mixin private PdfOption pdf;
+
   @Override
   public Integer call() {
-    PrintWriter out = out();
     PrintWriter err = err();
     ColumnFinder finder = Synonyms.finder(IrrigationSheets.schema(), Sheets.ZONES);
     Column asked = Asked.column(finder, name);
@@ -91,7 +95,7 @@ final class AnswerCommand extends Task {
         .forEach(
             column ->
                 err.println(column.name() + " has no part in " + asked.name() + "; left aside."));
-    text.lines().forEach(out::println);
+    told(text, question, asked);
     if (question.outcome() instanceof Outcome.Refused refused) {
       err.println(AnswerText.sentence(refused));
       return ExitCode.FOUND;
@@ -110,7 +114,16 @@ final class AnswerCommand extends Task {
                     .println(
                         "%s = %s, found by search: with it %s is what was given.%n"
                             .formatted(asked.name(), number, answer.from().name())));
-    new AnswerText(finder, answer.question(), worked, system).lines().forEach(out()::println);
+    told(new AnswerText(finder, answer.question(), worked, system), answer.question(), worked);
+  }
+
+  /** Prints an answer, or writes it as a page. */
+  private void told(AnswerText text, Question question, Column asked) {
+    if (pdf.asked()) {
+      out().println(pdf.write(() -> WorkedPage.of(question, asked, PaperSize.of(system))));
+    } else {
+      text.lines().forEach(out()::println);
+    }
   }
 
   private Map<Column, String> given(ColumnFinder finder) {

@@ -46,13 +46,14 @@ final class AnswerText {
     if (question.outcome() instanceof Outcome.NotApplicable not) {
       lines.add(not.because());
     }
-    List<Working> start = new ArrayList<>();
-    List<Working> steps = new ArrayList<>();
-    question.steps().forEach(each -> (each.symbols().isEmpty() ? start : steps).add(each));
-    start.removeAll(assumed);
-    steps.removeAll(assumed);
+    List<Working> start = question.start();
+    if (!start.isEmpty()) {
+      lines.add("");
+      lines.add("From");
+      listed(lines, start);
+    }
+    List<Working> steps = question.calculated();
     Set<String> told = new HashSet<>();
-    known(lines, start);
     for (int i = 0; i < steps.size(); i++) {
       lines.add("");
       step(lines, i + 1, steps.get(i), told);
@@ -68,17 +69,6 @@ final class AnswerText {
 
   private static String shown(Outcome outcome, String text) {
     return outcome instanceof Outcome.Refused refused ? "none: " + refused.because() : text;
-  }
-
-  private void known(List<String> lines, List<Working> start) {
-    List<Working> held =
-        start.stream().filter(each -> !(each.outcome() instanceof Outcome.Blank)).toList();
-    if (held.isEmpty()) {
-      return;
-    }
-    lines.add("");
-    lines.add("From");
-    listed(lines, held);
   }
 
   private static void listed(List<String> lines, List<Working> cells) {

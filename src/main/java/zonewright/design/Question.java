@@ -280,6 +280,26 @@ public final class Question {
         .get(0);
   }
 
+  /**
+   * Returns what the answer starts from: the cells nobody calculates that hold something, but for
+   * what was {@link #assumed}.
+   */
+  public List<Working> start() {
+    List<Working> assumed = assumed();
+    return steps().stream()
+        .filter(step -> step.symbols().isEmpty() && !(step.outcome() instanceof Outcome.Blank))
+        .filter(step -> !assumed.contains(step))
+        .toList();
+  }
+
+  /** Returns the steps that are calculated, each after those it needs, the answer last. */
+  public List<Working> calculated() {
+    List<Working> assumed = assumed();
+    return steps().stream()
+        .filter(step -> !step.symbols().isEmpty() && !assumed.contains(step))
+        .toList();
+  }
+
   /** Returns what was taken though nobody gave it, and is no fact: usual words and numbers. */
   public List<Working> assumed() {
     return steps().stream()

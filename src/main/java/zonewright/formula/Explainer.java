@@ -158,7 +158,7 @@ public final class Explainer
   public Part constant(Formula.Constant constant) {
     constants.add(constant.value());
     return new Part(
-        new Outcome.Amount(constant.value()), PrintedText.number(constant.value()), true);
+        new Outcome.Amount(constant.value()), PrintedText.withUnit(constant), true);
   }
 
   /** A constant is written as a number of the column whose result it is or it is held against. */
@@ -327,10 +327,7 @@ public final class Explainer
                     column.name(),
                     found.shown().get(),
                     found.published().get()));
-    sources.add(
-        () ->
-            "Table %s, row %s: %s"
-                .formatted(column.table().name(), words.text(), found.origin().get()));
+    sources.add(() -> origin(words.text(), column, found));
     return new Part(found.outcome(), Text.number(found.shown()));
   }
 
@@ -371,8 +368,12 @@ public final class Explainer
         return new Part(found.outcome(), Text.closed(lookup.word().name()));
       }
       boolean less = amount.value() < most.value();
+      if (Double.isNaN(before)) {
+        notes.add(() -> tries(word.text(), column, limit));
+        sources.add(() -> origin(word.text(), column, found));
+      }
       if (!enough && amount.value() != before) {
-        notes.add(() -> tried(word.text(), column, found, less));
+        notes.add(() -> tried(column, found, less));
       }
       enough |= !less;
       before = amount.value();
@@ -454,16 +455,22 @@ public final class Explainer
     return new Part(outcome, Text.number(() -> printed(pick.column(), outcome)));
   }
 
-  /** One line of the table of tries, from the smallest on to the first that is not below. */
+  /** The head of a table of tries. */
+  private static String tries(String word, ReferenceTable.Numbers column, Part limit) {
+    return "Tried in table %s, row %s, against %s:"
+        .formatted(column.table().name(), word, limit.text().words());
+  }
+
+  /** A line of a table of tries: they go from the smallest on to the first that is not below. */
   private static String tried(
-      String word, ReferenceTable.Numbers column, KnownRow.LookedUp found, boolean less) {
-    return "Table %s, row %s: %s %s, %s"
-        .formatted(
-            column.table().name(),
-            word,
-            column.name(),
-            found.shown().get(),
-            less ? "too small" : "will do");
+      ReferenceTable.Numbers column, KnownRow.LookedUp found, boolean less) {
+    return "  %s: %s, %s"
+        .formatted(column.name(), found.shown().get(), less ? "too small" : "will do");
+  }
+
+  private static String origin(
+      String word, ReferenceTable.Numbers column, KnownRow.LookedUp found) {
+    return "Table %s, row %s: %s".formatted(column.table().name(), word, found.origin().get());
   }
 
   @Override

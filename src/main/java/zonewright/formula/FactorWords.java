@@ -52,6 +52,7 @@ public final class FactorWords {
         part -> {
           if (part instanceof Formula.Constant constant) {
             own.add(constant.value());
+            own.add(constant.value() * constant.unit().size().toDouble());
           }
           return true;
         });

@@ -45,17 +45,21 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
   /** Nothing is nothing in every unit; a share and a time are written as the cell shows them. */
   @Override
   public Text constant(Formula.Constant constant) {
-    String symbol = constant.unit().symbol();
     boolean nothing = constant.value() == 0 && constant.unit().zero().signum() == 0;
     boolean shown = result.onCalendar() || (result.percent() && constant.unit().equals(Units.ONE));
     if (shown) {
       double value = constant.unit().convert(constant.value(), result.unit(UnitSystem.US));
       return Text.number(() -> QuantityText.typed(value, result));
     }
+    return nothing ? number(constant.value()) : withUnit(constant);
+  }
+
+  /** Returns a number with its unit, where it has one. */
+  static Text withUnit(Formula.Constant constant) {
+    String symbol = constant.unit().symbol();
+    String unit = symbol.equals("days") && constant.value() == 1 ? "day" : symbol;
     Text number = number(constant.value());
-    return symbol.isEmpty() || nothing
-        ? number
-        : Text.number(() -> number.words() + " " + symbol);
+    return unit.isEmpty() ? number : Text.number(() -> number.words() + " " + unit);
   }
 
   /** Returns a number of a formula: exactly if it is short, else rounded; what π makes with π. */

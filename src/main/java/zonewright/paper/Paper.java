@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 public final class Paper implements AutoCloseable {
   private static final float MARGIN = 48;
+  private static final float INDENT = 16;
   private static final float FOOT = 34;
   private static final float LEADING = 1.28f;
 
@@ -170,6 +171,23 @@ public final class Paper implements AutoCloseable {
   /** Writes sentences over the whole width. */
   public Paper sentences(String words, double points) {
     paragraph(words, MARGIN, width(), (float) points, SOFT);
+    return this;
+  }
+
+  /** Writes a line that stands out. */
+  public Paper strong(String words, double points) {
+    float size = (float) points;
+    for (String line : typeface.lines(words, size, width())) {
+      need(3 * size * LEADING);
+      write(line, MARGIN, size, INK, true);
+      y -= size * LEADING;
+    }
+    return this;
+  }
+
+  /** Writes what is read first, such as an equation, a little to the right. */
+  public Paper indented(String words, double points) {
+    paragraph(words, MARGIN + INDENT, width() - INDENT, (float) points, INK);
     return this;
   }
 

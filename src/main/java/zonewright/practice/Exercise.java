@@ -131,12 +131,13 @@ public final class Exercise {
     for (Working step : steps()) {
       lines.add(step.column().name());
       step.equations().forEach(equation -> lines.add("   = " + equation));
+      step.notes().forEach(note -> lines.add("   " + note));
     }
     return lines;
   }
 
   /** Returns the steps that are calculated, the last one the answer. */
   List<Working> steps() {
-    return question.steps().stream().filter(step -> !step.symbols().isEmpty()).toList();
+    return question.calculated();
   }
 }

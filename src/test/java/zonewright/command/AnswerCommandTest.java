@@ -2,10 +2,16 @@ package zonewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.design.IrrigationSheets;
@@ -91,6 +97,82 @@ final class AnswerCommandTest {
             "= 1.28 in/h",
             "Source: ",
             "2. Precipitation rate");
+  }
+
+  /** The way the choice took, what decided it as it is, the row of the table, no other way. */
+  @Test
+  void onlyTheWayTakenIsShownWithWhatDecidedIt() {
+    CommandRun run =
+        CommandRun.of(
+            "answer", "Longest cycle", "Precipitation rate=1.6 in/h", "Soil=loam", "Slope=4");
+
+    assertThat(run.out())
+        .containsSubsequence(
+            "Assumed",
+            "Compaction",
+            "= Surface storage 4-6 % of the Soil (table Soils)",
+            "= 0.25 in",
+            "Slope 4 % > 3 %",
+            "Slope 4 % ≤ 6 %",
+            "Table Soils, row loam: Surface storage 4-6 % 0.25 in",
+            "= (60 × 0.25 in ÷ (1.6 in/h − 0.35 in/h) ÷ 1 min = 12, rounded down) × 1 min",
+            "60 is minutes in an hour")
+        .doesNotContain("otherwise")
+        .doesNotContain("Step of its minutes (default)")
+        .containsOnlyOnce("Table Soils, row loam: pairs");
+  }
+
+  /** ASTM D2241, class 200: 1 in has 1.315 − 2 × 0.063 = 1.189 in inside, 3/4 in 0.93 in. */
+  @Test
+  void pipeSizingIsAShortTableOfTries() {
+    CommandRun run =
+        CommandRun.of(
+            "answer",
+            "Lateral smallest size",
+            "Lateral least inside diameter=0.95 in",
+            "Pipes: Lateral pipe=PVC Class 200");
+
+    assertThat(run.answer()).isEqualTo("Lateral smallest size = 1 in");
+    assertThat(run.out())
+        .containsSubsequence(
+            "Tried in table PipeDiameters, row PVC Class 200, against 0.95 in:",
+            "size 1: 0.93 in, too small",
+            "size 2: 1.189 in, will do")
+        .doesNotContain("size 3:");
+  }
+
+  /** 12 gpm through 1.2 in: 0.4085 × 12 ÷ 1.44 = 3.4 ft/s, the constant verified (secondary). */
+  @Test
+  void piStaysPiAndFactorsSayWhatTheyAre() {
+    CommandRun run =
+        CommandRun.of(
+            "answer", "Lateral velocity", "Lateral flow=12 gpm", "Lateral inside diameter=1.2 in");
+
+    assertThat(run.answer()).isEqualTo("Lateral velocity = 3.4 ft/s");
+    assertThat(run.out())
+        .contains("= 12 gpm ÷ 3.116883 ÷ (π ÷ 4 × 1.2 in × 1.2 in)")
+        .contains("3.116883 is 12 × 60 ÷ 231: a foot a second through a square inch");
+  }
+
+  @Test
+  void theWorkingIsAPageToHandIn(@TempDir Path folder) throws IOException {
+    Path page = folder.resolve("rate.pdf");
+    String[] asked = {
+      "answer", "Precipitation rate", "Zone flow=12 gpm", "Area=900 ft2", "--pdf", page.toString()
+    };
+
+    assertThat(CommandRun.of(asked).code()).isZero();
+    assertThat(text(page))
+        .containsSubsequence(
+            "Precipitation rate",
+            "Given",
+            "Zone flow",
+            "12 gpm",
+            "1. Rate by area",
+            "= 96.25 × 12 gpm ÷ 900 ft²",
+            "Answer",
+            "Precipitation rate = 1.28 in/h");
+    assertThat(CommandRun.of(asked).err()).contains("is there already; add --replace");
   }
 
   /** 45.42 L/min over 83.6 m²: 60 × 45.42 ÷ 83.6 = 32.6 mm/h, derived. */
@@ -385,5 +467,11 @@ final class AnswerCommandTest {
 
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err()).startsWith("Slope is typed, not calculated: give Slope.");
+  }
+
+  private static String text(Path pages) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pages.toFile())) {
+      return new PDFTextStripper().getText(document);
+    }
   }
 }
