@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import zonewright.design.AnswerWords;
 import zonewright.design.Question;
 import zonewright.design.TurnedQuestion;
 import zonewright.formula.Outcome;
@@ -22,14 +23,16 @@ final class AnswerText {
   private static final int FEW = 4;
 
   private final Question question;
+  private final AnswerWords words;
   private final Column asked;
   private final UnitSystem system;
   private final ColumnFinder finder;
 
-  AnswerText(ColumnFinder finder, Question question, Column asked, UnitSystem system) {
+  AnswerText(ColumnFinder finder, Question question, AnswerWords words, UnitSystem system) {
     this.finder = finder;
     this.question = question;
-    this.asked = asked;
+    this.words = words;
+    this.asked = words.asked();
     this.system = system;
   }
 
@@ -42,7 +45,8 @@ final class AnswerText {
       listed(lines, assumed);
       lines.add("");
     }
-    lines.add(asked.name() + " = " + shown(question.outcome(), question.shown()));
+    lines.add(asked.name() + " = " + words.result());
+    lines.addAll(words.further());
     if (question.outcome() instanceof Outcome.NotApplicable not) {
       lines.add(not.because());
     }
@@ -61,6 +65,20 @@ final class AnswerText {
     return lines;
   }
 
+  /** Returns the words of the answer. */
+  AnswerWords words() {
+    return words;
+  }
+
+  /** Returns what each row comes to, as month by month, a line each. */
+  List<String> byRow() {
+    List<String> lines = new ArrayList<>();
+    lines.add(asked.name() + ", each row");
+    lines.addAll(words.rows(asked));
+    lines.add("For the working of one of them write for example" + examples(question.missing()));
+    return lines;
+  }
+
   /** Returns what is wrong with a value, as one sentence. */
   static String sentence(Outcome.Refused problem) {
     String text = problem.where().column().name() + ": " + problem.because();
@@ -71,11 +89,11 @@ final class AnswerText {
     return outcome instanceof Outcome.Refused refused ? "none: " + refused.because() : text;
   }
 
-  private static void listed(List<String> lines, List<Working> cells) {
+  private void listed(List<String> lines, List<Working> cells) {
     int width = cells.stream().mapToInt(each -> each.column().name().length()).max().orElse(0);
     for (Working each : cells) {
       String name = each.column().name();
-      lines.add("  " + name + " ".repeat(width + 2 - name.length()) + each.shown());
+      lines.add("  " + name + " ".repeat(width + 2 - name.length()) + question.shownAsGiven(each));
     }
   }
 
@@ -84,7 +102,7 @@ final class AnswerText {
    *
    * @param told the sources said already, which are not said again
    */
-  private static void step(List<String> lines, int number, Working step, Set<String> told) {
+  private void step(List<String> lines, int number, Working step, Set<String> told) {
     boolean solved = TurnedQuestion.isSolved(step.column());
     String origin = solved ? "solved for it" : step.origin();
     String by = origin.equals("calculated") ? "" : " (" + origin + ")";
@@ -92,6 +110,11 @@ final class AnswerText {
     List<String> equations = step.equations();
     equations.subList(0, equations.size() - 1).forEach(equation -> lines.add("   = " + equation));
     lines.add("   = " + shown(step.outcome(), step.shown()));
+    List<String> rows = words.rows(step.column());
+    if (!rows.isEmpty()) {
+      lines.add("   for " + step.cell().row() + "; likewise");
+      rows.forEach(row -> lines.add("   " + row));
+    }
     step.notes().forEach(note -> lines.add("   " + note));
     step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));
     step.sources().stream()

@@ -1,12 +1,13 @@
 package zonewright.practice;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import zonewright.design.AnswerWords;
 import zonewright.design.Question;
 import zonewright.paper.Paper;
 import zonewright.paper.PaperSize;
-import zonewright.sheet.Column;
 import zonewright.sheet.Working;
 
 /** An answer with its working as a page to hand in. */
@@ -17,32 +18,36 @@ public final class WorkedPage {
   private WorkedPage() {}
 
   /** Returns the page of a question and its answer, a PDF. */
-  public static byte[] of(Question question, Column asked, PaperSize size) {
-    String name = asked.name();
+  public static byte[] of(Question question, AnswerWords words, PaperSize size) {
+    String name = words.asked().name();
     try (Paper paper = new Paper(size, name, "Worked step by step", "Zonewright")) {
       paper.page(name, "");
-      facts(paper, "Given", question.start());
-      facts(paper, "Assumed", question.assumed());
+      facts(paper, "Given", question, question.start());
+      facts(paper, "Assumed", question, question.assumed());
       paper.heading("Working");
       Set<String> told = new HashSet<>();
       List<Working> steps = question.calculated();
       for (int i = 0; i < steps.size(); i++) {
         Working step = steps.get(i);
         step(paper, i + 1 + ". " + step.column().name(), step);
+        words.rows(step.column()).forEach(row -> paper.indented(row.strip(), SMALL));
         step.sources().stream()
             .filter(told::add)
             .forEach(source -> paper.sentences("Source: " + source, SMALL));
         paper.space(LETTERS / 2);
       }
-      paper.box("Answer", List.of(name + " = " + question.shown()));
+      List<String> answer = new ArrayList<>(List.of(name + " = " + words.result()));
+      answer.addAll(words.further());
+      paper.box("Answer", answer);
       return paper.file();
     }
   }
 
-  private static void facts(Paper paper, String title, List<Working> cells) {
+  private static void facts(Paper paper, String title, Question question, List<Working> cells) {
     if (!cells.isEmpty()) {
       paper.heading(title);
-      cells.forEach(cell -> paper.fact(cell.column().name(), cell.shown(), LETTERS));
+      cells.forEach(
+          cell -> paper.fact(cell.column().name(), question.shownAsGiven(cell), LETTERS));
     }
   }
 

@@ -488,6 +488,11 @@ public final class Book {
     return wording().amount(column, value);
   }
 
+  /** Returns a number that was typed with all its decimals and its unit. */
+  String typedWithUnit(Column column, double value) {
+    return wording().typed(column, value);
+  }
+
   /** Returns a number of a kind with its unit. */
   String withUnit(QuantityKind kind, double value) {
     return wording().amount(kind, value);

@@ -55,9 +55,16 @@ final class BookRow implements KnownRow {
     return !(book.entry(cell, rowFor(cell)) instanceof Entry.Blank);
   }
 
+  /** Returns a number with its unit; one that was typed with the decimals it was typed with. */
   @Override
   public String shown(Reference column, double value) {
-    return book.readable(column, value);
+    Column shown = book.schema().column(column);
+    boolean typed =
+        shown.takesEntries()
+            && (book.schema().sameRows(column.table(), table) || book.schema().table(column.table()).single())
+            && book.entry(column, rowFor(column)) instanceof Entry.Figure figure
+            && figure.value() == value;
+    return typed ? book.typedWithUnit(shown, value) : book.readable(column, value);
   }
 
   @Override

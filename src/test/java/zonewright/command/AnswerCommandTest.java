@@ -90,7 +90,7 @@ final class AnswerCommandTest {
             "Zone flow",
             "12 gpm",
             "Area",
-            "900 ft²",
+            "900 ft2",
             "1. Rate by area",
             "= Zone flow ÷ Area",
             "= 96.25 × 12 gpm ÷ 900 ft²",
@@ -258,7 +258,7 @@ final class AnswerCommandTest {
    * in January, 0.235 in July (derived).
    */
   @Test
-  void aMonthIsAskedForWhereItMattersAndItsNameIsEnough() {
+  void whereMonthsDifferAllAreListedAndTheNameOfOneIsEnough() {
     String[] given = {
       "answer",
       "Hargreaves ET",
@@ -267,16 +267,86 @@ final class AnswerCommandTest {
       "Lowest temperature=15 °C"
     };
     CommandRun without = CommandRun.of(given);
-    assertThat(without.code()).isEqualTo(2);
-    assertThat(without.out()).isEmpty();
-    assertThat(without.err())
-        .startsWith("Hargreaves ET needs Month. Write for example:")
-        .contains("\"Month=January\"", "one of January, February");
+    assertThat(without.code()).isZero();
+    assertThat(without.out())
+        .containsSubsequence(
+            "Hargreaves ET, each row",
+            "January    0.0937 in/day",
+            "July       0.235 in/day",
+            "\"Month=January\"",
+            "one of January, February");
     String[] july = java.util.Arrays.copyOf(given, given.length + 1);
     july[given.length] = "Month=July";
     assertThat(CommandRun.of(july).answer()).isEqualTo("Hargreaves ET = 0.235 in/day");
     july[given.length] = "Month=january";
     assertThat(CommandRun.of(july).answer()).isEqualTo("Hargreaves ET = 0.0937 in/day");
+  }
+
+  /**
+   * Eight cans: the mean is 196 ÷ 8 = 24.5 mL, that of the lowest two 20.5 mL, so 83.7 % (mean of
+   * the lowest quarter ÷ mean of all: Merriam and Keller, 1978, verified).
+   */
+  @Test
+  void severalValuesAtOnceAreARowEach() {
+    CommandRun run =
+        CommandRun.of(
+            "answer",
+            "Low-quarter uniformity",
+            "Cans=20,25,30,22,28,24,26,21",
+            "Can opening=16 in2");
+
+    assertThat(run.answer()).isEqualTo("Low-quarter uniformity = 83.7 %");
+    assertThat(run.out())
+        .containsSubsequence(
+            "Volume       20,25,30,22,28,24,26,21 mL",
+            "Can opening  16 in2",
+            "for can 1; likewise",
+            "  8  0.0801 in")
+        .doesNotContain("  Test  ");
+  }
+
+  /** Twelve values are those of the months; three are too few. 7 in ÷ 31 days, derived. */
+  @Test
+  void twelveValuesAreThoseOfTheMonths() {
+    String[] asked = {
+      "answer", "Mean daily reference ET", "Reference ET=1,2,3,4,5,6,7,8,9,10,11,12 in"
+    };
+    assertThat(CommandRun.of(asked).out())
+        .contains("July       0.226 in/day", "December   0.387 in/day");
+    assertThat(CommandRun.of("answer", "Mean daily reference ET", "Reference ET=1,2,3").err())
+        .startsWith("Reference ET: 3 values are given; it takes one, or 12, one for each month.");
+  }
+
+  /** 1.5 in/ft over 60 cm: 1.5 × 25.4 × 0.6 ÷ 0.3048 = 75 mm, derived. */
+  @ParameterizedTest
+  @CsvSource({
+    "Water held in mm, Available water=1.5 in/ft, Root depth=60 cm, 75 mm (2.95 in)",
+    "Need per week in ccf, Available water=1.5 in/ft, Root depth=60 cm, ''",
+    "Area in gal, Available water=1.5 in/ft, Root depth=60 cm, ''",
+  })
+  void theAnswerComesInTheUnitAskedFor(String asked, String one, String other, String answer) {
+    CommandRun run = CommandRun.of("answer", asked, one, other);
+
+    if (answer.isEmpty()) {
+      assertThat(run.code()).isEqualTo(2);
+    } else {
+      assertThat(run.answer()).endsWith(" = " + answer);
+      assertThat(run.out()).contains("Root depth       60 cm = 23.6 in");
+    }
+  }
+
+  /** 0.25 × 0.8 = 0.2 in/day: 1.4 in in 7 days, 6 in in 30, derived. */
+  @Test
+  void aDepthADayIsSaidByWeekAndMonth() {
+    assertThat(
+            CommandRun.of("answer", "Net demand", "Peak reference ET=0.25", "Plant factor=0.8")
+                .out())
+        .contains("In a week 1.4 in, in the 30 days of a month 6 in");
+    assertThat(
+            CommandRun.of(
+                    "answer", "Mean daily reference ET", "Month=July", "Reference ET=7.4 in")
+                .out())
+        .contains("In a week 1.67 in, in the 31 days of a month 7.4 in");
   }
 
   @Test
