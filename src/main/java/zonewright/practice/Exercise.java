@@ -109,9 +109,14 @@ public final class Exercise {
     List<String> lines = new ArrayList<>();
     topic.fixed().forEach((column, word) -> lines.add(column.name() + ": " + word));
     given.forEach((column, value) -> lines.add(column.name() + " = " + shown(column, value)));
-    String unit = topic.asked().kind().unit(system).symbol();
-    lines.add("Find %s%s.".formatted(topic.asked().name(), unit.isEmpty() ? "" : " in " + unit));
+    String in = unit().isEmpty() ? "" : " (" + unit() + ")";
+    lines.add("Find %s%s.".formatted(topic.asked().name(), in));
     return lines;
+  }
+
+  /** Returns the unit the answer is asked in; empty where it has none. */
+  public String unit() {
+    return topic.asked().kind().unit(system).symbol();
   }
 
   String shown(Column column, double value) {
