@@ -1,7 +1,6 @@
 package zonewright.command;
 
 import java.io.PrintWriter;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.AnswerWords;
 import zonewright.design.IrrigationSheets;
-import zonewright.design.ListedValues;
 import zonewright.design.Question;
 import zonewright.design.Synonyms;
 import zonewright.design.TurnedQuestion;
@@ -81,7 +79,7 @@ final class AnswerCommand extends Task {
     PrintWriter err = err();
     ColumnFinder finder = Synonyms.finder(IrrigationSheets.schema(), Sheets.ZONES);
     AskedFor asked = AskedFor.of(finder, name);
-    Map<Column, String> given = given(finder);
+    Map<Column, String> given = Asked.values(finder, values, false);
     Question question = new Question(asked.column(), given, system);
     question.problems().stream()
         .findFirst()
@@ -144,28 +142,5 @@ final class AnswerCommand extends Task {
     } else {
       text.lines().forEach(out()::println);
     }
-  }
-
-  private Map<Column, String> given(ColumnFinder finder) {
-    Map<Column, String> given = new LinkedHashMap<>();
-    for (String value : values) {
-      int equals = value.indexOf('=');
-      if (equals < 1 || value.substring(equals + 1).isBlank()) {
-        throw new Complaint(
-            ExitCode.USAGE,
-            "“%s” gives no value; write a name, an equals sign and a value, as \"Area=900 ft2\"."
-                .formatted(value));
-      }
-      String name = value.substring(0, equals);
-      Column column =
-          ListedValues.looksSo(value.substring(equals + 1))
-                  && finder.ofMany(name) instanceof ColumnFinder.One many
-              ? many.column()
-              : Asked.column(finder, name);
-      if (given.put(column, value.substring(equals + 1).strip()) != null) {
-        throw new Complaint(ExitCode.USAGE, column.name() + " is given twice; give it once.");
-      }
-    }
-    return given;
   }
 }

@@ -16,29 +16,32 @@ public final class ListedValues {
   private ListedValues() {}
 
   /**
-   * Returns the numbers of a list, each as it would be typed; a unit behind the last means all.
+   * Returns the numbers of a list, each as it would be typed, or blank; a unit behind the last
+   * means all.
    * What is a number as a whole and within its column's range is no list, nor what holds anything
    * but numbers.
    */
-  static List<String> of(String text, Column column, UnitSystem system) {
+  public static List<String> of(String text, Column column, UnitSystem system) {
     if (column.content() != Column.Content.NUMBER || fits(text, column, system)) {
       return List.of(text);
     }
     List<String> parts = new ArrayList<>(List.of(APART.split(text.strip(), -1)));
     Matcher unit = UNIT.matcher(text.strip());
     String last = unit.find() ? unit.group(1).strip() : "";
-    parts.replaceAll(part -> UNIT.matcher(part).find() ? part : (part + " " + last).strip());
+    parts.replaceAll(
+        part -> part.isBlank() || UNIT.matcher(part).find() ? part : (part + " " + last).strip());
     boolean numbers =
         parts.stream()
             .allMatch(
                 part ->
-                    QuantityText.read(part, column.kind(), system) instanceof QuantityText.Read);
+                    part.isBlank()
+                        || QuantityText.read(part, column.kind(), system) instanceof QuantityText.Read);
     return parts.size() > 1 && numbers ? List.copyOf(parts) : List.of(text);
   }
 
   /** Says whether a text looks as a list of numbers does. */
   public static boolean looksSo(String text) {
-    return text.matches("\\s*[\\d.]+(\\s*[;,]\\s*[\\d.]+)+\\s*[^\\d,;]*");
+    return text.matches("\\s*[\\d.]*(\\s*[;,]\\s*[\\d.]*)+\\s*[^\\d,;]*");
   }
 
   private static boolean fits(String text, Column column, UnitSystem system) {

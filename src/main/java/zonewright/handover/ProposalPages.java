@@ -92,7 +92,7 @@ public final class ProposalPages {
   private static void listed(Paper paper, String heading, List<String> lines) {
     if (!lines.isEmpty()) {
       paper.heading(heading);
-      lines.forEach(line -> paper.sentences("– " + line, 11));
+      lines.forEach(line -> paper.indented("– " + line, 11));
     }
   }
 

@@ -298,6 +298,9 @@ public final class Paper implements AutoCloseable {
   }
 
   private void headings(TableLayout layout) {
+    if (layout.headings().cells().isEmpty()) {
+      return;
+    }
     float top = y;
     for (TableLayout.Cell cell : layout.headings().cells()) {
       cell(cell, top, SOFT, false, layout.headingSize());
