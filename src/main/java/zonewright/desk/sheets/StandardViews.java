@@ -14,6 +14,7 @@ import zonewright.budget.ZoneBudget;
 import zonewright.design.AtAGlance;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
+import zonewright.emitters.Spacings;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
@@ -57,6 +58,11 @@ public final class StandardViews {
           Emitters.RATE_BY_AREA,
           Emitters.HEAD_SPACING,
           Emitters.ROW_SPACING,
+          Spacings.THROW,
+          Spacings.PATTERN,
+          Spacings.SHARE,
+          Spacings.LARGEST_SPACING,
+          Spacings.LARGEST_ROWS,
           Emitters.RATE_BY_SPACING,
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
