@@ -117,9 +117,7 @@ final class AnswerText {
     }
     step.notes().forEach(note -> lines.add("   " + note));
     step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));
-    step.sources().stream()
-        .filter(told::add)
-        .forEach(source -> lines.add("   Source: " + source));
+    step.sources().stream().filter(told::add).forEach(source -> lines.add("   Source: " + source));
   }
 
   /** Returns what is still needed, a few things at most, with something to write for each. */

@@ -17,9 +17,8 @@ public final class ListedValues {
 
   /**
    * Returns the numbers of a list, each as it would be typed, or blank; a unit behind the last
-   * means all.
-   * What is a number as a whole and within its column's range is no list, nor what holds anything
-   * but numbers.
+   * means all. What is a number as a whole and within its column's range is no list, nor what holds
+   * anything but numbers.
    */
   public static List<String> of(String text, Column column, UnitSystem system) {
     if (column.content() != Column.Content.NUMBER || fits(text, column, system)) {
@@ -35,7 +34,8 @@ public final class ListedValues {
             .allMatch(
                 part ->
                     part.isBlank()
-                        || QuantityText.read(part, column.kind(), system) instanceof QuantityText.Read);
+                        || QuantityText.read(part, column.kind(), system)
+                            instanceof QuantityText.Read);
     return parts.size() > 1 && numbers ? List.copyOf(parts) : List.of(text);
   }
 

@@ -51,15 +51,12 @@ public final class Spacings {
           .band(APPLICATION)
           .within(Bounds.above(0, 300, Units.FOOT))
           .optional()
-          .means("How far a head throws at its pressure: the radius. Needed only for the largest spacing.")
+          .means(
+              "How far a head throws at its pressure: the radius. Needed only for the largest spacing.")
           .build();
 
   public static final Column PATTERN =
-      Column.choice(
-              ZONES,
-              "pattern",
-              "Pattern",
-              new WordList.Fixed(List.of(SQUARE, TRIANGULAR)))
+      Column.choice(ZONES, "pattern", "Pattern", new WordList.Fixed(List.of(SQUARE, TRIANGULAR)))
           .band(APPLICATION)
           .optional()
           .means(
@@ -79,7 +76,8 @@ public final class Spacings {
                           .then(share("Triangular"))
                           .otherwise(share("Square"))))
           .band(APPLICATION)
-          .means("How much of the diameter of throw heads may stand apart in this pattern and wind.")
+          .means(
+              "How much of the diameter of throw heads may stand apart in this pattern and wind.")
           .source("Table Spacings, by row.")
           .build();
 
@@ -102,7 +100,8 @@ public final class Spacings {
           "How far apart rows may stand.",
           "Equilateral triangle: 0.866 of the head spacing: New Mexico State University, Soils 456, answers (verified).");
 
-  public static final Rule TOO_FAR = tooFar("heads-too-far", Emitters.HEAD_SPACING, LARGEST_SPACING);
+  public static final Rule TOO_FAR =
+      tooFar("heads-too-far", Emitters.HEAD_SPACING, LARGEST_SPACING);
 
   public static final Rule ROWS_TOO_FAR =
       tooFar("rows-too-far", Emitters.ROW_SPACING, LARGEST_ROWS);
@@ -119,9 +118,7 @@ public final class Spacings {
             id,
             name,
             QuantityKind.LENGTH,
-            Formula.when(THROW.given())
-                .then(spacing)
-                .otherwise(NO_THROW))
+            Formula.when(THROW.given()).then(spacing).otherwise(NO_THROW))
         .band(APPLICATION)
         .means(means)
         .source(source)

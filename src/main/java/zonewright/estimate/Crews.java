@@ -25,7 +25,8 @@ public final class Crews {
   public static final Column LEADER_RATE =
       rate("leader-rate", "Leader rate").means("Cost of an hour of one leader.").build();
 
-  public static final Column WORKERS = people("workers", "Workers", number(0), "None unless typed.");
+  public static final Column WORKERS =
+      people("workers", "Workers", number(0), "None unless typed.");
 
   public static final Column WORKER_RATE =
       rate("worker-rate", "Worker rate")
@@ -76,8 +77,7 @@ public final class Crews {
 
   /** Returns the columns of the sheet in their order. */
   public static List<Column> columns() {
-    return List.of(
-        CREW_NAME, LEADERS, LEADER_RATE, WORKERS, WORKER_RATE, PEOPLE, AN_HOUR, RATE);
+    return List.of(CREW_NAME, LEADERS, LEADER_RATE, WORKERS, WORKER_RATE, PEOPLE, AN_HOUR, RATE);
   }
 
   private static Column people(String id, String name, Formula usual, String source) {

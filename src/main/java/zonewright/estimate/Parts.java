@@ -84,8 +84,7 @@ public final class Parts {
   static final String UNTAXED = "no";
 
   public static final Column TAXABLE =
-      Column.choice(
-              PARTS, "taxable", "Taxable", new WordList.Fixed(List.of(TAXED, UNTAXED)), TAXED)
+      Column.choice(PARTS, "taxable", "Taxable", new WordList.Fixed(List.of(TAXED, UNTAXED)), TAXED)
           .band(ITEM)
           .means(
               "Whether its material bears tax, where tax is on material; local tax law decides what is exempt.")
@@ -291,7 +290,8 @@ public final class Parts {
                   .otherwise(JobFacts.LABOUR_RATE))
           .band(COST)
           .decimals(4, 4)
-          .means("What an hour of its labour costs: that of its crew, or the labour rate of the job.")
+          .means(
+              "What an hour of its labour costs: that of its crew, or the labour rate of the job.")
           .source("By definition.")
           .build();
 

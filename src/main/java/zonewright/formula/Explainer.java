@@ -157,8 +157,7 @@ public final class Explainer
   @Override
   public Part constant(Formula.Constant constant) {
     constants.add(constant.value());
-    return new Part(
-        new Outcome.Amount(constant.value()), PrintedText.withUnit(constant), true);
+    return new Part(new Outcome.Amount(constant.value()), PrintedText.withUnit(constant), true);
   }
 
   /** A constant is written as a number of the column whose result it is or it is held against. */

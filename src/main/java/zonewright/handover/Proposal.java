@@ -100,8 +100,7 @@ public final class Proposal {
     }
     parts.removeIf(String::isEmpty);
     return "Zone %s: %s%s."
-        .formatted(
-            shown(Facts.ZONE_NAME, row), String.join(", ", parts), howMuch(row).orElse(""));
+        .formatted(shown(Facts.ZONE_NAME, row), String.join(", ", parts), howMuch(row).orElse(""));
   }
 
   /** Returns how many emitters a zone has, of drip line how long it is. */

@@ -46,8 +46,7 @@ public final class WorkedPage {
   private static void facts(Paper paper, String title, Question question, List<Working> cells) {
     if (!cells.isEmpty()) {
       paper.heading(title);
-      cells.forEach(
-          cell -> paper.fact(cell.column().name(), question.shownAsGiven(cell), LETTERS));
+      cells.forEach(cell -> paper.fact(cell.column().name(), question.shownAsGiven(cell), LETTERS));
     }
   }
 

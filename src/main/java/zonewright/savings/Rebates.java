@@ -96,7 +96,8 @@ public final class Rebates {
           .within(Bounds.from(0, 1e9, Units.ONE))
           .decimals(1, 1)
           .optional()
-          .means("The most the rule pays for, counted as above. Leave it blank where it pays for all.")
+          .means(
+              "The most the rule pays for, counted as above. Leave it blank where it pays for all.")
           .build();
 
   public static final Column OF_COST =
@@ -162,7 +163,8 @@ public final class Rebates {
               "Within the cost",
               QuantityKind.MONEY,
               Formula.when(OF_COST.given())
-                  .then(Formula.smaller(OF_COST.times(WHOLE_COST).roundedTo(Units.CENT), uncapped()))
+                  .then(
+                      Formula.smaller(OF_COST.times(WHOLE_COST).roundedTo(Units.CENT), uncapped()))
                   .otherwise(uncapped()))
           .band(BILL)
           .means("What is paid for the count, and no more than the part of the cost.")

@@ -316,12 +316,7 @@ public final class Book {
               ? "typed over the default"
               : typed ? "typed" + sum(entry(reference, row)) : "blank";
       return Working.plain(
-          cellName(reference, row),
-          column,
-          outcome,
-          shown(reference, outcome),
-          origin,
-          List.of());
+          cellName(reference, row), column, outcome, shown(reference, outcome), origin, List.of());
     }
     if (column.usualWord().isPresent()) {
       return Working.plain(

@@ -61,7 +61,8 @@ final class BookRow implements KnownRow {
     Column shown = book.schema().column(column);
     boolean typed =
         shown.takesEntries()
-            && (book.schema().sameRows(column.table(), table) || book.schema().table(column.table()).single())
+            && (book.schema().sameRows(column.table(), table)
+                || book.schema().table(column.table()).single())
             && book.entry(column, rowFor(column)) instanceof Entry.Figure figure
             && figure.value() == value;
     return typed ? book.typedWithUnit(shown, value) : book.readable(column, value);

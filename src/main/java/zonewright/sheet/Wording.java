@@ -80,8 +80,7 @@ public final class Wording {
     return column
         .wordsFor(value)
         .orElseGet(
-            () ->
-                amount(column.kind(), value, QuantityText.decimals(value, column.kind(), usual)));
+            () -> amount(column.kind(), value, QuantityText.decimals(value, column.kind(), usual)));
   }
 
   /** Returns a number of a kind with its unit. */

@@ -343,8 +343,7 @@ final class AnswerCommandTest {
                 .out())
         .contains("In a week 1.4 in, in the 30 days of a month 6 in");
     assertThat(
-            CommandRun.of(
-                    "answer", "Mean daily reference ET", "Month=July", "Reference ET=7.4 in")
+            CommandRun.of("answer", "Mean daily reference ET", "Month=July", "Reference ET=7.4 in")
                 .out())
         .contains("In a week 1.67 in, in the 31 days of a month 7.4 in");
   }

@@ -41,7 +41,14 @@ class SetCommandTest {
     assertThat(taken.out()).contains("with 14 zones of the list", "The climate is not known");
     assertThat(
             CommandRun.of(
-                    "prices", "--from", job, "--book", prices.toString(), "--into", job, "--replace")
+                    "prices",
+                    "--from",
+                    job,
+                    "--book",
+                    prices.toString(),
+                    "--into",
+                    job,
+                    "--replace")
                 .err())
         .doesNotContain("kept as it stands");
     CommandRun set =

@@ -64,9 +64,7 @@ class DeskPracticeTest {
   @Test
   void aTopicIsChosenAndASetForAClassIsWritten(@TempDir Path folder) {
     desk.act(
-        () ->
-            ((JComboBox<?>) desk.inDialog("practice", "practice topic"))
-                .setSelectedIndex(10));
+        () -> ((JComboBox<?>) desk.inDialog("practice", "practice topic")).setSelectedIndex(10));
     Path file = folder.resolve("solutions.pdf");
     desk.questions.file = Optional.of(file);
     desk.clickInDialog("practice", "Solutions …");

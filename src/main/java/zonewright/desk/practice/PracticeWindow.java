@@ -44,8 +44,7 @@ public final class PracticeWindow {
   private final JDialog dialog;
   private final JComboBox<String> topics = new JComboBox<>();
   private final JSpinner seed = new JSpinner(new SpinnerNumberModel(1, 1, MOST_SEEDS, 1));
-  private final JSpinner count =
-      new JSpinner(new SpinnerNumberModel(USUAL_SET, 1, LARGEST_SET, 1));
+  private final JSpinner count = new JSpinner(new SpinnerNumberModel(USUAL_SET, 1, LARGEST_SET, 1));
   private final JTextField answer = new JTextField(16);
   private final JLabel unit = new JLabel();
   private final StackPanel task = new StackPanel();
@@ -58,8 +57,7 @@ public final class PracticeWindow {
    *
    * @param pages is given what pages are called, and makes them where a person wants them saved
    */
-  public PracticeWindow(
-      Window owner, OpenDesign open, BiConsumer<String, Supplier<byte[]>> pages) {
+  public PracticeWindow(Window owner, OpenDesign open, BiConsumer<String, Supplier<byte[]>> pages) {
     this.open = open;
     this.pages = pages;
     dialog = new JDialog(owner, "Practice");
@@ -187,8 +185,7 @@ public final class PracticeWindow {
   private void set() {
     exercise = Exercise.of(seedSet(), number, topic(), system());
     task.removeAll();
-    task.stack(
-        new Prose("Exercise " + number + ": " + exercise.topic().title()).styled("h3"), 8);
+    task.stack(new Prose("Exercise " + number + ": " + exercise.topic().title()).styled("h3"), 8);
     task.stack(new Prose("All figures are invented.").coloured("Zonewright.muted"), 2);
     exercise.task().forEach(line -> task.stack(new Prose(line), 6));
     unit.setText("with its unit, " + exercise.unit());
@@ -234,7 +231,6 @@ public final class PracticeWindow {
     ExerciseSheets sheets =
         new ExerciseSheets(seedSet(), (Integer) count.getValue(), topic(), system());
     PaperSize size = PaperSize.of(system());
-    pages.accept(
-        solutions ? "solutions" : "exercises", () -> sheets.pages(solutions, size));
+    pages.accept(solutions ? "solutions" : "exercises", () -> sheets.pages(solutions, size));
   }
 }

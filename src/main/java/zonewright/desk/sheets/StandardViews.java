@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import zonewright.climate.Climate;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.SiteNeed;
 import zonewright.budget.ZoneBudget;
+import zonewright.climate.Climate;
 import zonewright.design.AtAGlance;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
@@ -219,8 +219,7 @@ public final class StandardViews {
               WATER,
               List.of("Zone", "Volume", "Volume …", "Volume a year"),
               STUDENT,
-              List.of(
-                  "Zone", "Coefficient …", "Net demand …", "Greatest need", "Percent …")));
+              List.of("Zone", "Coefficient …", "Net demand …", "Greatest need", "Percent …")));
 
   /** A sheet of more columns has a view for each group of them. */
   private static final int WIDE = 20;
