@@ -1,7 +1,10 @@
 package zonewright.command;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import zonewright.design.AnswerWords;
 import zonewright.design.Question;
 import zonewright.design.TurnedQuestion;
 import zonewright.formula.Outcome;
@@ -20,14 +23,16 @@ final class AnswerText {
   private static final int FEW = 4;
 
   private final Question question;
+  private final AnswerWords words;
   private final Column asked;
   private final UnitSystem system;
   private final ColumnFinder finder;
 
-  AnswerText(ColumnFinder finder, Question question, Column asked, UnitSystem system) {
+  AnswerText(ColumnFinder finder, Question question, AnswerWords words, UnitSystem system) {
     this.finder = finder;
     this.question = question;
-    this.asked = asked;
+    this.words = words;
+    this.asked = words.asked();
     this.system = system;
   }
 
@@ -40,19 +45,37 @@ final class AnswerText {
       listed(lines, assumed);
       lines.add("");
     }
-    lines.add(asked.name() + " = " + shown(question.outcome(), question.shown()));
+    lines.add(asked.name() + " = " + words.result());
+    lines.addAll(words.further());
     if (question.outcome() instanceof Outcome.NotApplicable not) {
       lines.add(not.because());
     }
-    List<Working> start = new ArrayList<>();
-    List<Working> steps = new ArrayList<>();
-    question.steps().forEach(each -> (each.symbols().isEmpty() ? start : steps).add(each));
-    start.removeAll(assumed);
-    known(lines, start);
+    List<Working> start = question.start();
+    if (!start.isEmpty()) {
+      lines.add("");
+      lines.add("From");
+      listed(lines, start);
+    }
+    List<Working> steps = question.calculated();
+    Set<String> told = new HashSet<>();
     for (int i = 0; i < steps.size(); i++) {
       lines.add("");
-      step(lines, i + 1, steps.get(i));
+      step(lines, i + 1, steps.get(i), told);
     }
+    return lines;
+  }
+
+  /** Returns the words of the answer. */
+  AnswerWords words() {
+    return words;
+  }
+
+  /** Returns what each row comes to, as month by month, a line each. */
+  List<String> byRow() {
+    List<String> lines = new ArrayList<>();
+    lines.add(asked.name() + ", each row");
+    lines.addAll(words.rows(asked));
+    lines.add("For the working of one of them write for example" + examples(question.missing()));
     return lines;
   }
 
@@ -66,26 +89,20 @@ final class AnswerText {
     return outcome instanceof Outcome.Refused refused ? "none: " + refused.because() : text;
   }
 
-  private void known(List<String> lines, List<Working> start) {
-    List<Working> held =
-        start.stream().filter(each -> !(each.outcome() instanceof Outcome.Blank)).toList();
-    if (held.isEmpty()) {
-      return;
-    }
-    lines.add("");
-    lines.add("From");
-    listed(lines, held);
-  }
-
-  private static void listed(List<String> lines, List<Working> cells) {
+  private void listed(List<String> lines, List<Working> cells) {
     int width = cells.stream().mapToInt(each -> each.column().name().length()).max().orElse(0);
     for (Working each : cells) {
       String name = each.column().name();
-      lines.add("  " + name + " ".repeat(width + 2 - name.length()) + each.shown());
+      lines.add("  " + name + " ".repeat(width + 2 - name.length()) + question.shownAsGiven(each));
     }
   }
 
-  private static void step(List<String> lines, int number, Working step) {
+  /**
+   * Adds a step.
+   *
+   * @param told the sources said already, which are not said again
+   */
+  private void step(List<String> lines, int number, Working step, Set<String> told) {
     boolean solved = TurnedQuestion.isSolved(step.column());
     String origin = solved ? "solved for it" : step.origin();
     String by = origin.equals("calculated") ? "" : " (" + origin + ")";
@@ -93,11 +110,14 @@ final class AnswerText {
     List<String> equations = step.equations();
     equations.subList(0, equations.size() - 1).forEach(equation -> lines.add("   = " + equation));
     lines.add("   = " + shown(step.outcome(), step.shown()));
+    List<String> rows = words.rows(step.column());
+    if (!rows.isEmpty()) {
+      lines.add("   for " + step.cell().row() + "; likewise");
+      rows.forEach(row -> lines.add("   " + row));
+    }
     step.notes().forEach(note -> lines.add("   " + note));
     step.rests().forEach(rest -> lines.add("   Rests on " + rest.told()));
-    if (!step.column().source().isEmpty()) {
-      lines.add("   Source: " + step.column().source());
-    }
+    step.sources().stream().filter(told::add).forEach(source -> lines.add("   Source: " + source));
   }
 
   /** Returns what is still needed, a few things at most, with something to write for each. */

@@ -1,11 +1,45 @@
 package zonewright.command;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import zonewright.design.ListedValues;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
 
 /** The column a person names on the command line. */
 final class Asked {
   private Asked() {}
+
+  /**
+   * Returns what was written for each column, in the order in which it was.
+   *
+   * @param values each a name, an equals sign and a value
+   * @param blanks whether a value may be blank
+   * @throws Complaint where one is something else, or its column none, several or named before
+   */
+  static Map<Column, String> values(ColumnFinder finder, List<String> values, boolean blanks) {
+    Map<Column, String> given = new LinkedHashMap<>();
+    for (String value : values) {
+      int equals = value.indexOf('=');
+      if (equals < 1 || (!blanks && value.substring(equals + 1).isBlank())) {
+        throw new Complaint(
+            ExitCode.USAGE,
+            "“%s” gives no value; write a name, an equals sign and a value, as \"Area=900 ft2\"."
+                .formatted(value));
+      }
+      String name = value.substring(0, equals);
+      Column column =
+          ListedValues.looksSo(value.substring(equals + 1))
+                  && finder.ofMany(name) instanceof ColumnFinder.One many
+              ? many.column()
+              : column(finder, name);
+      if (given.put(column, value.substring(equals + 1).strip()) != null) {
+        throw new Complaint(ExitCode.USAGE, column.name() + " is given twice; give it once.");
+      }
+    }
+    return given;
+  }
 
   /**
    * Returns the column a name means.

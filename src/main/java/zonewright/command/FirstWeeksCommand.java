@@ -1,15 +1,11 @@
 package zonewright.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.fieldwork.FirstWeeks;
@@ -44,14 +40,7 @@ final class FirstWeeksCommand extends Task {
       description = "The design file, an .xlsx workbook; without one, the demo garden.")
   private Optional<Path> file = Optional.empty();
 
-  @Option(
-      names = "--pdf",
-      paramLabel = "PATH",
-      description = "Write the page to print, with room for what is seen next.")
-  private Optional<Path> pdf = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
+  @Mixin private PdfOption pdf;
 
   @Override
   public Integer call() {
@@ -59,30 +48,12 @@ final class FirstWeeksCommand extends Task {
     if (design.book().rows(Sheets.ZONES) == 0) {
       throw new Complaint(ExitCode.FOUND, "There is nothing to look at: the design has no zones.");
     }
-    if (pdf.isPresent()) {
-      write(design, pdf.get());
-      out().println("Written: " + pdf.get());
+    if (pdf.asked()) {
+      out().println(pdf.write(() -> HandoverPages.firstWeeksOf(design)));
     } else {
       print(FirstWeeks.of(design.book()));
     }
     return ExitCode.FINE;
-  }
-
-  private void write(Design design, Path path) {
-    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-      throw new Complaint(
-          ExitCode.USAGE, "The page is written as PDF; end the path in .pdf: " + path);
-    }
-    if (!replace && Files.exists(path)) {
-      throw new Complaint(
-          ExitCode.FILE, path + " is there already; say --replace to write over it.");
-    }
-    try {
-      Files.write(path, HandoverPages.firstWeeksOf(design));
-    } catch (IOException problem) {
-      throw new Complaint(
-          ExitCode.FILE, "%s could not be written: %s".formatted(path, problem.getMessage()));
-    }
   }
 
   private void print(FirstWeeks weeks) {

@@ -1,14 +1,7 @@
 package zonewright.command;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.handover.HandoverPages;
 import zonewright.trade.Sheets;
@@ -31,40 +24,16 @@ import zonewright.trade.Sheets;
       "  zonewright handover garden.pdf --from garden.xlsx",
       "  zonewright handover garden.pdf --sample library-garden --replace"
     })
-final class HandoverCommand extends Task {
-  @Mixin private DesignSource source;
-
-  @Parameters(paramLabel = "PATH", description = "Where to write the pages; ends in .pdf.")
-  private Path path;
-
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
+final class HandoverCommand extends PagesCommand {
+  @Override
+  Optional<String> lacking(Design design) {
+    return design.book().rows(Sheets.ZONES) == 0
+        ? Optional.of("There is nothing to hand over: the design has no zones.")
+        : Optional.empty();
+  }
 
   @Override
-  public Integer call() {
-    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-      throw new Complaint(
-          ExitCode.USAGE, "Pages are written as PDF; end the path in .pdf: " + path);
-    }
-    if (!replace && Files.exists(path)) {
-      throw new Complaint(
-          ExitCode.FILE, path + " is there already; say --replace to write over it.");
-    }
-    Design design = source.design(from, err());
-    if (design.book().rows(Sheets.ZONES) == 0) {
-      throw new Complaint(
-          ExitCode.FOUND, "There is nothing to hand over: the design has no zones.");
-    }
-    try {
-      Files.write(path, HandoverPages.of(design));
-    } catch (IOException problem) {
-      throw new Complaint(
-          ExitCode.FILE, "%s could not be written: %s".formatted(path, problem.getMessage()));
-    }
-    out().println("Written: " + path);
-    return ExitCode.FINE;
+  byte[] pages(Design design) {
+    return HandoverPages.of(design);
   }
 }

@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import zonewright.design.ClimateFinding;
 import zonewright.design.Design;
 import zonewright.exchange.ForeignList;
 import zonewright.exchange.ListMatch;
@@ -88,6 +89,7 @@ final class ImportCommand extends Task {
         .println(
             "Written: %s, with %s %s of the list"
                 .formatted(path, taken.rows(), taken.rows() == 1 ? "zone" : "zones"));
+    ClimateFinding.sentence(design.book()).ifPresent(out()::println);
     return taken.notes().isEmpty() ? ExitCode.FINE : ExitCode.FOUND;
   }
 }

@@ -1,12 +1,9 @@
 package zonewright.command;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.paper.PaperSize;
@@ -70,11 +67,7 @@ final class PracticeCommand extends Task {
   @Option(names = "--solutions", description = "Print the solution, or those of the set.")
   private boolean solutions;
 
-  @Option(names = "--pdf", paramLabel = "PATH", description = "Write the set as a PDF.")
-  private Optional<Path> pdf = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
+  @Mixin private PdfOption pdf;
 
   @Option(
       names = "--units",
@@ -93,7 +86,7 @@ final class PracticeCommand extends Task {
       return ExitCode.FINE;
     }
     Optional<Topic> about = topic.map(PracticeCommand::topic);
-    if (set.isPresent() || pdf.isPresent()) {
+    if (set.isPresent() || pdf.asked()) {
       return sheets(about);
     }
     between("--number", number);
@@ -154,27 +147,11 @@ final class PracticeCommand extends Task {
     int count = set.orElse(1);
     between("--set", count);
     ExerciseSheets sheets = new ExerciseSheets(seed, count, about, system);
-    if (pdf.isEmpty()) {
+    if (pdf.asked()) {
+      out().println(pdf.write(() -> sheets.pages(solutions, PaperSize.of(system))));
+    } else {
       sheets.text(solutions).forEach(out()::println);
-      return ExitCode.FINE;
     }
-    Path path = pdf.get();
-    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-      throw new Complaint(
-          ExitCode.USAGE, "Pages are written as PDF; end the path in .pdf: " + path);
-    }
-    if (!replace && Files.exists(path)) {
-      throw new Complaint(
-          ExitCode.FILE, path + " is there already; say --replace to write over it.");
-    }
-    try {
-      PaperSize size = system == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
-      Files.write(path, sheets.pages(solutions, size));
-    } catch (IOException problem) {
-      throw new Complaint(
-          ExitCode.FILE, "%s could not be written: %s".formatted(path, problem.getMessage()));
-    }
-    out().println("Written: " + path);
     return ExitCode.FINE;
   }
 }

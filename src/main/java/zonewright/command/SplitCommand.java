@@ -1,10 +1,8 @@
 package zonewright.command;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,16 +45,7 @@ final class SplitCommand extends Task {
 
   @Override
   public Integer call() {
-    if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-      throw new Complaint(
-          ExitCode.USAGE, "A workbook's name ends in .xlsx; write for example " + path + ".xlsx.");
-    }
-    if (Files.exists(path) && !replace) {
-      throw new Complaint(
-          ExitCode.FILE,
-          "%s is there already; add --replace to write over it, or choose another name."
-              .formatted(path));
-    }
+    DesignFiles.mayWrite(path, replace);
     Design design = source.design(from, err());
     Book book = design.book();
     List<String> before = names(book);

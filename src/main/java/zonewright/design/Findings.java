@@ -37,6 +37,7 @@ final class Findings {
     List<Finding> found = new ArrayList<>();
     finders.forEach(finder -> finder.add(found));
     TuningFinding.of(book).ifPresent(found::add);
+    ClimateFinding.of(book).ifPresent(found::add);
     for (NightFinding night : nights) {
       String where = Finder.where(book.cellName(night.column(), night.row()));
       found.add(

@@ -38,6 +38,7 @@ import zonewright.climate.Weather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.emitters.FieldTested;
+import zonewright.emitters.Spacings;
 import zonewright.fieldwork.Cans;
 import zonewright.fieldwork.CatchTests;
 import zonewright.fieldwork.Inspection;
@@ -100,6 +101,7 @@ public final class IrrigationSheets {
           SiteNeed.PEAK,
           Climate.YEAR_REFERENCE_ET,
           Climate.PRINTED_YEAR,
+          Spacings.WIND,
           WeatherSite.LATITUDE,
           WeatherSite.ELEVATION,
           WeatherSite.WIND_HEIGHT,
@@ -298,6 +300,11 @@ public final class IrrigationSheets {
           Emitters.RATE_BY_AREA,
           Emitters.HEAD_SPACING,
           Emitters.ROW_SPACING,
+          Spacings.THROW,
+          Spacings.PATTERN,
+          Spacings.SHARE,
+          Spacings.LARGEST_SPACING,
+          Spacings.LARGEST_ROWS,
           Emitters.RATE_BY_SPACING,
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
@@ -511,6 +518,7 @@ public final class IrrigationSheets {
                 WeatherSite.DESCRIPTIONS,
                 Plants.TYPES,
                 Emitters.KINDS,
+                Spacings.SHARES,
                 Soils.TEXTURES,
                 SiteRules.WEEKDAY_SETS,
                 AllowedDays.NUMBERED_SETS,
@@ -534,6 +542,8 @@ public final class IrrigationSheets {
     rules.addAll(WateringPattern.rules());
     rules.addAll(NightSheet.rules());
     rules.add(Emitters.RATES_DIFFER);
+    rules.add(Spacings.TOO_FAR);
+    rules.add(Spacings.ROWS_TOO_FAR);
     rules.add(SiteBudget.ABOVE_PEAK);
     rules.add(SiteBudget.ABOVE_PEAK_BY_VOLUME);
     rules.add(Peak.ONLY_DESCRIBED);

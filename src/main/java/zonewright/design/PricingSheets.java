@@ -2,6 +2,7 @@ package zonewright.design;
 
 import static zonewright.trade.Sheets.CASES;
 import static zonewright.trade.Sheets.COUNTS;
+import static zonewright.trade.Sheets.CREWS;
 import static zonewright.trade.Sheets.ESTIMATE;
 import static zonewright.trade.Sheets.EXTRAS;
 import static zonewright.trade.Sheets.FOUND;
@@ -21,6 +22,7 @@ import zonewright.climate.Climate;
 import zonewright.estimate.BuildUp;
 import zonewright.estimate.Counted;
 import zonewright.estimate.Counts;
+import zonewright.estimate.Crews;
 import zonewright.estimate.EstimateRules;
 import zonewright.estimate.Parts;
 import zonewright.estimate.ProposalFacts;
@@ -71,6 +73,7 @@ final class PricingSheets {
             "thing counted",
             Counted.WORDS,
             with(Counts.columns(), ZoneCosts.COST_NEW, ZoneCosts.COST_NEEDED)),
+        free(CREWS, "Crews", "crew", Crews.columns()),
         free(
             PARTS,
             "Parts",

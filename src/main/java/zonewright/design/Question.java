@@ -10,9 +10,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.climate.Rain;
 import zonewright.formula.Dependencies;
@@ -28,18 +30,27 @@ import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.sheet.Working;
 import zonewright.trade.Sheets;
+import zonewright.units.QuantityKind;
+import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 
 /**
  * One cell asked for, with just the values it follows from: a design with a single row in each
  * sheet, in which every value given counts, also one of a column that is otherwise calculated.
  */
 public final class Question {
+  private static final int MONTHS = 12;
+
   private final Column asked;
   private final Schema schema;
   private final Map<Column, String> given;
   private Book book;
   private final Map<String, Integer> rows = new LinkedHashMap<>();
+
+  /** Tables with a row for each of several values. */
+  private final Set<String> several = new HashSet<>();
+
   private final List<Outcome.Refused> problems = new ArrayList<>();
 
   /**
@@ -73,7 +84,9 @@ public final class Question {
     book = Design.blankBook(schema.withInputs(references), system);
     rows.clear();
     problems.clear();
+    several.clear();
     book.schema().tables().forEach(this::prepare);
+    given.forEach(this::makeRoom);
     book.schema().tables().forEach(this::join);
     given.forEach(this::enter);
     return book;
@@ -141,12 +154,31 @@ public final class Question {
     return 0;
   }
 
-  /** The only row of one sheet belongs to the only row of another. */
+  /** What is of one sheet belongs to the only row of another. */
   private void firstRowOf(Column column, String other) {
     if (book.rows(other) > 0
         && book.contents().row(other, 0).entry(0) instanceof Entry.Words name) {
-      book.start(new Edits(book).set(column.reference(), row(column.reference()), name));
+      for (int row : rowsFor(book.schema().table(column.reference().table()))) {
+        book.start(new Edits(book).set(column.reference(), row, name));
+      }
     }
+  }
+
+  /** Where several values are given at once, there is a row for each. */
+  private void makeRoom(Column column, String text) {
+    int wanted = ListedValues.of(text, column, book.system()).size();
+    TableDefinition table = book.schema().table(column.reference().table());
+    String leading = leading(table);
+    int more = wanted - book.rows(leading);
+    if (more > 0 && book.schema().table(leading).rows() instanceof TableDefinition.Rows.Free) {
+      book.start(new Edits(book).inserted(leading, book.rows(leading), more));
+      several.add(leading);
+    }
+  }
+
+  /** Returns the table that has the rows of another. */
+  private static String leading(TableDefinition table) {
+    return table.other().orElse(table.id());
   }
 
   private void enter(Column column, String text) {
@@ -156,17 +188,37 @@ public final class Question {
     if (fixedName) {
       return;
     }
-    for (int row : rowsFor(table)) {
-      book.start(new Edits(book).typed(reference, row, text));
+    List<String> values = ListedValues.of(text, column, book.system());
+    List<Integer> to = rowsFor(table);
+    if (values.size() > 1 && values.size() != to.size()) {
+      String many = to.size() > 1 ? ", or %s, one for each %s" : "";
+      String wrong = "%s values are given; it takes one" + many;
+      problems.add(
+          new Outcome.Refused(
+              new Outcome.CellName("", reference),
+              wrong.formatted(values.size(), to.size(), table.rowWord())));
+      return;
     }
-    if (book.outcome(reference, row(reference)) instanceof Outcome.Refused refused) {
-      problems.add(refused);
+    for (int i = 0; i < to.size(); i++) {
+      String value = values.get(Math.min(i, values.size() - 1));
+      book.start(new Edits(book).typed(reference, to.get(i), value));
     }
+    to.stream()
+        .map(row -> book.outcome(reference, row))
+        .filter(Outcome.Refused.class::isInstance)
+        .map(Outcome.Refused.class::cast)
+        .findFirst()
+        .ifPresent(problems::add);
   }
 
-  /** Values of a month count for the month that is named, or for every month alike. */
+  /**
+   * Values of a month count for the month that is named, or for every month alike; those of a sheet
+   * with several rows for each of them.
+   */
   private List<Integer> rowsFor(TableDefinition table) {
-    boolean alike = table.rows() instanceof TableDefinition.Rows.Named && key(table).isEmpty();
+    boolean alike =
+        several.contains(leading(table))
+            || (table.rows() instanceof TableDefinition.Rows.Named && key(table).isEmpty());
     return alike
         ? IntStream.range(0, book.rows(table.id())).boxed().toList()
         : List.of(row(table.columns().get(0).reference()));
@@ -227,12 +279,69 @@ public final class Question {
     Working working = book.working(reference, row);
     for (Working.Input input : working.inputs()) {
       Reference upstream = input.column().reference();
-      boolean single = book.rows(upstream.table()) == 1;
-      if (input.used() && (input.row() >= 0 || single)) {
+      boolean followed = book.rows(upstream.table()) == 1 || listed(upstream);
+      if (input.used() && (input.row() >= 0 || followed)) {
         follow(upstream, Math.max(input.row(), 0), visited, steps);
       }
     }
     steps.put(cell, working);
+  }
+
+  /** Says whether several values were given in the sheet of a column. */
+  private boolean listed(Reference column) {
+    return several.contains(leading(book.schema().table(column.table())));
+  }
+
+  /** Returns how many days the month has that the answer is about; none where it is about none. */
+  public OptionalDouble daysOfMonth() {
+    TableDefinition table = book.schema().table(asked.reference().table());
+    boolean month =
+        table.rows() instanceof TableDefinition.Rows.Named && book.rows(table.id()) == MONTHS;
+    return month && key(table).isPresent()
+        ? OptionalDouble.of(book.number(Climate.DAYS.reference(), row(asked.reference())))
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Returns what each row of a column holds, with its name, where several were given or the column
+   * differs from month to month; nothing where there is one row or all are alike.
+   */
+  public Map<String, String> each(Column column) {
+    Reference reference = column.reference();
+    TableDefinition table = book.schema().table(reference.table());
+    Map<String, String> all = new LinkedHashMap<>();
+    if (table.rows() instanceof TableDefinition.Rows.Named || listed(reference)) {
+      for (int row = 0; row < book.rows(table.id()); row++) {
+        String name =
+            book.contents().row(table.id(), row).entry(0) instanceof Entry.Words words
+                ? words.text()
+                : Integer.toString(row + 1);
+        all.put(name, book.shown(reference, book.outcome(reference, row)));
+      }
+    }
+    return all.values().stream().distinct().count() > 1 ? all : Map.of();
+  }
+
+  /**
+   * Returns what a cell of the steps holds, a value that was given as it was typed: with the unit
+   * it has without one, and beside another unit with what that comes to.
+   */
+  public String shownAsGiven(Working step) {
+    String typed = sameAs(step.column()).map(given::get).orElse("");
+    if (typed.isEmpty() || step.column().content() != Column.Content.NUMBER) {
+      return step.shown();
+    }
+    QuantityKind kind = step.column().kind();
+    String symbol = kind.percent() ? "%" : kind.unit(book.system()).symbol();
+    Optional<Unit> unit = Units.named(typed.replaceFirst("^[^\\p{L}°%'\"]*", ""));
+    if (typed.matches("[-+−\\d.,;\\s/]+")) {
+      return kind.onCalendar() ? typed : (typed + " " + symbol).strip();
+    }
+    boolean own =
+        unit.filter(each -> each.equals(kind.percent() ? Units.PERCENT : kind.unit(book.system())))
+            .isPresent();
+    boolean several = ListedValues.of(typed, step.column(), book.system()).size() > 1;
+    return own || several || kind.onCalendar() ? typed : typed + " = " + step.shown();
   }
 
   /** Returns the columns whose values are still needed, each once; at the end the month. */
@@ -278,6 +387,31 @@ public final class Question {
         .orElseThrow()
         .columns()
         .get(0);
+  }
+
+  /**
+   * Returns what the answer starts from: the cells nobody calculates that hold something, but for
+   * what was {@link #assumed}.
+   */
+  public List<Working> start() {
+    List<Working> assumed = assumed();
+    return steps().stream()
+        .filter(step -> step.symbols().isEmpty() && !(step.outcome() instanceof Outcome.Blank))
+        .filter(step -> !assumed.contains(step) && !namedHere(step))
+        .toList();
+  }
+
+  /** Says whether a cell holds but the name of a row that was made for the question. */
+  private boolean namedHere(Working step) {
+    return step.outcome() instanceof Outcome.Words && !isGiven(step.column());
+  }
+
+  /** Returns the steps that are calculated, each after those it needs, the answer last. */
+  public List<Working> calculated() {
+    List<Working> assumed = assumed();
+    return steps().stream()
+        .filter(step -> !step.symbols().isEmpty() && !assumed.contains(step))
+        .toList();
   }
 
   /** Returns what was taken though nobody gave it, and is no fact: usual words and numbers. */

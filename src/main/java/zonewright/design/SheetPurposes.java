@@ -78,6 +78,10 @@ final class SheetPurposes {
               Sheets.PARTS,
               "The price book: what is bought or done, its price and hours, and by which rule it is"
                   + " counted."),
+          entry(
+              Sheets.CREWS,
+              "Crews of people with two rates, for items whose labour costs otherwise than the"
+                  + " job's labour rate."),
           entry(Sheets.SECTIONS, "The parts of the estimate and what each comes to."),
           entry(
               Sheets.EXTRAS,

@@ -39,6 +39,7 @@ public final class SheetsInUse {
               Sheets.TAKEOFF,
               Sheets.COUNTS,
               Sheets.PARTS,
+              Sheets.CREWS,
               Sheets.SECTIONS,
               Sheets.EXTRAS),
           List.of(

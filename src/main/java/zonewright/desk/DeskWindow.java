@@ -49,6 +49,7 @@ import zonewright.desk.part.UserAction;
 import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
+import zonewright.desk.practice.PracticeWindow;
 import zonewright.desk.season.SeasonWindow;
 import zonewright.desk.sheets.ColumnViews;
 import zonewright.desk.sheets.DesignSteps;
@@ -94,6 +95,7 @@ final class DeskWindow {
   private final LazyPart<SeasonWindow> season;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
+  private final LazyPart<PracticeWindow> practice;
   private final PricingDesk pricing;
   private final WeatherDesk weather;
   private final ListDesk lists;
@@ -156,6 +158,7 @@ final class DeskWindow {
     season =
         new LazyPart<>(
             () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
+    practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
@@ -261,6 +264,10 @@ final class DeskWindow {
   private void fillHelp(JMenu menu) {
     menu.add(new UserAction("What this column means", this::explainColumn).keys("F1").item());
     menu.add(new UserAction("Keys", () -> guide.get().read(HelpBook.KEYS)).item());
+    menu.add(
+        new UserAction("Practice", deck.typed(() -> practice.get().open()))
+            .keys("ctrl shift E")
+            .item());
     menu.add(new UserAction("Cautions", () -> Cautions.open(frame)).item());
     menu.addSeparator();
     menu.add(new UserAction("About Zonewright", () -> Cautions.openAbout(frame)).item());
@@ -480,6 +487,7 @@ final class DeskWindow {
     nights.ifMade(NightsWindow::close);
     keyIn.ifMade(KeyInWindow::close);
     weeks.ifMade(FirstWeeksWindow::close);
+    practice.ifMade(PracticeWindow::close);
     season.ifMade(SeasonWindow::close);
     tasks.close();
     work.close();
@@ -516,6 +524,7 @@ final class DeskWindow {
     nights.ifMade(NightsWindow::restyle);
     keyIn.ifMade(KeyInWindow::restyle);
     weeks.ifMade(FirstWeeksWindow::restyle);
+    practice.ifMade(PracticeWindow::restyle);
     season.ifMade(SeasonWindow::restyle);
     selected();
   }

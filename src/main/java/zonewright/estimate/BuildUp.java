@@ -56,8 +56,30 @@ public final class BuildUp {
           MATERIAL.plus(LABOUR).plus(EQUIPMENT).plus(SUBCONTRACT).plus(ALLOWANCES).plus(ALTERNATES),
           "All that the job itself costs.");
 
+  private static final Column MORE_ON_MATERIAL = Markups.difference(Markups.MATERIAL, MATERIAL);
+  private static final Column MORE_ON_LABOUR = Markups.difference(Markups.LABOUR, LABOUR);
+  private static final Column MORE_ON_EQUIPMENT = Markups.difference(Markups.EQUIPMENT, EQUIPMENT);
+  private static final Column MORE_ON_SUBCONTRACT =
+      Markups.difference(Markups.SUBCONTRACT, SUBCONTRACT);
+
   public static final Column OVERHEAD =
-      part("overhead", "Overhead amount", JobFacts.OVERHEAD_SHARE, DIRECT);
+      Column.calculated(
+              ESTIMATE,
+              "overhead",
+              "Overhead amount",
+              QuantityKind.MONEY,
+              DIRECT
+                  .times(JobFacts.OVERHEAD_SHARE)
+                  .plus(MORE_ON_MATERIAL)
+                  .plus(MORE_ON_LABOUR)
+                  .plus(MORE_ON_EQUIPMENT)
+                  .plus(MORE_ON_SUBCONTRACT)
+                  .roundedTo(Units.CENT))
+          .band(COST)
+          .means(
+              "Overhead on the direct cost; on material, labour, equipment and subcontracts their own markup where one is typed.")
+          .source("By definition, to the cent; half a cent goes up.")
+          .build();
 
   public static final Column PROFIT =
       part("profit", "Profit amount", JobFacts.PROFIT_SHARE, DIRECT.plus(OVERHEAD));
@@ -81,7 +103,7 @@ public final class BuildUp {
           "tax",
           "Tax amount",
           JobFacts.TAX_SHARE,
-          Formula.when(onMaterial()).then(MATERIAL).otherwise(NET_PRICE));
+          Formula.when(onMaterial()).then(Parts.TAXED_MATERIAL.sum()).otherwise(NET_PRICE));
 
   public static final Column TOTAL =
       sum("total", "Price", NET_PRICE.plus(TAX), "What the owner pays.");
@@ -138,6 +160,10 @@ public final class BuildUp {
             JobFacts.CURRENCY,
             JobFacts.LABOUR_RATE,
             JobFacts.OVERHEAD_SHARE,
+            Markups.MATERIAL,
+            Markups.LABOUR,
+            Markups.EQUIPMENT,
+            Markups.SUBCONTRACT,
             JobFacts.PROFIT_SHARE,
             JobFacts.CONTINGENCY_SHARE,
             JobFacts.TAX_SHARE,
@@ -154,6 +180,10 @@ public final class BuildUp {
             ALLOWANCES,
             ALTERNATES,
             DIRECT,
+            MORE_ON_MATERIAL,
+            MORE_ON_LABOUR,
+            MORE_ON_EQUIPMENT,
+            MORE_ON_SUBCONTRACT,
             OVERHEAD,
             PROFIT,
             CONTINGENCY,

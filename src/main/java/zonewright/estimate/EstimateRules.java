@@ -67,11 +67,43 @@ public final class EstimateRules {
           ESTIMATE,
           BuildUp.HOURS
               .above(Formula.zero(QuantityKind.HOURS))
+              .and(Crews.PEOPLE.sum().atMost(0))
               .and(JobFacts.LABOUR_RATE.given().negated()),
           JobFacts.LABOUR_RATE,
           "{0} of labour are in the items, and an hour has no price",
           "type the labour rate",
           List.of(BuildUp.HOURS));
+
+  /** Labour of no crew, where there are crews and the job has no rate of its own. */
+  public static final Rule WITHOUT_CREW =
+      new Rule(
+          "item-without-crew",
+          Severity.MISSING,
+          PARTS,
+          Parts.HOURS
+              .above(Formula.zero(QuantityKind.HOURS))
+              .and(Crews.PEOPLE.sum().above(0))
+              .and(Parts.CREW.given().negated())
+              .and(JobFacts.LABOUR_RATE.given().negated()),
+          Parts.CREW,
+          "has {0} of labour and no crew, and the job has no labour rate",
+          "choose its crew, or type the labour rate on the sheet Estimate",
+          List.of(Parts.HOURS));
+
+  /** Exempt from a tax that is on all. */
+  public static final Rule UNTAXED_BUT_ALL_IS =
+      new Rule(
+          "untaxed-but-all-is",
+          Severity.CHECK,
+          PARTS,
+          Parts.TAXABLE
+              .is(Parts.UNTAXED)
+              .and(JobFacts.TAX_ON.is(JobFacts.ON_PRICE))
+              .and(JobFacts.TAX_SHARE.above(0)),
+          Parts.TAXABLE,
+          "is not taxable, but tax is on the whole price and so on it too",
+          "choose tax on material on the sheet Estimate, if the local law has it so",
+          List.of());
 
   /**
    * An item kept in the book that this job does not use: only worth a note where it is expected.
@@ -242,6 +274,8 @@ public final class EstimateRules {
                 WITHOUT_QUANTITY,
                 WITHOUT_PRICE,
                 WITHOUT_RATE,
+                WITHOUT_CREW,
+                UNTAXED_BUT_ALL_IS,
                 WITHOUT_KIND,
                 WITHOUT_ITEM,
                 EMITTER_WITHOUT_ITEM,

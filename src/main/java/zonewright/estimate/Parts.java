@@ -2,6 +2,7 @@ package zonewright.estimate;
 
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.COST;
+import static zonewright.trade.Sheets.CREWS;
 import static zonewright.trade.Sheets.ITEM;
 import static zonewright.trade.Sheets.MATERIALS;
 import static zonewright.trade.Sheets.PARTS;
@@ -70,6 +71,23 @@ public final class Parts {
           .inFull()
           .means("Hours of one worker to fit one of it.")
           .source("None unless typed.")
+          .build();
+
+  public static final Column CREW =
+      Column.choice(PARTS, "crew", "Crew", new WordList.RowsOf(CREWS))
+          .band(ITEM)
+          .optional()
+          .means("Who does it, of the sheet Crews. Left blank, the labour rate of the job counts.")
+          .build();
+
+  static final String TAXED = "yes";
+  static final String UNTAXED = "no";
+
+  public static final Column TAXABLE =
+      Column.choice(PARTS, "taxable", "Taxable", new WordList.Fixed(List.of(TAXED, UNTAXED)), TAXED)
+          .band(ITEM)
+          .means(
+              "Whether its material bears tax, where tax is on material; local tax law decides what is exempt.")
           .build();
 
   public static final Column NOTE =
@@ -247,6 +265,36 @@ public final class Parts {
           .source("By definition.")
           .build();
 
+  public static final Column TAXED_MATERIAL =
+      Column.calculated(
+              PARTS,
+              "taxed-material",
+              "Taxed material",
+              QuantityKind.MONEY,
+              Formula.when(TAXABLE.is(UNTAXED))
+                  .then(Formula.zero(QuantityKind.MONEY))
+                  .otherwise(MATERIAL))
+          .band(COST)
+          .means("The material, if it bears tax; else nothing.")
+          .source("By definition.")
+          .build();
+
+  public static final Column RATE =
+      Column.calculated(
+              PARTS,
+              "rate",
+              "Rate an hour",
+              QuantityKind.PRICE_PER_HOUR,
+              Formula.when(CREW.given())
+                  .then(Crews.RATE.inRowOf(CREW))
+                  .otherwise(JobFacts.LABOUR_RATE))
+          .band(COST)
+          .decimals(4, 4)
+          .means(
+              "What an hour of its labour costs: that of its crew, or the labour rate of the job.")
+          .source("By definition.")
+          .build();
+
   public static final Column LABOUR =
       Column.calculated(
               PARTS,
@@ -255,9 +303,9 @@ public final class Parts {
               QuantityKind.MONEY,
               Formula.when(HOURS.atMost(noHours()))
                   .then(Formula.zero(QuantityKind.MONEY))
-                  .otherwise(HOURS.times(JobFacts.LABOUR_RATE).roundedTo(Units.CENT)))
+                  .otherwise(HOURS.times(RATE).roundedTo(Units.CENT)))
           .band(COST)
-          .means("Hours times the labour rate, to the cent.")
+          .means("Hours times the rate of an hour, to the cent.")
           .source("By definition; half a cent goes up.")
           .build();
 
@@ -278,6 +326,8 @@ public final class Parts {
                 UNIT,
                 PRICE,
                 HOURS_EACH,
+                CREW,
+                TAXABLE,
                 SKU,
                 SUPPLIER,
                 NOTE,
@@ -294,7 +344,19 @@ public final class Parts {
     columns.addAll(SIZE.columns());
     columns.addAll(
         List.of(
-            NEEDED, KEPT, NEW, REMOVED, COUNT, INSTALLED, BOUGHT, MATERIAL, HOURS, LABOUR, LINE));
+            NEEDED,
+            KEPT,
+            NEW,
+            REMOVED,
+            COUNT,
+            INSTALLED,
+            BOUGHT,
+            MATERIAL,
+            TAXED_MATERIAL,
+            HOURS,
+            RATE,
+            LABOUR,
+            LINE));
     return columns;
   }
 

@@ -50,4 +50,14 @@ public enum Comparator {
   public String printed() {
     return printed;
   }
+
+  /** Returns the comparison that holds where this does not. */
+  Comparator opposite() {
+    return switch (this) {
+      case AT_MOST -> ABOVE;
+      case BELOW -> AT_LEAST;
+      case AT_LEAST -> BELOW;
+      case ABOVE -> AT_MOST;
+    };
+  }
 }

@@ -1,12 +1,15 @@
 package zonewright.formula;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import zonewright.formula.Condition.ConditionVisitor;
 import zonewright.units.QuantityText;
 
@@ -29,7 +32,11 @@ public final class Explainer
     }
   }
 
-  /** Whether a condition holds, or why that cannot be said. */
+  /**
+   * Whether a condition holds, or why that cannot be said.
+   *
+   * @param text what is so, or where that is not known what is asked
+   */
   record Held(Outcome outcome, Supplier<String> text) {
     boolean known() {
       return outcome instanceof Outcome.Amount;
@@ -45,11 +52,20 @@ public final class Explainer
    *
    * @param outcome the number, or why there is none
    * @param numbers the formula with its numbers
-   * @param notes conditions that decided, and where looked-up values come from
+   * @param notes what decided, and the rows of tables values were looked up in
+   * @param sources where the values of these rows come from
+   * @param constants the numbers of the formula that count on the way taken
    */
-  public record Explanation(Outcome outcome, String numbers, List<String> notes) {
+  public record Explanation(
+      Outcome outcome,
+      String numbers,
+      List<String> notes,
+      List<String> sources,
+      Set<Double> constants) {
     public Explanation {
       notes = notes.stream().distinct().toList();
+      sources = sources.stream().distinct().toList();
+      constants = Collections.unmodifiableSet(new LinkedHashSet<>(constants));
     }
   }
 
@@ -58,6 +74,8 @@ public final class Explainer
   private final KnownRow row;
   private final Outcome.CellName cell;
   private final List<Supplier<String>> notes = new ArrayList<>();
+  private final List<Supplier<String>> sources = new ArrayList<>();
+  private final Set<Double> constants = new LinkedHashSet<>();
 
   private Explainer(KnownRow row, Outcome.CellName cell) {
     this.row = row;
@@ -68,8 +86,12 @@ public final class Explainer
   public static Explanation explain(Formula plain, KnownRow row, Outcome.CellName cell) {
     Explainer explainer = new Explainer(row, cell);
     Part part = plain.accept(explainer);
-    List<String> notes = explainer.notes.stream().map(Supplier::get).toList();
-    return new Explanation(part.outcome(), explainer.as(cell.column(), part).words(), notes);
+    return new Explanation(
+        part.outcome(),
+        explainer.as(cell.column(), part).words(),
+        explainer.notes.stream().map(Supplier::get).toList(),
+        explainer.sources.stream().map(Supplier::get).toList(),
+        explainer.constants);
   }
 
   /** Returns what {@link #explain} says a cell comes to, without putting words together. */
@@ -132,17 +154,10 @@ public final class Explainer
         : reference.name();
   }
 
-  private static String printed(double constant) {
-    String exact = QuantityText.exact(constant);
-    return exact.length() <= PrintedText.LONGEST_CONSTANT
-        ? exact
-        : QuantityText.significant(constant, PrintedText.DIGITS_OF_A_CONSTANT);
-  }
-
   @Override
   public Part constant(Formula.Constant constant) {
-    return new Part(
-        new Outcome.Amount(constant.value()), Text.number(() -> printed(constant.value())), true);
+    constants.add(constant.value());
+    return new Part(new Outcome.Amount(constant.value()), PrintedText.withUnit(constant), true);
   }
 
   /** A constant is written as a number of the column whose result it is or it is held against. */
@@ -248,7 +263,7 @@ public final class Explainer
   @Override
   public Part choose(Formula.Choose choose) {
     Held held = choose.condition().accept(this);
-    notes.add(() -> held.text().get() + (held.known() ? held.holds() ? ": yes" : ": no" : ""));
+    notes.add(held.text());
     if (!held.known()) {
       return new Part(stillNeeded(held.outcome(), choose), Text.closed("not known"));
     }
@@ -304,8 +319,14 @@ public final class Explainer
     KnownRow.LookedUp found = row.lookedUp(words.text(), column);
     notes.add(
         () ->
-            "%s for %s is %s: %s"
-                .formatted(column.name(), words.text(), found.shown().get(), found.origin().get()));
+            "Table %s, row %s: %s %s%s"
+                .formatted(
+                    column.table().name(),
+                    words.text(),
+                    column.name(),
+                    found.shown().get(),
+                    found.published().get()));
+    sources.add(() -> origin(words.text(), column, found));
     return new Part(found.outcome(), Text.number(found.shown()));
   }
 
@@ -338,12 +359,24 @@ public final class Explainer
       return new Part(row.outcome(lookup.word()), Text.closed(lookup.word().name()));
     }
     double below = 0;
+    double before = Double.NaN;
+    boolean enough = false;
     for (ReferenceTable.Numbers column : lookup.columns()) {
-      Outcome outcome = row.lookedUp(word.text(), column).outcome();
-      if (!(outcome instanceof Outcome.Amount amount)) {
-        return new Part(outcome, Text.closed(lookup.word().name()));
+      KnownRow.LookedUp found = row.lookedUp(word.text(), column);
+      if (!(found.outcome() instanceof Outcome.Amount amount)) {
+        return new Part(found.outcome(), Text.closed(lookup.word().name()));
       }
-      below += amount.value() < most.value() ? 1 : 0;
+      boolean less = amount.value() < most.value();
+      if (Double.isNaN(before)) {
+        notes.add(() -> tries(word.text(), column, limit));
+        sources.add(() -> origin(word.text(), column, found));
+      }
+      if (!enough && amount.value() != before) {
+        notes.add(() -> tried(column, found, less));
+      }
+      enough |= !less;
+      before = amount.value();
+      below += less ? 1 : 0;
     }
     Outcome outcome = new Outcome.Amount(below);
     return new Part(outcome, counted(outcome, () -> ""));
@@ -421,26 +454,55 @@ public final class Explainer
     return new Part(outcome, Text.number(() -> printed(pick.column(), outcome)));
   }
 
+  /** The head of a table of tries. */
+  private static String tries(String word, ReferenceTable.Numbers column, Part limit) {
+    return "Tried in table %s, row %s, against %s:"
+        .formatted(column.table().name(), word, limit.text().words());
+  }
+
+  /** A line of a table of tries: they go from the smallest on to the first that is not below. */
+  private static String tried(
+      ReferenceTable.Numbers column, KnownRow.LookedUp found, boolean less) {
+    return "  %s: %s, %s"
+        .formatted(column.name(), found.shown().get(), less ? "too small" : "will do");
+  }
+
+  private static String origin(
+      String word, ReferenceTable.Numbers column, KnownRow.LookedUp found) {
+    return "Table %s, row %s: %s".formatted(column.table().name(), word, found.origin().get());
+  }
+
   @Override
   public Held comparison(Condition.Comparison comparison) {
     Part left = comparison.left().accept(this);
     Part right = comparison.right().accept(this);
     Comparator comparator = comparison.comparator();
-    return new Held(
+    Outcome outcome =
         joined(
             left.outcome(),
             right.outcome(),
-            (first, second) -> comparator.holds(first, second) ? 1 : 0),
+            (first, second) -> comparator.holds(first, second) ? 1 : 0);
+    Comparator said =
+        outcome instanceof Outcome.Amount amount && amount.value() == 0
+            ? comparator.opposite()
+            : comparator;
+    return new Held(
+        outcome,
         () ->
-            side(comparison.right(), left).onLeft(1)
+            side(comparison.left(), left, comparison.right())
                 + " "
-                + comparator.printed()
+                + said.printed()
                 + " "
-                + side(comparison.left(), right).onLeft(1));
+                + side(comparison.right(), right, comparison.left()));
   }
 
-  private Text side(Formula other, Part part) {
-    return other instanceof Formula.Cell cell ? as(cell.reference(), part) : part.text();
+  /** A number is said with the name of its cell, a constant as what it is held against. */
+  private String side(Formula side, Part part, Formula other) {
+    if (side instanceof Formula.Cell cell && part.outcome() instanceof Outcome.Amount) {
+      return cell.reference().name() + " " + part.text().words();
+    }
+    Text text = other instanceof Formula.Cell cell ? as(cell.reference(), part) : part.text();
+    return text.onLeft(1);
   }
 
   @Override
@@ -451,31 +513,42 @@ public final class Explainer
     }
     boolean found = wordIs.words().stream().anyMatch(word -> word.equalsIgnoreCase(words.text()));
     return new Held(
-        new Outcome.Amount(found ? 1 : 0),
-        () -> wordIs.word().name() + " is " + String.join(" or ", wordIs.words()));
+        new Outcome.Amount(found ? 1 : 0), () -> wordIs.word().name() + " is " + words.text());
   }
 
   @Override
   public Held given(Condition.Given given) {
-    Supplier<String> text = () -> given.cell().name() + " is given";
+    String name = given.cell().name();
     if (!row.given(given.cell())) {
-      return new Held(new Outcome.Amount(0), text);
+      return new Held(new Outcome.Amount(0), () -> name + " is not given");
     }
     Outcome outcome = row.outcome(given.cell());
     boolean good = outcome instanceof Outcome.Amount || outcome instanceof Outcome.Words;
-    return new Held(good ? new Outcome.Amount(1) : outcome, text);
+    return new Held(good ? new Outcome.Amount(1) : outcome, () -> name + " is given");
   }
 
   @Override
   public Held joined(Condition.Joined joined) {
     Held left = joined.left().accept(this);
     Held right = joined.right().accept(this);
-    return new Held(
-        joined(left.outcome(), right.outcome(), joined.both() ? Numbers::smaller : Numbers::larger),
+    Outcome outcome =
+        joined(left.outcome(), right.outcome(), joined.both() ? Numbers::smaller : Numbers::larger);
+    Supplier<String> asked =
         () ->
             within(joined, joined.left(), left)
                 + (joined.both() ? " and " : " or ")
-                + within(joined, joined.right(), right));
+                + within(joined, joined.right(), right);
+    return new Held(
+        outcome, outcome instanceof Outcome.Amount ? () -> deciding(outcome, left, right) : asked);
+  }
+
+  /** Of two conditions those that are as the whole is, which is why it is so. */
+  private static String deciding(Outcome whole, Held left, Held right) {
+    return Stream.of(left, right)
+        .filter(each -> each.outcome().number() == whole.number())
+        .map(each -> each.text().get())
+        .distinct()
+        .collect(Collectors.joining(" and "));
   }
 
   private static String within(Condition.Joined whole, Condition part, Held held) {
@@ -486,7 +559,8 @@ public final class Explainer
   @Override
   public Held not(Condition.Not not) {
     Held held = not.condition().accept(this);
-    return new Held(
-        changed(held.outcome(), value -> 1 - value), () -> "not (" + held.text().get() + ")");
+    return held.known()
+        ? new Held(changed(held.outcome(), value -> 1 - value), held.text())
+        : new Held(held.outcome(), () -> "not (" + held.text().get() + ")");
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import zonewright.formula.Condition.ConditionVisitor;
+import zonewright.units.Dimension;
 import zonewright.units.Scale;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
@@ -113,7 +114,9 @@ public final class Expressed
 
   @Override
   public Scaled constant(Formula.Constant constant) {
-    return new Scaled(Formula.number(constant.value()), constant.unit().size());
+    boolean inBothSystems = constant.unit().dimension().equals(Dimension.TIME);
+    return new Scaled(
+        inBothSystems ? constant : Formula.number(constant.value()), constant.unit().size());
   }
 
   @Override

@@ -32,15 +32,20 @@ public interface KnownRow {
   /** Returns what another table's row holds, counted from 1 up to {@link #rows}. */
   Outcome picked(Reference column, int position);
 
-  /** Returns the number a reference table gives for a word, and a line on where it comes from. */
+  /** Returns the number a reference table gives for a word, and where it comes from. */
   LookedUp lookedUp(String word, ReferenceTable.Numbers column);
 
   /**
    * What was found in a reference table. The words are put together when somebody reads them.
    *
    * @param outcome the number, in the unit of the system
-   * @param shown the number as published, or why there is none
+   * @param shown the number with its unit, or that there is none
+   * @param published how the table writes it, where that is otherwise
    * @param origin source and status of the row
    */
-  record LookedUp(Outcome outcome, Supplier<String> shown, Supplier<String> origin) {}
+  record LookedUp(
+      Outcome outcome,
+      Supplier<String> shown,
+      Supplier<String> published,
+      Supplier<String> origin) {}
 }

@@ -11,9 +11,11 @@ import zonewright.units.Units;
 /** A declared formula as a person reads it: names joined by × and ÷, no factors. */
 public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor<String> {
   /** A constant of more characters is rounded to significant digits. */
-  static final int LONGEST_CONSTANT = 8;
+  private static final int LONGEST_CONSTANT = 8;
 
-  static final int DIGITS_OF_A_CONSTANT = 7;
+  private static final int DIGITS_OF_A_CONSTANT = 7;
+  private static final int PRODUCT = 2;
+  private static final int STRAIGHT_ANGLE = 180;
 
   /** Where a constant is nobody's result and held against nothing. */
   private static final PrintedText INSIDE = new PrintedText(QuantityKind.FACTOR);
@@ -43,19 +45,40 @@ public final class PrintedText implements FormulaVisitor<Text>, ConditionVisitor
   /** Nothing is nothing in every unit; a share and a time are written as the cell shows them. */
   @Override
   public Text constant(Formula.Constant constant) {
-    String symbol = constant.unit().symbol();
     boolean nothing = constant.value() == 0 && constant.unit().zero().signum() == 0;
     boolean shown = result.onCalendar() || (result.percent() && constant.unit().equals(Units.ONE));
     if (shown) {
       double value = constant.unit().convert(constant.value(), result.unit(UnitSystem.US));
       return Text.number(() -> QuantityText.typed(value, result));
     }
-    String number = QuantityText.exact(constant.value());
-    String text =
-        number.length() <= LONGEST_CONSTANT
-            ? number
-            : QuantityText.significant(constant.value(), DIGITS_OF_A_CONSTANT);
-    return Text.number(() -> symbol.isEmpty() || nothing ? text : text + " " + symbol);
+    return nothing ? number(constant.value()) : withUnit(constant);
+  }
+
+  /** Returns a number with its unit, where it has one. */
+  static Text withUnit(Formula.Constant constant) {
+    String symbol = constant.unit().symbol();
+    String unit = symbol.equals("days") && constant.value() == 1 ? "day" : symbol;
+    Text number = number(constant.value());
+    return unit.isEmpty() ? number : Text.number(() -> number.words() + " " + unit);
+  }
+
+  /** Returns a number of a formula: exactly if it is short, else rounded; what π makes with π. */
+  static Text number(double value) {
+    if (value == Math.PI) {
+      return Text.closed("π");
+    }
+    if (value == Math.PI / 4) {
+      return new Text("π ÷ 4", PRODUCT);
+    }
+    if (value == STRAIGHT_ANGLE / Math.PI) {
+      return new Text("180° ÷ π", PRODUCT);
+    }
+    String number = QuantityText.exact(value);
+    return Text.number(
+        () ->
+            number.length() <= LONGEST_CONSTANT
+                ? number
+                : QuantityText.significant(value, DIGITS_OF_A_CONSTANT));
   }
 
   @Override

@@ -75,6 +75,9 @@ public final class Reduction {
     if (part instanceof Formula.Choose choose) {
       return choice(choose);
     }
+    if (part instanceof Formula.Arithmetic sum && sum.operator() == Operator.PLUS) {
+      return withoutNothingAdded(sum);
+    }
     if (part instanceof Formula.Nth nth) {
       Formula position = of(nth.position());
       return isNothing(position)
@@ -96,6 +99,25 @@ public final class Reduction {
 
   private static Formula zero(Reference column) {
     return Formula.zero(column.kind());
+  }
+
+  /** A sum without the part that came to 0 because nobody typed what it rests on. */
+  private Formula withoutNothingAdded(Formula.Arithmetic sum) {
+    Formula left = of(sum.left());
+    Formula right = of(sum.right());
+    if (cameToZero(sum.left(), left)) {
+      return right;
+    }
+    return cameToZero(sum.right(), right)
+        ? left
+        : new Formula.Arithmetic(Operator.PLUS, left, right);
+  }
+
+  private static boolean cameToZero(Formula whole, Formula left) {
+    return !(whole instanceof Formula.Constant)
+        && left instanceof Formula.Constant constant
+        && constant.value() == 0
+        && constant.unit().zero().signum() == 0;
   }
 
   private Formula choice(Formula.Choose choose) {

@@ -21,7 +21,6 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.QuantityText;
-import zonewright.units.UnitSystem;
 import zonewright.water.TuningPercents;
 
 /** Writes the handover pack of a design as pages to print. */
@@ -112,7 +111,7 @@ public final class HandoverPages {
 
   private Paper paper(String what) {
     String project = words(Facts.PROJECT_NAME, 0, "Irrigation");
-    PaperSize size = book.system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+    PaperSize size = PaperSize.of(book.system());
     return new Paper(size, project + ": " + what, project, FOOT);
   }
 

@@ -2,6 +2,7 @@ package zonewright.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import zonewright.estimate.JobFacts;
 import zonewright.estimate.ProposalFacts;
 import zonewright.estimate.Sections;
 import zonewright.formula.Outcome;
+import zonewright.retrofit.Takeoff;
 import zonewright.savings.Savings;
 import zonewright.savings.Use;
 import zonewright.sheet.Book;
@@ -97,12 +99,15 @@ public final class Proposal {
       parts.add(shown(column, row));
     }
     parts.removeIf(String::isEmpty);
-    String count = shown(Emitters.EMITTER_COUNT, row);
     return "Zone %s: %s%s."
-        .formatted(
-            shown(Facts.ZONE_NAME, row),
-            String.join(", ", parts),
-            count.isEmpty() ? "" : " × " + count);
+        .formatted(shown(Facts.ZONE_NAME, row), String.join(", ", parts), howMuch(row).orElse(""));
+  }
+
+  /** Returns how many emitters a zone has, of drip line how long it is. */
+  private Optional<String> howMuch(int row) {
+    boolean line = book.number(Takeoff.DRIP_LENGTH.reference(), row) > 0;
+    String much = shown(line ? Takeoff.DRIP_LENGTH : Emitters.EMITTER_COUNT, row);
+    return much.isEmpty() ? Optional.empty() : Optional.of((line ? ", " : " × ") + much);
   }
 
   /** Returns what the price does not cover. */
@@ -229,6 +234,7 @@ public final class Proposal {
     return book.entry(column.reference(), 0) instanceof Entry.Words words
         ? List.of(words.text().split("\\s*[;\\n]\\s*")).stream()
             .filter(each -> !each.isBlank())
+            .map(each -> each.substring(0, 1).toUpperCase(Locale.ROOT) + each.substring(1))
             .toList()
         : List.of();
   }

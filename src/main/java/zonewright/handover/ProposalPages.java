@@ -15,7 +15,6 @@ import zonewright.savings.Savings;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.units.QuantityKind;
-import zonewright.units.UnitSystem;
 
 /** Writes the proposal of a design as pages to send and to sign. */
 public final class ProposalPages {
@@ -49,7 +48,7 @@ public final class ProposalPages {
    */
   public static byte[] of(Design office) {
     ProposalPages pages = new ProposalPages(office);
-    PaperSize size = office.book().system() == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+    PaperSize size = PaperSize.of(office.book().system());
     String project = pages.or(Facts.PROJECT_NAME, "Irrigation");
     String number = pages.or(ProposalFacts.NUMBER, "");
     String name = "Proposal" + (number.isEmpty() ? "" : " " + number);
@@ -93,7 +92,7 @@ public final class ProposalPages {
   private static void listed(Paper paper, String heading, List<String> lines) {
     if (!lines.isEmpty()) {
       paper.heading(heading);
-      lines.forEach(line -> paper.sentences("– " + line, 11));
+      lines.forEach(line -> paper.indented("– " + line, 11));
     }
   }
 

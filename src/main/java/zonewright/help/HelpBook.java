@@ -24,6 +24,11 @@ public final class HelpBook {
   /** The file of the page on keys. */
   public static final String KEYS = "keys.html";
 
+  private static final String ASKING = "asking.html";
+
+  /** Where the units stand on the page on asking. */
+  private static final String UNITS = "<!-- units -->";
+
   private static final Map<String, String> WRITTEN = new LinkedHashMap<>();
 
   static {
@@ -94,7 +99,8 @@ public final class HelpBook {
         return new ColumnPages(IrrigationSheets.schema()).body(table);
       }
     }
-    return written(file.replace(".html", ""));
+    String written = written(file.replace(".html", ""));
+    return file.equals(ASKING) ? written.replace(UNITS, TablePages.units()) : written;
   }
 
   /** Returns what the help says of one column, a part of the page of its sheet. */

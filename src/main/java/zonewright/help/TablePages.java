@@ -2,14 +2,21 @@ package zonewright.help;
 
 import static zonewright.help.HelpPage.escaped;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import zonewright.audit.ReferenceCheck;
 import zonewright.audit.ReferenceChecks;
 import zonewright.climate.MonthlyWeather;
 import zonewright.design.IrrigationSheets;
 import zonewright.formula.ReferenceTable;
+import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
+import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 
 /**
  * Pages of tables: the published values the program draws on, and the published values it is held
@@ -20,6 +27,31 @@ final class TablePages {
   static final String CHECKS = "reference-checks.html";
 
   private TablePages() {}
+
+  /** Returns the units that can be typed, by what they measure. */
+  static String units() {
+    Map<List<Unit>, List<String>> kinds = new LinkedHashMap<>();
+    for (QuantityKind kind : QuantityKind.values()) {
+      List<Unit> units = Units.all().stream().filter(kind::takes).toList();
+      if (!units.isEmpty()) {
+        kinds.computeIfAbsent(units, none -> new ArrayList<>()).add(kind.words());
+      }
+    }
+    StringBuilder body = new StringBuilder("<table>\n<tr><th>Of</th><th>Units</th></tr>\n");
+    kinds.forEach(
+        (units, words) -> {
+          body.append("<tr>");
+          cell(body, "td", String.join(", ", words));
+          cell(
+              body,
+              "td",
+              units.stream()
+                  .map(unit -> String.join(", ", Units.namesOf(unit)))
+                  .collect(Collectors.joining("; ")));
+          body.append("</tr>\n");
+        });
+    return body.append("</table>\n").toString();
+  }
 
   static String published() {
     StringBuilder body = new StringBuilder();

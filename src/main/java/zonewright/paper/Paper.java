@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 public final class Paper implements AutoCloseable {
   private static final float MARGIN = 48;
+  private static final float INDENT = 16;
   private static final float FOOT = 34;
   private static final float LEADING = 1.28f;
 
@@ -173,6 +174,23 @@ public final class Paper implements AutoCloseable {
     return this;
   }
 
+  /** Writes a line that stands out. */
+  public Paper strong(String words, double points) {
+    float size = (float) points;
+    for (String line : typeface.lines(words, size, width())) {
+      need(3 * size * LEADING);
+      write(line, MARGIN, size, INK, true);
+      y -= size * LEADING;
+    }
+    return this;
+  }
+
+  /** Writes what is read first, such as an equation, a little to the right. */
+  public Paper indented(String words, double points) {
+    paragraph(words, MARGIN + INDENT, width() - INDENT, (float) points, INK);
+    return this;
+  }
+
   private void paragraph(String words, float x, float room, float points, float grey) {
     for (String line : typeface.lines(words, points, room)) {
       need(points * LEADING);
@@ -280,6 +298,9 @@ public final class Paper implements AutoCloseable {
   }
 
   private void headings(TableLayout layout) {
+    if (layout.headings().cells().isEmpty()) {
+      return;
+    }
     float top = y;
     for (TableLayout.Cell cell : layout.headings().cells()) {
       cell(cell, top, SOFT, false, layout.headingSize());

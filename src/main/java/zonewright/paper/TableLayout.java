@@ -30,8 +30,11 @@ final class TableLayout {
     this.width = width;
     this.size = size;
     this.widths = widths();
+    List<String> names = table.columns().stream().map(PaperTable.Column::heading).toList();
     this.headings =
-        row(table.columns().stream().map(PaperTable.Column::heading).toList(), headingSize());
+        names.stream().allMatch(String::isEmpty)
+            ? new Row(List.of(), 0)
+            : row(names, headingSize());
     table.rows().forEach(cells -> rows.add(row(cells, size)));
   }
 

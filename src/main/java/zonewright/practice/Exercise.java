@@ -109,9 +109,14 @@ public final class Exercise {
     List<String> lines = new ArrayList<>();
     topic.fixed().forEach((column, word) -> lines.add(column.name() + ": " + word));
     given.forEach((column, value) -> lines.add(column.name() + " = " + shown(column, value)));
-    String unit = topic.asked().kind().unit(system).symbol();
-    lines.add("Find %s%s.".formatted(topic.asked().name(), unit.isEmpty() ? "" : " in " + unit));
+    String in = unit().isEmpty() ? "" : " (" + unit() + ")";
+    lines.add("Find %s%s.".formatted(topic.asked().name(), in));
     return lines;
+  }
+
+  /** Returns the unit the answer is asked in; empty where it has none. */
+  public String unit() {
+    return topic.asked().kind().unit(system).symbol();
   }
 
   String shown(Column column, double value) {
@@ -131,12 +136,13 @@ public final class Exercise {
     for (Working step : steps()) {
       lines.add(step.column().name());
       step.equations().forEach(equation -> lines.add("   = " + equation));
+      step.notes().forEach(note -> lines.add("   " + note));
     }
     return lines;
   }
 
   /** Returns the steps that are calculated, the last one the answer. */
   List<Working> steps() {
-    return question.steps().stream().filter(step -> !step.symbols().isEmpty()).toList();
+    return question.calculated();
   }
 }

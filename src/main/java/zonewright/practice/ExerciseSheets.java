@@ -11,7 +11,6 @@ import zonewright.units.UnitSystem;
 /** A set of exercises for a class: a sheet to hand out and a sheet of solutions. */
 public final class ExerciseSheets {
   private static final double LETTERS = 10;
-  private static final double SMALL = 8.5;
 
   private final List<Exercise> exercises;
   private final long seed;
@@ -57,8 +56,14 @@ public final class ExerciseSheets {
       paper.page(title(solutions), "All figures are invented.");
       for (int i = 0; i < exercises.size(); i++) {
         paper.heading((i + 1) + ". " + exercises.get(i).topic().title());
-        body(exercises.get(i), solutions)
-            .forEach(line -> paper.sentences(line, solutions ? SMALL : LETTERS));
+        Exercise exercise = exercises.get(i);
+        exercise.task().forEach(line -> paper.indented(line, LETTERS));
+        if (solutions) {
+          exercise.steps().forEach(step -> WorkedPage.step(paper, step.column().name(), step));
+          paper.strong("Answer: " + exercise.answer(), LETTERS);
+        } else {
+          paper.indented("Answer: ____________________", LETTERS);
+        }
         paper.space(LETTERS);
       }
       return paper.file();

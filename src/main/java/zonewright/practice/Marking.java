@@ -124,11 +124,11 @@ public final class Marking {
     } else {
       products(powers);
     }
-    otherUnits(written);
     if (asked.kind().unit(exercise.system()).dimension().equals(Units.MINUTE.dimension())) {
       made(Kind.WEEK, right / DAYS_A_WEEK, "It is that of a day, not of a week: times 7.");
       made(Kind.WEEK, right * DAYS_A_WEEK, "A week was counted twice: no more times 7.");
     }
+    otherUnits(written);
     for (double by : new double[] {10, 0.1, 100, 0.01, 1000, 0.001}) {
       made(Kind.DECIMAL_POINT, right * by, "The figures are right, the decimal point is not.");
     }

@@ -60,6 +60,16 @@ public final class Rates {
                   + " (verified).")
           .build();
 
+  public static final Column SEWER_SHARE =
+      Column.defaulted(SAVINGS, "sewer-share", "Sewer charged on", QuantityKind.SHARE, number(1))
+          .band(BILL)
+          .within(Bounds.from(0, 1, Units.ONE))
+          .means(
+              "The part of the water taken to return to the sewer, where sewer is charged: less than all where the supplier gives a"
+                  + " credit for garden water or for summer.")
+          .source("All of it unless typed; the rate sheet says what is credited.")
+          .build();
+
   public static final Column TIER =
       Column.words(RATES, "tier", "Tier")
           .band(BILL)
@@ -131,7 +141,7 @@ public final class Rates {
               orNothing(WATER_PRICE)
                   .plus(
                       Formula.when(SEWER_CHARGED.is(YES))
-                          .then(orNothing(SEWER_PRICE))
+                          .then(orNothing(SEWER_PRICE).times(SEWER_SHARE))
                           .otherwise(Formula.zero(QuantityKind.MONEY))))
           .band(PRICE)
           .decimals(4, 4)

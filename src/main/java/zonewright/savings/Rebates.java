@@ -2,6 +2,7 @@ package zonewright.savings;
 
 import static zonewright.trade.Sheets.BILL;
 import static zonewright.trade.Sheets.ITEM;
+import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.QUANTITY;
 import static zonewright.trade.Sheets.REBATES;
 
@@ -10,6 +11,7 @@ import java.util.Optional;
 import zonewright.emitters.Emitters;
 import zonewright.estimate.CountOf;
 import zonewright.estimate.Counted;
+import zonewright.estimate.Parts;
 import zonewright.formula.Formula;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -88,6 +90,34 @@ public final class Rebates {
           .means("What the rule pays for one.")
           .build();
 
+  public static final Column MOST =
+      Column.input(REBATES, "most", "Paid for at most", QuantityKind.FACTOR)
+          .band(BILL)
+          .within(Bounds.from(0, 1e9, Units.ONE))
+          .decimals(1, 1)
+          .optional()
+          .means(
+              "The most the rule pays for, counted as above. Leave it blank where it pays for all.")
+          .build();
+
+  public static final Column OF_COST =
+      Column.input(REBATES, "of-cost", "At most of the cost", QuantityKind.SHARE)
+          .band(BILL)
+          .within(Bounds.from(0, 1, Units.ONE))
+          .decimals(1, 1)
+          .inFull()
+          .optional()
+          .means("The part of a cost the rule pays at most. Leave it blank where it looks at none.")
+          .build();
+
+  public static final Column COST_OF =
+      Column.choice(REBATES, "cost-of", "Cost of", new WordList.RowsOf(PARTS))
+          .band(BILL)
+          .optional()
+          .means(
+              "The item of the sheet Parts whose material and labour that is a part of. Left blank, it is the cost of the job.")
+          .build();
+
   public static final Column CAP =
       Column.input(REBATES, "cap", "At most", QuantityKind.MONEY)
           .band(BILL)
@@ -96,15 +126,58 @@ public final class Rebates {
           .means("The most the rule pays. Leave it blank where there is no cap.")
           .build();
 
+  public static final Column COUNT_PAID =
+      Column.calculated(
+              REBATES,
+              "count-paid",
+              "Count paid",
+              QuantityKind.FACTOR,
+              Formula.when(MOST.given()).then(Formula.smaller(MOST, COUNT)).otherwise(COUNT))
+          .band(BILL)
+          .decimals(1, 1)
+          .means("How many the rule pays for: no more than its most.")
+          .source("By definition.")
+          .build();
+
+  public static final Column WHOLE_COST =
+      Column.calculated(
+              REBATES,
+              "whole-cost",
+              "That cost",
+              QuantityKind.MONEY,
+              Formula.when(OF_COST.given().negated())
+                  .then(Formula.zero(QuantityKind.MONEY))
+                  .otherwise(
+                      Formula.when(COST_OF.given())
+                          .then(Parts.LINE.inRowOf(COST_OF))
+                          .otherwise(JobCost.COST)))
+          .band(BILL)
+          .means("The cost of which the rule pays a part at most; nothing where it looks at none.")
+          .source("The sheet Parts, or the cost of the job.")
+          .build();
+
+  public static final Column BY_COST =
+      Column.calculated(
+              REBATES,
+              "by-cost",
+              "Within the cost",
+              QuantityKind.MONEY,
+              Formula.when(OF_COST.given())
+                  .then(
+                      Formula.smaller(OF_COST.times(WHOLE_COST).roundedTo(Units.CENT), uncapped()))
+                  .otherwise(uncapped()))
+          .band(BILL)
+          .means("What is paid for the count, and no more than the part of the cost.")
+          .source("By definition; half a cent goes up.")
+          .build();
+
   public static final Column AMOUNT =
       Column.calculated(
               REBATES,
               "amount",
               "Amount",
               QuantityKind.MONEY,
-              Formula.when(CAP.given())
-                  .then(Formula.smaller(CAP, uncapped()))
-                  .otherwise(uncapped()))
+              Formula.when(CAP.given()).then(Formula.smaller(CAP, BY_COST)).otherwise(BY_COST))
           .band(BILL)
           .means("What is paid, to the cent, and no more than the cap.")
           .source("By definition; half a cent goes up.")
@@ -133,13 +206,19 @@ public final class Rebates {
         REMOVED,
         COUNT,
         EACH,
+        MOST,
+        OF_COST,
+        COST_OF,
         CAP,
+        COUNT_PAID,
+        WHOLE_COST,
+        BY_COST,
         AMOUNT);
   }
 
   private Rebates() {}
 
   private static Formula uncapped() {
-    return COUNT.times(EACH).roundedTo(Units.CENT);
+    return COUNT_PAID.times(EACH).roundedTo(Units.CENT);
   }
 }

@@ -6,7 +6,6 @@ import static zonewright.trade.Sheets.CASH;
 import static zonewright.trade.Sheets.SAVED;
 import static zonewright.trade.Sheets.SAVINGS;
 
-import zonewright.estimate.BuildUp;
 import zonewright.formula.Formula;
 import zonewright.formula.Term;
 import zonewright.sheet.Bounds;
@@ -219,13 +218,7 @@ public final class Savings {
           .source("By definition; half a cent goes up.")
           .build();
 
-  public static final Column COST =
-      Column.defaulted(SAVINGS, "cost", "Cost of the job", QuantityKind.MONEY, BuildUp.TOTAL)
-          .band(CASH)
-          .within(Bounds.from(0, 1e10, Units.MONEY))
-          .means("The price on the sheet Estimate, unless you type another.")
-          .source("The sheet Estimate.")
-          .build();
+  public static final Column COST = JobCost.COST;
 
   public static final Column REBATE =
       Column.calculated(

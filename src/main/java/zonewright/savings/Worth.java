@@ -144,6 +144,7 @@ public final class Worth {
             Use.BASIS,
             Rates.BILLED_BY,
             Rates.SEWER_CHARGED,
+            Rates.SEWER_SHARE,
             Savings.YEAR_FOUND,
             Savings.YEAR_PRESENT,
             Savings.YEAR_METERED,

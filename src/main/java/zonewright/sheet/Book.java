@@ -3,6 +3,7 @@ package zonewright.sheet;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import zonewright.formula.Condition;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Explainer;
 import zonewright.formula.Expressed;
+import zonewright.formula.FactorWords;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
 import zonewright.formula.PrintedText;
@@ -299,8 +301,8 @@ public final class Book {
     Formula formula = schema.column(reference).formula().orElseThrow();
     return PrintedText.of(
         Rewriter.taken(
-            formula,
-            condition -> holds(Expressed.in(condition, system()), reference.table(), row)));
+            formula, condition -> holds(Expressed.in(condition, system()), reference.table(), row)),
+        reference.kind());
   }
 
   /** Returns how a cell comes about. */
@@ -313,46 +315,43 @@ public final class Book {
           column.role() == Column.Role.DEFAULTED
               ? "typed over the default"
               : typed ? "typed" + sum(entry(reference, row)) : "blank";
-      return new Working(
-          cellName(reference, row),
-          column,
-          outcome,
-          shown(reference, outcome),
-          "",
-          "",
-          List.of(),
-          List.of(),
-          List.of(),
-          origin,
-          List.of());
+      return Working.plain(
+          cellName(reference, row), column, outcome, shown(reference, outcome), origin, List.of());
     }
     if (column.usualWord().isPresent()) {
-      return new Working(
+      return Working.plain(
           cellName(reference, row),
           column,
           outcome,
           shown(reference, outcome),
-          "",
-          "",
-          List.of(),
-          List.of("“" + column.usualWord().get() + "” unless another is chosen"),
-          List.of(),
           "default",
-          List.of());
+          List.of("“" + column.usualWord().get() + "” unless another is chosen"));
     }
     BookRow known = new BookRow(this, reference.table(), row);
     Explainer.Explanation explanation = explain(column, row, known);
     Formula formula = column.formula().orElseThrow();
+    List<Working.Input> inputs = inputs(Dependencies.of(formula), reference.table(), row, known);
+    boolean decided =
+        !(explanation.outcome() instanceof Outcome.Missing
+            || explanation.outcome() instanceof Outcome.Refused);
+    List<String> notes = new ArrayList<>(explanation.notes());
+    FactorWords.of(explanation.constants(), formula).forEach(notes::add);
+    List<String> sources = new ArrayList<>(explanation.sources());
+    if (!column.source().isEmpty()) {
+      sources.add(0, column.source());
+    }
     return new Working(
         cellName(reference, row),
         column,
         explanation.outcome(),
         shown(reference, explanation.outcome()),
         column.equation().orElseThrow(),
+        decided ? equationTaken(reference, row) : column.equation().orElseThrow(),
         explanation.numbers(),
-        inputs(Dependencies.of(formula), reference.table(), row, known),
-        explanation.notes(),
-        rests(column),
+        inputs,
+        notes,
+        sources,
+        rests(column, row),
         column.role() == Column.Role.DEFAULTED ? "default" : "calculated",
         cases(formula, calculation.plain(reference), reference, row, explanation.outcome()));
   }
@@ -376,10 +375,43 @@ public final class Book {
     return cases.size() > 2 ? cases : List.of();
   }
 
-  private List<Working.Input> rests(Column column) {
-    return schema.origins(column).stream()
+  /** Returns the cells that say where values come from, of those that counted on the way here. */
+  private List<Working.Input> rests(Column column, int row) {
+    Set<Reference> origins = new LinkedHashSet<>();
+    origins(column, row, origins, new HashSet<>());
+    return origins.stream()
         .map(cell -> new Working.Input(schema.column(cell), 0, shown(cell, outcome(cell, 0)), true))
         .toList();
+  }
+
+  private void origins(
+      Column column, int row, Set<Reference> origins, Set<Outcome.CellName> visited) {
+    Set<Reference> possible = schema.origins(column);
+    Outcome.CellName cell = cellName(column.reference(), row);
+    if (origins.containsAll(possible) || !visited.add(cell)) {
+      return;
+    }
+    column.originIn().ifPresent(origins::add);
+    boolean typed =
+        column.takesEntries() && !(entry(column.reference(), row) instanceof Entry.Blank);
+    if (typed || column.formula().isEmpty()) {
+      return;
+    }
+    BookRow known = new BookRow(this, column.reference().table(), row);
+    explain(column, row, known);
+    Dependencies needs = schema.dependencies(column).orElseThrow();
+    needs.cells().stream()
+        .filter(known::wasRead)
+        .forEach(
+            need ->
+                origins(
+                    schema.column(need),
+                    schema.sameRows(need.table(), column.reference().table()) ? row : 0,
+                    origins,
+                    visited));
+    needs.columns().stream()
+        .filter(known::wasRead)
+        .forEach(need -> origins.addAll(schema.origins(schema.column(need))));
   }
 
   private List<Working.Input> inputs(Dependencies needs, String table, int row, BookRow known) {
@@ -449,6 +481,11 @@ public final class Book {
           .orElse("");
     }
     return wording().amount(column, value);
+  }
+
+  /** Returns a number that was typed with all its decimals and its unit. */
+  String typedWithUnit(Column column, double value) {
+    return wording().typed(column, value);
   }
 
   /** Returns a number of a kind with its unit. */

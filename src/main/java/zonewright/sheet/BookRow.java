@@ -55,9 +55,17 @@ final class BookRow implements KnownRow {
     return !(book.entry(cell, rowFor(cell)) instanceof Entry.Blank);
   }
 
+  /** Returns a number with its unit; one that was typed with the decimals it was typed with. */
   @Override
   public String shown(Reference column, double value) {
-    return book.readable(column, value);
+    Column shown = book.schema().column(column);
+    boolean typed =
+        shown.takesEntries()
+            && (book.schema().sameRows(column.table(), table)
+                || book.schema().table(column.table()).single())
+            && book.entry(column, rowFor(column)) instanceof Entry.Figure figure
+            && figure.value() == value;
+    return typed ? book.typedWithUnit(shown, value) : book.readable(column, value);
   }
 
   @Override
@@ -154,10 +162,18 @@ final class BookRow implements KnownRow {
         ? new LookedUp(
             new Outcome.NotApplicable("not given", column.table().name() + " gives none"),
             () -> "not given",
+            () -> "",
             origin)
         : new LookedUp(
             new Outcome.Amount(value),
             () -> book.withUnit(column.kind(), value),
-            () -> "published as " + column.asPublished(at) + ", " + origin.get());
+            () -> published(column, at, value),
+            origin);
+  }
+
+  /** Returns what stands in the table where that is written otherwise than here. */
+  private String published(ReferenceTable.Numbers column, int at, double value) {
+    String there = column.asPublished(at);
+    return there.equals(book.withUnit(column.kind(), value)) ? "" : ", published as " + there;
   }
 }

@@ -76,6 +76,17 @@ public final class ColumnFinder {
     return Stream.concat(meant, near).distinct().limit(most).toList();
   }
 
+  /** Returns the column a name means of those with a value to type in each of many rows. */
+  public Found ofMany(String written) {
+    List<Column> many = new ArrayList<>();
+    schema.tables().stream()
+        .filter(table -> !table.single())
+        .flatMap(table -> table.inputs().stream())
+        .filter(column -> column.content() == Column.Content.NUMBER)
+        .forEach(many::add);
+    return among(many, written);
+  }
+
   /** Returns the column of one table that a name means. */
   public Found in(TableDefinition table, String written) {
     return among(table.columns(), written);

@@ -12,7 +12,7 @@ import zonewright.units.Units;
 /** Between what people type and what cells hold. */
 public final class Entries {
   /** As many words are told, where none is like what was typed. */
-  private static final int FEW = 4;
+  private static final int FEW = 12;
 
   private Entries() {}
 

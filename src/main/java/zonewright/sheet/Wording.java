@@ -74,6 +74,15 @@ public final class Wording {
         .orElseGet(() -> amount(column.kind(), value, column.decimals(system, value)));
   }
 
+  /** Returns a number of a column as it was typed, with its unit. */
+  String typed(Column column, double value) {
+    int usual = column.decimals(system, value);
+    return column
+        .wordsFor(value)
+        .orElseGet(
+            () -> amount(column.kind(), value, QuantityText.decimals(value, column.kind(), usual)));
+  }
+
   /** Returns a number of a kind with its unit. */
   String amount(QuantityKind kind, double value) {
     return amount(kind, value, kind.decimals(system));

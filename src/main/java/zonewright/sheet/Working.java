@@ -12,10 +12,13 @@ import zonewright.formula.Outcome;
  * @param outcome the number, or why there is none; the same as in the grid
  * @param shown the result as text, with unit, or the reason
  * @param symbols the formula in names; empty for what is typed
+ * @param taken the formula in names by the way its choices took; the whole where that is not known
  * @param numbers the formula with its numbers; empty for what is typed
  * @param inputs the cells it was made from, to go to
- * @param notes conditions that decided, and where looked-up values come from
- * @param rests the cells that say where the values come from on which it rests
+ * @param notes what decided, the rows of tables values were looked up in, and what the factors are
+ *     that units brought
+ * @param sources where the equation comes from, and the table values in it
+ * @param rests the cells that say where the values come from on which it rests as it was worked out
  * @param origin how the cell came by its content: typed, default, typed over the default,
  *     calculated
  * @param cases the cases of a choice among several, in their order; empty where there is none
@@ -26,9 +29,11 @@ public record Working(
     Outcome outcome,
     String shown,
     String symbols,
+    String taken,
     String numbers,
     List<Input> inputs,
     List<String> notes,
+    List<String> sources,
     List<Input> rests,
     String origin,
     List<Case> cases) {
@@ -36,6 +41,7 @@ public record Working(
     cases = List.copyOf(cases);
     inputs = List.copyOf(inputs);
     notes = List.copyOf(notes);
+    sources = List.copyOf(sources);
     rests = List.copyOf(rests);
   }
 
@@ -66,18 +72,42 @@ public record Working(
   /** Returns the formula, the formula with its numbers and the result, each if it says more. */
   public List<String> equations() {
     List<String> lines = new ArrayList<>();
-    if (!symbols.isEmpty() && !symbols.equals(shown)) {
-      lines.add(symbols);
+    if (!taken.isEmpty() && !taken.equals(shown)) {
+      lines.add(taken);
     }
     boolean bare =
         shown.startsWith(numbers + " ")
             || numbers.contains("not known")
             || column.content() == Column.Content.CHOICE;
-    if (!numbers.equals(symbols) && !numbers.equals(shown) && !bare) {
+    if (!numbers.equals(taken) && !numbers.equals(shown) && !bare) {
       lines.add(numbers);
     }
     lines.add(shown);
     return lines;
+  }
+
+  /** Returns how a cell that is typed, or taken as usual, comes about. */
+  static Working plain(
+      Outcome.CellName cell,
+      Column column,
+      Outcome outcome,
+      String shown,
+      String origin,
+      List<String> notes) {
+    return new Working(
+        cell,
+        column,
+        outcome,
+        shown,
+        "",
+        "",
+        "",
+        List.of(),
+        notes,
+        column.source().isEmpty() ? List.of() : List.of(column.source()),
+        List.of(),
+        origin,
+        List.of());
   }
 
   /** Returns all of it as plain lines, to copy. */
@@ -87,9 +117,7 @@ public record Working(
     equations().forEach(line -> text.append("  = ").append(line).append('\n'));
     notes.forEach(note -> text.append("  ").append(note).append('\n'));
     rests.forEach(rest -> text.append("  Rests on ").append(rest.told()).append('\n'));
-    if (!column.source().isEmpty()) {
-      text.append("  Source: ").append(column.source()).append('\n');
-    }
+    sources.forEach(source -> text.append("  Source: ").append(source).append('\n'));
     return text.toString();
   }
 }

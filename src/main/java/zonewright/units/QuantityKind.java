@@ -174,7 +174,7 @@ public enum QuantityKind {
   /**
    * Says whether a unit measures what this is: an angle no share, a percent only what it counts.
    */
-  boolean takes(Unit unit) {
+  public boolean takes(Unit unit) {
     if (!unit.dimension().equals(dimension())) {
       return false;
     }

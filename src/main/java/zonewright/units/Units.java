@@ -46,6 +46,8 @@ public final class Units {
   public static final Unit GALLON = SQUARE_INCH.times(INCH, "in³").multiple("231", "gal");
   public static final Unit FLUID_OUNCE = GALLON.multiple("0.0078125", "fl oz");
   public static final Unit CUBIC_FOOT = SQUARE_FOOT.times(FOOT, "ft³");
+  public static final Unit HUNDRED_CUBIC_FEET = CUBIC_FOOT.multiple("100", "ccf");
+  public static final Unit CUBIC_YARD = SQUARE_YARD.times(YARD, "yd³");
   public static final Unit ACRE_FOOT = ACRE.times(FOOT, "acre-ft");
 
   public static final Unit CUBIC_FOOT_PER_SECOND = CUBIC_FOOT.per(SECOND, "ft³/s");
@@ -60,6 +62,8 @@ public final class Units {
   public static final Unit MILLIMETRE_PER_HOUR = MILLIMETRE.per(HOUR, "mm/h");
   public static final Unit INCH_PER_DAY = INCH.per(DAY, "in/day");
   public static final Unit MILLIMETRE_PER_DAY = MILLIMETRE.per(DAY, "mm/day");
+  public static final Unit INCH_PER_WEEK = INCH.per(DAY.multiple("7", ""), "in/week");
+  public static final Unit MILLIMETRE_PER_WEEK = MILLIMETRE.per(DAY.multiple("7", ""), "mm/week");
 
   public static final Unit INCH_PER_FOOT = INCH.per(FOOT, "in/ft");
   public static final Unit INCH_PER_INCH = INCH.per(INCH, "in/in");
@@ -180,8 +184,10 @@ public final class Units {
     name(MILLILITRE, "ml");
     name(GALLON, "gal", "gallon", "gallons");
     name(FLUID_OUNCE, "fl oz", "floz");
-    name(CUBIC_FOOT, "ft3", "ft³", "cu ft");
-    name(ACRE_FOOT, "acre-ft", "acre ft", "acre-feet", "acre feet");
+    name(CUBIC_FOOT, "ft3", "ft³", "cu ft", "cf", "cubic feet");
+    name(HUNDRED_CUBIC_FEET, "ccf", "hcf");
+    name(CUBIC_YARD, "yd3", "yd³", "cu yd", "cubic yards");
+    name(ACRE_FOOT, "acre-ft", "acre ft", "acre-feet", "acre feet", "ac-ft", "ac ft", "acre-foot");
     name(GALLON_PER_MINUTE, "gpm", "gal/min");
     name(CUBIC_FOOT_PER_SECOND, "ft3/s", "ft³/s", "cfs", "cu ft/s");
     name(GALLON_PER_HOUR, "gph", "gal/h", "gal/hr");
@@ -193,6 +199,8 @@ public final class Units {
     name(MILLIMETRE_PER_HOUR, "mm/h", "mm/hr");
     name(INCH_PER_DAY, "in/day", "in/d");
     name(MILLIMETRE_PER_DAY, "mm/day", "mm/d");
+    name(INCH_PER_WEEK, "in/week", "in/wk");
+    name(MILLIMETRE_PER_WEEK, "mm/week", "mm/wk");
     name(INCH_PER_FOOT, "in/ft");
     name(INCH_PER_INCH, "in/in");
     name(MILLIMETRE_PER_METRE, "mm/m");
@@ -250,6 +258,14 @@ public final class Units {
   /** Returns every unit that can be written, each once. */
   public static List<Unit> all() {
     return BY_NAME.values().stream().distinct().toList();
+  }
+
+  /** Returns how a unit can be written. */
+  public static List<String> namesOf(Unit unit) {
+    return BY_NAME.entrySet().stream()
+        .filter(each -> each.getValue().equals(unit))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private static void name(Unit unit, String... names) {

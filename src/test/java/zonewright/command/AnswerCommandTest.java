@@ -2,10 +2,16 @@ package zonewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.design.IrrigationSheets;
@@ -84,13 +90,89 @@ final class AnswerCommandTest {
             "Zone flow",
             "12 gpm",
             "Area",
-            "900 ft²",
+            "900 ft2",
             "1. Rate by area",
             "= Zone flow ÷ Area",
             "= 96.25 × 12 gpm ÷ 900 ft²",
             "= 1.28 in/h",
             "Source: ",
             "2. Precipitation rate");
+  }
+
+  /** The way the choice took, what decided it as it is, the row of the table, no other way. */
+  @Test
+  void onlyTheWayTakenIsShownWithWhatDecidedIt() {
+    CommandRun run =
+        CommandRun.of(
+            "answer", "Longest cycle", "Precipitation rate=1.6 in/h", "Soil=loam", "Slope=4");
+
+    assertThat(run.out())
+        .containsSubsequence(
+            "Assumed",
+            "Compaction",
+            "= Surface storage 4-6 % of the Soil (table Soils)",
+            "= 0.25 in",
+            "Slope 4 % > 3 %",
+            "Slope 4 % ≤ 6 %",
+            "Table Soils, row loam: Surface storage 4-6 % 0.25 in",
+            "= (60 × 0.25 in ÷ (1.6 in/h − 0.35 in/h) ÷ 1 min = 12, rounded down) × 1 min",
+            "60 is minutes in an hour")
+        .doesNotContain("otherwise")
+        .doesNotContain("Step of its minutes (default)")
+        .containsOnlyOnce("Table Soils, row loam: pairs");
+  }
+
+  /** ASTM D2241, class 200: 1 in has 1.315 − 2 × 0.063 = 1.189 in inside, 3/4 in 0.93 in. */
+  @Test
+  void pipeSizingIsAShortTableOfTries() {
+    CommandRun run =
+        CommandRun.of(
+            "answer",
+            "Lateral smallest size",
+            "Lateral least inside diameter=0.95 in",
+            "Pipes: Lateral pipe=PVC Class 200");
+
+    assertThat(run.answer()).isEqualTo("Lateral smallest size = 1 in");
+    assertThat(run.out())
+        .containsSubsequence(
+            "Tried in table PipeDiameters, row PVC Class 200, against 0.95 in:",
+            "size 1: 0.93 in, too small",
+            "size 2: 1.189 in, will do")
+        .doesNotContain("size 3:");
+  }
+
+  /** 12 gpm through 1.2 in: 0.4085 × 12 ÷ 1.44 = 3.4 ft/s, the constant verified (secondary). */
+  @Test
+  void piStaysPiAndFactorsSayWhatTheyAre() {
+    CommandRun run =
+        CommandRun.of(
+            "answer", "Lateral velocity", "Lateral flow=12 gpm", "Lateral inside diameter=1.2 in");
+
+    assertThat(run.answer()).isEqualTo("Lateral velocity = 3.4 ft/s");
+    assertThat(run.out())
+        .contains("= 12 gpm ÷ 3.116883 ÷ (π ÷ 4 × 1.2 in × 1.2 in)")
+        .contains("3.116883 is 12 × 60 ÷ 231: a foot a second through a square inch");
+  }
+
+  @Test
+  void theWorkingIsAPageToHandIn(@TempDir Path folder) throws IOException {
+    Path page = folder.resolve("rate.pdf");
+    String[] asked = {
+      "answer", "Precipitation rate", "Zone flow=12 gpm", "Area=900 ft2", "--pdf", page.toString()
+    };
+
+    assertThat(CommandRun.of(asked).code()).isZero();
+    assertThat(text(page))
+        .containsSubsequence(
+            "Precipitation rate",
+            "Given",
+            "Zone flow",
+            "12 gpm",
+            "1. Rate by area",
+            "= 96.25 × 12 gpm ÷ 900 ft²",
+            "Answer",
+            "Precipitation rate = 1.28 in/h");
+    assertThat(CommandRun.of(asked).err()).contains("is there already; add --replace");
   }
 
   /** 45.42 L/min over 83.6 m²: 60 × 45.42 ÷ 83.6 = 32.6 mm/h, derived. */
@@ -176,7 +258,7 @@ final class AnswerCommandTest {
    * in January, 0.235 in July (derived).
    */
   @Test
-  void aMonthIsAskedForWhereItMattersAndItsNameIsEnough() {
+  void whereMonthsDifferAllAreListedAndTheNameOfOneIsEnough() {
     String[] given = {
       "answer",
       "Hargreaves ET",
@@ -185,16 +267,85 @@ final class AnswerCommandTest {
       "Lowest temperature=15 °C"
     };
     CommandRun without = CommandRun.of(given);
-    assertThat(without.code()).isEqualTo(2);
-    assertThat(without.out()).isEmpty();
-    assertThat(without.err())
-        .startsWith("Hargreaves ET needs Month. Write for example:")
-        .contains("\"Month=January\"", "one of January, February");
+    assertThat(without.code()).isZero();
+    assertThat(without.out())
+        .containsSubsequence(
+            "Hargreaves ET, each row",
+            "January    0.0937 in/day",
+            "July       0.235 in/day",
+            "\"Month=January\"",
+            "one of January, February");
     String[] july = java.util.Arrays.copyOf(given, given.length + 1);
     july[given.length] = "Month=July";
     assertThat(CommandRun.of(july).answer()).isEqualTo("Hargreaves ET = 0.235 in/day");
     july[given.length] = "Month=january";
     assertThat(CommandRun.of(july).answer()).isEqualTo("Hargreaves ET = 0.0937 in/day");
+  }
+
+  /**
+   * Eight cans: the mean is 196 ÷ 8 = 24.5 mL, that of the lowest two 20.5 mL, so 83.7 % (mean of
+   * the lowest quarter ÷ mean of all: Merriam and Keller, 1978, verified).
+   */
+  @Test
+  void severalValuesAtOnceAreARowEach() {
+    CommandRun run =
+        CommandRun.of(
+            "answer",
+            "Low-quarter uniformity",
+            "Cans=20,25,30,22,28,24,26,21",
+            "Can opening=16 in2");
+
+    assertThat(run.answer()).isEqualTo("Low-quarter uniformity = 83.7 %");
+    assertThat(run.out())
+        .containsSubsequence(
+            "Volume       20,25,30,22,28,24,26,21 mL",
+            "Can opening  16 in2",
+            "for can 1; likewise",
+            "  8  0.0801 in")
+        .doesNotContain("  Test  ");
+  }
+
+  /** Twelve values are those of the months; three are too few. 7 in ÷ 31 days, derived. */
+  @Test
+  void twelveValuesAreThoseOfTheMonths() {
+    String[] asked = {
+      "answer", "Mean daily reference ET", "Reference ET=1,2,3,4,5,6,7,8,9,10,11,12 in"
+    };
+    assertThat(CommandRun.of(asked).out())
+        .contains("July       0.226 in/day", "December   0.387 in/day");
+    assertThat(CommandRun.of("answer", "Mean daily reference ET", "Reference ET=1,2,3").err())
+        .startsWith("Reference ET: 3 values are given; it takes one, or 12, one for each month.");
+  }
+
+  /** 1.5 in/ft over 60 cm: 1.5 × 25.4 × 0.6 ÷ 0.3048 = 75 mm, derived. */
+  @ParameterizedTest
+  @CsvSource({
+    "Water held in mm, Available water=1.5 in/ft, Root depth=60 cm, 75 mm (2.95 in)",
+    "Need per week in ccf, Available water=1.5 in/ft, Root depth=60 cm, ''",
+    "Area in gal, Available water=1.5 in/ft, Root depth=60 cm, ''",
+  })
+  void theAnswerComesInTheUnitAskedFor(String asked, String one, String other, String answer) {
+    CommandRun run = CommandRun.of("answer", asked, one, other);
+
+    if (answer.isEmpty()) {
+      assertThat(run.code()).isEqualTo(2);
+    } else {
+      assertThat(run.answer()).endsWith(" = " + answer);
+      assertThat(run.out()).contains("Root depth       60 cm = 23.6 in");
+    }
+  }
+
+  /** 0.25 × 0.8 = 0.2 in/day: 1.4 in in 7 days, 6 in in 30, derived. */
+  @Test
+  void aDepthADayIsSaidByWeekAndMonth() {
+    assertThat(
+            CommandRun.of("answer", "Net demand", "Peak reference ET=0.25", "Plant factor=0.8")
+                .out())
+        .contains("In a week 1.4 in, in the 30 days of a month 6 in");
+    assertThat(
+            CommandRun.of("answer", "Mean daily reference ET", "Month=July", "Reference ET=7.4 in")
+                .out())
+        .contains("In a week 1.67 in, in the 31 days of a month 7.4 in");
   }
 
   @Test
@@ -385,5 +536,11 @@ final class AnswerCommandTest {
 
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err()).startsWith("Slope is typed, not calculated: give Slope.");
+  }
+
+  private static String text(Path pages) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pages.toFile())) {
+      return new PDFTextStripper().getText(document);
+    }
   }
 }

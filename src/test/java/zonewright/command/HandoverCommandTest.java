@@ -37,7 +37,7 @@ class HandoverCommandTest {
     String[] words = {"handover", pages.toString(), "--sample", "library-garden"};
     CommandRun run = CommandRun.of(words);
     assertThat(run.code()).isEqualTo(ExitCode.FILE);
-    assertThat(run.err()).contains("is there already; say --replace");
+    assertThat(run.err()).contains("is there already; add --replace");
     assertThat(pages).hasContent("old");
     assertThat(CommandRun.of(words[0], words[1], words[2], words[3], "--replace").code())
         .isEqualTo(ExitCode.FINE);

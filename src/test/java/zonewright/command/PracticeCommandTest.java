@@ -35,7 +35,7 @@ class PracticeCommandTest {
     CommandRun wrong =
         CommandRun.of("practice", "1", "--seed", "5", "--answer", rate / 96.25 + " in/h");
 
-    assertThat(set.out()).contains("Find Rate by area in in/h.").doesNotContain("Answer");
+    assertThat(set.out()).contains("Find Rate by area (in/h).").doesNotContain("Answer");
     assertThat(right.code()).isZero();
     assertThat(right.out()).isEqualTo("Right.\n");
     assertThat(wrong.code()).isEqualTo(1);

@@ -1,6 +1,7 @@
 package zonewright.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static zonewright.trade.Sheets.CREWS;
 import static zonewright.trade.Sheets.EXTRAS;
 import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.SECTIONS;
@@ -29,6 +30,22 @@ class EstimateLedgerTest {
       design.book().perform(edits.inserted(EXTRAS, 0, ledger.extras.size()));
     }
     List<Edit> parts = new ArrayList<>();
+    design.book().perform(edits.inserted(CREWS, 0, ledger.crews.size()));
+    for (int row = 0; row < ledger.crews.size(); row++) {
+      Ledger.Crew crew = ledger.crews.get(row);
+      parts.add(edits.typed(Crews.CREW_NAME.reference(), row, "crew " + row));
+      parts.add(edits.typed(Crews.LEADERS.reference(), row, Integer.toString(crew.leaders())));
+      parts.add(edits.typed(Crews.LEADER_RATE.reference(), row, crew.leaderRate().toPlainString()));
+      parts.add(edits.typed(Crews.WORKERS.reference(), row, Integer.toString(crew.workers())));
+      parts.add(edits.typed(Crews.WORKER_RATE.reference(), row, crew.workerRate().toPlainString()));
+    }
+    for (Column markup :
+        List.of(Markups.MATERIAL, Markups.LABOUR, Markups.EQUIPMENT, Markups.SUBCONTRACT)) {
+      String kind = markup.reference().column().replace("-markup", "");
+      if (ledger.markups.containsKey(kind)) {
+        parts.add(edits.typed(markup.reference(), 0, ledger.markups.get(kind) + " %"));
+      }
+    }
     for (int row = 0; row < ledger.items.size(); row++) {
       Ledger.Item item = ledger.items.get(row);
       parts.add(edits.typed(Parts.COUNT.reference(), row, item.count().toPlainString()));
@@ -37,6 +54,12 @@ class EstimateLedgerTest {
       parts.add(edits.typed(Parts.PACK.reference(), row, item.pack().toPlainString()));
       parts.add(edits.typed(Parts.PRICE.reference(), row, item.price().toPlainString()));
       parts.add(edits.typed(Parts.HOURS_EACH.reference(), row, item.hoursEach() + " h"));
+      if (item.crew() >= 0) {
+        parts.add(edits.typed(Parts.CREW.reference(), row, "crew " + item.crew()));
+      }
+      if (!item.taxed()) {
+        parts.add(edits.typed(Parts.TAXABLE.reference(), row, Parts.UNTAXED));
+      }
       String section = Counted.SECTIONS.get(row % Counted.SECTIONS.size());
       parts.add(edits.typed(Parts.SECTION.reference(), row, section));
     }
@@ -76,7 +99,7 @@ class EstimateLedgerTest {
     for (int row = 0; row < ledger.items.size(); row++) {
       Ledger.Item item = ledger.items.get(row);
       assertThat(cents(book, Parts.MATERIAL, row)).isEqualByComparingTo(item.material());
-      assertThat(cents(book, Parts.LABOUR, row)).isEqualByComparingTo(item.labour(ledger.rate));
+      assertThat(cents(book, Parts.LABOUR, row)).isEqualByComparingTo(item.labour(ledger));
     }
     assertThat(cents(book, BuildUp.MATERIAL, 0)).isEqualByComparingTo(ledger.material());
     assertThat(cents(book, BuildUp.LABOUR, 0)).isEqualByComparingTo(ledger.labour());

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 
 /**
  * An estimate kept by hand in decimal money: random items and extras, and what they come to with
@@ -22,7 +24,9 @@ final class Ledger {
       BigDecimal wastePercent,
       BigDecimal pack,
       BigDecimal price,
-      BigDecimal hoursEach) {
+      BigDecimal hoursEach,
+      int crew,
+      boolean taxed) {
     BigDecimal installed() {
       return count.multiply(amount);
     }
@@ -39,8 +43,19 @@ final class Ledger {
       return cents(bought().multiply(price));
     }
 
-    BigDecimal labour(BigDecimal rate) {
+    BigDecimal labour(Ledger ledger) {
+      BigDecimal rate = crew < 0 ? ledger.rate : ledger.crews.get(crew).rate();
       return cents(installed().multiply(hoursEach).multiply(rate));
+    }
+  }
+
+  /** A crew: people of two rates. */
+  record Crew(int leaders, BigDecimal leaderRate, int workers, BigDecimal workerRate) {
+    BigDecimal rate() {
+      return leaderRate
+          .multiply(BigDecimal.valueOf(leaders))
+          .add(workerRate.multiply(BigDecimal.valueOf(workers)))
+          .divide(BigDecimal.valueOf(leaders + workers), 30, RoundingMode.HALF_EVEN);
     }
   }
 
@@ -55,6 +70,11 @@ final class Ledger {
   }
 
   final List<Item> items = new ArrayList<>();
+  final List<Crew> crews = new ArrayList<>();
+
+  /** Percent on material, labour, equipment and subcontracts; none where the usual one counts. */
+  final Map<String, BigDecimal> markups = new TreeMap<>();
+
   final List<Extra> extras = new ArrayList<>();
   final BigDecimal rate;
   final BigDecimal overhead;
@@ -73,7 +93,9 @@ final class Ledger {
               any(random, 300, 1),
               any(random, 500, random.nextInt(2)).max(BigDecimal.ONE),
               any(random, 20_000, 2),
-              any(random, 4000, 3)));
+              any(random, 4000, 3),
+              random.nextInt(3) - 1,
+              random.nextInt(3) > 0));
     }
     for (int i = random.nextInt(6); i > 0; i--) {
       BigDecimal amount = any(random, 500_000, 2);
@@ -82,6 +104,19 @@ final class Ledger {
               KINDS[random.nextInt(KINDS.length)],
               random.nextInt(4) == 0 ? amount.negate() : amount,
               List.of(Extras.USUAL, Extras.IN, Extras.OUT).get(random.nextInt(3))));
+    }
+    for (int i = 0; i < 2; i++) {
+      crews.add(
+          new Crew(
+              1 + random.nextInt(2),
+              any(random, 12_000, 2),
+              random.nextInt(4),
+              any(random, 9_000, 2)));
+    }
+    for (String kind : List.of("material", "labour", Extras.EQUIPMENT, Extras.SUBCONTRACT)) {
+      if (random.nextBoolean()) {
+        markups.put(kind, any(random, 5000, 2));
+      }
     }
     rate = any(random, 12_000, 2);
     overhead = any(random, 3000, 2);
@@ -117,7 +152,7 @@ final class Ledger {
   }
 
   BigDecimal labour() {
-    return items.stream().map(item -> item.labour(rate)).reduce(BigDecimal.ZERO, BigDecimal::add);
+    return items.stream().map(item -> item.labour(this)).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   BigDecimal direct() {
@@ -125,7 +160,33 @@ final class Ledger {
   }
 
   BigDecimal overheadAmount() {
-    return part(direct(), overhead);
+    BigDecimal rest = direct();
+    BigDecimal all = BigDecimal.ZERO;
+    for (Map.Entry<String, BigDecimal> each : markups.entrySet()) {
+      BigDecimal cost = cost(each.getKey());
+      rest = rest.subtract(cost);
+      all = all.add(cost.multiply(each.getValue().movePointLeft(2)));
+    }
+    return cents(all.add(rest.multiply(overhead.movePointLeft(2))));
+  }
+
+  private BigDecimal cost(String kind) {
+    if (kind.equals("material")) {
+      return material();
+    }
+    return kind.equals("labour")
+        ? labour()
+        : extras.stream()
+            .filter(extra -> extra.kind().equals(kind))
+            .map(Extra::counts)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  BigDecimal taxedMaterial() {
+    return items.stream()
+        .filter(Item::taxed)
+        .map(Item::material)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   BigDecimal profitAmount() {
@@ -141,7 +202,7 @@ final class Ledger {
   }
 
   BigDecimal taxAmount() {
-    return part(taxOnMaterial ? material() : netPrice(), tax);
+    return part(taxOnMaterial ? taxedMaterial() : netPrice(), tax);
   }
 
   BigDecimal total() {

@@ -51,6 +51,6 @@ final class EveryCellIsOne implements KnownRow {
 
   @Override
   public LookedUp lookedUp(String word, ReferenceTable.Numbers column) {
-    return new LookedUp(ONE, () -> word, () -> "");
+    return new LookedUp(ONE, () -> word, () -> "", () -> "");
   }
 }

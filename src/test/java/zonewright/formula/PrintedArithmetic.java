@@ -207,6 +207,9 @@ public final class PrintedArithmetic {
 
   /** A number with whatever unit stands behind it; words for a limit that is none are no limit. */
   private Range number(boolean rounded) {
+    if (take("π")) {
+      return new Range(Math.PI, Math.PI);
+    }
     int end = text.length();
     Matcher number = NUMBER.matcher(text).region(at, text.length());
     Matcher exact = EXACT.matcher(text).region(at, text.length());

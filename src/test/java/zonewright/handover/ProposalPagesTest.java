@@ -77,9 +77,9 @@ class ProposalPagesTest {
         .contains("Hill College", "26-014", "2026-03-02", "Valid for days", "30")
         .contains("Trenching by hand near trees", "Walk-through with the owner")
         .contains("Zone 1:", "Parts of the work: ")
-        .contains("Not included", "Permits", "repair of paving")
+        .contains("Not included", "Permits", "Repair of paving")
         .contains("Second rain sensor: adds", "Rock.")
-        .contains("One year on workmanship", "due in 30 days")
+        .contains("One year on workmanship", "Due in 30 days")
         .contains("For the office: A. Designer", "Accepted: Hill College")
         .contains("Water and money saved", "Water a year before")
         .containsPattern("Page 1 of \\d");

@@ -2,6 +2,7 @@ package zonewright.savings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
+import static zonewright.trade.Sheets.CREWS;
 import static zonewright.trade.Sheets.FOUND;
 import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.REBATES;
@@ -13,6 +14,8 @@ import zonewright.design.Finding;
 import zonewright.design.Sample;
 import zonewright.emitters.Emitters;
 import zonewright.estimate.Counted;
+import zonewright.estimate.Crews;
+import zonewright.estimate.JobFacts;
 import zonewright.estimate.Parts;
 import zonewright.plants.Plants;
 import zonewright.retrofit.AsFound;
@@ -56,6 +59,50 @@ class SavingsFindingsTest {
     type(Rebates.CAP, row, "500");
     assertThat(book.number(Rebates.AMOUNT.reference(), row)).isEqualTo(500);
     assertThat(lines()).noneMatch(line -> line.contains("are more than the job costs"));
+  }
+
+  /** 60 at 4.00 is 240.00; for 50 it is 200.00; half of 12 × 25.55 = 306.60 is 153.30. */
+  @Test
+  void aRebateKeepsToItsMostAndToAPartOfTheCost() {
+    int item = book.rows(PARTS);
+    book.perform(design.edits().inserted(PARTS, item, 1));
+    type(Parts.ITEM_NAME, item, "Nozzle, box of five");
+    type(Parts.PRICE, item, "25.55");
+    type(Parts.COUNT, item, "12");
+    int row = rebate("Nozzles");
+    type(Rebates.COUNT, row, "60");
+    type(Rebates.EACH, row, "4");
+    assertThat(book.number(Rebates.AMOUNT.reference(), row)).isEqualTo(240);
+    type(Rebates.MOST, row, "50");
+    assertThat(book.number(Rebates.AMOUNT.reference(), row)).isEqualTo(200);
+    type(Rebates.OF_COST, row, "50 %");
+    type(Rebates.COST_OF, row, "Nozzle, box of five");
+    assertThat(book.number(Rebates.AMOUNT.reference(), row)).isEqualTo(153.30);
+    type(Rebates.CAP, row, "100");
+    assertThat(book.number(Rebates.AMOUNT.reference(), row)).isEqualTo(100);
+    type(Rebates.CAP, row, "");
+    type(Rebates.COST_OF, row, "");
+    type(Savings.COST, 0, "300.01");
+    assertThat(book.number(Rebates.AMOUNT.reference(), row)).isEqualTo(150.01);
+  }
+
+  @Test
+  void labourOfNoCrewAndTaxOnWhatIsExemptAreFindings() {
+    type(JobFacts.LABOUR_RATE, 0, "");
+    assertThat(lines()).anyMatch(line -> line.contains("an hour has no price"));
+    book.perform(design.edits().inserted(CREWS, 0, 1));
+    type(Crews.CREW_NAME, 0, "Pipe crew");
+    type(Crews.LEADER_RATE, 0, "80");
+    assertThat(lines())
+        .noneMatch(line -> line.contains("an hour has no price"))
+        .anyMatch(line -> line.contains("of labour and no crew"));
+    type(JobFacts.LABOUR_RATE, 0, "60");
+    assertThat(lines()).noneMatch(line -> line.contains("of labour and no crew"));
+
+    type(Parts.TAXABLE, 0, "no");
+    assertThat(lines()).noneMatch(line -> line.contains("is not taxable"));
+    type(JobFacts.TAX_ON, 0, JobFacts.ON_PRICE);
+    assertThat(lines()).anyMatch(line -> line.contains("is not taxable, but tax is on the whole"));
   }
 
   @Test

@@ -55,6 +55,17 @@ class TiersTest {
     design.book().perform(design.edits().typed(column.reference(), row, text));
   }
 
+  /** 12 m³: 15.80 of water, and 2.00 for each m³ of sewer, or for six tenths of it. */
+  @Test
+  void sewerIsChargedOnThePartThatReturns() {
+    Design design = billed("12 m3", "0 m3");
+    type(design, Rates.SEWER_CHARGED, 0, "yes");
+    Book book = design.book();
+    assertThat(Money.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo("39.80");
+    type(design, Rates.SEWER_SHARE, 0, "60 %");
+    assertThat(Money.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo("30.20");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "0, 0, 0.00",

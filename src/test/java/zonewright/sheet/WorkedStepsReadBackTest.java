@@ -150,7 +150,8 @@ class WorkedStepsReadBackTest {
     public LookedUp lookedUp(String word, ReferenceTable.Numbers column) {
       LookedUp found = row.lookedUp(word, column);
       return found.outcome() instanceof Outcome.Amount amount
-          ? new LookedUp(found.outcome(), () -> "{" + amount.value() + "}", found.origin())
+          ? new LookedUp(
+              found.outcome(), () -> "{" + amount.value() + "}", () -> "", found.origin())
           : found;
     }
   }

@@ -112,6 +112,13 @@ public final class HandOver {
     write("first-weeks", HandoverPages::firstWeeksOf);
   }
 
+  /** Asks where to, and writes pages that rest on no design. */
+  void pages(String word, Supplier<byte[]> pages) {
+    questions
+        .pagesToSave(suggestion(word, ".pdf"))
+        .ifPresent(file -> written(file, () -> Files.write(file, pages.get())));
+  }
+
   private void write(String word, Function<Design, byte[]> pages) {
     if (open.book().rows(Sheets.ZONES) == 0) {
       messages.problem("There is nothing to hand over: the design has no zones.", List.of());

@@ -117,7 +117,7 @@ public final class WorkingPane extends JPanel {
       }
       List<String> lines = found.equations();
       for (String line : lines.subList(0, lines.size() - 1)) {
-        boolean first = line.equals(found.symbols());
+        boolean first = line.equals(found.taken());
         if (first && !found.cases().isEmpty()) {
           continue;
         }
@@ -132,7 +132,7 @@ public final class WorkingPane extends JPanel {
     }
     inputs(book, found.inputs());
     rests(found.rests());
-    part("Source", found.column().source());
+    part("Source", String.join("\n", found.sources()));
     copy.setEnabled(true);
     page.getAccessibleContext().setAccessibleName("Working of " + found.cell().inWords());
     page.getAccessibleContext().setAccessibleDescription(found.asText());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import zonewright.design.ClimateFinding;
 import zonewright.desk.grid.GridClipboard;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
@@ -181,7 +182,8 @@ public final class ListDesk {
         (taken.rows() == 1 ? "1 zone was added" : taken.rows() + " zones were added")
             + " below the others; Undo takes "
             + (taken.rows() == 1 ? "it" : "them")
-            + " back.",
+            + " back."
+            + ClimateFinding.sentence(open.book()).map(words -> " " + words).orElse(""),
         taken.notes());
   }
 }

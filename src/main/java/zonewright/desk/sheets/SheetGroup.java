@@ -57,6 +57,7 @@ public enum SheetGroup {
       Sheets.ESTIMATE,
       Sheets.COUNTS,
       Sheets.PARTS,
+      Sheets.CREWS,
       Sheets.SECTIONS,
       Sheets.EXTRAS),
   SAVINGS(

@@ -4,14 +4,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.SiteNeed;
 import zonewright.budget.ZoneBudget;
+import zonewright.climate.Climate;
 import zonewright.design.AtAGlance;
 import zonewright.design.Facts;
 import zonewright.emitters.Emitters;
+import zonewright.emitters.Spacings;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
@@ -55,6 +58,11 @@ public final class StandardViews {
           Emitters.RATE_BY_AREA,
           Emitters.HEAD_SPACING,
           Emitters.ROW_SPACING,
+          Spacings.THROW,
+          Spacings.PATTERN,
+          Spacings.SHARE,
+          Spacings.LARGEST_SPACING,
+          Spacings.LARGEST_ROWS,
           Emitters.RATE_BY_SPACING,
           Emitters.PLANT_COUNT,
           Emitters.CANOPY,
@@ -119,6 +127,100 @@ public final class StandardViews {
   private static final Set<String> SELDOM =
       Set.of(Sheets.SOIL_WATER, Sheets.SALINE_WATER, Sheets.DRYING_OUT, Sheets.ALLOWANCES);
 
+  /** For who orders what an estimate counts. */
+  public static final String BUYER = "Buyer";
+
+  /** For who walks through a garden and writes down what is there. */
+  public static final String WALK = "On the walk";
+
+  /** For who sets the controller month by month. */
+  public static final String SEASONAL = "Seasonal settings";
+
+  /** For who answers for the water of the year. */
+  public static final String WATER = "Water of the year";
+
+  /** What is looked at on other sheets by who uses them: a name, and the columns after it. */
+  private static final Map<String, Map<String, List<String>>> BY_USER =
+      Map.of(
+          Sheets.PARTS,
+          Map.of(
+              ESTIMATOR,
+              List.of(
+                  "Item",
+                  "Section",
+                  "Sold by",
+                  "Price",
+                  "Labour hours each",
+                  "Crew",
+                  "Counted by",
+                  "Which",
+                  "Counted in",
+                  "Count",
+                  "Waste",
+                  "Quantity",
+                  "Material",
+                  "Labour",
+                  "Cost"),
+              BUYER,
+              List.of(
+                  "Item",
+                  "SKU",
+                  "Supplier",
+                  "Sold by",
+                  "Pack",
+                  "Quantity",
+                  "Price",
+                  "Material",
+                  "Supplier note")),
+          Sheets.FOUND,
+          Map.of(
+              WALK,
+              List.of(
+                  "Zone",
+                  "Where",
+                  "Area",
+                  "Plant type",
+                  "Emitter",
+                  "Emitters",
+                  "Flow each",
+                  "Soil",
+                  "Slope",
+                  "Minutes a week at present",
+                  "Note"),
+              ESTIMATOR,
+              List.of(
+                  "Zone",
+                  "Becomes",
+                  "Where",
+                  "What changes",
+                  "Plant type",
+                  "Plant type proposed",
+                  "Emitter",
+                  "Emitter proposed",
+                  "Emitters",
+                  "Emitters proposed",
+                  "Zone flow",
+                  "Zone flow proposed",
+                  "Valves",
+                  "Volume a year",
+                  "Volume a year proposed")),
+          Sheets.MONTHLY,
+          Map.of(
+              SEASONAL,
+              List.of(
+                  "Zone",
+                  "Percent",
+                  "Watering days",
+                  "Run time",
+                  "Cycles",
+                  "Minutes a cycle",
+                  "Shortest soak",
+                  "Percent …"),
+              WATER,
+              List.of("Zone", "Volume", "Volume …", "Volume a year"),
+              STUDENT,
+              List.of("Zone", "Coefficient …", "Net demand …", "Greatest need", "Percent …")));
+
   /** A sheet of more columns has a view for each group of them. */
   private static final int WIDE = 20;
 
@@ -140,6 +242,8 @@ public final class StandardViews {
       views.put(STUDENT, ids(table, StandardViews::forStudent));
     }
     views.put(ALL, ids(table, column -> true));
+    new TreeMap<>(BY_USER.getOrDefault(table.id(), Map.of()))
+        .forEach((view, names) -> views.put(view, ids(table, column -> named(column, names))));
     if (table.columns().size() > WIDE) {
       Column names = table.columns().get(0);
       for (Column column : table.columns()) {
@@ -149,6 +253,14 @@ public final class StandardViews {
       }
     }
     return views;
+  }
+
+  /** Says whether a column is named, itself or, by an ellipsis, with all twelve months. */
+  private static boolean named(Column column, List<String> names) {
+    String name = column.name();
+    int last = name.lastIndexOf(' ') + 1;
+    boolean month = Climate.MONTH_NAMES.contains(name.substring(last));
+    return names.contains(name) || (month && names.contains(name.substring(0, last) + "…"));
   }
 
   private static List<String> ids(TableDefinition table, Predicate<Column> shown) {

@@ -106,10 +106,9 @@ final class WorkingSheet implements PackSheet {
         .words(2, CellText.shortened(step.shown(), 400), CellStyleName.TOTAL)
         .words(3, step.origin(), CellStyleName.SMALL)
         .next();
-    page.across(1, "= " + CellText.shortened(step.symbols(), LONGEST_FORMULA), CellStyleName.PLAIN);
-    if (!step.numbers().equals(step.symbols()) && !step.numbers().equals(step.shown())) {
-      page.across(
-          1, "= " + CellText.shortened(step.numbers(), LONGEST_FORMULA), CellStyleName.PLAIN);
+    List<String> equations = step.equations();
+    for (String equation : equations.subList(0, equations.size() - 1)) {
+      page.across(1, "= " + CellText.shortened(equation, LONGEST_FORMULA), CellStyleName.PLAIN);
     }
     for (String note : step.notes()) {
       page.across(1, note, CellStyleName.SMALL);
@@ -117,8 +116,8 @@ final class WorkingSheet implements PackSheet {
     for (Working.Input rest : step.rests()) {
       page.across(1, "Rests on " + rest.told(), CellStyleName.SMALL);
     }
-    if (!step.column().source().isEmpty()) {
-      page.across(1, "Source: " + step.column().source(), CellStyleName.SMALL);
+    for (String source : step.sources()) {
+      page.across(1, "Source: " + source, CellStyleName.SMALL);
     }
   }
 }

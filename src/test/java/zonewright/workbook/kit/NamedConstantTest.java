@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import zonewright.design.Design;
+import zonewright.formula.NamedConstant;
 import zonewright.formula.SpreadsheetText;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;

@@ -1,4 +1,4 @@
-package zonewright.workbook.kit;
+package zonewright.formula;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -54,7 +54,7 @@ public enum NamedConstant {
   }
 
   /** Returns the constant of a value; none where it has no name. */
-  static Optional<NamedConstant> of(double value) {
+  public static Optional<NamedConstant> of(double value) {
     return Optional.ofNullable(BY_VALUE.get(value));
   }
 

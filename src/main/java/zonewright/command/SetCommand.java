@@ -1,0 +1,100 @@
+package zonewright.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import zonewright.design.Design;
+import zonewright.design.ListedValues;
+import zonewright.design.Synonyms;
+import zonewright.formula.Outcome;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.ColumnFinder;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
+
+/** Types values into a design. */
+@Command(
+    name = "set",
+    header = "Type values into a design: what stands once for the job, or a list of months.",
+    description = {
+      "",
+      "Each value is a column and what to type there, as \"Labour rate=62\"; a blank one empties the"
+          + " cell. A sheet with several rows takes as many values as it has rows, as the twelve of"
+          + " \"Reference ET=1.2,1.7,…\", or one for all of them. A value that cannot be used is"
+          + " refused, and then nothing is written.",
+      ""
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  zonewright set job.xlsx --from job.xlsx --replace \"Climate place=CIMIS zone 14\"",
+      "  zonewright set job.xlsx --from job.xlsx --replace Client=\"M. Brook\" \"Labour rate=62\" Overhead=12"
+    })
+final class SetCommand extends Task {
+  @Mixin private DesignSource source;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "PATH",
+      description = "Where to write the design; ends in .xlsx.")
+  private Path path;
+
+  @Parameters(
+      index = "1..*",
+      arity = "1..*",
+      paramLabel = "NAME=VALUE",
+      description = "What to type, each as \"Labour rate=62\"; the unit may be left out.")
+  private List<String> values = List.of();
+
+  @Option(
+      names = "--from",
+      paramLabel = "FILE",
+      description = "The design to type into; an empty one unless given.")
+  private Optional<Path> from = Optional.empty();
+
+  @Option(names = "--replace", description = "Replace the file if there is one already.")
+  private boolean replace;
+
+  @Override
+  public Integer call() {
+    DesignFiles.mayWrite(path, replace);
+    Design design = source.designOrBlank(from, err());
+    ColumnFinder finder = Synonyms.finder(design.book().schema(), Sheets.SITE);
+    Map<Column, String> given = Asked.values(finder, values, true);
+    given.forEach((column, text) -> type(design, column, text));
+    DesignFiles.save(design, path, source.kept(), err());
+    out().println("Written: " + path);
+    return ExitCode.FINE;
+  }
+
+  private static void type(Design design, Column column, String text) {
+    Book book = design.book();
+    TableDefinition table = book.schema().table(column.reference().table());
+    if (!table.takesEntries(column)) {
+      throw new Complaint(
+          ExitCode.USAGE,
+          "%s is calculated, and nothing can be typed there.".formatted(column.name()));
+    }
+    List<String> each = ListedValues.of(text, column, book.system());
+    int rows = book.rows(table.id());
+    if (rows == 0 || (each.size() > 1 && each.size() != rows)) {
+      throw new Complaint(
+          ExitCode.USAGE,
+          "%s: the sheet %s has %s rows, and %s values are given."
+              .formatted(column.name(), table.title(), rows, each.size()));
+    }
+    for (int row = 0; row < rows; row++) {
+      String value = each.get(Math.min(row, each.size() - 1));
+      book.start(design.edits().typed(column.reference(), row, value));
+      if (book.outcome(column.reference(), row) instanceof Outcome.Refused refused) {
+        throw new Complaint(ExitCode.USAGE, AnswerText.sentence(refused));
+      }
+    }
+  }
+}
