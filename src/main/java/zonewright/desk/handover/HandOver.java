@@ -113,7 +113,7 @@ public final class HandOver {
   }
 
   /** Asks where to, and writes pages that rest on no design. */
-  void pages(String word, Supplier<byte[]> pages) {
+  public void pages(String word, Supplier<byte[]> pages) {
     questions
         .pagesToSave(suggestion(word, ".pdf"))
         .ifPresent(file -> written(file, () -> Files.write(file, pages.get())));

@@ -18,13 +18,12 @@ import javax.swing.JScrollPane;
 import javax.swing.JSeparator;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
-import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
+import zonewright.desk.part.SideWindow;
 import zonewright.desk.part.StackPanel;
 import zonewright.paper.PaperSize;
 import zonewright.practice.Exercise;
@@ -60,9 +59,7 @@ public final class PracticeWindow {
   public PracticeWindow(Window owner, OpenDesign open, BiConsumer<String, Supplier<byte[]>> pages) {
     this.open = open;
     this.pages = pages;
-    dialog = new JDialog(owner, "Practice");
-    dialog.setName("practice");
-    dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
+    dialog = SideWindow.of(owner, "Practice", "practice");
     topics.addItem("One topic after the other");
     Topic.all().forEach(topic -> topics.addItem(topic.title()));
     topics.setName("practice topic");
@@ -74,14 +71,7 @@ public final class PracticeWindow {
     dialog.add(head(), BorderLayout.PAGE_START);
     dialog.add(body(), BorderLayout.CENTER);
     dialog.add(foot(), BorderLayout.PAGE_END);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.setVisible(false),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-    DialogSize.set(dialog, 700, 640);
-    dialog.setLocationRelativeTo(owner);
+    SideWindow.place(dialog, 700, 640);
   }
 
   private JPanel head() {
@@ -131,11 +121,9 @@ public final class PracticeWindow {
   }
 
   private static JButton button(String name, char key, String tip, Runnable action) {
-    JButton button = new JButton(name);
+    JButton button = SideWindow.button(name, tip, action);
     button.setName(name);
     button.setMnemonic(key);
-    button.setToolTipText(tip);
-    button.addActionListener(event -> action.run());
     return button;
   }
 
