@@ -74,6 +74,14 @@ public final class Wording {
         .orElseGet(() -> amount(column.kind(), value, column.decimals(system, value)));
   }
 
+  /** Returns a number of a column exactly, as a person would type it with its unit. */
+  public String typed(Column column, double value) {
+    QuantityKind kind = column.kind();
+    String number = QuantityText.typed(value, kind);
+    String symbol = kind.percent() || kind.onCalendar() ? "" : kind.unit(system).symbol();
+    return symbol.isEmpty() ? number : number + " " + symbol;
+  }
+
   /** Returns a number of a kind with its unit. */
   String amount(QuantityKind kind, double value) {
     return amount(kind, value, kind.decimals(system));
