@@ -53,7 +53,7 @@ public final class NumberSearch {
   private final Goal goal;
   private final double wanted;
   private final boolean whole;
-  private final double tolerance;
+  private double tolerance;
   private final Map<Double, Double> known = new HashMap<>();
 
   /**
@@ -68,7 +68,7 @@ public final class NumberSearch {
     this.goal = goal;
     this.wanted = wanted;
     this.whole = whole;
-    this.tolerance = goal.exactness * (wanted == 0 ? goal.exactness : Math.abs(wanted));
+    this.tolerance = goal.exactness * Math.abs(wanted);
   }
 
   /** Returns {@code parts + 1} numbers from {@code low} to {@code high}, by one factor each. */
@@ -131,6 +131,9 @@ public final class NumberSearch {
    * @param points in their order, each greater than the one before
    */
   public List<Span> spans(double[] points) {
+    if (wanted == 0 && goal == Goal.EQUAL) {
+      tolerance = besideNothing(points);
+    }
     List<Span> parts = new ArrayList<>();
     for (int i = 0; i < points.length; i++) {
       if (holds(points[i])) {
@@ -141,6 +144,19 @@ public final class NumberSearch {
       }
     }
     return joined(parts);
+  }
+
+  /** How far off nothing still is nothing: a share of the smallest step from below it to above. */
+  private double besideNothing(double[] points) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i + 1 < points.length; i++) {
+      double low = at(points[i]);
+      double high = at(points[i + 1]);
+      if (low * high < 0) {
+        least = Math.min(least, Math.max(Math.abs(low), Math.abs(high)));
+      }
+    }
+    return Double.isInfinite(least) ? 0 : goal.exactness * least;
   }
 
   private Optional<Span> between(double low, double high) {
@@ -217,20 +233,23 @@ public final class NumberSearch {
           && distance(points[i]) <= distance(points[i - 1])
           && distance(points[i]) <= distance(points[i + 1])
           && distance(points[i - 1]) != distance(points[i + 1])) {
-        all.add(turn(points[i - 1], points[i + 1]));
+        all.add(turn(points[i - 1], points[i + 1], side(points[i])));
       }
     }
     return all.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** Returns where between two numbers the distance is least: golden sections (Kiefer, 1953). */
-  private double turn(double from, double to) {
+  /**
+   * Returns where between two numbers what follows goes farthest towards what is wanted, and past
+   * it: golden sections (Kiefer, 1953).
+   */
+  private double turn(double from, double to, double side) {
     double low = from;
     double high = to;
     for (int i = 0; i < STEPS_TO_A_TURN; i++) {
       double left = high - GOLDEN * (high - low);
       double right = low + GOLDEN * (high - low);
-      if (holds(left) || distance(left) < distance(right)) {
+      if (side * at(left) < side * at(right)) {
         high = right;
       } else {
         low = left;

@@ -85,16 +85,9 @@ final class InputWords {
 
   /** Returns that no number does, and what the nearest comes to. */
   String outOfReach(double nearest) {
-    double[] points = range.points();
-    return "None in range: from %s to %s, no %s makes %s %s. The nearest is %s, at %s."
+    return "None in range: %s can be %s, and none of these makes %s %s. The nearest is %s, with %s."
         .formatted(
-            held(points[0]),
-            held(points[points.length - 1]),
-            input.name(),
-            answerName,
-            goal(),
-            comes(nearest),
-            held(nearest));
+            inputName, range.inWords(), answerName, goal(), comes(nearest), held(nearest));
   }
 
   /** Returns what changes, and all that would do. */

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
 import zonewright.sheet.NumberSearch;
+import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 
 /**
@@ -150,6 +151,19 @@ final class TriedRange {
   /** Returns what the cell holds now; not-a-number where it is blank. */
   double held() {
     return held;
+  }
+
+  /** Returns the range in words, such as "above 0 and at most 2". */
+  String inWords() {
+    return bounds
+        .filter(each -> Double.isFinite(each.high()))
+        .map(each -> each.inWords(column.kind(), system))
+        .orElseGet(
+            () -> {
+              String symbol = column.kind().unit(system).symbol();
+              String most = QuantityText.significant(high, DIGITS);
+              return "looked for up to %s %s".formatted(most, symbol).strip();
+            });
   }
 
   /** Says whether a number is the least that is tried. */
