@@ -38,7 +38,7 @@ public record InputQuestion(Place input, Place answer, NumberSearch.Goal goal, d
     if (!column.takesEntries()) {
       return Optional.of(
           "%s is calculated, so nothing is typed there; choose an input it follows from%s."
-              .formatted(cell, UpstreamInputs.named(book.schema(), column)));
+              .formatted(cell, FollowsFrom.fewInputs(book.schema(), column)));
     }
     return column.content() == Column.Content.NUMBER
         ? Optional.empty()

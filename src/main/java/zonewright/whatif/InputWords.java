@@ -67,7 +67,7 @@ final class InputWords {
 
   /** Returns that an answer does not follow from the input. */
   String nothingMoves(double always) {
-    boolean follows = UpstreamInputs.of(book.schema(), answer).contains(input);
+    boolean follows = FollowsFrom.answers(book.schema(), input).contains(answer);
     boolean typed = answer.takesEntries() && book.working(answer.reference(), row()).symbols().isEmpty();
     return "%s stays %s whatever %s is%s."
         .formatted(
@@ -76,7 +76,7 @@ final class InputWords {
             inputName,
             typed
                 ? ", for it is typed over; clear it first"
-                : follows ? "" : "; it follows from other inputs" + UpstreamInputs.named(book.schema(), answer));
+                : follows ? "" : "; it follows from other inputs" + FollowsFrom.fewInputs(book.schema(), answer));
   }
 
   private int row() {
