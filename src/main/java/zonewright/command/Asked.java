@@ -50,7 +50,8 @@ final class Asked {
       }
       return new Place(column, 0);
     }
-    return new Place(column, row(book, table, String.join(" ", named.subList(of + 1, named.size()))));
+    return new Place(
+        column, row(book, table, String.join(" ", named.subList(of + 1, named.size()))));
   }
 
   private static String example(Book book, TableDefinition table) {
@@ -70,8 +71,7 @@ final class Asked {
                     names.isEmpty()
                         ? "The sheet %s holds no %s yet.".formatted(table.title(), table.rowWord())
                         : "There is no %s “%s”; did you mean “%s”?"
-                            .formatted(
-                                table.rowWord(), name, Nearest.to(name, names, 1).get(0))));
+                            .formatted(table.rowWord(), name, Nearest.to(name, names, 1).get(0))));
   }
 
   private static List<String> names(Book book, TableDefinition table) {

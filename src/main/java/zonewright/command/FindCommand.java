@@ -36,18 +36,19 @@ import zonewright.whatif.InputQuestion;
     footer = {
       "",
       "Examples:",
-      "  zonewright find \"Precipitation rate\" of 3 so that Cycles of 3 is at most 2",
-      "  zonewright find Area of 2 so that \"Zone flow\" of 2 is 12 gpm --from garden.xlsx",
-      "  zonewright find \"Plant factor\" of 1 so that \"Site: Volume a week\" is at most 9000 gal --from garden.xlsx --into less.xlsx"
+      "  zonewright find \"Intake rate\" of 7 so that Cycles of 7 is at most 2",
+      "  zonewright find Area of 2 so that \"Rate by area\" of 2 is \"0.5 in/h\" --from garden.xlsx",
+      "  zonewright find Area of 1 so that \"Left of the yearly allowance\" is at least 0 --from garden.xlsx --into less.xlsx"
     })
 final class FindCommand extends Task {
   private static final String FORM =
-      "Write for example: find \"Precipitation rate\" of 3 so that Cycles of 3 is at most 2";
+      "Write for example: find \"Intake rate\" of 7 so that Cycles of 7 is at most 2";
 
   private static final Map<String, NumberSearch.Goal> GOALS =
       Map.of("at most", NumberSearch.Goal.AT_MOST, "at least", NumberSearch.Goal.AT_LEAST);
 
   @Mixin private DesignSource source;
+  @Mixin private FileOptions files;
 
   @Parameters(
       arity = "1..*",
@@ -55,21 +56,15 @@ final class FindCommand extends Task {
       description = "INPUT of ROW so that ANSWER of ROW is [at most|at least] VALUE.")
   private List<String> words = List.of();
 
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read.")
-  private Optional<Path> from = Optional.empty();
-
   @Option(
       names = "--into",
       paramLabel = "PATH",
       description = "Write the design with the input found to this workbook; ends in .xlsx.")
   private Optional<Path> into = Optional.empty();
 
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
-
   @Override
   public Integer call() {
-    into.ifPresent(path -> DesignFiles.mayWrite(path, replace));
+    into.ifPresent(path -> DesignFiles.mayWrite(path, files.replace()));
     if (words.size() == 1) {
       words = List.of(words.get(0).split("\\s+", -1));
     }
@@ -79,7 +74,7 @@ final class FindCommand extends Task {
     if (!formed || !words.get(so + 1).equals("that")) {
       throw new Complaint(ExitCode.USAGE, "What is to be found is not said. " + FORM);
     }
-    Design design = source.design(from, err());
+    Design design = source.design(files.from(), err());
     Book book = design.book();
     Place input = Asked.cell(book, words.subList(0, so));
     Place answer = Asked.cell(book, words.subList(so + 2, is));

@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.handover.Proposal;
@@ -26,15 +24,10 @@ import zonewright.handover.ProposalPages;
     footer = {"", "Examples:", "  zonewright proposal offer.pdf --from priced.xlsx"})
 final class ProposalCommand extends Task {
   @Mixin private DesignSource source;
+  @Mixin private FileOptions files;
 
   @Parameters(paramLabel = "PATH", description = "Where to write the pages; ends in .pdf.")
   private Path path;
-
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
 
   @Override
   public Integer call() {
@@ -42,11 +35,11 @@ final class ProposalCommand extends Task {
       throw new Complaint(
           ExitCode.USAGE, "Pages are written as PDF; end the path in .pdf: " + path);
     }
-    if (!replace && Files.exists(path)) {
+    if (!files.replace() && Files.exists(path)) {
       throw new Complaint(
           ExitCode.FILE, path + " is there already; say --replace to write over it.");
     }
-    Design design = source.design(from, err());
+    Design design = source.design(files.from(), err());
     Proposal.lacking(design.book())
         .ifPresent(
             why -> {

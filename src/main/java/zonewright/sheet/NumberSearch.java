@@ -103,7 +103,9 @@ public final class NumberSearch {
     return Double.isNaN(distance) ? Double.POSITIVE_INFINITY : distance;
   }
 
-  /** Returns on which side of what is wanted a number leads; not-a-number where it leads nowhere. */
+  /**
+   * Returns on which side of what is wanted a number leads; not-a-number where it leads nowhere.
+   */
   private double side(double number) {
     double off = at(number) - wanted;
     return Math.abs(off) <= tolerance ? 0 : Math.signum(off);
@@ -170,9 +172,12 @@ public final class NumberSearch {
       return Optional.of(new Span(gap(high, low, this::holds).in(), high));
     }
     double side = side(low);
+    if (Double.compare(side, side(high)) == 0) {
+      return Optional.empty();
+    }
     if (Double.isNaN(side)) {
       double begin = gap(high, low, number -> !Double.isNaN(at(number))).in();
-      return Double.isNaN(at(high)) || begin == high ? Optional.empty() : between(begin, high);
+      return begin == high ? Optional.empty() : between(begin, high);
     }
     double past = gap(low, high, number -> side(number) == side).out();
     return holds(past)
@@ -228,15 +233,23 @@ public final class NumberSearch {
     TreeSet<Double> all = new TreeSet<>();
     for (int i = 0; i < points.length; i++) {
       all.add(points[i]);
-      boolean inner = i > 0 && i + 1 < points.length && !whole && !holds(points[i]);
-      if (inner
-          && distance(points[i]) <= distance(points[i - 1])
-          && distance(points[i]) <= distance(points[i + 1])
-          && distance(points[i - 1]) != distance(points[i + 1])) {
+      if (i > 0 && i + 1 < points.length && !whole && turns(points, i)) {
         all.add(turn(points[i - 1], points[i + 1], side(points[i])));
       }
     }
     return all.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Says whether a point comes nearer than those beside it; whole numbers do so only in steps. */
+  private boolean turns(double[] points, int at) {
+    double here = distance(points[at]);
+    double before = distance(points[at - 1]);
+    double after = distance(points[at + 1]);
+    return !holds(points[at])
+        && here <= before
+        && here <= after
+        && before != after
+        && at(points[at]) != Math.rint(at(points[at]));
   }
 
   /**

@@ -41,10 +41,7 @@ final class FindingsBeside {
   private static List<Finding> without(List<Finding> some, List<Finding> others) {
     List<Finding> left = new ArrayList<>(some);
     for (Finding other : others) {
-      left.stream()
-          .filter(each -> same(each, other))
-          .findFirst()
-          .ifPresent(left::remove);
+      left.stream().filter(each -> same(each, other)).findFirst().ifPresent(left::remove);
     }
     return left;
   }

@@ -32,7 +32,9 @@ public final class FollowsFrom {
         .toList();
   }
 
-  /** Returns a few of the nearest inputs that are numbers, as ", such as Area, Slope"; or nothing. */
+  /**
+   * Returns a few of the nearest inputs that are numbers, as ", such as Area, Slope"; or nothing.
+   */
   static String fewInputs(Schema schema, Column answer) {
     List<String> names =
         inputs(schema, answer).stream()

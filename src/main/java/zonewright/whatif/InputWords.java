@@ -68,7 +68,8 @@ final class InputWords {
   /** Returns that an answer does not follow from the input. */
   String nothingMoves(double always) {
     boolean follows = FollowsFrom.answers(book.schema(), input).contains(answer);
-    boolean typed = answer.takesEntries() && book.working(answer.reference(), row()).symbols().isEmpty();
+    boolean typed =
+        answer.takesEntries() && book.working(answer.reference(), row()).symbols().isEmpty();
     return "%s stays %s whatever %s is%s."
         .formatted(
             answerName,
@@ -76,7 +77,10 @@ final class InputWords {
             inputName,
             typed
                 ? ", for it is typed over; clear it first"
-                : follows ? "" : "; it follows from other inputs" + FollowsFrom.fewInputs(book.schema(), answer));
+                : follows
+                    ? ""
+                    : "; it follows from other inputs"
+                        + FollowsFrom.fewInputs(book.schema(), answer));
   }
 
   private int row() {
@@ -86,8 +90,7 @@ final class InputWords {
   /** Returns that no number does, and what the nearest comes to. */
   String outOfReach(double nearest) {
     return "None in range: %s can be %s, and none of these makes %s %s. The nearest is %s, with %s."
-        .formatted(
-            inputName, range.inWords(), answerName, goal(), comes(nearest), held(nearest));
+        .formatted(inputName, range.inWords(), answerName, goal(), comes(nearest), held(nearest));
   }
 
   /** Returns what changes, and all that would do. */
@@ -96,12 +99,10 @@ final class InputWords {
     List<String> lines = new ArrayList<>();
     String now = comes(value);
     if (already) {
-      lines.add("%s is %s already, with %s at %s.".formatted(answerName, now, inputName, held(value)));
+      lines.add(
+          "%s is %s already, with %s at %s.".formatted(answerName, now, inputName, held(value)));
     } else {
-      String held =
-          Double.isNaN(range.held())
-              ? "blank"
-              : held(range.held());
+      String held = Double.isNaN(range.held()) ? "blank" : held(range.held());
       lines.add("%s: from %s to %s".formatted(inputName, held, typed(value)));
       lines.add(
           "%s: from %s to %s, where %s is wanted"

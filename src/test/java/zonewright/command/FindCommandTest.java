@@ -18,8 +18,19 @@ class FindCommandTest {
 
     CommandRun run =
         CommandRun.of(
-            "find", "Area", "of", "2", "so", "that", "Rate by area", "of", "2", "is", "0.5 in/h",
-            "--into", into.toString());
+            "find",
+            "Area",
+            "of",
+            "2",
+            "so",
+            "that",
+            "Rate by area",
+            "of",
+            "2",
+            "is",
+            "0.5 in/h",
+            "--into",
+            into.toString());
 
     assertThat(run.code()).isZero();
     assertThat(run.firstLine()).isEqualTo("zone 2, Area: from 2,250 ft² to 7161 ft²");
@@ -28,7 +39,8 @@ class FindCommandTest {
         CommandRun.of("calculate", into.toString(), "--columns", "Zone,Area,Rate by area");
     assertThat(there.out()).containsPattern("2 +7,161 +0.50");
     CommandRun again =
-        CommandRun.of("find", "Area of 2 so that Rate by area of 2 is 0.5", "--into", into.toString());
+        CommandRun.of(
+            "find", "Area of 2 so that Rate by area of 2 is 0.5", "--into", into.toString());
     assertThat(again.code()).isEqualTo(ExitCode.FILE);
     assertThat(again.err()).contains("--replace");
   }

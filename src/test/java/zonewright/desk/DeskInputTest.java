@@ -93,7 +93,10 @@ class DeskInputTest {
     desk.waitUntil(
         "it is said",
         () ->
-            desk.window().messages().sentence().startsWith("zone 7, Cycles is calculated, so nothing"));
+            desk.window()
+                .messages()
+                .sentence()
+                .startsWith("zone 7, Cycles is calculated, so nothing"));
     assertThat(desk.dialogIsOpen(WINDOW)).isFalse();
   }
 
@@ -105,8 +108,7 @@ class DeskInputTest {
     desk.act(
         () -> desk.book().perform(new zonewright.sheet.Edits(desk.book()).removed("zones", 7, 3)));
     desk.waitUntil("it is found anew", () -> set().isEnabled());
-    assertThat(
-            desk.ask(() -> ((JComboBox<?>) desk.inDialog(WINDOW, "answer row")).getItemCount()))
+    assertThat(desk.ask(() -> ((JComboBox<?>) desk.inDialog(WINDOW, "answer row")).getItemCount()))
         .isEqualTo(desk.ask(() -> desk.book().rows("zones")));
   }
 }

@@ -59,7 +59,8 @@ class NumberSearchTest {
   void whatOnlyTouchesIsFound() {
     assertThat(spans(x -> 3 + (x - 2.345) * (x - 2.345), Goal.EQUAL, 3))
         .singleElement()
-        .satisfies(span -> assertThat((span.from() + span.to()) / 2).isCloseTo(2.345, offset(1e-3)));
+        .satisfies(
+            span -> assertThat((span.from() + span.to()) / 2).isCloseTo(2.345, offset(1e-3)));
     assertThat(spans(x -> 3 + (x - 2.345) * (x - 2.345), Goal.EQUAL, 2.99)).isEmpty();
   }
 

@@ -18,7 +18,10 @@ import zonewright.design.Design;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entry;
 import zonewright.sheet.NumberSearch;
 import zonewright.sheet.NumberSearch.Goal;
 import zonewright.sheet.Place;
@@ -84,8 +87,8 @@ class InputFinderTest {
   }
 
   /**
-   * Longest cycle = surface storage ÷ (rate − intake), in whole minutes; cycles = run time ÷ longest
-   * cycle, rounded up: the variables of a public university exercise.
+   * Longest cycle = surface storage ÷ (rate − intake), in whole minutes; cycles = run time ÷
+   * longest cycle, rounded up: the variables of a public university exercise.
    */
   @Test
   void theIntakeForSoManyCyclesIsThatOfTheEquations() {
@@ -116,11 +119,7 @@ class InputFinderTest {
     for (double rate = 0.02; rate < 2; rate += 0.00713) {
       double typed = rate;
       copy.start(
-          new zonewright.sheet.Edits(copy)
-              .set(
-                  Emitters.PRECIPITATION_RATE.reference(),
-                  2,
-                  new zonewright.sheet.Entry.Figure(rate)));
+          new Edits(copy).set(Emitters.PRECIPITATION_RATE.reference(), 2, new Entry.Figure(rate)));
       boolean holds = copy.number(CycleAndSoak.CYCLES.reference(), 2) <= 1;
       assertThat(ranges.stream().anyMatch(span -> typed >= span.from() && typed <= span.to()))
           .as("at %s in/h", rate)
@@ -128,7 +127,9 @@ class InputFinderTest {
     }
   }
 
-  /** California Code of Regulations, Title 23, 492.4: allowed and estimated use are linear in area. */
+  /**
+   * California Code of Regulations, Title 23, 492.4: allowed and estimated use are linear in area.
+   */
   @Test
   void theTurfThatMeetsTheAllowanceIsThatOfTheOrdinance() {
     type(Plants.PLANT_FACTOR, 0, "0.9");
@@ -222,7 +223,8 @@ class InputFinderTest {
     assertThat(refused(cell(Emitters.AREA, 0), cell(CycleAndSoak.CYCLES, 1)))
         .isEqualTo("zone 2, Cycles stays 2 whatever zone 1, Area is.");
     assertThat(refused(cell(Soils.SLOPE, 0), cell(Emitters.RATE_BY_AREA, 0)))
-        .contains("Rate by area stays 1.59 in/h whatever zone 1, Slope is; it follows from other inputs, such as")
+        .contains(
+            "Rate by area stays 1.59 in/h whatever zone 1, Slope is; it follows from other inputs, such as")
         .contains("Area");
   }
 
@@ -268,8 +270,7 @@ class InputFinderTest {
   @Test
   void aSearchCanBeStopped() {
     InputQuestion question =
-        new InputQuestion(
-            cell(Emitters.AREA, 0), cell(Emitters.RATE_BY_AREA, 0), Goal.EQUAL, 0.5);
+        new InputQuestion(cell(Emitters.AREA, 0), cell(Emitters.RATE_BY_AREA, 0), Goal.EQUAL, 0.5);
 
     assertThatThrownBy(() -> InputFinder.answer(book.snapshot(), question, () -> true))
         .isInstanceOf(CancellationException.class);
@@ -285,7 +286,7 @@ class InputFinderTest {
     Book own = design.book();
     double before = own.number(Demand.RUN_TIME_PER_WEEK.reference(), row);
     double wanted = before * times;
-    var held = own.snapshot();
+    BookSnapshot held = own.snapshot();
 
     InputAnswer answer =
         InputFinder.answer(

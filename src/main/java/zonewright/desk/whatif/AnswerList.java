@@ -6,9 +6,11 @@ import java.util.stream.IntStream;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListModel;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -65,6 +67,20 @@ final class AnswerList {
           }
         });
     sought.getDocument().addDocumentListener(listening(this::look));
+    key("DOWN", 1);
+    key("UP", -1);
+  }
+
+  /** Lets a key go through the list while one types. */
+  private void key(String keys, int by) {
+    sought.registerKeyboardAction(
+        event -> {
+          int at = Math.floorMod(list.getSelectedIndex() + by, Math.max(1, lines.size()));
+          list.setSelectedIndex(at);
+          list.ensureIndexIsVisible(at);
+        },
+        KeyStroke.getKeyStroke(keys),
+        JComponent.WHEN_FOCUSED);
   }
 
   /** Returns what hears of every change of a text. */
@@ -132,7 +148,9 @@ final class AnswerList {
     chosen.run();
   }
 
-  /** Offers the rows of the answer chosen; at first that of the input, where they belong together. */
+  /**
+   * Offers the rows of the answer chosen; at first that of the input, where they belong together.
+   */
   void fillRows() {
     Line line = list.getSelectedValue();
     filling = true;

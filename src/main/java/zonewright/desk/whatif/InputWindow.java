@@ -114,7 +114,9 @@ public final class InputWindow {
 
   private JPanel page() {
     JPanel page =
-        new JPanel(new MigLayout("insets 14, fill, wrap 4", "[][][][grow]", "[][][]10[]10[grow]10[]"));
+        new JPanel(
+            new MigLayout(
+                "insets 14, fill, wrap 4", "[][][][grow]", "[]10[][][][]10[grow,push]10[]"));
     page.add(input, "growx, wmin 100, span 4");
     page.add(named("So that", answers.field()));
     page.add(answers.field(), "growx, span 3");
@@ -124,7 +126,7 @@ public final class InputWindow {
     page.add(goal, "skip 1");
     page.add(number);
     page.add(unit, "growx");
-    page.add(new JScrollPane(result), "grow, span 4, hmin 120");
+    page.add(new JScrollPane(result), "grow, span 4, hmin 100");
     page.add(buttons(), "growx, span 4");
     return page;
   }
@@ -247,8 +249,7 @@ public final class InputWindow {
     worker.execute(
         () -> {
           try {
-            InputAnswer answer =
-                InputFinder.answer(snapshot, asked, () -> question.get() != mine);
+            InputAnswer answer = InputFinder.answer(snapshot, asked, () -> question.get() != mine);
             SwingUtilities.invokeLater(() -> show(answer, mine));
           } catch (CancellationException another) {
             // Something else is asked by now.
