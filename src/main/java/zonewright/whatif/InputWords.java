@@ -89,8 +89,8 @@ final class InputWords {
 
   /** Returns that no number does, and what the nearest comes to. */
   String outOfReach(double nearest) {
-    return "None in range: %s can be %s, and none of these makes %s %s. The nearest is %s, with %s."
-        .formatted(inputName, range.inWords(), answerName, goal(), comes(nearest), held(nearest));
+    return "None in range (%s): nothing typed for %s makes %s %s. The nearest is %s, with %s."
+        .formatted(range.inWords(), inputName, answerName, goal(), comes(nearest), held(nearest));
   }
 
   /** Returns what changes, and all that would do. */

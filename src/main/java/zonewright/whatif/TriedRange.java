@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
@@ -78,7 +79,7 @@ final class TriedRange {
   }
 
   private double[] made() {
-    TreeSet<Double> all = new TreeSet<>();
+    Set<Double> all = new TreeSet<>();
     for (int i = 0; i <= STEPS; i++) {
       add(all, low + (high - low) * i / STEPS);
     }
@@ -89,7 +90,7 @@ final class TriedRange {
     return all.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private void factors(TreeSet<Double> all, double from, double to, int parts) {
+  private void factors(Set<Double> all, double from, double to, int parts) {
     if (from > 0 && to > from) {
       for (double point : NumberSearch.byFactors(from, to, parts)) {
         add(all, point);
@@ -97,7 +98,7 @@ final class TriedRange {
     }
   }
 
-  private void add(TreeSet<Double> all, double number) {
+  private void add(Set<Double> all, double number) {
     double point = whole() ? Math.rint(number) : number;
     if (allows(point)) {
       all.add(point);
@@ -159,11 +160,14 @@ final class TriedRange {
         .filter(each -> Double.isFinite(each.high()))
         .map(each -> each.inWords(column.kind(), system))
         .orElseGet(
-            () -> {
-              String symbol = column.kind().unit(system).symbol();
-              String most = QuantityText.significant(high, DIGITS);
-              return "looked for up to %s %s".formatted(most, symbol).strip();
-            });
+            () ->
+                "%s to %s %s"
+                    .formatted(
+                        QuantityText.significant(low, DIGITS),
+                        QuantityText.significant(high, DIGITS),
+                        column.kind().unit(system).symbol())
+                    .strip()
+                    .concat(", as far as was looked"));
   }
 
   /** Says whether a number is the least that is tried. */

@@ -67,7 +67,8 @@ class FindCommandTest {
             into.toString());
 
     assertThat(run.code()).isEqualTo(ExitCode.FOUND);
-    assertThat(run.out()).startsWith("None in range: zone 7, Plant factor can be above 0");
+    assertThat(run.out())
+        .startsWith("None in range (above 0 and at most 2): nothing typed for zone 7, Plant");
     assertThat(Files.exists(into)).isFalse();
   }
 
