@@ -79,7 +79,7 @@ class NumberSearchTest {
   void ofWholeAnswersTheWholeRangeIsFound() {
     List<Span> found = spans(x -> Math.ceil(x), Goal.EQUAL, 3);
 
-    assertThat(found).singleElement();
+    assertThat(found).hasSize(1);
     assertThat(found.get(0).from()).isGreaterThan(2).isCloseTo(2, offset(1e-9));
     assertThat(found.get(0).to()).isEqualTo(3);
   }
