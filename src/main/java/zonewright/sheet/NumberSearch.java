@@ -45,6 +45,9 @@ public final class NumberSearch {
     }
   }
 
+  /** What share of a step through nothing still is nothing. */
+  private static final double NOTHING = 1e-9;
+
   private static final int HALVINGS = 48;
   private static final int STEPS_TO_A_TURN = 40;
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
@@ -158,7 +161,7 @@ public final class NumberSearch {
         least = Math.min(least, Math.max(Math.abs(low), Math.abs(high)));
       }
     }
-    return Double.isInfinite(least) ? 0 : goal.exactness * least;
+    return Double.isInfinite(least) ? 0 : NOTHING * least;
   }
 
   private Optional<Span> between(double low, double high) {

@@ -56,7 +56,7 @@ final class InputWords {
   /** Returns why an answer has no number, whatever is typed. */
   String noNumber(Outcome why) {
     return why instanceof Outcome.NotApplicable not
-        ? "%s has no number here: %s.".formatted(answerName, not.because())
+        ? "%s has no number here: %s.".formatted(answerName, not.because().replaceFirst("\\.$", ""))
         : "%s has no number yet; it %s."
             .formatted(
                 answerName,

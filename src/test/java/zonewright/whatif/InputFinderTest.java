@@ -240,6 +240,17 @@ class InputFinderTest {
   }
 
   @Test
+  void anAnswerThatDoesNotAriseSaysWhyNot() {
+    assertThat(refused(cell(Emitters.PRECIPITATION_RATE, 9), cell(CycleAndSoak.LONGEST_CYCLE, 6)))
+        .startsWith("zone 7, Longest cycle stays 29 min whatever zone 10, Precipitation rate is");
+    type(Soils.INTAKE_RATE, 9, "20 in/h");
+    assertThat(refused(cell(Soils.SLOPE, 9), cell(CycleAndSoak.LONGEST_CYCLE, 9)))
+        .isEqualTo(
+            "zone 10, Longest cycle has no number here: "
+                + book.outcome(CycleAndSoak.LONGEST_CYCLE.reference(), 9).sentence());
+  }
+
+  @Test
   void anAnswerThatLacksSomethingSaysWhat() {
     type(Emitters.ZONE_FLOW, 0, "");
     type(Emitters.EMITTER_COUNT, 0, "");
