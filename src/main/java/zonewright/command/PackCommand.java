@@ -40,15 +40,13 @@ import zonewright.workbook.pack.PackSheets;
     })
 final class PackCommand extends Task {
   @Mixin private DesignSource source;
+  @Mixin private FileOptions files;
 
   @Parameters(
       arity = "0..1",
       paramLabel = "PATH",
       description = "Where to write the workbook; ends in .xlsx.")
   private Optional<Path> path = Optional.empty();
-
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
 
   @Option(
       names = "--sheets",
@@ -68,9 +66,6 @@ final class PackCommand extends Task {
   @Option(names = "--list", description = "List the sheets there are, and write nothing.")
   private boolean list;
 
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
-
   @Override
   public Integer call() {
     if (list) {
@@ -80,10 +75,10 @@ final class PackCommand extends Task {
     Path target =
         path.orElseThrow(
             () -> new Complaint(ExitCode.USAGE, "Say where to write the workbook: PATH."));
-    DesignFiles.mayWrite(target, replace);
+    DesignFiles.mayWrite(target, files.replace());
     List<PackSheet> wanted = wanted();
     PrintWriter err = err();
-    Design design = source.design(from, err);
+    Design design = source.design(files.from(), err);
     PackOrder order = new PackOrder(wanted, client, zone);
     order
         .refused(design)

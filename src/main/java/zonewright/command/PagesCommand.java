@@ -3,22 +3,16 @@ package zonewright.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 
 /** A command that makes pages of a design. */
 abstract class PagesCommand extends Task {
   @Mixin private DesignSource source;
+  @Mixin private FileOptions files;
 
   @Parameters(paramLabel = "PATH", description = "Where to write the pages; ends in .pdf.")
   private Path path;
-
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
 
   /** Returns why a design makes no pages yet; nothing where it does. */
   abstract Optional<String> lacking(Design design);
@@ -28,8 +22,8 @@ abstract class PagesCommand extends Task {
 
   @Override
   public final Integer call() {
-    PdfFile.mayWrite(path, replace);
-    Design design = source.design(from, err());
+    PdfFile.mayWrite(path, files.replace());
+    Design design = source.design(files.from(), err());
     lacking(design)
         .ifPresent(
             why -> {

@@ -45,9 +45,7 @@ import zonewright.workbook.PriceFile;
     })
 final class PricesCommand extends Task {
   @Mixin private DesignSource source;
-
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
+  @Mixin private FileOptions files;
 
   @Option(
       names = "--book",
@@ -69,9 +67,6 @@ final class PricesCommand extends Task {
 
   @Mixin private MatchOptions matching;
 
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
-
   @Override
   public Integer call() {
     if (into.isPresent() && priceBook.isEmpty()) {
@@ -89,14 +84,14 @@ final class PricesCommand extends Task {
   }
 
   private Integer print() {
-    out().print(new PriceBook(source.design(from, err()).book()).text());
+    out().print(new PriceBook(source.design(files.from(), err()).book()).text());
     return ExitCode.FINE;
   }
 
   private Integer read(Path file) {
-    into.ifPresent(path -> DesignFiles.mayWrite(path, replace));
+    into.ifPresent(path -> DesignFiles.mayWrite(path, files.replace()));
     ListText text = list(file);
-    Design design = source.design(from, err());
+    Design design = source.design(files.from(), err());
     ListMatch.Taken taken = taken(design, file, text);
     taken.changes().forEach(out()::println);
     taken.notes().forEach(err()::println);
@@ -135,8 +130,8 @@ final class PricesCommand extends Task {
           ExitCode.USAGE,
           "A price book's name ends in .csv or .xlsx; write for example " + path + ".csv.");
     }
-    DesignFiles.mayReplace(path, replace);
-    Book book = source.design(from, err()).book();
+    DesignFiles.mayReplace(path, files.replace());
+    Book book = source.design(files.from(), err()).book();
     try {
       PriceFile.write(book, path);
     } catch (DesignFileException problem) {

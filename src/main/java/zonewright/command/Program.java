@@ -57,6 +57,7 @@ public final class Program {
             .addSubcommand(new WeatherCommand())
             .addSubcommand(new PlacesCommand())
             .addSubcommand(new AnswerCommand())
+            .addSubcommand(new FindCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new PracticeCommand())
             .addSubcommand(new RetrofitCommand())

@@ -2,7 +2,6 @@ package zonewright.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -30,6 +29,7 @@ import zonewright.trade.Sheets;
     })
 final class RetrofitCommand extends Task {
   @Mixin private DesignSource source;
+  @Mixin private FileOptions files;
 
   @Option(
       names = "--as-found",
@@ -44,20 +44,14 @@ final class RetrofitCommand extends Task {
   @Parameters(paramLabel = "PATH", description = "Where to write the workbook; ends in .xlsx.")
   private Path path;
 
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
-
   @Override
   public Integer call() {
     if (asFound && asProposed) {
       throw new Complaint(ExitCode.USAGE, "Choose --as-found or --as-proposed, not both.");
     }
-    DesignFiles.mayWrite(path, replace);
+    DesignFiles.mayWrite(path, files.replace());
     PrintWriter err = err();
-    Design design = source.design(from, err);
+    Design design = source.design(files.from(), err);
     ZoneCopy copy = new ZoneCopy(design.book());
     String filled = asFound ? Sheets.ZONES : Sheets.FOUND;
     if (design.book().rows(filled) == 0) {

@@ -3,10 +3,8 @@ package zonewright.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.design.EvenSplit;
@@ -33,20 +31,15 @@ import zonewright.trade.Sheets;
     })
 final class SplitCommand extends Task {
   @Mixin private DesignSource source;
+  @Mixin private FileOptions files;
 
   @Parameters(paramLabel = "PATH", description = "Where to write the workbook; ends in .xlsx.")
   private Path path;
 
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
-
   @Override
   public Integer call() {
-    DesignFiles.mayWrite(path, replace);
-    Design design = source.design(from, err());
+    DesignFiles.mayWrite(path, files.replace());
+    Design design = source.design(files.from(), err());
     Book book = design.book();
     List<String> before = names(book);
     EvenSplit.ofAll(book)

@@ -2,10 +2,8 @@ package zonewright.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 
@@ -27,21 +25,16 @@ import zonewright.design.Design;
     })
 final class WriteCommand extends Task {
   @Mixin private DesignSource source;
+  @Mixin private FileOptions files;
 
   @Parameters(paramLabel = "PATH", description = "Where to write the workbook; ends in .xlsx.")
   private Path path;
 
-  @Option(names = "--from", paramLabel = "FILE", description = "The design file to read first.")
-  private Optional<Path> from = Optional.empty();
-
-  @Option(names = "--replace", description = "Replace the file if there is one already.")
-  private boolean replace;
-
   @Override
   public Integer call() {
     PrintWriter err = err();
-    DesignFiles.mayWrite(path, replace);
-    Design design = source.design(from, err);
+    DesignFiles.mayWrite(path, files.replace());
+    Design design = source.design(files.from(), err);
     DesignFiles.save(design, path, source.kept(), err);
     out().println("Written: " + path);
     return ExitCode.FINE;

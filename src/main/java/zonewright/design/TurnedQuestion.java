@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import zonewright.formula.Formula;
 import zonewright.formula.Outcome;
@@ -13,6 +12,7 @@ import zonewright.formula.Rearranged;
 import zonewright.formula.Reference;
 import zonewright.sheet.Bounds;
 import zonewright.sheet.Column;
+import zonewright.sheet.NumberSearch;
 import zonewright.sheet.Schema;
 import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
@@ -30,8 +30,6 @@ public final class TurnedQuestion {
 
   /** Into how many parts the range is cut, each so many times the one before, to search it. */
   private static final int PARTS = 24;
-
-  private static final int HALVINGS = 45;
 
   /**
    * How many equations are solved in a row, and how many ways tried, before a search is shorter.
@@ -190,8 +188,7 @@ public final class TurnedQuestion {
   }
 
   private boolean gives(double value) {
-    OptionalDouble comes = comes(value);
-    return comes.isPresent() && Math.abs(comes.getAsDouble() - wanted) <= EXACT * Math.abs(wanted);
+    return Math.abs(comes(value) - wanted) <= EXACT * Math.abs(wanted);
   }
 
   private Question forward(double value) {
@@ -200,48 +197,18 @@ public final class TurnedQuestion {
     return new Question(known, figures, system);
   }
 
-  private OptionalDouble comes(double value) {
+  private double comes(double value) {
     Question forward = forward(value);
-    return forward.problems().isEmpty() && forward.outcome() instanceof Outcome.Amount amount
-        ? OptionalDouble.of(amount.value())
-        : OptionalDouble.empty();
+    return forward.problems().isEmpty() ? forward.outcome().number() : Double.NaN;
   }
 
   private Optional<Answer> searched() {
     Optional<Bounds> bounds = asked.bounds();
     double low = Math.max(LEAST, bounds.map(each -> each.low(asked.kind(), system)).orElse(LEAST));
     double high = Math.min(MOST, bounds.map(each -> each.high(asked.kind(), system)).orElse(MOST));
-    double factor = Math.pow(high / low, 1.0 / PARTS);
-    for (int i = 0; i < PARTS; i++) {
-      double from = low * Math.pow(factor, i);
-      double to = Math.min(high, from * factor);
-      OptionalDouble first = comes(from);
-      OptionalDouble second = comes(to);
-      if (first.isPresent()
-          && second.isPresent()
-          && (first.getAsDouble() - wanted) * (second.getAsDouble() - wanted) <= 0) {
-        double found = halved(from, to, first.getAsDouble() > wanted);
-        if (gives(found)) {
-          return Optional.of(found(found));
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private double halved(double from, double to, boolean falls) {
-    double low = from;
-    double high = to;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      boolean above = comes(middle).orElse(Double.NaN) > wanted;
-      if (above == falls) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return (low + high) / 2;
+    return new NumberSearch(this::comes, NumberSearch.Goal.EQUAL, wanted, false)
+        .first(NumberSearch.byFactors(low, high, PARTS))
+        .map(span -> found(span.single() ? (span.from() + span.to()) / 2 : span.from()));
   }
 
   private Answer found(double value) {

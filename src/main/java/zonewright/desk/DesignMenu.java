@@ -22,7 +22,8 @@ record DesignMenu(
     UserAction nights,
     UserAction keyIn,
     UserAction weeks,
-    UserAction season) {
+    UserAction season,
+    UserAction input) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
@@ -32,6 +33,7 @@ record DesignMenu(
     menu.add(keyIn.item());
     menu.add(weeks.item());
     menu.add(season.item());
+    menu.add(input.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

@@ -60,6 +60,7 @@ import zonewright.desk.sheets.SheetGroup;
 import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
 import zonewright.desk.weather.WeatherDesk;
+import zonewright.desk.whatif.InputWindow;
 import zonewright.desk.work.BackgroundTasks;
 import zonewright.desk.work.Curtain;
 import zonewright.desk.work.LazyPart;
@@ -93,6 +94,7 @@ final class DeskWindow {
   private final NightsWatch nightsWatch;
   private final LazyPart<NightsWindow> nights;
   private final LazyPart<SeasonWindow> season;
+  private final LazyPart<InputWindow> inputs;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
   private final LazyPart<PracticeWindow> practice;
@@ -159,6 +161,7 @@ final class DeskWindow {
         new LazyPart<>(
             () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
     practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
+    inputs = new LazyPart<>(() -> new InputWindow(frame, open));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
@@ -222,9 +225,12 @@ final class DeskWindow {
             .keys("ctrl alt K");
     UserAction season =
         new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
+    UserAction input =
+        new UserAction("Find the input …", deck.typed(this::findInput)).keys("ctrl I");
     DesignMenu design =
         new DesignMenu(
-            deck, steps, mending, split, pricing, lists, weather, nights, keying, after, season);
+            deck, steps, mending, split, pricing, lists, weather, nights, keying, after, season,
+            input);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -326,10 +332,12 @@ final class DeskWindow {
           selectedLater();
           use.lookSoon();
           season.ifMade(SeasonWindow::refreshSoon);
+          inputs.ifMade(InputWindow::refreshSoon);
         });
   }
 
   private void replaced() {
+    inputs.ifMade(InputWindow::leave);
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
@@ -489,6 +497,7 @@ final class DeskWindow {
     weeks.ifMade(FirstWeeksWindow::close);
     practice.ifMade(PracticeWindow::close);
     season.ifMade(SeasonWindow::close);
+    inputs.ifMade(InputWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -512,6 +521,13 @@ final class DeskWindow {
             Keyboard.part(pictures.get(), pictures.get()::focusTarget)));
   }
 
+  /** Finds what to type into the cell a person is at, so that an answer is as wanted. */
+  private void findInput() {
+    deck.current()
+        .flatMap(place -> inputs.get().open(place))
+        .ifPresent(sentence -> messages.problem(sentence, List.of()));
+  }
+
   /** Shows what the column of the selected cell means. */
   private void explainColumn() {
     guide.get().open(deck.current().map(Place::column));
@@ -526,6 +542,7 @@ final class DeskWindow {
     weeks.ifMade(FirstWeeksWindow::restyle);
     practice.ifMade(PracticeWindow::restyle);
     season.ifMade(SeasonWindow::restyle);
+    inputs.ifMade(InputWindow::restyle);
     selected();
   }
 

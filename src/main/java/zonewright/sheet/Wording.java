@@ -83,6 +83,14 @@ public final class Wording {
             () -> amount(column.kind(), value, QuantityText.decimals(value, column.kind(), usual)));
   }
 
+  /** Returns a number of a column exactly, as a person would type it with its unit. */
+  public String exactly(Column column, double value) {
+    QuantityKind kind = column.kind();
+    String number = QuantityText.typed(value, kind);
+    String symbol = kind.percent() || kind.onCalendar() ? "" : kind.unit(system).symbol();
+    return symbol.isEmpty() ? number : number + " " + symbol;
+  }
+
   /** Returns a number of a kind with its unit. */
   String amount(QuantityKind kind, double value) {
     return amount(kind, value, kind.decimals(system));

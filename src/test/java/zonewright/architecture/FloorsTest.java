@@ -28,6 +28,7 @@ class FloorsTest {
 
   private static final String[] ABOVE_THE_TRADE = {
     "zonewright.design..",
+    "zonewright.whatif..",
     "zonewright.audit..",
     "zonewright.help..",
     "zonewright.handover..",
@@ -154,6 +155,7 @@ class FloorsTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
+            "zonewright.whatif..",
             "zonewright.audit..",
             "zonewright.help..",
             "zonewright.exchange..",
@@ -161,6 +163,18 @@ class FloorsTest {
             "zonewright.desk..",
             "zonewright.command..")
         .because("a design is the same on a screen, on a command line and in a file")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void whatIsTriedKnowsNothingOfFilesAndScreens() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.whatif..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("zonewright.workbook..", "zonewright.desk..", "zonewright.command..")
+        .because("a search is the same on a screen and on a command line")
         .check(PROGRAM);
   }
 

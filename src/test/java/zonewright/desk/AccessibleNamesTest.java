@@ -148,6 +148,8 @@ class AccessibleNamesTest {
     Map<String, Runnable> windows = new LinkedHashMap<>();
     windows.put("nights", () -> desk.item("The nights").doClick(0));
     windows.put("season", () -> desk.item("A season").doClick(0));
+    desk.goTo(zonewright.soil.Soils.INTAKE_RATE, 6);
+    windows.put("input", () -> desk.item("Find the input …").doClick(0));
     windows.put("help", () -> desk.item("What this column means").doClick(0));
     windows.put("cautions", () -> Cautions.open(window.frame()));
     windows.put("about", () -> Cautions.openAbout(window.frame()));
