@@ -56,7 +56,8 @@ public final class Spacings {
           .build();
 
   public static final Column PATTERN =
-      Column.choice(ZONES, "pattern", "Pattern", new WordList.Fixed(List.of(SQUARE, TRIANGULAR)))
+      Column.choice(
+              ZONES, "head-pattern", "Pattern", new WordList.Fixed(List.of(SQUARE, TRIANGULAR)))
           .band(APPLICATION)
           .optional()
           .means(

@@ -285,9 +285,12 @@ public final class Parts {
               "rate",
               "Rate an hour",
               QuantityKind.PRICE_PER_HOUR,
-              Formula.when(CREW.given())
-                  .then(Crews.RATE.inRowOf(CREW))
-                  .otherwise(JobFacts.LABOUR_RATE))
+              Formula.when(HOURS.atMost(noHours()))
+                  .then(Formula.doesNotApply("no labour", "The item takes no hours."))
+                  .otherwise(
+                      Formula.when(CREW.given())
+                          .then(Crews.RATE.inRowOf(CREW))
+                          .otherwise(JobFacts.LABOUR_RATE)))
           .band(COST)
           .decimals(4, 4)
           .means(
