@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import zonewright.climate.Rain;
 import zonewright.design.Design;
 import zonewright.emitters.FieldTested;
+import zonewright.emitters.Spacings;
 import zonewright.sheet.Column;
 import zonewright.soil.Salinity;
 import zonewright.soil.SoilLayers;
@@ -39,8 +40,10 @@ class PlainLoopTest {
     assertSameNumbers(design);
   }
 
-  /** The zones of the loop were never tested or tuned, and have plain soils and plain water. */
-  private static final List<Column> FROM_THE_FIELD =
+  /**
+   * The zones of the loop were never tested or tuned; soils and water are plain, throws unknown.
+   */
+  private static final List<Column> ASIDE =
       List.of(
           Soils.AVAILABLE_BY_REPORT,
           SoilLayers.SECOND_AVAILABLE,
@@ -50,7 +53,10 @@ class PlainLoopTest {
           FieldTested.TESTS_IN_USE,
           FieldTested.RATE_BY_TEST,
           FieldTested.TESTED_UNIFORMITY,
-          TuningPercents.ZONE_TUNING);
+          TuningPercents.ZONE_TUNING,
+          Spacings.SHARE,
+          Spacings.LARGEST_SPACING,
+          Spacings.LARGEST_ROWS);
 
   private static void type(Design design, Column column, String text) {
     design.book().perform(design.edits().typed(column.reference(), 0, text));
@@ -71,7 +77,7 @@ class PlainLoopTest {
         .containsExactlyInAnyOrderElementsOf(
             Stream.of(Sheets.ZONES, Sheets.MONTHLY)
                 .flatMap(table -> design.book().schema().table(table).columns().stream())
-                .filter(column -> column.formula().isPresent() && !FROM_THE_FIELD.contains(column))
+                .filter(column -> column.formula().isPresent() && !ASIDE.contains(column))
                 .toList());
     for (Column column : loop.results.keySet()) {
       double[] numbers = loop.results.get(column);
