@@ -14,7 +14,7 @@ final class CureSearch {
   private static final int MOST_ZONES_TRIED = 6;
 
   /** Zones of trials together: of large sites fewer zones are tried alone. */
-  private static final int MOST_ZONES_OF_TRIALS = 2_000;
+  private static final int MOST_ZONES_OF_TRIALS = 1_000;
 
   private final List<WateredZone> zones;
   private final NightRules rules;

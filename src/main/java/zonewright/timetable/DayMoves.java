@@ -19,7 +19,7 @@ final class DayMoves {
   private static final int MOST_NIGHTS_TRIED = 2;
 
   /** Zones of trials together: of large sites not every move is tried. */
-  private static final int MOST_ZONES_OF_TRIALS = 15_000;
+  private static final int MOST_ZONES_OF_TRIALS = 10_000;
 
   private final List<WateredZone> zones;
   private final NightRules rules;

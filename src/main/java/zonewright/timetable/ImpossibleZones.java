@@ -2,8 +2,10 @@ package zonewright.timetable;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Names zones that cannot be served as asked, whatever the arrangement. */
@@ -13,9 +15,10 @@ final class ImpossibleZones {
   static List<TimetableFinding> find(
       List<WateredZone> zones, NightRules rules, Calendar calendar, List<Set<DayOfWeek>> days) {
     List<TimetableFinding> findings = new ArrayList<>();
+    Map<List<Object>, Integer> spans = new HashMap<>();
     for (int i = 0; i < zones.size(); i++) {
       WateredZone zone = zones.get(i);
-      tooLong(zone, i, rules, calendar, days, findings);
+      tooLong(zone, i, rules, calendar, days, spans, findings);
       closedDates(zone, i, rules, calendar, days, findings);
     }
     return findings;
@@ -27,6 +30,7 @@ final class ImpossibleZones {
       NightRules rules,
       Calendar calendar,
       List<Set<DayOfWeek>> days,
+      Map<List<Object>, Integer> spans,
       List<TimetableFinding> findings) {
     Set<DayOfWeek> seen = new HashSet<>();
     for (int day = 0; day < calendar.nights().size(); day++) {
@@ -38,7 +42,9 @@ final class ImpossibleZones {
       int opens = windows.get(0).startMinute();
       int span = windows.get(windows.size() - 1).endMinute() - opens;
       int longest = longestStretch(windows);
-      int needed = NightPlacer.bound(List.of(zone), rules, windows);
+      int needed =
+          spans.computeIfAbsent(
+              alone(zone, windows), any -> NightPlacer.bound(List.of(zone), rules, windows));
       if (zone.minutesPerCycle() > longest) {
         findings.add(new TimetableFinding.CycleOverWindow(zone, weekday, longest));
         return;
@@ -48,6 +54,17 @@ final class ImpossibleZones {
         return;
       }
     }
+  }
+
+  /** What the time of a zone depends on that has the night for itself. */
+  private static List<Object> alone(WateredZone zone, List<WateringWindow> windows) {
+    return List.of(
+        zone.cycles(),
+        zone.minutesPerCycle(),
+        zone.lastShorter(),
+        zone.soakMinutes(),
+        zone.notBefore(),
+        windows);
   }
 
   /** The longest time without a pause, windows that touch taken together. */

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import javax.swing.JTable;
 import org.apache.commons.io.FileUtils;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -42,11 +43,21 @@ class DeskRecoveryTest {
   private Path spare;
   private DeskDriver desk;
 
+  /** The garden as it is written, once for all tests. */
+  private static byte[] garden;
+
+  @BeforeAll
+  static void writeGarden(@TempDir Path once) throws DesignFileException, IOException {
+    Path written = once.resolve("garden.xlsx");
+    DesignFile.write(Demo.libraryGarden(UnitSystem.US), written);
+    garden = Files.readAllBytes(written);
+  }
+
   @BeforeEach
-  void open() throws DesignFileException {
+  void open() throws IOException {
     file = folder.resolve("garden.xlsx");
     spare = folder.resolve("spare");
-    DesignFile.write(Demo.libraryGarden(UnitSystem.US), file);
+    Files.write(file, garden);
     desk = new DeskDriver(spare);
   }
 
