@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Design;
-import zonewright.desk.work.Questions;
+import zonewright.desk.task.Questions;
 import zonewright.emitters.Emitters;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;

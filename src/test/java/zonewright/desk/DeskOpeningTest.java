@@ -22,7 +22,7 @@ import zonewright.design.Design;
 import zonewright.desk.file.Shelf;
 import zonewright.desk.file.WorkbookShelf;
 import zonewright.desk.part.OpenDesign;
-import zonewright.desk.work.Refused;
+import zonewright.desk.task.Refused;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.DesignFile;

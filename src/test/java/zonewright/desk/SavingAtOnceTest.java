@@ -20,7 +20,7 @@ import zonewright.design.Facts;
 import zonewright.desk.file.Shelf;
 import zonewright.desk.file.WorkbookShelf;
 import zonewright.desk.part.OpenDesign;
-import zonewright.desk.work.Refused;
+import zonewright.desk.task.Refused;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import zonewright.desk.work.Questions;
+import zonewright.desk.task.Questions;
 import zonewright.workbook.pack.PackSheet;
 
 /** Answers for a person, and notes what was asked. */

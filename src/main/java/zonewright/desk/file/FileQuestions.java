@@ -11,7 +11,7 @@ import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.JPasswordField;
 import javax.swing.filechooser.FileNameExtensionFilter;
-import zonewright.desk.work.Questions;
+import zonewright.desk.task.Questions;
 import zonewright.workbook.pack.PackSheet;
 
 /** Asks with dialogs. */

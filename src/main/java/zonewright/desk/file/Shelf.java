@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import zonewright.design.Design;
-import zonewright.desk.work.Refused;
+import zonewright.desk.task.Refused;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.KeptFile;
 import zonewright.workbook.Progress;

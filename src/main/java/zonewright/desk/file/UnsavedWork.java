@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 import javax.swing.SwingUtilities;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
-import zonewright.desk.work.LazyPart;
+import zonewright.desk.task.LazyPart;
 import zonewright.disk.Disk;
 import zonewright.recovery.LeftWork;
 import zonewright.recovery.UnsavedFile;

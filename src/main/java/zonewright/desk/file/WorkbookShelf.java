@@ -3,7 +3,7 @@ package zonewright.desk.file;
 import java.nio.file.Path;
 import java.util.Optional;
 import zonewright.design.Design;
-import zonewright.desk.work.Refused;
+import zonewright.desk.task.Refused;
 import zonewright.workbook.DesignFile;
 import zonewright.workbook.DesignFileException;
 import zonewright.workbook.KeptFile;

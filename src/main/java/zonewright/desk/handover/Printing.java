@@ -13,8 +13,8 @@ import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetPages;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
-import zonewright.desk.work.BackgroundTasks;
-import zonewright.desk.work.Questions;
+import zonewright.desk.task.BackgroundTasks;
+import zonewright.desk.task.Questions;
 import zonewright.sheet.Entry;
 import zonewright.units.UnitSystem;
 

@@ -1,4 +1,4 @@
-package zonewright.desk.work;
+package zonewright.desk.task;
 
 /** Turns what went wrong into a sentence for a person. */
 public final class Sentences {

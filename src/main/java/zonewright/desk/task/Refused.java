@@ -1,4 +1,4 @@
-package zonewright.desk.work;
+package zonewright.desk.task;
 
 /** A file could not be read or written; the message is one whole sentence for a person. */
 public class Refused extends Exception {

@@ -1,4 +1,4 @@
-package zonewright.desk.work;
+package zonewright.desk.task;
 
 import java.nio.file.Path;
 import java.util.List;
