@@ -12,6 +12,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
@@ -24,7 +25,11 @@ final class Findings {
   private final List<Finder> finders = new ArrayList<>();
   private final Map<Reference, List<Finder>> bySameRow = new HashMap<>();
   private final Map<Reference, List<Finder>> byAnyRow = new HashMap<>();
-  private UnitSystem readyFor;
+
+  /** What the finders look at: columns that come or go, and other units, need finders anew. */
+  private Schema readyFor;
+
+  private UnitSystem readyIn;
 
   Findings(Book book) {
     this.book = book;
@@ -55,10 +60,11 @@ final class Findings {
   }
 
   private void prepare() {
-    if (readyFor == book.system()) {
+    if (book.schema().equals(readyFor) && readyIn == book.system()) {
       return;
     }
-    readyFor = book.system();
+    readyFor = book.schema();
+    readyIn = book.system();
     finders.clear();
     bySameRow.clear();
     byAnyRow.clear();

@@ -119,7 +119,7 @@ public final class WaysOut {
 
   /** What is left undone when something is typed; none where there is then no timetable. */
   private OptionalInt left(Function<Book, List<Edit>> typed) {
-    Book trial = new Book(book.schema(), book.snapshot());
+    Book trial = book.another(book.snapshot());
     trial.start(new Edit.Several("trial", typed.apply(trial)));
     return left(NightsReading.of(trial).input());
   }

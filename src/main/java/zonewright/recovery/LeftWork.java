@@ -95,7 +95,7 @@ public final class LeftWork {
     if (snapshot.system() == system) {
       return snapshot;
     }
-    Book other = new Book(book.schema(), snapshot);
+    Book other = book.another(snapshot);
     other.start(new Edits(other).switched(system));
     return other.snapshot();
   }

@@ -32,9 +32,8 @@ import zonewright.units.UnitSystem;
  * all is calculated. Serves one thread at a time.
  */
 public final class Book {
-  private final Schema schema;
+  private final SchemaSource source;
   private final Contents contents;
-  private final Calculation calculation;
   private final EditHistory journal = new EditHistory();
   private final List<Consumer<Changes>> listeners = new CopyOnWriteArrayList<>();
 
@@ -44,27 +43,53 @@ public final class Book {
   private final Map<Formula.Aggregate, Outcome> gathered = new HashMap<>();
   private final RowsByWords rowsByWords = new RowsByWords(this);
   private final Map<Reference, Integer> positions = new HashMap<>();
+  private Schema schema;
+  private Calculation calculation;
   private Wording wording;
 
   /** Starts a book with blank rows where the tables have fixed ones. */
   public Book(Schema schema, UnitSystem system) {
-    this(schema, new Contents(schema, system));
+    this(SchemaSource.always(schema), system);
+  }
+
+  /** Starts a book with blank rows, whose columns follow from what is entered. */
+  public Book(SchemaSource source, UnitSystem system) {
+    this(source, new Contents(source.declared(), system));
   }
 
   /** Starts a book of its own with what another held; its edits are not carried over. */
   public Book(Schema schema, BookSnapshot snapshot) {
-    this(schema, new Contents(schema, snapshot));
+    this(SchemaSource.always(schema), snapshot);
   }
 
-  private Book(Schema schema, Contents contents) {
-    this.schema = schema;
+  /** Starts a book of its own with what another held, whose columns follow from that. */
+  public Book(SchemaSource source, BookSnapshot snapshot) {
+    this(source, new Contents(source.declared(), snapshot));
+  }
+
+  private Book(SchemaSource source, Contents contents) {
+    this.source = source;
     this.contents = contents;
-    this.calculation = new Calculation(schema, contents);
+    takeSchema(source.schema(contents.snapshot(source.definedBy())));
+  }
+
+  private void takeSchema(Schema schema) {
+    this.schema = schema;
     this.wording = new Wording(schema, contents.system());
+    this.calculation = new Calculation(schema, contents);
+    positions.clear();
     calculation.rebuild();
   }
 
-  /** Returns what tables and columns there are. */
+  /**
+   * Returns a book of its own with the same tables, holding something else: what another moment of
+   * this one held, or what would be.
+   */
+  public Book another(BookSnapshot snapshot) {
+    return new Book(source, snapshot);
+  }
+
+  /** Returns what tables and columns there are, as things stand; an edit may change them. */
   public Schema schema() {
     return schema;
   }
@@ -156,6 +181,7 @@ public final class Book {
     boolean[] structure = {false};
     List<int[]> cells = new ArrayList<>();
     List<String> tables = new ArrayList<>();
+    BookSnapshot defining = contents.snapshot(source.definedBy());
     contents.apply(
         edit,
         new Contents.Touched() {
@@ -170,10 +196,11 @@ public final class Book {
             structure[0] = true;
           }
         });
-    boolean anew = structure[0] || !calculation.settled();
-    if (anew) {
+    boolean columns = takeColumns(defining);
+    boolean anew = columns || structure[0] || !calculation.settled();
+    if (anew && !columns) {
       calculation.rebuild();
-    } else {
+    } else if (!anew) {
       for (int i = 0; i < cells.size(); i++) {
         calculation.entered(tables.get(i), cells.get(i)[0], cells.get(i)[1], changed);
       }
@@ -183,8 +210,23 @@ public final class Book {
     gathered.clear();
     rowsByWords.clear();
     calculation.forgetParts();
-    Changes changes = new Changes(edit, anew, changed);
+    Changes changes = new Changes(edit, columns, anew, changed);
     listeners.forEach(listener -> listener.accept(changes));
+  }
+
+  /** Takes the columns that follow from what is entered now; says whether they are others. */
+  private boolean takeColumns(BookSnapshot before) {
+    BookSnapshot now = contents.snapshot(source.definedBy());
+    Schema follows = now.equals(before) ? schema : source.schema(now);
+    if (follows.equals(schema)) {
+      return false;
+    }
+    boolean settled = calculation.settled();
+    takeSchema(follows);
+    if (settled) {
+      calculation.settle();
+    }
+    return true;
   }
 
   /** Returns how many rows a table has. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import zonewright.units.UnitSystem;
 
 /**
@@ -96,6 +97,13 @@ public final class Contents {
     Map<String, List<Row>> all = new HashMap<>();
     rows.forEach((table, list) -> all.put(table, List.copyOf(list)));
     return new BookSnapshot(system, all);
+  }
+
+  /** Returns what was entered in some tables, as it is now and stays. */
+  BookSnapshot snapshot(Set<String> tables) {
+    Map<String, List<Row>> some = new HashMap<>();
+    tables.forEach(table -> some.put(table, rows(table)));
+    return new BookSnapshot(system, some);
   }
 
   /** Returns how many rows a table has. */

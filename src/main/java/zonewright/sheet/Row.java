@@ -57,9 +57,12 @@ public final class Row {
     return id;
   }
 
-  /** Returns the entry in a column, by its position in the table. */
+  /**
+   * Returns the entry in a column, by its position in the table; blank in columns that came after
+   * the row was made, which are calculated.
+   */
   public Entry entry(int column) {
-    return entries[column];
+    return column < entries.length ? entries[column] : Entry.BLANK;
   }
 
   /** Returns the row with another entry in one column. */

@@ -92,18 +92,31 @@ public final class Schema {
         });
   }
 
+  /**
+   * Returns the same tables with further columns behind those that are declared.
+   *
+   * @param further by the table's identifier; all of them calculated
+   * @throws IllegalArgumentException as the constructor does, or when a column takes entries
+   */
+  public Schema withColumns(Map<String, List<Column>> further) {
+    List<TableDefinition> tables = new ArrayList<>();
+    for (TableDefinition table : tables()) {
+      List<Column> columns = new ArrayList<>(table.columns());
+      for (Column column : further.getOrDefault(table.id(), List.of())) {
+        if (column.takesEntries()) {
+          throw new IllegalArgumentException(column.name() + " would hold entries");
+        }
+        columns.add(column);
+      }
+      tables.add(table.with(columns));
+    }
+    return new Schema(tables);
+  }
+
   private Schema with(UnaryOperator<Column> change) {
     List<TableDefinition> changed = new ArrayList<>();
     for (TableDefinition table : tables.values()) {
-      changed.add(
-          new TableDefinition(
-              table.id(),
-              table.title(),
-              table.rowWord(),
-              table.rows(),
-              table.columns().stream().map(change).toList(),
-              table.about(),
-              table.formerColumns()));
+      changed.add(table.with(table.columns().stream().map(change).toList()));
     }
     return new Schema(changed);
   }

@@ -60,6 +60,11 @@ public record TableDefinition(
     }
   }
 
+  /** Returns the same table with other columns. */
+  TableDefinition with(List<Column> others) {
+    return new TableDefinition(id, title, rowWord, rows, others, about, formerColumns);
+  }
+
   /** Returns the same table with words on what it is for. */
   public TableDefinition about(String words) {
     return new TableDefinition(id, title, rowWord, rows, columns, words, formerColumns);

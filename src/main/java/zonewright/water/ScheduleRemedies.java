@@ -129,7 +129,7 @@ final class ScheduleRemedies {
       book.schema()
           .alongside(Sheets.ZONES)
           .forEach(beside -> tables.put(beside.id(), List.of(now.rows(beside.id()).get(row))));
-      return new Trial(new Book(book.schema(), new BookSnapshot(now.system(), tables)));
+      return new Trial(book.another(new BookSnapshot(now.system(), tables)));
     }
 
     void type(Column column, int number) {

@@ -49,7 +49,7 @@ public final class FileSize {
 
   /** Says the same of what a design would be after an edit. */
   public static Optional<String> refused(Book book, Edit edit) {
-    Book after = new Book(book.schema(), book.snapshot());
+    Book after = book.another(book.snapshot());
     after.start(edit);
     return refused(after);
   }

@@ -174,7 +174,7 @@ public final class KeyInWindow {
     BookSnapshot snapshot = book.snapshot();
     worker.execute(
         () -> {
-          List<WaysOut.Told> found = WaysOut.of(new Book(book.schema(), snapshot), plan);
+          List<WaysOut.Told> found = WaysOut.of(book.another(snapshot), plan);
           SwingUtilities.invokeLater(
               () -> {
                 if (shown.equals(Optional.of(plan))) {
