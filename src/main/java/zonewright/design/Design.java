@@ -2,6 +2,7 @@ package zonewright.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.alternatives.AlternativeEdits;
 import zonewright.climate.Climate;
 import zonewright.climate.RecordedWeather;
 import zonewright.climate.Weather;
@@ -32,6 +33,7 @@ public final class Design {
     this.book = book;
     this.nights = new Nights(book);
     this.findings = new Findings(book);
+    book.completeEdits(edit -> AlternativeEdits.completed(book, edit));
   }
 
   /** Returns a design with its months and two programs, some usual valves, and no zones yet. */

@@ -19,6 +19,7 @@ import static zonewright.trade.Sheets.ZONE_NIGHTS;
 
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.alternatives.AlternativeSheets;
 import zonewright.budget.LocalRule;
 import zonewright.budget.MonthlyVolume;
 import zonewright.budget.Ordinance;
@@ -81,6 +82,8 @@ public final class IrrigationSheets {
           Facts.PROJECT_NAME,
           Facts.LOCATION,
           Facts.PREPARED_BY,
+          AlternativeSheets.IN_HAND,
+          AlternativeSheets.COMPARED,
           WeatherSite.ET_METHOD,
           Climate.PLACE,
           WeatherSite.DESCRIBED_CLIMATE,
@@ -463,6 +466,7 @@ public final class IrrigationSheets {
                 field(CONTROLLER, "Controller", "reading", Watching.ALL),
                 field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
     tables.addAll(PricingSheets.tables(ofZones()));
+    tables.addAll(AlternativeSheets.tables());
     tables.replaceAll(table -> table.about(SheetPurposes.of(table.id())));
     return tables;
   }

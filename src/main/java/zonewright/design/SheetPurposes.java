@@ -95,7 +95,13 @@ final class SheetPurposes {
           entry(Sheets.RATES, "What water costs, tier by tier."),
           entry(Sheets.REBATES, "Rebates: by which rule, how much and at most."),
           entry(Sheets.CASES, "Three ways things may turn out, and what each pays."),
-          entry(Sheets.YEARS, "Cash year by year in each of the cases."));
+          entry(Sheets.YEARS, "Cash year by year in each of the cases."),
+          entry(
+              Sheets.ALTERNATIVES,
+              "Other ways to do this garden, beside the design; one of them may be in hand."),
+          entry(
+              Sheets.CHANGES,
+              "What each alternative does otherwise than the design, cell by cell."));
 
   private SheetPurposes() {}
 

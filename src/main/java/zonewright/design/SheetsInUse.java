@@ -34,6 +34,7 @@ public final class SheetsInUse {
       List.of(
           List.of(Sheets.SUPPLY, Sheets.PIPES),
           List.of(Sheets.TESTS, Sheets.CANS),
+          List.of(Sheets.ALTERNATIVES, Sheets.CHANGES),
           List.of(
               Sheets.ESTIMATE,
               Sheets.TAKEOFF,

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import zonewright.formula.Condition;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Explainer;
@@ -43,6 +44,7 @@ public final class Book {
   private final Map<Formula.Aggregate, Outcome> gathered = new HashMap<>();
   private final RowsByWords rowsByWords = new RowsByWords(this);
   private final Map<Reference, Integer> positions = new HashMap<>();
+  private UnaryOperator<Edit> completion = UnaryOperator.identity();
   private Schema schema;
   private Calculation calculation;
   private Wording wording;
@@ -137,14 +139,30 @@ public final class Book {
     return () -> listeners.remove(listener);
   }
 
+  /**
+   * Has each edit that is performed from now on completed by what must come with it in the same
+   * step.
+   *
+   * @param by gives the whole of an edit, before it is done
+   */
+  public void completeEdits(UnaryOperator<Edit> by) {
+    completion = by;
+  }
+
+  /** Returns what would be entered after an edit. */
+  public BookSnapshot after(Edit edit) {
+    return contents.after(edit);
+  }
+
   /** Does an edit and notes it; one that changes nothing is dropped. */
   public void perform(Edit edit) {
     if (edit.changesNothing()) {
       return;
     }
     calculation.settle();
-    journal.note(edit);
-    apply(edit);
+    Edit whole = completion.apply(edit);
+    journal.note(whole);
+    apply(whole);
   }
 
   /**

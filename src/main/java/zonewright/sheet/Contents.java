@@ -58,6 +58,14 @@ public final class Contents {
     }
   }
 
+  private Contents(Contents other) {
+    schema = other.schema;
+    system = other.system;
+    nextId = other.nextId;
+    other.rows.forEach((table, list) -> rows.put(table, new ArrayList<>(list)));
+    other.setAside.forEach((table, aside) -> setAside.put(table, new HashMap<>(aside)));
+  }
+
   private static int startingRows(TableDefinition table) {
     if (table.rows() instanceof TableDefinition.Rows.Named named) {
       return named.names().size();
@@ -129,6 +137,25 @@ public final class Contents {
       index.put(list.get(place).id(), place);
     }
     return index;
+  }
+
+  /** Returns what would be entered after an edit. */
+  BookSnapshot after(Edit edit) {
+    Contents then = new Contents(this);
+    then.apply(
+        edit,
+        new Touched() {
+          @Override
+          public void cell(String table, int row, int column) {
+            // nobody calculates what is only tried
+          }
+
+          @Override
+          public void structure() {
+            // nor this
+          }
+        });
+    return then.snapshot();
   }
 
   void apply(Edit edit, Touched touched) {

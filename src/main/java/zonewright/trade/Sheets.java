@@ -22,6 +22,8 @@ public final class Sheets {
   public static final String NIGHTS = "nights";
   public static final String STAGES = "stages";
   public static final String DAY_RULES = "day-rules";
+  public static final String ALTERNATIVES = "alternatives";
+  public static final String CHANGES = "changes";
 
   public static final String FOUND = "found";
   public static final String TAKEOFF = "takeoff";

@@ -9,7 +9,7 @@ import zonewright.formula.Reference;
 import zonewright.units.UnitSystem;
 
 /** Edits of every kind a person can ask for, at random. */
-final class RandomEdits {
+public final class RandomEdits {
   private static final List<String> TEXTS =
       List.of(
           "",
@@ -41,7 +41,7 @@ final class RandomEdits {
   private final Random random;
   private final Edits edits;
 
-  RandomEdits(Book book, Random random) {
+  public RandomEdits(Book book, Random random) {
     this.book = book;
     this.random = random;
     this.edits = new Edits(book);
@@ -52,7 +52,7 @@ final class RandomEdits {
   }
 
   /** Returns a next edit, most often the typing of something. */
-  Edit next() {
+  public Edit next() {
     String table = any(book.schema().tables()).id();
     int count = book.rows(table);
     boolean free = book.schema().table(table).rows() instanceof TableDefinition.Rows.Free;

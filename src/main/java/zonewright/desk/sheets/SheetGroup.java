@@ -11,11 +11,13 @@ public enum SheetGroup {
   SITE(
       1,
       "Site",
-      "The place, its climate and its weather",
+      "The place, its climate and its weather, and other ways to do the garden",
       Sheets.SITE,
       Sheets.MONTHS,
       Sheets.WEATHER,
-      Sheets.RECORD),
+      Sheets.RECORD,
+      Sheets.ALTERNATIVES,
+      Sheets.CHANGES),
   ZONES(
       2,
       "Zones",

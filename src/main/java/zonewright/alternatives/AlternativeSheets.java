@@ -1,0 +1,149 @@
+package zonewright.alternatives;
+
+import static zonewright.trade.Sheets.ALTERNATIVES;
+import static zonewright.trade.Sheets.CHANGES;
+import static zonewright.trade.Sheets.SITE;
+
+import java.util.Arrays;
+import java.util.List;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.sheet.WordList;
+import zonewright.trade.Sheets;
+
+/** The sheets that hold the alternatives of a design. */
+public final class AlternativeSheets {
+  private static final String BAND = "Alternatives";
+  private static final String CHANGE_BAND = "Change";
+
+  /** What an alternative is called. */
+  public static final Column NAME =
+      Column.words(ALTERNATIVES, "name", "Alternative")
+          .band(BAND)
+          .means("What this alternative of the design is called, such as “Drip in the beds”.")
+          .build();
+
+  /** What it is for. */
+  public static final Column ABOUT =
+      Column.words(ALTERNATIVES, "about", "What it tries")
+          .band(BAND)
+          .means("What the alternative is for, in your own words.")
+          .optional()
+          .build();
+
+  /** The alternative whose values the sheets hold. */
+  public static final Column IN_HAND =
+      Column.choice(
+              SITE,
+              "alternative-in-hand",
+              "Alternative in hand",
+              new WordList.RowsOf(ALTERNATIVES))
+          .band(Sheets.PROJECT)
+          .means(
+              "The alternative that stands on the sheets and is changed by what you type. Blank: the"
+                  + " design itself. Put another in hand by the window Alternatives or the command"
+                  + " alternatives, which change the sheets with it.")
+          .optional()
+          .build();
+
+  /** What alternatives are compared by. */
+  public static final Column COMPARED =
+      Column.words(SITE, "compared-figures", "Figures compared")
+          .band(Sheets.PROJECT)
+          .means(
+              "By which figures alternatives stand side by side, with semicolons between, such as"
+                  + " “Volume per year; Cycles of 7”. Blank: water, minutes, price, allowances and"
+                  + " the end of the longest night.")
+          .optional()
+          .build();
+
+  /** What a change is called: its number. */
+  static final Column CHANGE =
+      Column.words(CHANGES, "change", "Change")
+          .band(CHANGE_BAND)
+          .means("A number that tells this change from the others.")
+          .build();
+
+  /** Which alternative makes the change. */
+  static final Column OF =
+      Column.choice(CHANGES, "of", "Of the alternative", new WordList.RowsOf(ALTERNATIVES))
+          .band(CHANGE_BAND)
+          .means(
+              "The alternative that is otherwise than the design here. Blank: what the design holds,"
+                  + " while an alternative is in hand.")
+          .optional()
+          .build();
+
+  /** What is done. */
+  static final Column DONE =
+      Column.choice(
+              CHANGES,
+              "done",
+              "What is done",
+              new WordList.Fixed(Arrays.stream(Change.Kind.values()).map(Change.Kind::words).toList()),
+              Change.Kind.TYPED.words())
+          .band(CHANGE_BAND)
+          .means(
+              "Whether a value is typed into the cell, the cell is emptied, or the row is put in or"
+                  + " taken out.")
+          .build();
+
+  /** On which sheet. */
+  static final Column SHEET =
+      Column.words(CHANGES, "sheet", "On the sheet")
+          .band(CHANGE_BAND)
+          .means("The sheet on which something is otherwise, as its tab calls it.")
+          .build();
+
+  /** In which row. */
+  static final Column ROW =
+      Column.words(CHANGES, "row", "In the row")
+          .band(CHANGE_BAND)
+          .means(
+              "The row by the name the design gives it, or as “row 3” where it has none of its own;"
+                  + " blank on sheets with one row.")
+          .optional()
+          .build();
+
+  /** In which column. */
+  static final Column COLUMN =
+      Column.words(CHANGES, "column", "In the column")
+          .band(CHANGE_BAND)
+          .means("The column, without its unit; blank where a row is put in or taken out.")
+          .optional()
+          .build();
+
+  /** What is typed there. */
+  static final Column VALUE =
+      Column.words(CHANGES, "value", "Value")
+          .band(CHANGE_BAND)
+          .means(
+              "What is typed into the cell, with its unit. Where a row is put in: the name of the row"
+                  + " above it; blank puts it in at the top.")
+          .optional()
+          .build();
+
+  private AlternativeSheets() {}
+
+  /** Returns the sheets. */
+  public static List<TableDefinition> tables() {
+    return List.of(
+        new TableDefinition(
+            ALTERNATIVES,
+            "Alternatives",
+            "alternative",
+            new TableDefinition.Rows.Free(),
+            List.of(NAME, ABOUT)),
+        new TableDefinition(
+            CHANGES,
+            "Changes",
+            "change",
+            new TableDefinition.Rows.Free(),
+            changeColumns()));
+  }
+
+  /** Returns the columns of a change, its number first. */
+  static List<Column> changeColumns() {
+    return List.of(CHANGE, OF, DONE, SHEET, ROW, COLUMN, VALUE);
+  }
+}

@@ -1,0 +1,190 @@
+package zonewright.alternatives;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
+import zonewright.trade.Sheets;
+
+/**
+ * The alternatives of a design as they are at one moment.
+ *
+ * <p>An alternative is what it does otherwise than the design: what is typed into the design holds
+ * for all of them, but where they differ. One may be in hand: then the sheets hold it, what is
+ * typed is its own, and what the design has instead is noted as the way back.
+ */
+public final class Alternatives {
+  /** What the design itself is called beside its alternatives. */
+  public static final String DESIGN = "The design";
+
+  private final Book book;
+  private final BookSnapshot now;
+  private final List<String> names = new ArrayList<>();
+  private final Optional<String> inHand;
+  private final List<Change> wayBack = new ArrayList<>();
+  private final Map<String, List<Change>> others = new LinkedHashMap<>();
+
+  /** For each change the row it has on the sheet of changes. */
+  private final Map<Change, Integer> rows = new IdentityHashMap<>();
+
+  private Optional<BookSnapshot> design = Optional.empty();
+
+  /** Reads the alternatives of a book as it is now. */
+  public Alternatives(Book book) {
+    this.book = book;
+    this.now = book.snapshot();
+    now.rows(Sheets.ALTERNATIVES).stream()
+        .map(row -> text(row.entry(0)))
+        .filter(name -> !name.isEmpty())
+        .forEach(names::add);
+    this.inHand = inHand(book, now).map(this::known);
+    inHand.filter(name -> !names.contains(name)).ifPresent(names::add);
+    names.forEach(name -> others.put(name, new ArrayList<>()));
+    List<Row> changes = now.rows(Sheets.CHANGES);
+    for (int at = 0; at < changes.size(); at++) {
+      Row row = changes.get(at);
+      List<String> texts =
+          AlternativeSheets.changeColumns().stream()
+              .map(column -> text(row.entry(book.position(column.reference()))))
+              .toList();
+      Optional<Change> change = Change.of(texts);
+      if (change.isPresent()) {
+        String of = texts.get(1);
+        rows.put(change.get(), at);
+        (of.isEmpty() ? wayBack : others.computeIfAbsent(known(of), any -> new ArrayList<>()))
+            .add(change.get());
+      }
+    }
+    inHand.ifPresent(others::remove);
+  }
+
+  /** Returns the name of an alternative as it stands on its sheet. */
+  private String known(String written) {
+    return names.stream().filter(written::equalsIgnoreCase).findFirst().orElse(written);
+  }
+
+  /** Returns the alternative whose values some sheets hold; none where they hold the design. */
+  static Optional<String> inHand(Book book, BookSnapshot sheets) {
+    int at = book.position(AlternativeSheets.IN_HAND.reference());
+    return sheets.rows(Sheets.SITE).stream()
+        .map(row -> text(row.entry(at)))
+        .filter(name -> !name.isEmpty())
+        .findFirst();
+  }
+
+  static String text(Entry entry) {
+    return entry instanceof Entry.Words words ? words.text() : "";
+  }
+
+  /** Returns the book they were read from. */
+  Book book() {
+    return book;
+  }
+
+  /** Returns what the book held. */
+  BookSnapshot now() {
+    return now;
+  }
+
+  /** Returns their names in the order of their sheet. */
+  public List<String> names() {
+    return List.copyOf(names);
+  }
+
+  /** Returns the name of an alternative however it is written; none where there is none. */
+  public Optional<String> named(String written) {
+    return Optional.of(known(written.strip())).filter(names::contains);
+  }
+
+  /** Returns the one whose values the sheets hold; none where they hold the design itself. */
+  public Optional<String> inHand() {
+    return inHand;
+  }
+
+  /** Returns what the design has instead of the alternative in hand. */
+  List<Change> wayBack() {
+    return List.copyOf(wayBack);
+  }
+
+  /** Returns the changes of those that are not in hand; lists to change as one likes. */
+  Map<String, List<Change>> others() {
+    Map<String, List<Change>> copy = new LinkedHashMap<>();
+    others.forEach((name, changes) -> copy.put(name, new ArrayList<>(changes)));
+    return copy;
+  }
+
+  /** Returns the design without any alternative. */
+  public BookSnapshot design() {
+    if (design.isEmpty()) {
+      design = Optional.of(wayBack.isEmpty() ? now : made(now, wayBack));
+    }
+    return design.get();
+  }
+
+  /** Returns the sheets as an alternative has them; those of the design for an unknown name. */
+  public BookSnapshot of(String name) {
+    return inHand.filter(name::equals).isPresent()
+        ? now
+        : made(design(), others.getOrDefault(name, List.of()));
+  }
+
+  private BookSnapshot made(BookSnapshot sheets, List<Change> changes) {
+    return changes.isEmpty() ? sheets : Application.of(book.schema(), sheets, changes).made();
+  }
+
+  /** Returns what an alternative does otherwise than the design. */
+  public List<Change> changes(String name) {
+    return inHand.filter(name::equals).isPresent()
+        ? between(design(), now)
+        : List.copyOf(others.getOrDefault(name, List.of()));
+  }
+
+  List<Change> between(BookSnapshot from, BookSnapshot to) {
+    return Differences.between(book.schema(), book.wording(), from, to);
+  }
+
+  /**
+   * Returns what is wrong with changes: what they mean is not there any more.
+   *
+   * @return by the row on the sheet of changes, one sentence
+   */
+  public Map<Integer, String> problems() {
+    Map<Integer, String> found = new TreeMap<>();
+    problems(now, wayBack, found);
+    others.values().forEach(changes -> problems(design(), changes, found));
+    return found;
+  }
+
+  private void problems(BookSnapshot sheets, List<Change> changes, Map<Integer, String> found) {
+    if (!changes.isEmpty()) {
+      Application.of(book.schema(), sheets, changes)
+          .problems()
+          .forEach((place, sentence) -> found.put(rows.get(changes.get(place)), sentence));
+    }
+  }
+
+  /**
+   * Returns why no alternative can be called so; empty where one can.
+   *
+   * @param name as a person wrote it
+   */
+  public Optional<String> refused(String name) {
+    if (name.isBlank()) {
+      return Optional.of("An alternative needs a name, such as “Drip in the beds”.");
+    }
+    if (name.strip().toLowerCase(Locale.ROOT).equals(DESIGN.toLowerCase(Locale.ROOT))) {
+      return Optional.of("“%s” is what your design is called; choose another name.".formatted(name));
+    }
+    return named(name)
+        .map(taken -> "There is an alternative “%s” already; choose another name.".formatted(taken));
+  }
+}

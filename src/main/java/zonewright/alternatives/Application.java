@@ -1,0 +1,207 @@
+package zonewright.alternatives;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
+import zonewright.sheet.Schema;
+import zonewright.sheet.TableDefinition;
+
+/** Makes an alternative out of the design and its changes; what cannot be done is left and told. */
+final class Application {
+  private final Schema schema;
+  private final BookSnapshot design;
+  private final Map<String, Map<Long, Row>> rows = new HashMap<>();
+  private final Map<String, List<Long>> order = new HashMap<>();
+  private final Map<String, RowNames> names = new HashMap<>();
+  private final Map<Integer, String> problems = new TreeMap<>();
+  private long lastFresh;
+
+  private Application(Schema schema, BookSnapshot design) {
+    this.schema = schema;
+    this.design = design;
+    for (TableDefinition table : schema.tables()) {
+      for (Row row : design.rows(table.id())) {
+        lastFresh = Math.min(lastFresh, row.id());
+      }
+    }
+  }
+
+  /**
+   * What came of it.
+   *
+   * @param made the alternative; rows that were put in have identities of their own
+   * @param problems for each change that could not be done, by its place in the list, one sentence
+   */
+  record Made(BookSnapshot made, Map<Integer, String> problems) {}
+
+  /** Does some changes to a design: rows put in first, rows taken out last. */
+  static Made of(Schema schema, BookSnapshot design, List<Change> changes) {
+    Application application = new Application(schema, design);
+    application.each(changes, Change.Kind.ROW_ADDED);
+    application.each(changes, Change.Kind.TYPED);
+    application.each(changes, Change.Kind.CLEARED);
+    application.each(changes, Change.Kind.ROW_GONE);
+    return new Made(application.made(), application.problems);
+  }
+
+  private void each(List<Change> changes, Change.Kind kind) {
+    for (int i = 0; i < changes.size(); i++) {
+      if (changes.get(i).kind() == kind) {
+        Optional<String> problem = perform(changes.get(i));
+        if (problem.isPresent()) {
+          problems.put(i, problem.get());
+        }
+      }
+    }
+  }
+
+  private Optional<String> perform(Change change) {
+    Optional<TableDefinition> found =
+        schema.tables().stream()
+            .filter(table -> table.title().equalsIgnoreCase(change.sheet().strip()))
+            .filter(table -> !Differences.about(table))
+            .findFirst();
+    if (found.isEmpty()) {
+      return Optional.of(
+          "there is no sheet “%s” that could be otherwise".formatted(change.sheet()));
+    }
+    TableDefinition table = found.get();
+    open(table.other().orElse(table.id()));
+    open(table.id());
+    return switch (change.kind()) {
+      case ROW_ADDED -> add(table, change);
+      case TYPED, CLEARED -> type(table, change);
+      case ROW_GONE -> remove(table, change);
+    };
+  }
+
+  private void open(String id) {
+    if (!rows.containsKey(id)) {
+      Map<Long, Row> byId = new LinkedHashMap<>();
+      design.rows(id).forEach(row -> byId.put(row.id(), row));
+      rows.put(id, byId);
+      order.put(id, new ArrayList<>(byId.keySet()));
+      names.put(id, new RowNames(design.rows(id)));
+    }
+  }
+
+  private Optional<String> add(TableDefinition table, Change change) {
+    if (!(table.rows() instanceof TableDefinition.Rows.Free)) {
+      return Optional.of("no row can be put into the sheet " + table.title());
+    }
+    RowNames told = names.get(table.id());
+    OptionalLong above = told.row(change.value());
+    if (!change.value().isBlank() && above.isEmpty()) {
+      return noRow(table, change.value());
+    }
+    lastFresh--;
+    if (!told.put(change.row().strip(), lastFresh)) {
+      return Optional.of(
+          change.row().isBlank()
+              ? "the row to put in has no name"
+              : "there is a %s “%s” already".formatted(table.rowWord(), change.row()));
+    }
+    rows.get(table.id()).put(lastFresh, blank(table, lastFresh, Entry.words(change.row())));
+    List<Long> places = order.get(table.id());
+    places.add(above.isEmpty() ? 0 : places.indexOf(above.getAsLong()) + 1, lastFresh);
+    schema.alongside(table.id()).forEach(beside -> open(beside.id()));
+    return Optional.empty();
+  }
+
+  private static Row blank(TableDefinition table, long id, Entry name) {
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < table.columns().size(); i++) {
+      entries.add(i == 0 ? name : Entry.BLANK);
+    }
+    return Row.of(id, entries);
+  }
+
+  private static Optional<String> noRow(TableDefinition table, String row) {
+    return Optional.of("there is no %s “%s” in the design".formatted(table.rowWord(), row));
+  }
+
+  /** Returns the row a change means; none where there is none. */
+  private Optional<Row> row(TableDefinition table, Change change) {
+    String leading = table.other().orElse(table.id());
+    if (table.single()) {
+      return rows.get(table.id()).values().stream().findFirst();
+    }
+    OptionalLong id = names.get(leading).row(change.row());
+    return id.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            rows.get(table.id())
+                .computeIfAbsent(
+                    id.getAsLong(),
+                    fresh -> blank(table, fresh, rows.get(leading).get(fresh).entry(0))));
+  }
+
+  private Optional<String> type(TableDefinition table, Change change) {
+    Optional<Column> column =
+        table.columns().stream()
+            .filter(each -> each.name().equalsIgnoreCase(change.column().strip()))
+            .findFirst();
+    if (column.isEmpty()) {
+      return Optional.of(
+          "there is no column “%s” on the sheet %s".formatted(change.column(), table.title()));
+    }
+    if (!table.takesEntries(column.get()) || Differences.about(column.get())) {
+      return Optional.of(
+          "nothing can be typed into %s by an alternative".formatted(column.get().name()));
+    }
+    Optional<Row> row = row(table, change);
+    if (row.isEmpty()) {
+      return noRow(table, change.row());
+    }
+    Entry entry =
+        change.kind() == Change.Kind.CLEARED
+            ? Entry.BLANK
+            : CellValues.read(column.get(), change.value(), design.system());
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < table.columns().size(); i++) {
+      entries.add(table.columns().get(i).equals(column.get()) ? entry : row.get().entry(i));
+    }
+    long id = row.get().id();
+    rows.get(table.id()).put(id, Row.of(id, entries, row.get().remarks()));
+    return Optional.empty();
+  }
+
+  private Optional<String> remove(TableDefinition table, Change change) {
+    OptionalLong id = names.get(table.id()).row(change.row());
+    if (!(table.rows() instanceof TableDefinition.Rows.Free) || id.isEmpty()) {
+      return noRow(table, change.row());
+    }
+    order.get(table.id()).remove(id.getAsLong());
+    schema.alongside(table.id()).forEach(beside -> open(beside.id()));
+    return Optional.empty();
+  }
+
+  private BookSnapshot made() {
+    Map<String, List<Row>> tables = new HashMap<>(design.tables());
+    for (TableDefinition table : schema.tables()) {
+      String leading = table.other().orElse(table.id());
+      if (rows.containsKey(table.id()) && order.containsKey(leading)) {
+        Map<Long, Row> own = rows.get(table.id());
+        tables.put(
+            table.id(),
+            order.get(leading).stream()
+                .map(
+                    id -> {
+                      Entry name = rows.get(leading).get(id).entry(0);
+                      return own.getOrDefault(id, blank(table, id, name));
+                    })
+                .toList());
+      }
+    }
+    return new BookSnapshot(design.system(), tables);
+  }
+}
