@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -31,11 +30,7 @@ public final class AlternativeEdits {
    * has instead is noted; one that is renamed or taken out is so everywhere.
    */
   public static Edit completed(Book book, Edit edit) {
-    if (book.rows(Sheets.ALTERNATIVES) == 0
-        && Alternatives.inHand(book, book.snapshot()).isEmpty()) {
-      return edit;
-    }
-    return new Completion(book, edit).edit();
+    return book.rows(Sheets.ALTERNATIVES) == 0 ? edit : new Completion(book, edit).edit();
   }
 
   /**
@@ -106,62 +101,55 @@ public final class AlternativeEdits {
       Optional<String> hand,
       List<Change> wayBack,
       Map<String, List<Change>> others) {
-    List<Edit> parts = new ArrayList<>();
-    parts.add(new Edits(book).becoming(name, withHand(sheets, hand)));
     List<String> all = Stream.concat(others.keySet().stream(), hand.stream()).distinct().toList();
-    parts.add(listed(name, all));
-    parts.add(changes(book, book.snapshot(), name, wayBack, others));
-    return new Edit.Several(name, parts);
+    return new Edit.Several(
+        name,
+        List.of(
+            new Edits(book).becoming(name, sameAlternatives(sheets)),
+            listed(name, all, hand),
+            changes(book, alternatives.now(), name, wayBack, others)));
   }
 
-  /** Returns the sheets with the name of the one in hand, and with the alternatives there are. */
-  private BookSnapshot withHand(BookSnapshot sheets, Optional<String> hand) {
+  /** Returns the sheets with the alternatives as they are now: those are changed beside. */
+  private BookSnapshot sameAlternatives(BookSnapshot sheets) {
     Map<String, List<Row>> tables = new LinkedHashMap<>(sheets.tables());
-    int at = book.position(AlternativeSheets.IN_HAND.reference());
-    tables.put(
-        Sheets.SITE,
-        sheets.rows(Sheets.SITE).stream()
-            .map(row -> with(row, at, Entry.words(hand.orElse(""))))
-            .toList());
     for (String table : List.of(Sheets.ALTERNATIVES, Sheets.CHANGES)) {
       tables.put(table, alternatives.now().rows(table));
     }
     return new BookSnapshot(sheets.system(), tables);
   }
 
-  private Row with(Row row, int at, Entry entry) {
-    List<Entry> entries = new ArrayList<>();
-    for (int i = 0; i < book.schema().table(Sheets.SITE).columns().size(); i++) {
-      entries.add(i == at ? entry : row.entry(i));
-    }
-    return Row.of(row.id(), entries, row.remarks());
-  }
-
-  /** Puts those on the sheet of alternatives that are not there, and takes off those that went. */
-  private Edit listed(String name, List<String> wanted) {
+  /** Makes the sheet of alternatives list those wanted and no others, one of them marked. */
+  private Edit listed(String name, List<String> wanted, Optional<String> hand) {
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
+    List<String> there = new ArrayList<>();
     List<Row> rows = alternatives.now().rows(Sheets.ALTERNATIVES);
     for (int row = rows.size() - 1; row >= 0; row--) {
-      String there = Alternatives.text(rows.get(row).entry(0));
-      if (!there.isEmpty() && !wanted.contains(there)) {
+      String own = Alternatives.text(rows.get(row).entry(0));
+      if (own.isEmpty() || wanted.contains(own)) {
+        there.add(own);
+        parts.add(0, edits.set(AlternativeSheets.IN_HAND.reference(), row, mark(own, hand)));
+      } else {
         parts.add(edits.removed(Sheets.ALTERNATIVES, row, 1));
       }
     }
-    List<String> known =
-        rows.stream().map(row -> Alternatives.text(row.entry(0))).collect(Collectors.toList());
     List<Row> fresh =
         edits
             .appended(
                 Sheets.ALTERNATIVES,
                 wanted.stream()
-                    .filter(each -> !known.contains(each))
-                    .map(each -> List.of(Entry.words(each)))
+                    .filter(each -> !there.contains(each))
+                    .map(each -> List.of(Entry.words(each), mark(each, hand)))
                     .toList())
             .rows();
-    parts.add(
-        new Edit.InsertRows(name, Sheets.ALTERNATIVES, rows.size() - parts.size(), fresh));
+    parts.add(new Edit.InsertRows(name, Sheets.ALTERNATIVES, there.size(), fresh));
     return new Edit.Several(name, parts);
+  }
+
+  private static Entry mark(String name, Optional<String> hand) {
+    boolean held = hand.filter(name::equals).isPresent();
+    return Entry.words(held ? AlternativeSheets.Words.YES : "");
   }
 
   /** Returns the edit after which the sheet of changes says so; rows that say it already stay. */

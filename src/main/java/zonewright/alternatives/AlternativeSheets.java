@@ -31,18 +31,17 @@ public final class AlternativeSheets {
           .optional()
           .build();
 
-  /** The alternative whose values the sheets hold. */
+  /** Whether the sheets hold its values. */
   public static final Column IN_HAND =
       Column.choice(
-              SITE,
-              "alternative-in-hand",
-              "Alternative in hand",
-              new WordList.RowsOf(ALTERNATIVES))
-          .band(Sheets.PROJECT)
+              ALTERNATIVES,
+              "on-the-sheets",
+              "On the sheets",
+              new WordList.Fixed(List.of(Words.YES)))
+          .band(BAND)
           .means(
-              "The alternative that stands on the sheets and is changed by what you type. Blank: the"
-                  + " design itself. Put another in hand by the window Alternatives or the command"
-                  + " alternatives, which change the sheets with it.")
+              "Marks the alternative that stands on the sheets and is changed by what you type; where"
+                  + " none is marked, that is the design itself. Mark another one to put it there.")
           .optional()
           .build();
 
@@ -70,7 +69,7 @@ public final class AlternativeSheets {
           .band(CHANGE_BAND)
           .means(
               "The alternative that is otherwise than the design here. Blank: what the design holds,"
-                  + " while an alternative is in hand.")
+                  + " while an alternative stands on the sheets.")
           .optional()
           .build();
 
@@ -80,7 +79,8 @@ public final class AlternativeSheets {
               CHANGES,
               "done",
               "What is done",
-              new WordList.Fixed(Arrays.stream(Change.Kind.values()).map(Change.Kind::words).toList()),
+              new WordList.Fixed(
+                  Arrays.stream(Change.Kind.values()).map(Change.Kind::words).toList()),
               Change.Kind.TYPED.words())
           .band(CHANGE_BAND)
           .means(
@@ -125,6 +125,13 @@ public final class AlternativeSheets {
 
   private AlternativeSheets() {}
 
+  /** Words of lists. */
+  static final class Words {
+    static final String YES = "yes";
+
+    private Words() {}
+  }
+
   /** Returns the sheets. */
   public static List<TableDefinition> tables() {
     return List.of(
@@ -133,13 +140,9 @@ public final class AlternativeSheets {
             "Alternatives",
             "alternative",
             new TableDefinition.Rows.Free(),
-            List.of(NAME, ABOUT)),
+            List.of(NAME, IN_HAND, ABOUT)),
         new TableDefinition(
-            CHANGES,
-            "Changes",
-            "change",
-            new TableDefinition.Rows.Free(),
-            changeColumns()));
+            CHANGES, "Changes", "change", new TableDefinition.Rows.Free(), changeColumns()));
   }
 
   /** Returns the columns of a change, its number first. */

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
-import zonewright.sheet.Edit;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Row;
 import zonewright.trade.Sheets;
@@ -25,6 +24,12 @@ import zonewright.trade.Sheets;
 public final class Alternatives {
   /** What the design itself is called beside its alternatives. */
   public static final String DESIGN = "The design";
+
+  private static final String NO_HAND =
+      "the design has this instead of an alternative, but none is marked as on the sheets";
+
+  /** Where the mark stands in a row of the sheet of alternatives. */
+  static final int MARK = 1;
 
   private final Book book;
   private final BookSnapshot now;
@@ -46,8 +51,7 @@ public final class Alternatives {
         .map(row -> text(row.entry(0)))
         .filter(name -> !name.isEmpty())
         .forEach(names::add);
-    this.inHand = inHand(book, now).map(this::known);
-    inHand.filter(name -> !names.contains(name)).ifPresent(names::add);
+    this.inHand = inHand(now);
     names.forEach(name -> others.put(name, new ArrayList<>()));
     List<Row> changes = now.rows(Sheets.CHANGES);
     for (int at = 0; at < changes.size(); at++) {
@@ -73,12 +77,17 @@ public final class Alternatives {
   }
 
   /** Returns the alternative whose values some sheets hold; none where they hold the design. */
-  static Optional<String> inHand(Book book, BookSnapshot sheets) {
-    int at = book.position(AlternativeSheets.IN_HAND.reference());
-    return sheets.rows(Sheets.SITE).stream()
-        .map(row -> text(row.entry(at)))
+  public static Optional<String> inHand(BookSnapshot sheets) {
+    return sheets.rows(Sheets.ALTERNATIVES).stream()
+        .filter(Alternatives::marked)
+        .map(row -> text(row.entry(0)))
         .filter(name -> !name.isEmpty())
         .findFirst();
+  }
+
+  /** Says whether a row of the sheet of alternatives is marked as the one on the sheets. */
+  static boolean marked(Row row) {
+    return !text(row.entry(MARK)).isEmpty();
   }
 
   static String text(Entry entry) {
@@ -148,6 +157,25 @@ public final class Alternatives {
         : List.copyOf(others.getOrDefault(name, List.of()));
   }
 
+  /**
+   * Returns what the design has where an alternative differs, by {@link Change#where}: a value,
+   * {@code blank}, or whether the row is there.
+   */
+  public Map<String, String> insteadOf(String name) {
+    Map<String, String> there = new LinkedHashMap<>();
+    for (Change back : between(of(name), design())) {
+      there.put(
+          back.where(),
+          switch (back.kind()) {
+            case TYPED -> back.value();
+            case CLEARED -> "blank";
+            case ROW_ADDED -> "there";
+            case ROW_GONE -> "not there";
+          });
+    }
+    return there;
+  }
+
   List<Change> between(BookSnapshot from, BookSnapshot to) {
     return Differences.between(book.schema(), book.wording(), from, to);
   }
@@ -160,6 +188,9 @@ public final class Alternatives {
   public Map<Integer, String> problems() {
     Map<Integer, String> found = new TreeMap<>();
     problems(now, wayBack, found);
+    if (inHand.isEmpty()) {
+      wayBack.forEach(change -> found.putIfAbsent(rows.get(change), NO_HAND));
+    }
     others.values().forEach(changes -> problems(design(), changes, found));
     return found;
   }
@@ -182,9 +213,11 @@ public final class Alternatives {
       return Optional.of("An alternative needs a name, such as “Drip in the beds”.");
     }
     if (name.strip().toLowerCase(Locale.ROOT).equals(DESIGN.toLowerCase(Locale.ROOT))) {
-      return Optional.of("“%s” is what your design is called; choose another name.".formatted(name));
+      return Optional.of(
+          "“%s” is what your design is called; choose another name.".formatted(name));
     }
     return named(name)
-        .map(taken -> "There is an alternative “%s” already; choose another name.".formatted(taken));
+        .map(
+            taken -> "There is an alternative “%s” already; choose another name.".formatted(taken));
   }
 }

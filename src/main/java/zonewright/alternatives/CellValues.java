@@ -9,7 +9,9 @@ import zonewright.sheet.Wording;
 import zonewright.units.Arithmetic;
 import zonewright.units.UnitSystem;
 
-/** Between entries and the words in which a change tells them: with units, so any system reads them. */
+/**
+ * Between entries and the words in which a change tells them: with units, so any system reads them.
+ */
 final class CellValues {
   /** A number with the arithmetic it was typed as behind it. */
   private static final Pattern WITH_SUM = Pattern.compile("(.*?) \\((=.*)\\)");

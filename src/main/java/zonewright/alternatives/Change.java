@@ -59,6 +59,11 @@ public record Change(Kind kind, String sheet, String row, String column, String 
     return Optional.of(new Change(kind, texts.get(3), texts.get(4), texts.get(5), texts.get(6)));
   }
 
+  /** Returns what comes of it: the value, or what is done. */
+  public String told() {
+    return kind == Kind.TYPED ? value : kind.words();
+  }
+
   /** Returns where it is, as {@code Zones, 7, Emitter}. */
   public String where() {
     return String.join(

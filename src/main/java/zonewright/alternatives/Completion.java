@@ -1,16 +1,17 @@
 package zonewright.alternatives;
 
-import java.util.ArrayList;
+import static java.util.stream.Collectors.toSet;
+
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
-import zonewright.sheet.Entry;
 import zonewright.sheet.Row;
 import zonewright.trade.Sheets;
 
@@ -32,10 +33,12 @@ final class Completion {
     if (!after.rows(Sheets.CHANGES).equals(before.rows(Sheets.CHANGES))) {
       return edit;
     }
-    Optional<String> held = Alternatives.inHand(book, before);
-    Optional<String> chosen = Alternatives.inHand(book, after);
-    if (!held.equals(chosen)) {
-      return chosen(chosen);
+    Set<Long> held = marked(before);
+    Set<Long> then = marked(after);
+    boolean there =
+        after.rows(Sheets.ALTERNATIVES).stream().map(Row::id).collect(toSet()).containsAll(held);
+    if (!held.equals(then) && there) {
+      return chosen(held, then);
     }
     if (!after.rows(Sheets.ALTERNATIVES).equals(before.rows(Sheets.ALTERNATIVES))) {
       return listed();
@@ -43,8 +46,21 @@ final class Completion {
     return held.isEmpty() ? edit : noted();
   }
 
-  /** Another was chosen on the sheet itself: it comes to the sheets, as if asked for by name. */
-  private Edit chosen(Optional<String> name) {
+  private static Set<Long> marked(BookSnapshot sheets) {
+    return sheets.rows(Sheets.ALTERNATIVES).stream()
+        .filter(Alternatives::marked)
+        .map(Row::id)
+        .collect(toSet());
+  }
+
+  /** Another was marked on the sheet itself: it comes to the sheets, as if asked for by name. */
+  private Edit chosen(Set<Long> held, Set<Long> then) {
+    Optional<String> name =
+        after.rows(Sheets.ALTERNATIVES).stream()
+            .filter(
+                row -> then.contains(row.id()) && (!held.contains(row.id()) || then.size() == 1))
+            .map(row -> Alternatives.text(row.entry(0)))
+            .findFirst();
     Alternatives alternatives = new Alternatives(book);
     Optional<String> known = name.flatMap(alternatives::named);
     return name.isPresent() && known.isEmpty()
@@ -73,18 +89,11 @@ final class Completion {
         .others()
         .forEach((old, changes) -> others.put(renamed.getOrDefault(old, old), changes));
     others.remove("");
-    List<Edit> parts = new ArrayList<>(List.of(edit));
-    parts.add(
-        AlternativeEdits.changes(book, before, edit.name(), alternatives.wayBack(), others));
-    alternatives
-        .inHand()
-        .map(old -> renamed.getOrDefault(old, old))
-        .ifPresent(
-            name ->
-                parts.add(
-                    new Edits(book)
-                        .set(AlternativeSheets.IN_HAND.reference(), 0, Entry.words(name))));
-    return new Edit.Several(edit.name(), parts);
+    return new Edit.Several(
+        edit.name(),
+        List.of(
+            edit,
+            AlternativeEdits.changes(book, before, edit.name(), alternatives.wayBack(), others)));
   }
 
   /** While an alternative is in hand the design stays as it is. */

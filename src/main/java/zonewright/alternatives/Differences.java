@@ -56,8 +56,7 @@ final class Differences {
 
   /** Says whether a cell is about the alternatives themselves and the same in all of them. */
   static boolean about(Column column) {
-    return column.reference().equals(AlternativeSheets.IN_HAND.reference())
-        || column.reference().equals(AlternativeSheets.COMPARED.reference());
+    return column.reference().equals(AlternativeSheets.COMPARED.reference());
   }
 
   private void compare(TableDefinition table) {

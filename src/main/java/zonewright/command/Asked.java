@@ -3,17 +3,13 @@ package zonewright.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import zonewright.design.ListedValues;
-import zonewright.design.Synonyms;
-import zonewright.formula.Reference;
+import zonewright.design.NamedCell;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
-import zonewright.sheet.Nearest;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
-import zonewright.trade.Sheets;
 
 /** The column, or the cell, a person names on the command line. */
 final class Asked {
@@ -70,47 +66,25 @@ final class Asked {
   static Place cell(Book book, List<String> named) {
     int of = named.lastIndexOf("of");
     boolean row = of > 0 && of + 1 < named.size();
-    ColumnFinder finder = Synonyms.finder(book.schema(), Sheets.ZONES);
     String name = String.join(" ", row ? named.subList(0, of) : named);
-    Reference column = column(finder, name).reference();
-    TableDefinition table = book.schema().table(column.table());
-    if (!row) {
-      if (book.rows(table.id()) != 1) {
-        throw new Complaint(
-            ExitCode.USAGE,
-            "%s has many rows; say of which %s, as \"%s\" of %s."
-                .formatted(table.title(), table.rowWord(), name, example(book, table)));
-      }
-      return new Place(column, 0);
+    String ofRow = row ? String.join(" ", named.subList(of + 1, named.size())) : "";
+    NamedCell found = NamedCell.in(book, name, ofRow);
+    if (found instanceof NamedCell.OfAll all) {
+      TableDefinition table = book.schema().table(all.column().reference().table());
+      throw new Complaint(
+          ExitCode.USAGE,
+          "%s has many rows; say of which %s, as \"%s\" of %s."
+              .formatted(table.title(), table.rowWord(), name, example(book, table)));
     }
-    return new Place(
-        column, row(book, table, String.join(" ", named.subList(of + 1, named.size()))));
+    if (found instanceof NamedCell.Unclear unclear) {
+      throw new Complaint(ExitCode.USAGE, unclear.sentence());
+    }
+    NamedCell.OfRow cell = (NamedCell.OfRow) found;
+    return new Place(cell.column().reference(), cell.row());
   }
 
   private static String example(Book book, TableDefinition table) {
-    List<String> names = names(book, table);
+    List<String> names = NamedCell.names(book, table);
     return names.isEmpty() ? "1" : names.get(0);
-  }
-
-  private static int row(Book book, TableDefinition table, String name) {
-    List<String> names = names(book, table);
-    return IntStream.range(0, names.size())
-        .filter(row -> names.get(row).equalsIgnoreCase(name.strip()))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Complaint(
-                    ExitCode.USAGE,
-                    names.isEmpty()
-                        ? "The sheet %s holds no %s yet.".formatted(table.title(), table.rowWord())
-                        : "There is no %s “%s”; did you mean “%s”?"
-                            .formatted(table.rowWord(), name, Nearest.to(name, names, 1).get(0))));
-  }
-
-  private static List<String> names(Book book, TableDefinition table) {
-    Reference key = table.columns().get(0).reference();
-    return IntStream.range(0, book.rows(table.id()))
-        .mapToObj(row -> book.shown(key, book.outcome(key, row)))
-        .toList();
   }
 }

@@ -81,7 +81,7 @@ final class ImportCommand extends Task {
     ListMatch match = new ListMatch(design.book(), table, foreign);
     matching.apply(match, err()::println);
     ListMatch.Taken taken = match.taken();
-    design.book().start(taken.edit());
+    design.book().perform(taken.edit());
     DesignFiles.mayTake(design);
     taken.notes().forEach(err()::println);
     DesignFiles.save(design, path, source.kept(), err());

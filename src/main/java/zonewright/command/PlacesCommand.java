@@ -103,7 +103,7 @@ final class PlacesCommand extends Task {
     WeatherTaken.typedOver(design.book())
         .filter(told -> place.weather().isPresent())
         .ifPresent(err()::println);
-    design.book().start(PlaceTaken.edit(design.book(), place));
+    design.book().perform(PlaceTaken.edit(design.book(), place));
     DesignFiles.save(design, path, source.kept(), err());
     out().println("Written: %s, with reference ET of %s".formatted(path, called(place)));
   }

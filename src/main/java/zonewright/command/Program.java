@@ -48,6 +48,7 @@ public final class Program {
             .addSubcommand(new SeasonCommand())
             .addSubcommand(new WriteCommand())
             .addSubcommand(new HandoverCommand())
+            .addSubcommand(new AlternativesCommand())
             .addSubcommand(new SetCommand())
             .addSubcommand(new ProposalCommand())
             .addSubcommand(new FirstWeeksCommand())

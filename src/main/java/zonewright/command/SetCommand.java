@@ -91,7 +91,7 @@ final class SetCommand extends Task {
     }
     for (int row = 0; row < rows; row++) {
       String value = each.get(Math.min(row, each.size() - 1));
-      book.start(design.edits().typed(column.reference(), row, value));
+      book.perform(design.edits().typed(column.reference(), row, value));
       if (book.outcome(column.reference(), row) instanceof Outcome.Refused refused) {
         throw new Complaint(ExitCode.USAGE, AnswerText.sentence(refused));
       }

@@ -346,7 +346,7 @@ final class WeatherCommand extends Task {
                                             word, String.join(", ", WeatherTaken.choices(years))))))
             .orElse(WeatherTaken.usualChoice(years));
     WeatherTaken.typedOver(design.book()).ifPresent(err()::println);
-    design.book().start(WeatherTaken.edit(design.book(), years, covered));
+    design.book().perform(WeatherTaken.edit(design.book(), years, covered));
     DesignFiles.save(design, path, source.kept(), err());
     out().println("Written: %s, with reference ET for the %s".formatted(path, covered));
   }

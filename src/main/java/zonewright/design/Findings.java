@@ -43,6 +43,7 @@ final class Findings {
     finders.forEach(finder -> finder.add(found));
     TuningFinding.of(book).ifPresent(found::add);
     ClimateFinding.of(book).ifPresent(found::add);
+    found.addAll(AlternativeFinding.of(book));
     for (NightFinding night : nights) {
       String where = Finder.where(book.cellName(night.column(), night.row()));
       found.add(

@@ -82,7 +82,6 @@ public final class IrrigationSheets {
           Facts.PROJECT_NAME,
           Facts.LOCATION,
           Facts.PREPARED_BY,
-          AlternativeSheets.IN_HAND,
           AlternativeSheets.COMPARED,
           WeatherSite.ET_METHOD,
           Climate.PLACE,

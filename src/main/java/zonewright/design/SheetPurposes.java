@@ -98,7 +98,7 @@ final class SheetPurposes {
           entry(Sheets.YEARS, "Cash year by year in each of the cases."),
           entry(
               Sheets.ALTERNATIVES,
-              "Other ways to do this garden, beside the design; one of them may be in hand."),
+              "Other ways to do this garden, beside the design; one of them may stand on the sheets."),
           entry(
               Sheets.CHANGES,
               "What each alternative does otherwise than the design, cell by cell."));

@@ -23,7 +23,8 @@ record DesignMenu(
     UserAction keyIn,
     UserAction weeks,
     UserAction season,
-    UserAction input) {
+    UserAction input,
+    UserAction alternatives) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
@@ -34,6 +35,7 @@ record DesignMenu(
     menu.add(weeks.item());
     menu.add(season.item());
     menu.add(input.item());
+    menu.add(alternatives.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

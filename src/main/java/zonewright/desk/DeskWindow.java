@@ -19,6 +19,7 @@ import javax.swing.JMenu;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import zonewright.design.Finding;
+import zonewright.desk.alternatives.AlternativesWindow;
 import zonewright.desk.file.FileDrop;
 import zonewright.desk.file.FileKeeper;
 import zonewright.desk.file.FileQuestions;
@@ -95,6 +96,7 @@ final class DeskWindow {
   private final LazyPart<NightsWindow> nights;
   private final LazyPart<SeasonWindow> season;
   private final LazyPart<InputWindow> inputs;
+  private final LazyPart<AlternativesWindow> alternatives;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
   private final LazyPart<PracticeWindow> practice;
@@ -162,6 +164,7 @@ final class DeskWindow {
             () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
     practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
     inputs = new LazyPart<>(() -> new InputWindow(frame, open));
+    alternatives = new LazyPart<>(() -> new AlternativesWindow(frame, open));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
@@ -227,10 +230,13 @@ final class DeskWindow {
         new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
     UserAction input =
         new UserAction("Find the input …", deck.typed(this::findInput)).keys("ctrl I");
+    UserAction others =
+        new UserAction("Alternatives", deck.typed(() -> alternatives.get().open()))
+            .keys("ctrl shift A");
     DesignMenu design =
         new DesignMenu(
             deck, steps, mending, split, pricing, lists, weather, nights, keying, after, season,
-            input);
+            input, others);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -333,11 +339,13 @@ final class DeskWindow {
           use.lookSoon();
           season.ifMade(SeasonWindow::refreshSoon);
           inputs.ifMade(InputWindow::refreshSoon);
+          alternatives.ifMade(AlternativesWindow::refreshSoon);
         });
   }
 
   private void replaced() {
     inputs.ifMade(InputWindow::leave);
+    alternatives.ifMade(AlternativesWindow::refreshSoon);
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
@@ -498,6 +506,7 @@ final class DeskWindow {
     practice.ifMade(PracticeWindow::close);
     season.ifMade(SeasonWindow::close);
     inputs.ifMade(InputWindow::close);
+    alternatives.ifMade(AlternativesWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -543,6 +552,7 @@ final class DeskWindow {
     practice.ifMade(PracticeWindow::restyle);
     season.ifMade(SeasonWindow::restyle);
     inputs.ifMade(InputWindow::restyle);
+    alternatives.ifMade(AlternativesWindow::restyle);
     selected();
   }
 

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import zonewright.alternatives.Alternatives;
 import zonewright.desk.part.OpenDesign;
 import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
@@ -78,7 +79,11 @@ final class FootLine extends JPanel {
 
   /** Shows the state of the design. */
   void state(OpenDesign open) {
-    units.setText("In " + open.book().system().words());
+    String hand =
+        Alternatives.inHand(open.book().snapshot())
+            .map("Alternative “%s” on the sheets; in "::formatted)
+            .orElse("In ");
+    units.setText(hand + open.book().system().words());
     saved.setText(
         open.unsaved() ? "Not saved yet" : open.file().isPresent() ? "Saved" : "Nothing to save");
   }

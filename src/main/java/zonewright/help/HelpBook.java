@@ -42,6 +42,7 @@ public final class HelpBook {
     WRITTEN.put("in-the-field", "In the field: testing, handing over, tuning");
     WRITTEN.put("budget", "Reading the budget");
     WRITTEN.put("pricing", "Pricing a job, proving a retrofit");
+    WRITTEN.put("alternatives", "Alternatives of a design");
     WRITTEN.put("asking", "Asking, and practising");
     WRITTEN.put("saving", "Saving, and what a crash leaves");
     WRITTEN.put("keys", "Keys");
