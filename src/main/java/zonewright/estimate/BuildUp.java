@@ -91,19 +91,41 @@ public final class BuildUp {
           JobFacts.CONTINGENCY_SHARE,
           DIRECT.plus(OVERHEAD).plus(PROFIT));
 
+  private static final Formula BUILT_UP = DIRECT.plus(OVERHEAD).plus(PROFIT).plus(CONTINGENCY);
+
+  private static final Condition INCLUDED = JobFacts.TAX_ON.is(JobFacts.IN_PRICES);
+
+  public static final Column TAX_INCLUDED =
+      sum(
+          "tax-included",
+          "Tax in the prices",
+          Formula.when(INCLUDED)
+              .then(BUILT_UP.times(JobFacts.TAX_SHARE).over(one(JobFacts.TAX_SHARE)))
+              .otherwise(Formula.zero(QuantityKind.MONEY)),
+          "The tax that is in the price already, where prices include it: price × rate ÷ (1 + rate).");
+
   public static final Column NET_PRICE =
       sum(
           "net-price",
           "Price before tax",
-          DIRECT.plus(OVERHEAD).plus(PROFIT).plus(CONTINGENCY),
-          "Direct cost, overhead, profit and contingency.");
+          BUILT_UP.minus(TAX_INCLUDED),
+          "Direct cost, overhead, profit and contingency, without the tax in them.");
+
+  private static final Column TAX_ON_TOP =
+      part(
+          "tax-on-top",
+          "Tax on top",
+          JobFacts.TAX_SHARE,
+          Formula.when(JobFacts.TAX_ON.is(JobFacts.ON_MATERIAL))
+              .then(Parts.TAXED_MATERIAL.sum())
+              .otherwise(NET_PRICE));
 
   public static final Column TAX =
-      part(
+      sum(
           "tax",
           "Tax amount",
-          JobFacts.TAX_SHARE,
-          Formula.when(onMaterial()).then(Parts.TAXED_MATERIAL.sum()).otherwise(NET_PRICE));
+          Formula.when(INCLUDED).then(TAX_INCLUDED).otherwise(TAX_ON_TOP),
+          "Tax on top of the price, or in it where prices include it.");
 
   public static final Column TOTAL =
       sum("total", "Price", NET_PRICE.plus(TAX), "What the owner pays.");
@@ -136,16 +158,15 @@ public final class BuildUp {
 
   private BuildUp() {}
 
-  private static Condition onMaterial() {
-    return JobFacts.TAX_ON.is(JobFacts.ON_MATERIAL);
-  }
-
   /** Returns what an owner is charged for a cost. */
   private static Formula charged(Column cost) {
     return cost.times(one(JobFacts.OVERHEAD_SHARE))
         .times(one(JobFacts.PROFIT_SHARE))
         .times(one(JobFacts.CONTINGENCY_SHARE))
-        .times(Formula.when(onMaterial()).then(1).otherwise(one(JobFacts.TAX_SHARE)))
+        .times(
+            Formula.when(JobFacts.TAX_ON.is(JobFacts.ON_PRICE))
+                .then(one(JobFacts.TAX_SHARE))
+                .otherwise(1))
         .roundedTo(Units.CENT);
   }
 
@@ -187,7 +208,9 @@ public final class BuildUp {
             OVERHEAD,
             PROFIT,
             CONTINGENCY,
+            TAX_INCLUDED,
             NET_PRICE,
+            TAX_ON_TOP,
             TAX,
             TOTAL,
             ALLOWANCES_PRICE));

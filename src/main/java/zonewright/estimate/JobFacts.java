@@ -20,6 +20,7 @@ import zonewright.units.Units;
 public final class JobFacts {
   public static final String ON_MATERIAL = "material";
   public static final String ON_PRICE = "the whole price";
+  public static final String IN_PRICES = "nothing, prices include it";
 
   public static final Column CURRENCY =
       Column.words(ESTIMATE, "currency", "Currency")
@@ -59,11 +60,12 @@ public final class JobFacts {
               ESTIMATE,
               "tax-on",
               "Tax on",
-              new WordList.Fixed(List.of(ON_PRICE, ON_MATERIAL)),
+              new WordList.Fixed(List.of(ON_PRICE, ON_MATERIAL, IN_PRICES)),
               ON_PRICE)
           .band(PRICE)
           .means(
-              "Whether tax is on the whole price or only on material at cost. Local tax law decides.")
+              "Whether tax comes on top of the whole price, or of material at cost only, or is in all prices and rates as you type them: then the"
+                  + " price stays as it adds up, and the tax in it is told. Local tax law decides.")
           .build();
 
   private static final Formula ZONES_FOUND = AsFound.of(Takeoff.VALVES).sum();

@@ -123,7 +123,7 @@ public final class Proposal {
   /** Returns the price as it adds up, the total last. */
   public List<Line> price() {
     // Tax on material, beside its rate, would tell what the material costs: it is not shown.
-    return taxOnThePrice()
+    return taxOnAll()
         ? List.of(
             new Line("The work as described, before tax", BuildUp.NET_PRICE, 0),
             new Line("Tax", BuildUp.TAX, 0),
@@ -131,9 +131,9 @@ public final class Proposal {
         : List.of(new Line("Price, tax included", BuildUp.TOTAL, 0));
   }
 
-  private boolean taxOnThePrice() {
+  private boolean taxOnAll() {
     return book.outcome(JobFacts.TAX_ON.reference(), 0) instanceof Outcome.Words words
-        && words.text().equals(JobFacts.ON_PRICE);
+        && !words.text().equals(JobFacts.ON_MATERIAL);
   }
 
   /** Returns what of the price is set aside for what is not settled; nothing where nothing is. */

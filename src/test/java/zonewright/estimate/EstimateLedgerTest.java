@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import zonewright.design.Design;
@@ -74,11 +75,7 @@ class EstimateLedgerTest {
     parts.add(edits.typed(JobFacts.PROFIT_SHARE.reference(), 0, ledger.profit + " %"));
     parts.add(edits.typed(JobFacts.CONTINGENCY_SHARE.reference(), 0, ledger.contingency + " %"));
     parts.add(edits.typed(JobFacts.TAX_SHARE.reference(), 0, ledger.tax + " %"));
-    parts.add(
-        edits.typed(
-            JobFacts.TAX_ON.reference(),
-            0,
-            ledger.taxOnMaterial ? JobFacts.ON_MATERIAL : JobFacts.ON_PRICE));
+    parts.add(edits.typed(JobFacts.TAX_ON.reference(), 0, ledger.taxOn));
     design.book().perform(new Edit.Several("ledger", parts));
     return design;
   }
@@ -133,7 +130,29 @@ class EstimateLedgerTest {
                 .add(cents(book, BuildUp.OVERHEAD, 0))
                 .add(cents(book, BuildUp.PROFIT, 0))
                 .add(cents(book, BuildUp.CONTINGENCY, 0))
+                .subtract(cents(book, BuildUp.TAX_INCLUDED, 0))
                 .add(cents(book, BuildUp.TAX, 0)))
         .isEqualByComparingTo(cents(book, BuildUp.TOTAL, 0));
+  }
+
+  /**
+   * Value added tax in a price that includes it: a sixth at 20 %, an eleventh at 10 % (the VAT
+   * fraction of the United Kingdom's VAT guide, Notice 700, and Australia's rule for GST; from
+   * memory).
+   */
+  @Example
+  void taxInAPriceIsTheTaxFractionOfIt() {
+    Design design = Design.blank(UnitSystem.SI);
+    Book book = design.book();
+    book.perform(design.edits().inserted(EXTRAS, 0, 1));
+    book.perform(design.edits().typed(Extras.KIND.reference(), 0, Extras.SUBCONTRACT));
+    book.perform(design.edits().typed(Extras.AMOUNT.reference(), 0, "1320.00"));
+    book.perform(design.edits().typed(JobFacts.TAX_ON.reference(), 0, JobFacts.IN_PRICES));
+    book.perform(design.edits().typed(JobFacts.TAX_SHARE.reference(), 0, "20 %"));
+    assertThat(cents(book, BuildUp.TAX, 0)).isEqualByComparingTo("220.00");
+    assertThat(cents(book, BuildUp.NET_PRICE, 0)).isEqualByComparingTo("1100.00");
+    assertThat(cents(book, BuildUp.TOTAL, 0)).isEqualByComparingTo("1320.00");
+    book.perform(design.edits().typed(JobFacts.TAX_SHARE.reference(), 0, "10 %"));
+    assertThat(cents(book, BuildUp.TAX, 0)).isEqualByComparingTo("120.00");
   }
 }

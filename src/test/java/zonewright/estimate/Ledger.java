@@ -1,6 +1,7 @@
 package zonewright.estimate;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,7 +82,7 @@ final class Ledger {
   final BigDecimal profit;
   final BigDecimal contingency;
   final BigDecimal tax;
-  final boolean taxOnMaterial;
+  final String taxOn;
 
   Ledger(long seed) {
     Random random = new Random(seed);
@@ -123,7 +124,8 @@ final class Ledger {
     profit = any(random, 3000, 2);
     contingency = any(random, 1500, 2);
     tax = any(random, 2500, 2);
-    taxOnMaterial = random.nextBoolean();
+    taxOn =
+        List.of(JobFacts.ON_PRICE, JobFacts.ON_MATERIAL, JobFacts.IN_PRICES).get(random.nextInt(3));
   }
 
   private static BigDecimal any(Random random, int most, int decimals) {
@@ -197,12 +199,24 @@ final class Ledger {
     return part(direct().add(overheadAmount()).add(profitAmount()), contingency);
   }
 
-  BigDecimal netPrice() {
+  BigDecimal builtUp() {
     return direct().add(overheadAmount()).add(profitAmount()).add(contingencyAmount());
   }
 
+  BigDecimal netPrice() {
+    return taxOn.equals(JobFacts.IN_PRICES) ? builtUp().subtract(taxAmount()) : builtUp();
+  }
+
   BigDecimal taxAmount() {
-    return part(taxOnMaterial ? taxedMaterial() : netPrice(), tax);
+    return switch (taxOn) {
+      case JobFacts.ON_MATERIAL -> part(taxedMaterial(), tax);
+      case JobFacts.IN_PRICES ->
+          cents(
+              builtUp()
+                  .multiply(tax)
+                  .divide(tax.add(BigDecimal.valueOf(100)), MathContext.DECIMAL128));
+      default -> part(builtUp(), tax);
+    };
   }
 
   BigDecimal total() {

@@ -223,7 +223,7 @@ class ClientCopyTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {JobFacts.ON_PRICE, JobFacts.ON_MATERIAL})
+  @ValueSource(strings = {JobFacts.ON_PRICE, JobFacts.ON_MATERIAL, JobFacts.IN_PRICES})
   void noSecretOfTheOfficeIsInAnyPartOfWhatTheClientGets(String taxOn) throws Exception {
     plant();
     type(JobFacts.TAX_ON, 0, taxOn);
@@ -245,7 +245,7 @@ class ClientCopyTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {JobFacts.ON_PRICE, JobFacts.ON_MATERIAL})
+  @ValueSource(strings = {JobFacts.ON_PRICE, JobFacts.ON_MATERIAL, JobFacts.IN_PRICES})
   void nothingOfTheOfficeFollowsFromTwoPrintedNumbers(String taxOn) throws Exception {
     type(JobFacts.TAX_ON, 0, taxOn);
     type(JobFacts.TAX_SHARE, 0, "8.37 %");
