@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.nights.NightFinding;
 import zonewright.sheet.Book;
@@ -73,12 +74,19 @@ final class Findings {
         take(new NameFinder(book, table));
       }
       for (Column column : table.columns()) {
-        take(EntryFinder.of(book, table, column));
+        // one of a person's own that cannot be calculated is told where it is defined
+        if (!(column.formula().orElse(null) instanceof Formula.Nothing)) {
+          take(EntryFinder.of(book, table, column));
+        }
       }
     }
     for (Rule rule : IrrigationSheets.rules()) {
       take(RuleFinder.of(book, rule));
     }
+    for (Rule rule : OwnColumns.of(book).rules()) {
+      take(RuleFinder.of(book, rule));
+    }
+    take(OwnColumnFinder.of(book));
   }
 
   private void take(Finder finder) {

@@ -78,7 +78,7 @@ public final class SheetsInUse {
   public static boolean typedInto(Book book, Column column) {
     Reference reference = column.reference();
     Optional<Book> fresh =
-        book.schema().equals(IrrigationSheets.schema())
+        book.declared().equals(IrrigationSheets.schema())
             ? Optional.of(New.BOOKS.get(book.system()))
             : Optional.empty();
     for (int row = 0; row < book.rows(reference.table()); row++) {
