@@ -15,6 +15,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /**
@@ -70,7 +71,9 @@ final class Findings {
     bySameRow.clear();
     byAnyRow.clear();
     for (TableDefinition table : book.schema().tables()) {
-      if (table.rows() instanceof TableDefinition.Rows.Free) {
+      // columns of one name may stand on several sheets; OwnColumnFinder knows where they may not
+      boolean named = !table.id().equals(Sheets.OWN_COLUMNS);
+      if (named && table.rows() instanceof TableDefinition.Rows.Free) {
         take(new NameFinder(book, table));
       }
       for (Column column : table.columns()) {

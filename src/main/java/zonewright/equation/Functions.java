@@ -171,7 +171,7 @@ final class Functions {
     }
     Condition condition = Combining.condition(parts.get(0));
     if (function == Known.NOT) {
-      return condition.negated();
+      return condition instanceof Condition.Not not ? not.condition() : condition.negated();
     }
     for (Part part : parts.subList(1, parts.size())) {
       condition =

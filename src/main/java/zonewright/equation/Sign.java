@@ -89,8 +89,20 @@ final class Sign {
   private static boolean restOfAll(Formula.Arithmetic minus) {
     return minus.left() instanceof Formula.Constant all
         && all.value() == 1
-        && minus.right() instanceof Formula.Cell cell
-        && cell.reference().kind() == QuantityKind.SHARE;
+        && share(minus.right());
+  }
+
+  private static boolean share(Formula formula) {
+    if (formula instanceof Formula.Constant constant) {
+      return constant.value() <= 1;
+    }
+    if (formula instanceof Formula.Choose choose) {
+      return share(choose.then()) && share(choose.otherwise());
+    }
+    return formula instanceof Formula.Cell cell
+        ? cell.reference().kind() == QuantityKind.SHARE
+        : formula instanceof Formula.RowLookup lookup
+            && lookup.column().kind() == QuantityKind.SHARE;
   }
 
   private static boolean neverBelow(FunctionKind kind) {
