@@ -76,6 +76,9 @@ public final class SheetsInUse {
 
   /** Says whether something stands in a column that does not stand there in every new design. */
   public static boolean typedInto(Book book, Column column) {
+    if (!column.takesEntries()) {
+      return false;
+    }
     Reference reference = column.reference();
     Optional<Book> fresh =
         book.declared().equals(IrrigationSheets.schema())

@@ -14,7 +14,6 @@ import zonewright.design.IrrigationSheets;
 import zonewright.design.Synonyms;
 import zonewright.sheet.Book;
 import zonewright.sheet.Entry;
-import zonewright.sheet.TableDefinition;
 import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.QuantityKind;
@@ -33,11 +32,9 @@ class AnyEquationTest {
     Random random = new Random(SEED);
     int understood = 0;
     int count = Counts.of(1500, 10000);
+    List<KnownColumns> sheets = List.of(on(Sheets.SITE), on(Sheets.ZONES), on(Sheets.MONTHS));
     for (int i = 0; i < count; i++) {
-      TableDefinition home =
-          IrrigationSheets.schema().table(i % 3 == 0 ? Sheets.SITE : Sheets.ZONES);
-      KnownColumns known =
-          new KnownColumns(IrrigationSheets.schema(), Map.of(), home.id(), Synonyms::of);
+      KnownColumns known = sheets.get(i % sheets.size());
       String typed = new RandomEquations(random, known).next();
       QuantityKind kind = QuantityKind.values()[1 + random.nextInt(12)];
       EquationReading any = EquationReader.read(typed, known);
@@ -59,6 +56,10 @@ class AnyEquationTest {
     }
   }
 
+  private static KnownColumns on(String sheet) {
+    return new KnownColumns(IrrigationSheets.schema(), Map.of(), sheet, Synonyms::of);
+  }
+
   private static Entry words(String typed) {
     return typed.isBlank() ? Entry.BLANK : new Entry.Words(typed);
   }
@@ -67,9 +68,7 @@ class AnyEquationTest {
   @Test
   void aDesignTakesAnyEquations() {
     Random random = new Random(SEED);
-    KnownColumns known =
-        new KnownColumns(IrrigationSheets.schema(), Map.of(), Sheets.ZONES, Synonyms::of);
-    RandomEquations equations = new RandomEquations(random, known);
+    RandomEquations equations = new RandomEquations(random, on(Sheets.ZONES));
     for (int round = 0; round < Counts.of(2, 40); round++) {
       Design design = Demo.libraryGarden(UnitSystem.US);
       List<List<Entry>> rows = new ArrayList<>();
