@@ -89,6 +89,11 @@ final class OwnColumnReading {
     wrong.putIfAbsent(row, new OwnColumns.Wrong(column, sentence));
   }
 
+  private void wrong(Said said, Reference cell, EquationReading.Problem problem) {
+    wrong.putIfAbsent(
+        said.row(), new OwnColumns.Wrong(cell, problem.sentence(), Optional.of(problem)));
+  }
+
   private Optional<Said> said(int row, List<Entry> entries, Set<Reference> taken) {
     TableDefinition own = schema.table(Sheets.OWN_COLUMNS);
     Map<Reference, Entry> by = new HashMap<>();
@@ -196,10 +201,7 @@ final class OwnColumnReading {
     if (reading instanceof EquationReading.Understood understood) {
       formulas.put(said.reference(), understood.formula());
     } else {
-      wrong(
-          said.row(),
-          OwnColumnSheet.EQUATION.reference(),
-          ((EquationReading.Problem) reading).sentence());
+      wrong(said, OwnColumnSheet.EQUATION.reference(), (EquationReading.Problem) reading);
     }
   }
 
@@ -266,7 +268,7 @@ final class OwnColumnReading {
     }
     EquationReading reading = EquationReader.read(typed, known(said.table()), said.kind());
     if (reading instanceof EquationReading.Problem problem) {
-      wrong(said.row(), cell, problem.sentence());
+      wrong(said, cell, problem);
       return;
     }
     Formula limit = ((EquationReading.Understood) reading).formula();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import zonewright.equation.EquationReading;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -44,8 +45,13 @@ public final class OwnColumns {
    *
    * @param column the cell that is wrong
    * @param sentence what is wrong with it
+   * @param place where in an equation or a limit; none for other cells
    */
-  record Wrong(Reference column, String sentence) {}
+  record Wrong(Reference column, String sentence, Optional<EquationReading.Problem> place) {
+    Wrong(Reference column, String sentence) {
+      this(column, sentence, Optional.empty());
+    }
+  }
 
   private final Schema schema;
   private final List<Rule> rules;

@@ -19,6 +19,7 @@ import javax.swing.JMenu;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import zonewright.design.Finding;
+import zonewright.desk.columns.OwnColumnWindow;
 import zonewright.desk.file.FileDrop;
 import zonewright.desk.file.FileKeeper;
 import zonewright.desk.file.FileQuestions;
@@ -65,6 +66,7 @@ import zonewright.desk.task.LazyPart;
 import zonewright.desk.task.Questions;
 import zonewright.desk.weather.WeatherDesk;
 import zonewright.desk.whatif.InputWindow;
+import zonewright.formula.Reference;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
 import zonewright.trade.Sheets;
@@ -95,6 +97,7 @@ final class DeskWindow {
   private final LazyPart<NightsWindow> nights;
   private final LazyPart<SeasonWindow> season;
   private final LazyPart<InputWindow> inputs;
+  private final LazyPart<OwnColumnWindow> ownColumns;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
   private final LazyPart<PracticeWindow> practice;
@@ -162,10 +165,12 @@ final class DeskWindow {
             () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
     practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
     inputs = new LazyPart<>(() -> new InputWindow(frame, open));
+    ownColumns = new LazyPart<>(() -> new OwnColumnWindow(frame, open));
+    deck.onOwnColumn(() -> ownColumns.get().open(deck.frontTable(), deck.current()));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
-    guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
+    guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().declared()));
     use = new SheetUse(copy, deck);
     everywhere = new LazyPart<>(() -> new FindEverywhere(frame, open, ways::jump));
     watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
@@ -333,11 +338,13 @@ final class DeskWindow {
           use.lookSoon();
           season.ifMade(SeasonWindow::refreshSoon);
           inputs.ifMade(InputWindow::refreshSoon);
+          ownColumns.ifMade(OwnColumnWindow::refreshSoon);
         });
   }
 
   private void replaced() {
     inputs.ifMade(InputWindow::leave);
+    ownColumns.ifMade(OwnColumnWindow::leave);
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
@@ -498,6 +505,7 @@ final class DeskWindow {
     practice.ifMade(PracticeWindow::close);
     season.ifMade(SeasonWindow::close);
     inputs.ifMade(InputWindow::close);
+    ownColumns.ifMade(OwnColumnWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -530,7 +538,13 @@ final class DeskWindow {
 
   /** Shows what the column of the selected cell means. */
   private void explainColumn() {
-    guide.get().open(deck.current().map(Place::column));
+    Optional<Reference> column = deck.current().map(Place::column);
+    boolean own = column.filter(open.book().declared()::has).isEmpty() && column.isPresent();
+    if (own) {
+      guide.get().read(HelpBook.OWN_COLUMNS);
+    } else {
+      guide.get().open(column);
+    }
   }
 
   private void restyle() {
@@ -543,6 +557,7 @@ final class DeskWindow {
     practice.ifMade(PracticeWindow::restyle);
     season.ifMade(SeasonWindow::restyle);
     inputs.ifMade(InputWindow::restyle);
+    ownColumns.ifMade(OwnColumnWindow::restyle);
     selected();
   }
 

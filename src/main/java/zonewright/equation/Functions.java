@@ -17,56 +17,72 @@ final class Functions {
   private static final int MANY = 60;
   private static final int OFFERS = 3;
 
-  /**
-   * A function.
-   *
-   * @param least how many parts it takes at least
-   * @param most how many it takes at most
-   * @param form how it is written, for messages
-   */
+  /** A function: how many parts it takes, how it is written, and what it gives. */
   enum Known {
-    IF(3, 3, "IF(condition; then; otherwise)"),
-    IFS(4, MANY, "IFS(condition; then; condition; then; TRUE; otherwise)"),
-    AND(1, MANY, "AND(condition; condition)"),
-    OR(1, MANY, "OR(condition; condition)"),
-    NOT(1, 1, "NOT(condition)"),
-    ISBLANK(1, 1, "ISBLANK(column)"),
-    MIN(1, MANY, "MIN(number; number), or MIN(column) for the smallest of all rows"),
-    MAX(1, MANY, "MAX(number; number), or MAX(column) for the largest of all rows"),
-    SUM(1, MANY, "SUM(column) for all rows, or SUM(number; number)"),
-    AVERAGE(1, MANY, "AVERAGE(column) for all rows, or AVERAGE(number; number)"),
-    COUNT(1, 1, "COUNT(column)"),
-    COUNTIF(2, 2, "COUNTIF(column; \">12 gpm\"), or COUNTIF(column of words; column of this row)"),
-    SUMIF(3, 3, "SUMIF(column; \">12 gpm\"; column to add), or a column of this row in place of a limit"),
-    ROUND(1, 2, "ROUND(number; decimals), or ROUND(amount; 1 min)"),
-    ROUNDUP(1, 2, "ROUNDUP(number; decimals), or ROUNDUP(amount; 1 min)"),
-    ROUNDDOWN(1, 2, "ROUNDDOWN(number; decimals), or ROUNDDOWN(amount; 1 min)"),
-    CEILING(1, 2, "CEILING(amount; 5 min)"),
-    FLOOR(1, 2, "FLOOR(amount; 5 min)"),
-    INT(1, 1, "INT(number)"),
-    ABS(1, 1, "ABS(amount)"),
-    SQRT(1, 1, "SQRT(number)"),
-    EXP(1, 1, "EXP(number)"),
-    LN(1, 1, "LN(number)"),
-    SIN(1, 1, "SIN(angle)"),
-    COS(1, 1, "COS(angle)"),
-    TAN(1, 1, "TAN(angle)"),
-    ACOS(1, 1, "ACOS(number)"),
-    POWER(2, 2, "POWER(number; exponent)"),
-    PI(0, 0, "PI()");
+    IF(3, 3, "IF(condition; then; otherwise)", "one of two, by a condition"),
+    IFS(
+        4,
+        MANY,
+        "IFS(condition; then; condition; then; TRUE; otherwise)",
+        "the first whose condition holds"),
+    AND(1, MANY, "AND(condition; condition)", "a condition: all hold"),
+    OR(1, MANY, "OR(condition; condition)", "a condition: at least one holds"),
+    NOT(1, 1, "NOT(condition)", "a condition: the other does not hold"),
+    ISBLANK(1, 1, "ISBLANK(column)", "a condition: nothing was typed there"),
+    MIN(1, MANY, "MIN(number; number) or MIN(column)", "the smallest; of a column that of all rows"),
+    MAX(1, MANY, "MAX(number; number) or MAX(column)", "the largest; of a column that of all rows"),
+    SUM(1, MANY, "SUM(column) or SUM(number; number)", "the sum; of a column that of all rows"),
+    AVERAGE(
+        1,
+        MANY,
+        "AVERAGE(column) or AVERAGE(number; number)",
+        "the mean; of a column that of all rows"),
+    COUNT(1, 1, "COUNT(column)", "how many rows have a number"),
+    COUNTIF(
+        2,
+        2,
+        "COUNTIF(column; \">12 gpm\") or COUNTIF(column of words; column of this row)",
+        "how many rows keep to a limit, or have the word of this row"),
+    SUMIF(
+        3,
+        3,
+        "SUMIF(column; \">12 gpm\"; column to add), or a column of this row in place of the limit",
+        "the sum over such rows"),
+    ROUND(1, 2, "ROUND(number; decimals) or ROUND(amount; 1 min)", "the nearest"),
+    ROUNDUP(1, 2, "ROUNDUP(number; decimals) or ROUNDUP(amount; 1 min)", "away from 0"),
+    ROUNDDOWN(1, 2, "ROUNDDOWN(number; decimals) or ROUNDDOWN(amount; 1 min)", "towards 0"),
+    CEILING(1, 2, "CEILING(amount; 5 min)", "up to the next whole multiple"),
+    FLOOR(1, 2, "FLOOR(amount; 5 min)", "down to the next whole multiple"),
+    INT(1, 1, "INT(number)", "down to a whole number"),
+    ABS(1, 1, "ABS(amount)", "the amount without its sign"),
+    SQRT(1, 1, "SQRT(number)", "the square root"),
+    EXP(1, 1, "EXP(number)", "e to a power"),
+    LN(1, 1, "LN(number)", "the natural logarithm"),
+    SIN(1, 1, "SIN(angle)", "the sine; a plain number counts as radians"),
+    COS(1, 1, "COS(angle)", "the cosine"),
+    TAN(1, 1, "TAN(angle)", "the tangent"),
+    ACOS(1, 1, "ACOS(number)", "the angle whose cosine it is, in radians"),
+    POWER(2, 2, "POWER(number; exponent)", "a power, as ^"),
+    PI(0, 0, "PI()", "3.14159 …");
 
     private final int least;
     private final int most;
     private final String form;
+    private final String gives;
 
-    Known(int least, int most, String form) {
+    Known(int least, int most, String form, String gives) {
       this.least = least;
       this.most = most;
       this.form = form;
+      this.gives = gives;
     }
 
     String form() {
       return form;
+    }
+
+    String gives() {
+      return gives;
     }
   }
 
