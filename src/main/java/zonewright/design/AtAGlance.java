@@ -160,7 +160,7 @@ public final class AtAGlance {
       boolean names = opening.isEmpty() || isPlace(table, column);
       if (names || table.needs(column)) {
         opening.add(column);
-      } else if (results.contains(column.name())) {
+      } else if (results.contains(column.name()) || isOwn(column)) {
         answers.add(column);
       }
     }
@@ -183,12 +183,17 @@ public final class AtAGlance {
   /** Says whether a result is among those looked at first; in a narrow sheet all are. */
   public static boolean shows(TableDefinition table, Column result) {
     List<String> first = RESULTS.get(table.id());
-    return first == null || first.contains(result.name());
+    return first == null || first.contains(result.name()) || isOwn(result);
   }
 
   /** Says whether a result is one of a wide or long sheet that is looked at first. */
   public static boolean lists(TableDefinition table, Column result) {
-    return RESULTS.getOrDefault(table.id(), List.of()).contains(result.name());
+    return RESULTS.getOrDefault(table.id(), List.of()).contains(result.name()) || isOwn(result);
+  }
+
+  /** Whoever defines a column wants to see it. */
+  private static boolean isOwn(Column column) {
+    return column.role() == Column.Role.CALCULATED && column.band().equals(Sheets.OWN);
   }
 
   /** Returns the names of what is looked at first in each of the wide or long sheets. */

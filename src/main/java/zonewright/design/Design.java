@@ -13,7 +13,7 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
-import zonewright.sheet.Schema;
+import zonewright.sheet.SchemaSource;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.water.AllowedDays;
@@ -38,12 +38,12 @@ public final class Design {
 
   /** Returns a design with its months and two programs, some usual valves, and no zones yet. */
   public static Design blank(UnitSystem system) {
-    return new Design(blankBook(IrrigationSheets.schema(), system));
+    return new Design(blankBook(OwnColumns.source(), system));
   }
 
-  /** Returns the sheets of a blank design, by a schema with the same tables and columns. */
-  static Book blankBook(Schema schema, UnitSystem system) {
-    Book book = new Book(schema, system);
+  /** Returns the sheets of a blank design, of a source that declares the same tables and columns. */
+  static Book blankBook(SchemaSource source, UnitSystem system) {
+    Book book = new Book(source, system);
     Edits edits = new Edits(book);
     List<Edit> parts = new ArrayList<>();
     for (int month = 0; month < MONTH_LENGTHS.length; month++) {
@@ -76,7 +76,7 @@ public final class Design {
    * Returns a design of its own with what another held when the snapshot was taken, all calculated.
    */
   public static Design of(BookSnapshot snapshot) {
-    Book book = new Book(IrrigationSheets.schema(), snapshot);
+    Book book = new Book(OwnColumns.source(), snapshot);
     book.settle();
     return new Design(book);
   }

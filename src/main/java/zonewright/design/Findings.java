@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.nights.NightFinding;
 import zonewright.sheet.Book;
@@ -14,6 +15,7 @@ import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /**
@@ -70,16 +72,25 @@ final class Findings {
     bySameRow.clear();
     byAnyRow.clear();
     for (TableDefinition table : book.schema().tables()) {
-      if (table.rows() instanceof TableDefinition.Rows.Free) {
+      // columns of one name may stand on several sheets; OwnColumnFinder knows where they may not
+      boolean named = !table.id().equals(Sheets.OWN_COLUMNS);
+      if (named && table.rows() instanceof TableDefinition.Rows.Free) {
         take(new NameFinder(book, table));
       }
       for (Column column : table.columns()) {
-        take(EntryFinder.of(book, table, column));
+        // one of a person's own that cannot be calculated is told where it is defined
+        if (!(column.formula().orElse(null) instanceof Formula.Nothing)) {
+          take(EntryFinder.of(book, table, column));
+        }
       }
     }
     for (Rule rule : IrrigationSheets.rules()) {
       take(RuleFinder.of(book, rule));
     }
+    for (Rule rule : OwnColumns.of(book).rules()) {
+      take(RuleFinder.of(book, rule));
+    }
+    take(OwnColumnFinder.of(book));
   }
 
   private void take(Finder finder) {

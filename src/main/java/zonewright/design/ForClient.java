@@ -92,7 +92,7 @@ public final class ForClient {
     BookSnapshot all = book.snapshot();
     BookSnapshot blank = Design.blank(all.system()).book().snapshot();
     Map<String, List<Row>> rows = new HashMap<>();
-    for (TableDefinition table : book.schema().tables()) {
+    for (TableDefinition table : book.declared().tables()) {
       boolean goes = SHEETS.contains(table.id());
       rows.put(
           table.id(),

@@ -26,6 +26,7 @@ import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Nearest;
 import zonewright.sheet.Schema;
+import zonewright.sheet.SchemaSource;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.sheet.Working;
@@ -81,7 +82,7 @@ public final class Question {
   private Book made(Set<Column> known, UnitSystem system) {
     Set<Reference> references = new HashSet<>();
     known.forEach(column -> references.add(column.reference()));
-    book = Design.blankBook(schema.withInputs(references), system);
+    book = Design.blankBook(SchemaSource.always(schema.withInputs(references)), system);
     rows.clear();
     problems.clear();
     several.clear();

@@ -49,6 +49,10 @@ final class SheetPurposes {
               Sheets.DAY_RULES,
               "Weekdays on which a local rule allows watering: for all, by house number, or in a stage"
                   + " alone."),
+          entry(
+              Sheets.OWN_COLUMNS,
+              "Columns of your own on any sheet: a name, a kind and an equation. They are calculated,"
+                  + " shown with their working, printed and saved like the others."),
           entry(Sheets.NIGHTS, "When watering is allowed: each night of the week and its windows."),
           entry(
               Sheets.ZONE_NIGHTS,

@@ -77,9 +77,12 @@ public final class SheetsInUse {
 
   /** Says whether something stands in a column that does not stand there in every new design. */
   public static boolean typedInto(Book book, Column column) {
+    if (!column.takesEntries()) {
+      return false;
+    }
     Reference reference = column.reference();
     Optional<Book> fresh =
-        book.schema().equals(IrrigationSheets.schema())
+        book.declared().equals(IrrigationSheets.schema())
             ? Optional.of(New.BOOKS.get(book.system()))
             : Optional.empty();
     for (int row = 0; row < book.rows(reference.table()); row++) {

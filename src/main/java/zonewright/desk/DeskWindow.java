@@ -20,6 +20,7 @@ import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import zonewright.design.Finding;
 import zonewright.desk.alternatives.AlternativesWindow;
+import zonewright.desk.columns.OwnColumnWindow;
 import zonewright.desk.file.FileDrop;
 import zonewright.desk.file.FileKeeper;
 import zonewright.desk.file.FileQuestions;
@@ -66,6 +67,7 @@ import zonewright.desk.task.LazyPart;
 import zonewright.desk.task.Questions;
 import zonewright.desk.weather.WeatherDesk;
 import zonewright.desk.whatif.InputWindow;
+import zonewright.formula.Reference;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
 import zonewright.trade.Sheets;
@@ -97,6 +99,7 @@ final class DeskWindow {
   private final LazyPart<SeasonWindow> season;
   private final LazyPart<InputWindow> inputs;
   private final LazyPart<AlternativesWindow> alternatives;
+  private final LazyPart<OwnColumnWindow> ownColumns;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
   private final LazyPart<PracticeWindow> practice;
@@ -165,10 +168,12 @@ final class DeskWindow {
     practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
     inputs = new LazyPart<>(() -> new InputWindow(frame, open));
     alternatives = new LazyPart<>(() -> new AlternativesWindow(frame, open));
+    ownColumns = new LazyPart<>(() -> new OwnColumnWindow(frame, open));
+    deck.onOwnColumn(() -> ownColumns.get().open(deck.frontTable(), deck.current()));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
-    guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().schema()));
+    guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().declared()));
     use = new SheetUse(copy, deck);
     everywhere = new LazyPart<>(() -> new FindEverywhere(frame, open, ways::jump));
     watch = new LazyPart<>(() -> new FindingsWatch(open, copy, findings.get(), deck));
@@ -340,12 +345,14 @@ final class DeskWindow {
           season.ifMade(SeasonWindow::refreshSoon);
           inputs.ifMade(InputWindow::refreshSoon);
           alternatives.ifMade(AlternativesWindow::refreshSoon);
+          ownColumns.ifMade(OwnColumnWindow::refreshSoon);
         });
   }
 
   private void replaced() {
     inputs.ifMade(InputWindow::leave);
     alternatives.ifMade(AlternativesWindow::refreshSoon);
+    ownColumns.ifMade(OwnColumnWindow::leave);
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
@@ -507,6 +514,7 @@ final class DeskWindow {
     season.ifMade(SeasonWindow::close);
     inputs.ifMade(InputWindow::close);
     alternatives.ifMade(AlternativesWindow::close);
+    ownColumns.ifMade(OwnColumnWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -539,7 +547,13 @@ final class DeskWindow {
 
   /** Shows what the column of the selected cell means. */
   private void explainColumn() {
-    guide.get().open(deck.current().map(Place::column));
+    Optional<Reference> column = deck.current().map(Place::column);
+    boolean own = column.filter(open.book().declared()::has).isEmpty() && column.isPresent();
+    if (own) {
+      guide.get().read(HelpBook.OWN_COLUMNS);
+    } else {
+      guide.get().open(column);
+    }
   }
 
   private void restyle() {
@@ -553,6 +567,7 @@ final class DeskWindow {
     season.ifMade(SeasonWindow::restyle);
     inputs.ifMade(InputWindow::restyle);
     alternatives.ifMade(AlternativesWindow::restyle);
+    ownColumns.ifMade(OwnColumnWindow::restyle);
     selected();
   }
 

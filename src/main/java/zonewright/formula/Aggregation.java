@@ -12,6 +12,8 @@ public enum Aggregation {
    * The position, from 1, of the largest; the first where several are equal in all but last bits.
    */
   POSITION_OF_LARGEST("MATCH", "row of the largest of"),
+  /** How many rows that have a name hold a number. */
+  COUNT("COUNT", "number of rows with"),
   /** The internal rate of return of yearly cash, the first row at the start; a part of one. */
   RATE_OF_RETURN("IRR", "internal rate of return of");
 
@@ -35,6 +37,6 @@ public enum Aggregation {
 
   /** Says whether the result has the column's own unit. */
   public boolean keepsUnit() {
-    return this != POSITION_OF_LARGEST && this != RATE_OF_RETURN;
+    return this == SUM || this == LARGEST || this == SMALLEST;
   }
 }

@@ -85,7 +85,11 @@ public final class Reduction {
           : new Formula.Nth(position, nth.options().stream().map(this::of).toList());
     }
     if (part instanceof Formula.Aggregate all && empty.test(all.column().table())) {
-      return all.aggregation() == Aggregation.SUM ? zero(all.column()) : NOTHING;
+      return switch (all.aggregation()) {
+        case SUM -> zero(all.column());
+        case COUNT -> Formula.number(0);
+        default -> NOTHING;
+      };
     }
     if (part instanceof Formula.Where where && empty.test(where.column().table())) {
       return switch (where.kind()) {

@@ -375,6 +375,10 @@ public final class SpreadsheetText implements FormulaVisitor<Text>, ConditionVis
           case SUM -> gathered("SUM", column, criteria);
           case LARGEST -> largestOf("MAX", column, criteria);
           case SMALLEST -> largestOf("MIN", column, criteria);
+          case COUNT ->
+              criteria.isEmpty()
+                  ? "COUNT(" + column + ")"
+                  : "SUMPRODUCT(--ISNUMBER(%s),--(%s=1))".formatted(column, criteria.get(0));
           case POSITION_OF_LARGEST -> "MATCH(MAX(%s),%s,0)".formatted(column, column);
           case RATE_OF_RETURN -> "IRR(" + column + ")";
         });

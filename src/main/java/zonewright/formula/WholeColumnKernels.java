@@ -55,6 +55,7 @@ final class WholeColumnKernels {
         case SUM -> sum();
         case LARGEST -> extreme(true);
         case SMALLEST -> extreme(false);
+        case COUNT -> count();
         case POSITION_OF_LARGEST -> column.rows() == 0 ? Double.NaN : position();
         case RATE_OF_RETURN -> RateOfReturn.of(column.rows(), column::at);
       };
@@ -88,6 +89,14 @@ final class WholeColumnKernels {
         }
       }
       return sum;
+    }
+
+    private double count() {
+      int count = 0;
+      for (int row = 0; row < column.rows(); row++) {
+        count += counted.at(row) != 0 && !Double.isNaN(column.at(row)) ? 1 : 0;
+      }
+      return count;
     }
 
     /** Of the rows that count; no number where one of them has none, or none counts. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import zonewright.design.IrrigationSheets;
+import zonewright.equation.FunctionList;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 
@@ -23,6 +24,12 @@ public final class HelpBook {
 
   /** The file of the page on keys. */
   public static final String KEYS = "keys.html";
+
+  /** The file of the page on columns of one's own. */
+  public static final String OWN_COLUMNS = "own-columns.html";
+
+  /** Where the functions stand on that page. */
+  private static final String FUNCTIONS = "<!-- functions -->";
 
   private static final String ASKING = "asking.html";
 
@@ -44,6 +51,7 @@ public final class HelpBook {
     WRITTEN.put("pricing", "Pricing a job, proving a retrofit");
     WRITTEN.put("alternatives", "Alternatives of a design");
     WRITTEN.put("asking", "Asking, and practising");
+    WRITTEN.put("own-columns", "Columns of your own");
     WRITTEN.put("saving", "Saving, and what a crash leaves");
     WRITTEN.put("keys", "Keys");
     WRITTEN.put("cautions", "Cautions");
@@ -101,7 +109,24 @@ public final class HelpBook {
       }
     }
     String written = written(file.replace(".html", ""));
-    return file.equals(ASKING) ? written.replace(UNITS, TablePages.units()) : written;
+    return switch (file) {
+      case ASKING -> written.replace(UNITS, TablePages.units());
+      case OWN_COLUMNS -> written.replace(FUNCTIONS, functions());
+      default -> written;
+    };
+  }
+
+  private static String functions() {
+    StringBuilder rows = new StringBuilder();
+    FunctionList.forms()
+        .forEach(
+            (form, gives) ->
+                rows.append("<tr><td><code>")
+                    .append(escaped(form))
+                    .append("</code></td><td>")
+                    .append(escaped(gives))
+                    .append("</td></tr>\n"));
+    return rows.toString();
   }
 
   /** Returns what the help says of one column, a part of the page of its sheet. */

@@ -96,6 +96,11 @@ public final class Book {
     return schema;
   }
 
+  /** Returns what tables and columns there always are, whatever is entered. */
+  public Schema declared() {
+    return source.declared();
+  }
+
   /** Returns what was entered. */
   public Contents contents() {
     return contents;

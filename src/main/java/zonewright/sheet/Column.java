@@ -204,7 +204,9 @@ public final class Column implements Cells {
 
     private void check() {
       try {
-        if (!formula.dimension().equals(reference.kind().dimension())) {
+        // words in the place of a number fit every kind
+        boolean number = !(formula instanceof Formula.Nothing);
+        if (number && !formula.dimension().equals(reference.kind().dimension())) {
           throw new IllegalArgumentException(
               "the formula gives %s, the column holds %s"
                   .formatted(

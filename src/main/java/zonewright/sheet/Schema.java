@@ -273,6 +273,11 @@ public final class Schema {
     return table;
   }
 
+  /** Says whether there is the column a reference means. */
+  public boolean has(Reference reference) {
+    return columns.containsKey(reference);
+  }
+
   /** Returns the column a reference means. */
   public Column column(Reference reference) {
     Column column = columns.get(reference);

@@ -39,6 +39,7 @@ public final class Sheets {
   public static final String SAVINGS = "savings";
   public static final String CASES = "cases";
   public static final String YEARS = "years";
+  public static final String OWN_COLUMNS = "own-columns";
 
   public static final String PROJECT = "About the project";
   public static final String CLIMATE = "Climate";
@@ -94,6 +95,8 @@ public final class Sheets {
   public static final String CONTROLLER_ABILITIES = "Controller";
   public static final String NIGHT_RULES = "Nights";
   public static final String WINDOWS = "Windows";
+  public static final String OWN = "Of your own";
+  public static final String LIMITS_OF_OWN = "Its limits";
 
   private Sheets() {}
 }

@@ -45,7 +45,6 @@ final class DesignReader {
 
   private final WorkbookSource source;
   private final XSSFWorkbook workbook;
-  private final Schema schema = IrrigationSheets.schema();
   private final Notes notes = new Notes();
 
   /** Columns of a sheet whose shown results differ from ours and that were named. */
@@ -55,12 +54,16 @@ final class DesignReader {
   private final Map<String, List<Double>> identities = new HashMap<>();
   private final List<String> taken = new ArrayList<>();
 
+  /** The columns there are; once those of one's own were read, these among them. */
+  private Schema schema = IrrigationSheets.schema();
+
+  private WorkbookLayout layout;
+
   /** Whether the file is of the shape in which typed and used values had one cell. */
   private final boolean earlier;
 
   private final UnitSystem system;
   private final CellReader cells;
-  private final WorkbookLayout layout;
   private final Design design;
   private final Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
 
@@ -147,10 +150,15 @@ final class DesignReader {
 
   private void all() {
     List<Runnable> comparisons = new ArrayList<>();
+    rows(schema.table(Sheets.OWN_COLUMNS), comparisons);
+    if (!design.book().schema().equals(schema)) {
+      schema = design.book().schema();
+      layout = WorkbookLayout.of(schema, system);
+    }
     for (TableDefinition table : schema.tables()) {
       if (table.single()) {
         single(table, comparisons);
-      } else {
+      } else if (!table.id().equals(Sheets.OWN_COLUMNS)) {
         rows(table, comparisons);
       }
     }
@@ -296,7 +304,9 @@ final class DesignReader {
       design.book().start(design.edits().removed(table.id(), 0, before));
     }
     identities.put(table.id(), lines.stream().map(TableReading.Line::identity).toList());
-    List<List<Entry>> rows = lines.stream().map(TableReading.Line::entries).toList();
+    int declared = design.book().declared().table(table.id()).columns().size();
+    List<List<Entry>> rows =
+        lines.stream().map(line -> line.entries().subList(0, declared)).toList();
     design.book().start(design.edits().appended(table.id(), rows));
     Map<Integer, Integer> places = new HashMap<>();
     for (int i = 0; i < lines.size(); i++) {

@@ -20,10 +20,13 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import zonewright.design.Design;
+import zonewright.design.OwnColumnSheet;
 import zonewright.design.SheetsInUse;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
 import zonewright.workbook.pack.PackOrder;
@@ -41,12 +44,16 @@ final class InPlace {
   private final Map<String, Map<Long, Integer>> rows = new HashMap<>();
   private final Map<String, Optional<SingleReading>> singles = new HashMap<>();
 
+  /** Columns of one's own as the file has them; some may be gone since. */
+  private final Map<String, Set<String>> ownBefore;
+
   private InPlace(Design design, KeptFile kept, XSSFWorkbook workbook) {
     this.design = design;
     this.book = design.book();
     this.kept = kept;
     this.workbook = workbook;
     this.keptLayout = WorkbookLayout.of(design.book().schema(), kept.system());
+    this.ownBefore = ownInTheFile();
   }
 
   /**
@@ -192,13 +199,32 @@ final class InPlace {
     if (table.single()) {
       return Optional.empty();
     }
-    Notes unheard = new Notes();
-    CellReader cells = new CellReader(kept.system(), unheard);
-    Optional<TableReading> reading =
-        TableReading.find(
-            WorkbookSource.whole(workbook), table, kept.system(), unheard, cells, keptLayout);
+    Set<String> gone = new LinkedHashSet<>(table.formerColumns());
+    gone.addAll(ownBefore.getOrDefault(table.title(), Set.of()));
+    table.columns().forEach(column -> gone.remove(column.name()));
+    Optional<TableReading> reading = found(table.without(List.copyOf(gone)));
     reading.ifPresent(TableReading::lines);
     return reading;
+  }
+
+  private Optional<TableReading> found(TableDefinition table) {
+    Notes unheard = new Notes();
+    CellReader cells = new CellReader(kept.system(), unheard);
+    return TableReading.find(
+        WorkbookSource.whole(workbook), table, kept.system(), unheard, cells, keptLayout);
+  }
+
+  /** Returns the names of one's own columns that the file defines, by the sheet they stand on. */
+  private Map<String, Set<String>> ownInTheFile() {
+    Map<String, Set<String>> own = new HashMap<>();
+    TableDefinition table = book.schema().table(Sheets.OWN_COLUMNS);
+    for (TableReading.Line line : found(table).map(TableReading::lines).orElse(List.of())) {
+      if (line.entries().get(book.position(OwnColumnSheet.NAME.reference())) instanceof Entry.Words name
+          && line.entries().get(book.position(OwnColumnSheet.SHEET)) instanceof Entry.Words sheet) {
+        own.computeIfAbsent(sheet.text(), any -> new LinkedHashSet<>()).add(name.text());
+      }
+    }
+    return own;
   }
 
   /** Takes out the sheets that are made anew each time; returns where they stood. */

@@ -8,6 +8,7 @@ import zonewright.climate.Climate;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.OwnColumnRows;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Reference;
 import zonewright.plants.Plants;
@@ -75,6 +76,7 @@ final class Designs {
     type(design, SiteRules.GROSS_METHOD, 0, SiteRules.BY_EFFICIENCY);
     type(design, Climate.REFERENCE_ET, 6, "9.1 in");
     stage(design);
+    OwnColumnRows.addSome(design);
     return design;
   }
 

@@ -59,6 +59,7 @@ public enum GridAction {
   FREEZE("Freeze columns up to here"),
   THAW("Freeze no columns"),
   FIT_COLUMNS("Fit columns to what stands in them"),
+  OWN_COLUMN("Column of your own …", Key.shifted(KeyEvent.VK_N)),
   FIND("Find …", Key.command(KeyEvent.VK_F)),
   REPLACE("Find and replace …", Key.command(KeyEvent.VK_H)),
   FIND_NEXT("Find next", Key.plain(KeyEvent.VK_F3)),
@@ -78,7 +79,15 @@ public enum GridAction {
   /** Says whether it is done to cells, rows or columns, rather than asking for something. */
   public boolean ofCells() {
     return switch (this) {
-      case SORT, FILTER, SHOW_ALL_ROWS, CHOOSE_COLUMNS, FIND, REPLACE, FIND_NEXT, FIND_PREVIOUS ->
+      case SORT,
+              FILTER,
+              SHOW_ALL_ROWS,
+              CHOOSE_COLUMNS,
+              OWN_COLUMN,
+              FIND,
+              REPLACE,
+              FIND_NEXT,
+              FIND_PREVIOUS ->
           false;
       default -> true;
     };

@@ -178,6 +178,14 @@ final class GridMenus extends MouseAdapter {
     menu.add(actions.get(GridAction.FILTER));
     menu.add(actions.get(GridAction.SHOW_ALL_ROWS));
     menu.addSeparator();
+    menu.add(
+        item(
+            "Column of your own …",
+            () -> {
+              selectColumns(at, at);
+              actions.get(GridAction.OWN_COLUMN).actionPerformed(null);
+            }));
+    menu.addSeparator();
     menu.add(item("Hide column", () -> arranger.show(List.of(column), false)));
     menu.add(
         item("Hide all of " + column.band(), () -> arranger.show(groupOf(column.band()), false)));

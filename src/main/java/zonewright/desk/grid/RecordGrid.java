@@ -91,12 +91,21 @@ public final class RecordGrid extends JPanel {
 
   /** Shows what a change made of the book; keeps what is selected. Hears of changes by itself. */
   public void refresh(Changes changes) {
+    if (changes.columns() && !shows(book)) {
+      // whoever made this grid makes another for the columns there are now
+      return;
+    }
     looks.forget();
     if (system != book.system()) {
       system = book.system();
       table.fitColumns();
     }
     table.repaint();
+  }
+
+  /** Says whether a book still has just these columns in the table shown. */
+  public boolean shows(Book now) {
+    return now.equals(book) && book.schema().table(table.table().id()).equals(table.table());
   }
 
   /** Goes to the value of a column and takes the focus; there is but one row. */
@@ -141,6 +150,16 @@ public final class RecordGrid extends JPanel {
   /** Sets who says why nothing is typed into a cell, and what can be done instead. */
   public void onRefused(Consumer<CellPlace> who) {
     table.onRefused(who);
+  }
+
+  /** Sets who lets a person define a column of their own here. */
+  public void onOwnColumn(Runnable who) {
+    actions.does(
+        GridAction.OWN_COLUMN,
+        () -> {
+          table.commit();
+          who.run();
+        });
   }
 
   /** Returns the lines shown, as they go on paper. */

@@ -13,6 +13,7 @@ import javax.swing.table.TableColumn;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
 import zonewright.sheet.Edit;
 
 /** The lines of a one-row table; only their values can be gone to. */
@@ -30,6 +31,11 @@ final class RecordTable extends EntryTable {
     getAccessibleContext()
         .setAccessibleDescription("One line for each fact. Type to replace, F2 to edit.");
     fitColumns();
+  }
+
+  /** Returns the table whose one row it shows. */
+  TableDefinition table() {
+    return model.table();
   }
 
   /** Gives every column the width its content asks for; meanings take the rest. */

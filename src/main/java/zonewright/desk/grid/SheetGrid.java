@@ -159,6 +159,10 @@ public final class SheetGrid extends JPanel {
 
   /** Shows what a change made of the book; keeps what is selected. Hears of changes by itself. */
   public void refresh(Changes changes) {
+    if (changes.columns() && !shows(book)) {
+      // whoever made this grid makes another for the columns there are now
+      return;
+    }
     looks.forget();
     if (changes.everything()) {
       Selected selected = Selected.of(table);
@@ -180,6 +184,12 @@ public final class SheetGrid extends JPanel {
     if (changes.everything()) {
       numbers.repaint();
     }
+  }
+
+  /** Says whether a book still has just these columns in the table shown. */
+  public boolean shows(Book now) {
+    return now.equals(book)
+        && book.schema().table(table.sheet().table().id()).equals(table.sheet().table());
   }
 
   /** Makes room for what stands in the columns since, as far as a frame allows. */
@@ -354,6 +364,16 @@ public final class SheetGrid extends JPanel {
   /** Sets who may take what is pasted in place of the grid, and then says so. */
   public void onPaste(BiPredicate<List<List<String>>, Runnable> who) {
     ranges.onPaste(who);
+  }
+
+  /** Sets who lets a person define a column of their own here. */
+  public void onOwnColumn(Runnable who) {
+    actions.does(
+        GridAction.OWN_COLUMN,
+        () -> {
+          table.commit();
+          who.run();
+        });
   }
 
   /** Returns the columns and rows shown, as they go on paper. */

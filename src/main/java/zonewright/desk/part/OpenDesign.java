@@ -123,6 +123,8 @@ public final class OpenDesign {
 
   /** Says whether a cell is still there. */
   public boolean holds(Place place) {
-    return place.row() >= 0 && place.row() < book().rows(place.column().table());
+    return book().schema().has(place.column())
+        && place.row() >= 0
+        && place.row() < book().rows(place.column().table());
   }
 }

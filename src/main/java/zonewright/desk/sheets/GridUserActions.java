@@ -40,6 +40,7 @@ public final class GridUserActions {
   private static final List<List<GridAction>> ROWS_AND_COLUMNS =
       List.of(
           List.of(GridAction.SORT, GridAction.FILTER, GridAction.SHOW_ALL_ROWS),
+          List.of(GridAction.OWN_COLUMN),
           List.of(
               GridAction.COLUMN_LEFT,
               GridAction.COLUMN_RIGHT,

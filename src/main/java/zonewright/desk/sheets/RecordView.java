@@ -51,6 +51,21 @@ public final class RecordView implements SheetView {
   }
 
   @Override
+  public void onOwnColumn(Runnable who) {
+    grid.onOwnColumn(who);
+  }
+
+  @Override
+  public boolean shows(Book book) {
+    return grid.shows(book);
+  }
+
+  @Override
+  public void close() {
+    grid.close();
+  }
+
+  @Override
   public Optional<SheetGrid> grid() {
     return Optional.empty();
   }

@@ -22,6 +22,7 @@ import javax.swing.UIManager;
 import zonewright.desk.part.Keyboard;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.UserAction;
+import zonewright.sheet.Column;
 import zonewright.sheet.Place;
 import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
@@ -45,6 +46,7 @@ public final class SheetDeck extends JPanel {
   private transient Function<Place, Optional<Severity>> flags = place -> Optional.empty();
   private transient Consumer<Place> refused = place -> {};
   private transient Pasting pasting = (table, block, asItIs) -> false;
+  private transient Runnable ownColumn = () -> {};
   private String front = Sheets.ZONES;
   private List<String> inTabs = List.of();
 
@@ -72,6 +74,12 @@ public final class SheetDeck extends JPanel {
     add(groups, BorderLayout.PAGE_START);
     add(tabs, BorderLayout.CENTER);
     open.onReplaced(this::build);
+    open.onChanged(
+        changes -> {
+          if (changes.columns()) {
+            takeColumns();
+          }
+        });
   }
 
   /** Who may take what is pasted into a sheet. */
@@ -97,6 +105,45 @@ public final class SheetDeck extends JPanel {
   /** Hears when another cell or another sheet is selected. */
   public void onSelected(Runnable listener) {
     onSelected.add(listener);
+  }
+
+  /** Sets who lets a person define a column of their own. */
+  public void onOwnColumn(Runnable who) {
+    ownColumn = who;
+  }
+
+  /** Shows the columns there are now: sheets that have others are made anew, the front at once. */
+  private void takeColumns() {
+    Optional<Place> at = views.containsKey(front) ? front().current() : Optional.empty();
+    boolean other = views.containsKey(front) && !front().shows(open.book());
+    views
+        .values()
+        .removeIf(
+            view -> {
+              boolean stale = !view.shows(open.book());
+              if (stale) {
+                view.close();
+              }
+              return stale;
+            });
+    if (other) {
+      boolean typing = Keyboard.has(tabs);
+      show(front);
+      at.ifPresent(this::goBackTo);
+      if (typing) {
+        focusTarget().requestFocusInWindow();
+      }
+    }
+  }
+
+  /** Goes to a cell, or where its column is gone to its row. */
+  private void goBackTo(Place place) {
+    boolean gone = !open.holds(place);
+    Column first = schema().table(front).columns().get(0);
+    Place there = gone ? new Place(first.reference(), place.row()) : place;
+    if (open.holds(there)) {
+      front().goTo(there);
+    }
   }
 
   /** Tells once of what may have been several changes in a row. */
@@ -137,6 +184,7 @@ public final class SheetDeck extends JPanel {
     view.grid().ifPresent(grid -> SheetTools.remember(columnViews, table, grid, tools::refresh));
     view.flag(flags);
     view.onRefused(place -> refused.accept(place));
+    view.onOwnColumn(() -> ownColumn.run());
     view.grid()
         .ifPresent(grid -> grid.onPaste((block, asItIs) -> pasting.takesOver(id, block, asItIs)));
     stepping((JComponent) view.focusTarget(), "ctrl PAGE_DOWN", 1);
@@ -259,6 +307,9 @@ public final class SheetDeck extends JPanel {
 
   /** Goes to a cell on whichever sheet it stands. */
   public void goTo(Place place) {
+    if (!open.holds(place)) {
+      return;
+    }
     show(place.column().table());
     front().goTo(place);
   }

@@ -24,7 +24,8 @@ public enum SheetGroup {
       "What each zone needs, month by month and by program",
       Sheets.ZONES,
       Sheets.MONTHLY,
-      Sheets.PROGRAMS),
+      Sheets.PROGRAMS,
+      Sheets.OWN_COLUMNS),
   SUPPLY(
       3,
       "Supply",

@@ -10,6 +10,7 @@ import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetGrid;
+import zonewright.sheet.Book;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 
@@ -38,6 +39,15 @@ public interface SheetView {
 
   /** Sets who says why nothing is typed into a cell, and what can be done instead. */
   void onRefused(Consumer<Place> who);
+
+  /** Sets who lets a person define a column of their own here. */
+  void onOwnColumn(Runnable who);
+
+  /** Says whether a book still has just these columns on this sheet. */
+  boolean shows(Book book);
+
+  /** Hears of no more changes. */
+  void close();
 
   /** Returns the grid of a sheet with many rows; none of a form. */
   Optional<SheetGrid> grid();

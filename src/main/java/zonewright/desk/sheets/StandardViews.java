@@ -243,7 +243,7 @@ public final class StandardViews {
     }
     views.put(ALL, ids(table, column -> true));
     new TreeMap<>(BY_USER.getOrDefault(table.id(), Map.of()))
-        .forEach((view, names) -> views.put(view, ids(table, column -> named(column, names))));
+        .forEach((view, names) -> views.put(view, ids(table, column -> named(column, names) || own(column))));
     if (table.columns().size() > WIDE) {
       Column names = table.columns().get(0);
       for (Column column : table.columns()) {
@@ -253,6 +253,11 @@ public final class StandardViews {
       }
     }
     return views;
+  }
+
+  /** A column of one's own stands in every view of its sheet. */
+  private static boolean own(Column column) {
+    return column.role() == Column.Role.CALCULATED && column.band().equals(Sheets.OWN);
   }
 
   /** Says whether a column is named, itself or, by an ellipsis, with all twelve months. */

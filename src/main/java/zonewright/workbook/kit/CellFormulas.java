@@ -137,11 +137,12 @@ final class CellFormulas {
     Formula plain =
         Expressed.in(equations.of(column).orElseThrow(), system, column.kind().unit(system));
     boolean own = columns.typed(column);
-    if (!own && !(plain instanceof Formula.Constant)) {
+    boolean figure = plain instanceof Formula.Constant && column.role() == Column.Role.DEFAULTED;
+    if (!own && !figure) {
       return Optional.of(stepped(column, plain, names, between));
     }
     String usual;
-    if (plain instanceof Formula.Constant) {
+    if (figure) {
       usual = WorkbookNames.limit(table, column, "usual");
     } else {
       String text = stepped(column, plain, names, between);

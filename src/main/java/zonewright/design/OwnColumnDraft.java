@@ -1,0 +1,220 @@
+package zonewright.design;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import zonewright.equation.EquationReading;
+import zonewright.equation.KindWords;
+import zonewright.equation.KnownColumns;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.sheet.Edit;
+import zonewright.sheet.Edits;
+import zonewright.sheet.Entries;
+import zonewright.sheet.Entry;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
+
+/**
+ * A column of one's own as somebody writes it down, before it is in the design: what it would give,
+ * and the edit that puts it there.
+ *
+ * @param name what it is called
+ * @param sheet the title of the sheet it stands on
+ * @param kind the kind of its numbers, in words
+ * @param equation how it is calculated, as typed
+ * @param decimals how many it shows; empty for the usual
+ * @param least the least it should be, as typed; empty for none
+ * @param most the most it should be, as typed; empty for none
+ * @param note what is said where a limit is broken; empty for nothing
+ */
+public record OwnColumnDraft(
+    String name,
+    String sheet,
+    String kind,
+    String equation,
+    String decimals,
+    String least,
+    String most,
+    String note) {
+  /** The cells of a definition, in the order of what a draft holds. */
+  private static final List<Reference> CELLS =
+      List.of(
+          OwnColumnSheet.NAME.reference(),
+          OwnColumnSheet.SHEET,
+          OwnColumnSheet.KIND.reference(),
+          OwnColumnSheet.EQUATION.reference(),
+          OwnColumnSheet.DECIMALS.reference(),
+          OwnColumnSheet.AT_LEAST.reference(),
+          OwnColumnSheet.AT_MOST.reference(),
+          OwnColumnSheet.NOTE.reference());
+
+  /** What a column is called as long as it has no name. */
+  private static final String UNNAMED = "The new column";
+
+  /** What is to be said of a draft. */
+  public sealed interface Judged {}
+
+  /**
+   * It can be calculated.
+   *
+   * @param column what it would be
+   * @param shown what it gives in the row asked for, or why it gives nothing there
+   */
+  public record Fine(Column column, String shown) implements Judged {}
+
+  /**
+   * It cannot.
+   *
+   * @param cell the cell of the definition that is wrong
+   * @param sentence what is wrong and what would be right
+   * @param place where in the equation, and what could stand there; none where it is another cell
+   */
+  public record Not(Reference cell, String sentence, Optional<EquationReading.Problem> place)
+      implements Judged {}
+
+  /** Returns a draft of the definition in a row. */
+  public static OwnColumnDraft of(Book book, int row) {
+    List<String> texts = new ArrayList<>();
+    for (Reference cell : CELLS) {
+      Entry entry = book.entry(cell, row);
+      texts.add(
+          entry instanceof Entry.Words words
+              ? words.text()
+              : entry instanceof Entry.Figure figure
+                  ? Integer.toString((int) figure.value())
+                  : "");
+    }
+    return new OwnColumnDraft(
+        texts.get(0),
+        texts.get(1),
+        texts.get(2),
+        texts.get(3),
+        texts.get(4),
+        texts.get(5),
+        texts.get(6),
+        texts.get(7));
+  }
+
+  private List<String> texts() {
+    return List.of(name, sheet, kind, equation, decimals, least, most, note);
+  }
+
+  /** Returns the titles of the sheets that can have columns of one's own. */
+  public static List<String> sheets() {
+    return IrrigationSheets.schema().tables().stream()
+        .filter(table -> !table.id().equals(Sheets.OWN_COLUMNS))
+        .map(TableDefinition::title)
+        .toList();
+  }
+
+  /** Returns the edit that adds it to a design. */
+  public Edit added(Book book) {
+    return new Edit.Several("new column " + name.strip(), parts(book, book.rows(Sheets.OWN_COLUMNS)));
+  }
+
+  private List<Edit> parts(Book book, int row) {
+    Edits edits = new Edits(book);
+    List<Edit> parts = new ArrayList<>();
+    boolean fresh = row == book.rows(Sheets.OWN_COLUMNS);
+    if (fresh) {
+      List<Entry> entries = new ArrayList<>();
+      for (int i = 0; i < CELLS.size(); i++) {
+        Column column = book.schema().column(CELLS.get(i));
+        entries.add(Entries.read(column, texts().get(i).strip(), book.system()));
+      }
+      List<Entry> placed = new ArrayList<>();
+      for (Column column : book.schema().table(Sheets.OWN_COLUMNS).columns()) {
+        placed.add(entries.get(CELLS.indexOf(column.reference())));
+      }
+      parts.add(edits.appended(Sheets.OWN_COLUMNS, List.of(placed)));
+    } else {
+      for (int i = 0; i < CELLS.size(); i++) {
+        parts.add(edits.typed(CELLS.get(i), row, texts().get(i).strip()));
+      }
+    }
+    return parts;
+  }
+
+  /** Returns the edit that makes the definition in a row this one. */
+  public Edit changed(Book book, int row) {
+    return new Edit.Several("change of column " + name.strip(), parts(book, row));
+  }
+
+  /** Returns the edit that takes the definition in a row away. */
+  public static Edit removed(Book book, int row) {
+    return new Edits(book).removed(Sheets.OWN_COLUMNS, row, 1);
+  }
+
+  /**
+   * Returns what it gives, or what is wrong with it.
+   *
+   * @param row the definition it stands in place of; none where it is new
+   * @param at the row of its sheet it is looked at in; the first where there is no such row
+   */
+  public Judged judged(Book book, Optional<Integer> row, int at) {
+    if (name.isBlank()) {
+      Judged named =
+          new OwnColumnDraft(UNNAMED, sheet, kind, equation, decimals, least, most, note)
+              .judged(book, row, at);
+      return named instanceof Fine fine
+          ? new Not(
+              OwnColumnSheet.NAME.reference(),
+              "It would give %s. Give the column a name.".formatted(fine.shown()),
+              Optional.empty())
+          : named;
+    }
+    Book trial = book.another(book.snapshot());
+    int mine = row.orElse(book.rows(Sheets.OWN_COLUMNS));
+    trial.start(new Edit.Several("trial", parts(trial, mine)));
+    OwnColumns own = OwnColumns.of(trial);
+    Optional<OwnColumns.Wrong> wrong = own.wrong(mine);
+    if (wrong.isPresent()) {
+      return new Not(wrong.get().column(), wrong.get().sentence(), wrong.get().place());
+    }
+    Optional<Column> column = own.column(mine);
+    if (column.isEmpty()) {
+      boolean placed = sheets().contains(sheet);
+      return placed
+          ? new Not(
+              OwnColumnSheet.KIND.reference(), "Say what kind its numbers are.", Optional.empty())
+          : new Not(OwnColumnSheet.SHEET, "Say on which sheet it stands.", Optional.empty());
+    }
+    Reference reference = column.get().reference();
+    int rows = trial.rows(reference.table());
+    if (rows == 0) {
+      return new Fine(column.get(), "There is no row on this sheet yet.");
+    }
+    int seen = at < 0 || at >= rows ? 0 : at;
+    return new Fine(
+        column.get(),
+        "%s: %s"
+            .formatted(
+                trial.cellName(reference, seen).row(),
+                trial.shown(reference, trial.outcome(reference, seen))));
+  }
+
+  /** Returns the columns an equation of a sheet can name in a design as it is. */
+  public static KnownColumns known(Book book, String sheet) {
+    String home =
+        book.declared().tables().stream()
+            .filter(table -> table.title().equals(sheet))
+            .map(TableDefinition::id)
+            .findFirst()
+            .orElse(Sheets.ZONES);
+    Map<String, List<Column>> further = new HashMap<>();
+    for (TableDefinition table : book.schema().tables()) {
+      int declared = book.declared().table(table.id()).columns().size();
+      further.put(table.id(), table.columns().subList(declared, table.columns().size()));
+    }
+    return new KnownColumns(book.declared(), further, home, Synonyms::of);
+  }
+
+  /** Returns the kinds there are, in words. */
+  public static List<String> kinds() {
+    return KindWords.all();
+  }
+}

@@ -1,0 +1,296 @@
+package zonewright.design;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import zonewright.equation.EquationReader;
+import zonewright.equation.EquationReading;
+import zonewright.equation.KindWords;
+import zonewright.equation.KnownColumns;
+import zonewright.formula.Comparator;
+import zonewright.formula.Condition;
+import zonewright.formula.Dependencies;
+import zonewright.formula.Formula;
+import zonewright.formula.Reference;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Schema;
+import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
+import zonewright.units.QuantityKind;
+import zonewright.units.UnitSystem;
+
+/** Reads the rows of the sheet of one's own columns into columns, limits and what is wrong. */
+final class OwnColumnReading {
+  /** Longer names would not fit over a column. */
+  private static final int LONGEST_NAME = 60;
+
+  private static final String SIGNS_WITH_MEANING = "[]\"{}";
+
+  /** What a row says. */
+  private record Said(
+      int row,
+      String name,
+      TableDefinition table,
+      QuantityKind kind,
+      String equation,
+      int decimals,
+      String least,
+      String most,
+      String note) {
+    Reference reference() {
+      String id = "own-" + name.toLowerCase(Locale.ROOT);
+      return new Reference(table.id(), id, name, kind);
+    }
+  }
+
+  private final Schema schema;
+  private final List<Said> all = new ArrayList<>();
+  private final Map<Integer, OwnColumns.Wrong> wrong = new HashMap<>();
+  private final Map<Reference, Formula> formulas = new LinkedHashMap<>();
+  private final Map<Integer, Column> columns = new TreeMap<>();
+  private final List<Rule> rules = new ArrayList<>();
+  private final Map<String, KnownColumns> known = new HashMap<>();
+
+  OwnColumnReading(Schema schema, List<List<Entry>> rows) {
+    this.schema = schema;
+    Set<Reference> taken = new LinkedHashSet<>();
+    for (int row = 0; row < rows.size(); row++) {
+      said(row, rows.get(row), taken).ifPresent(all::add);
+    }
+    all.forEach(this::read);
+    all.forEach(this::refuseCircle);
+    all.forEach(this::make);
+    all.forEach(this::limit);
+  }
+
+  Map<Integer, Column> columns() {
+    return columns;
+  }
+
+  List<Rule> rules() {
+    return rules;
+  }
+
+  Map<Integer, OwnColumns.Wrong> wrong() {
+    return wrong;
+  }
+
+  private void wrong(int row, Reference column, String sentence) {
+    wrong.putIfAbsent(row, new OwnColumns.Wrong(column, sentence));
+  }
+
+  private void wrong(Said said, Reference cell, EquationReading.Problem problem) {
+    wrong.putIfAbsent(
+        said.row(), new OwnColumns.Wrong(cell, problem.sentence(), Optional.of(problem)));
+  }
+
+  private Optional<Said> said(int row, List<Entry> entries, Set<Reference> taken) {
+    TableDefinition own = schema.table(Sheets.OWN_COLUMNS);
+    Map<Reference, Entry> by = new HashMap<>();
+    for (int i = 0; i < own.columns().size(); i++) {
+      by.put(own.columns().get(i).reference(), entries.get(i));
+    }
+    String name = words(by, OwnColumnSheet.NAME.reference()).replaceAll("\\s+", " ").strip();
+    Optional<TableDefinition> table =
+        schema.tables().stream()
+            .filter(each -> each.title().equals(words(by, OwnColumnSheet.SHEET)))
+            .findFirst();
+    Optional<QuantityKind> kind =
+        KindWords.named(words(by, OwnColumnSheet.KIND.reference()));
+    if (name.isEmpty() || table.isEmpty() || kind.isEmpty()) {
+      // what is blank, or no word of the list, is found like in any other sheet
+      return Optional.empty();
+    }
+    Optional<String> refused = refused(name, table.get());
+    if (refused.isPresent()) {
+      wrong(row, OwnColumnSheet.NAME.reference(), refused.get());
+      return Optional.empty();
+    }
+    int decimals =
+        by.get(OwnColumnSheet.DECIMALS.reference()) instanceof Entry.Figure figure
+                && OwnColumnSheet.DECIMALS
+                    .bounds()
+                    .orElseThrow()
+                    .problem(figure.value(), QuantityKind.COUNT, UnitSystem.US)
+                    .isEmpty()
+            ? (int) figure.value()
+            : -1;
+    Said said =
+        new Said(
+            row,
+            name,
+            table.get(),
+            kind.get(),
+            words(by, OwnColumnSheet.EQUATION.reference()),
+            decimals,
+            words(by, OwnColumnSheet.AT_LEAST.reference()),
+            words(by, OwnColumnSheet.AT_MOST.reference()),
+            words(by, OwnColumnSheet.NOTE.reference()));
+    if (!taken.add(said.reference())) {
+      wrong(
+          row,
+          OwnColumnSheet.NAME.reference(),
+          "“%s” is defined above already; give it another name".formatted(name));
+      return Optional.empty();
+    }
+    return Optional.of(said);
+  }
+
+  private static String words(Map<Reference, Entry> entries, Reference column) {
+    return entries.get(column) instanceof Entry.Words words ? words.text().strip() : "";
+  }
+
+  private static Optional<String> refused(String name, TableDefinition table) {
+    if (name.length() > LONGEST_NAME) {
+      return Optional.of("the name is longer than 60 letters; shorten it");
+    }
+    if (!Character.isLetter(name.charAt(0))
+        || name.chars().anyMatch(sign -> sign < ' ' || SIGNS_WITH_MEANING.indexOf(sign) >= 0)) {
+      return Optional.of(
+          "a name begins with a letter and holds no brackets or quotation marks, so that equations can use it");
+    }
+    return table.columns().stream()
+        .filter(
+            column ->
+                name.equalsIgnoreCase(column.name())
+                    || name.equalsIgnoreCase(column.heading(UnitSystem.US))
+                    || name.equalsIgnoreCase(column.heading(UnitSystem.SI)))
+        .findFirst()
+        .map(
+            column ->
+                "%s has a column “%s” already; give yours another name"
+                    .formatted(table.title(), column.name()));
+  }
+
+  /** The columns an equation of a sheet can name; those defined here are known by name only. */
+  private KnownColumns known(TableDefinition home) {
+    return known.computeIfAbsent(
+        home.id(),
+        any -> {
+          Map<String, List<Column>> further = new HashMap<>();
+          for (Said said : all) {
+            Formula open = Formula.zero(said.kind()).minus(Formula.zero(said.kind()));
+            further
+                .computeIfAbsent(said.table().id(), none -> new ArrayList<>())
+                .add(column(said, open));
+          }
+          return new KnownColumns(schema, further, home.id(), Synonyms::of);
+        });
+  }
+
+  private void read(Said said) {
+    if (said.equation().isEmpty()) {
+      wrong(
+          said.row(),
+          OwnColumnSheet.EQUATION.reference(),
+          "“%s” has no equation yet, such as Zone flow / Area".formatted(said.name()));
+      return;
+    }
+    EquationReading reading =
+        EquationReader.read(said.equation(), known(said.table()), said.kind());
+    if (reading instanceof EquationReading.Understood understood) {
+      formulas.put(said.reference(), understood.formula());
+    } else {
+      wrong(said, OwnColumnSheet.EQUATION.reference(), (EquationReading.Problem) reading);
+    }
+  }
+
+  /** Of a circle every column is refused, each with the way around from itself. */
+  private void refuseCircle(Said said) {
+    List<Reference> way = new ArrayList<>();
+    if (circle(said.reference(), said.reference(), way, new LinkedHashSet<>())) {
+      List<String> names = new ArrayList<>(List.of(said.name()));
+      way.forEach(each -> names.add(each.name()));
+      wrong(
+          said.row(),
+          OwnColumnSheet.EQUATION.reference(),
+          "the equations go in a circle: " + String.join(" → ", names));
+    }
+  }
+
+  private boolean circle(Reference from, Reference back, List<Reference> way, Set<Reference> seen) {
+    Formula formula = formulas.get(from);
+    if (formula == null) {
+      return false;
+    }
+    Dependencies needs = Dependencies.of(formula);
+    Set<Reference> all = new LinkedHashSet<>(needs.cells());
+    all.addAll(needs.columns());
+    for (Reference need : all) {
+      way.add(need);
+      if (need.equals(back) || (seen.add(need) && circle(need, back, way, seen))) {
+        return true;
+      }
+      way.remove(way.size() - 1);
+    }
+    return false;
+  }
+
+  private void make(Said said) {
+    OwnColumns.Wrong because = wrong.get(said.row());
+    Formula formula =
+        because == null
+            ? formulas.get(said.reference())
+            : Formula.refused(
+                "no equation", "On the sheet Own columns: " + because.sentence());
+    columns.put(said.row(), column(said, formula));
+  }
+
+  private static Column column(Said said, Formula formula) {
+    Column.Builder column =
+        Column.calculated(
+                said.table().id(), said.reference().column(), said.name(), said.kind(), formula)
+            .band(Sheets.OWN)
+            .means("A column of your own" + (said.note().isEmpty() ? "." : ": " + said.note()))
+            .source("Your equation: " + said.equation());
+    return (said.decimals() < 0 ? column : column.decimals(said.decimals(), said.decimals()))
+        .build();
+  }
+
+  private void limit(Said said) {
+    limit(said, said.least(), OwnColumnSheet.AT_LEAST.reference(), Comparator.BELOW);
+    limit(said, said.most(), OwnColumnSheet.AT_MOST.reference(), Comparator.ABOVE);
+  }
+
+  private void limit(Said said, String typed, Reference cell, Comparator broken) {
+    if (typed.isEmpty()) {
+      return;
+    }
+    EquationReading reading = EquationReader.read(typed, known(said.table()), said.kind());
+    if (reading instanceof EquationReading.Problem problem) {
+      wrong(said, cell, problem);
+      return;
+    }
+    Formula limit = ((EquationReading.Understood) reading).formula();
+    Column column = columns.get(said.row());
+    rules.add(
+        new Rule(
+            column.reference().key() + "." + cell.column(),
+            Severity.CHECK,
+            said.table().id(),
+            new Condition.Comparison(broken, column.asFormula(), limit),
+            column,
+            "%s is {0}, %s than your limit of %s"
+                .formatted(
+                    template(said.name()),
+                    broken == Comparator.BELOW ? "less" : "more",
+                    template(typed)),
+            template(said.note()),
+            List.of(column)));
+  }
+
+  /** What a person wrote, for a sentence in which braces stand for values. */
+  private static String template(String words) {
+    return words.replace('{', '(').replace('}', ')');
+  }
+}

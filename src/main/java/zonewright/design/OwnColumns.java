@@ -1,0 +1,148 @@
+package zonewright.design;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import zonewright.equation.EquationReading;
+import zonewright.formula.Reference;
+import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
+import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
+import zonewright.sheet.Rule;
+import zonewright.sheet.Schema;
+import zonewright.sheet.SchemaSource;
+import zonewright.trade.Sheets;
+
+/**
+ * The columns that follow from the rows of the sheet of one's own columns: each stands behind the
+ * declared ones of its sheet and is calculated like them. One whose equation is wrong stands there
+ * too and says so in its cells, so that nothing that names it loses it.
+ */
+public final class OwnColumns {
+  private static final int MOST_KNOWN = 8;
+
+  /** What follows from rows that were met lately; a copy of a design has the very same columns. */
+  private static final Map<List<List<Entry>>, OwnColumns> KNOWN =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>() {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<List<List<Entry>>, OwnColumns> eldest) {
+              return size() > MOST_KNOWN;
+            }
+          });
+
+  /**
+   * What is wrong with a definition.
+   *
+   * @param column the cell that is wrong
+   * @param sentence what is wrong with it
+   * @param place where in an equation or a limit; none for other cells
+   */
+  record Wrong(Reference column, String sentence, Optional<EquationReading.Problem> place) {
+    Wrong(Reference column, String sentence) {
+      this(column, sentence, Optional.empty());
+    }
+  }
+
+  private final Schema schema;
+  private final List<Rule> rules;
+  private final Map<Integer, Wrong> wrong;
+  private final Map<Integer, Column> columns;
+
+  private OwnColumns(
+      Schema schema, List<Rule> rules, Map<Integer, Wrong> wrong, Map<Integer, Column> columns) {
+    this.schema = schema;
+    this.rules = rules;
+    this.wrong = wrong;
+    this.columns = columns;
+  }
+
+  /** Which columns a design has: those declared, and those its own rows define. */
+  public static SchemaSource source() {
+    return new SchemaSource() {
+      @Override
+      public Schema declared() {
+        return IrrigationSheets.schema();
+      }
+
+      @Override
+      public Set<String> definedBy() {
+        return Set.of(Sheets.OWN_COLUMNS);
+      }
+
+      @Override
+      public Schema schema(BookSnapshot entered) {
+        return OwnColumns.of(entered.rows(Sheets.OWN_COLUMNS)).schema;
+      }
+    };
+  }
+
+  /** Returns the columns that a book's rows define. */
+  public static OwnColumns of(Book book) {
+    return of(book.contents().rows(Sheets.OWN_COLUMNS));
+  }
+
+  private static OwnColumns of(List<Row> rows) {
+    List<List<Entry>> entries = rows.stream().map(OwnColumns::entries).toList();
+    return KNOWN.computeIfAbsent(entries, OwnColumns::made);
+  }
+
+  private static List<Entry> entries(Row row) {
+    List<Entry> entries = new ArrayList<>();
+    int width = IrrigationSheets.schema().table(Sheets.OWN_COLUMNS).columns().size();
+    for (int i = 0; i < width; i++) {
+      entries.add(row.entry(i));
+    }
+    return entries;
+  }
+
+  private static OwnColumns made(List<List<Entry>> rows) {
+    OwnColumnReading reading = new OwnColumnReading(IrrigationSheets.schema(), rows);
+    Map<Integer, Column> columns = reading.columns();
+    if (columns.isEmpty()) {
+      return new OwnColumns(IrrigationSheets.schema(), List.of(), reading.wrong(), Map.of());
+    }
+    Map<String, List<Column>> further = new HashMap<>();
+    columns
+        .values()
+        .forEach(
+            column ->
+                further
+                    .computeIfAbsent(column.reference().table(), any -> new ArrayList<>())
+                    .add(column));
+    Schema schema = IrrigationSheets.schema().withColumns(further);
+    return new OwnColumns(schema, reading.rules(), reading.wrong(), columns);
+  }
+
+  /** Returns what to tell where a number breaks a limit of its own. */
+  public List<Rule> rules() {
+    return rules;
+  }
+
+  /** Returns what is wrong with a definition, by its row. */
+  Optional<Wrong> wrong(int row) {
+    return Optional.ofNullable(wrong.get(row));
+  }
+
+  /** Returns the column a row defines; none where too little of it is there. */
+  public Optional<Column> column(int row) {
+    return Optional.ofNullable(columns.get(row));
+  }
+
+  /** Returns the row that defines a column; none for one the program declares. */
+  public Optional<Integer> rowOf(Reference column) {
+    return columns.entrySet().stream()
+        .filter(each -> each.getValue().reference().equals(column))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+}

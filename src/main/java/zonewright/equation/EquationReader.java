@@ -1,0 +1,429 @@
+package zonewright.equation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import zonewright.formula.Formula;
+import zonewright.formula.Operator;
+import zonewright.sheet.Column;
+import zonewright.sheet.TableDefinition;
+import zonewright.units.Dimension;
+import zonewright.units.QuantityKind;
+import zonewright.units.Unit;
+
+/**
+ * Reads an equation: comparisons of sums of products of powers of signed parts, as OpenDocument 1.3
+ * part 4, 5.5 orders them, signs binding more tightly than powers and each from the left.
+ */
+public final class EquationReader {
+  /** Longer equations are parted into columns. */
+  public static final int LONGEST = 1000;
+
+  private static final int DEEPEST = 40;
+  private static final List<String> COMPARISONS =
+      List.of("<>", "<=", ">=", "≤", "≥", "≠", "<", ">", "=");
+  private static final List<String> OVER = List.of("/", "÷");
+  private static final List<String> TIMES = List.of("*", "×", "·");
+  private static final List<String> MINUS = List.of("-", "−", "–");
+
+  private final Cursor cursor;
+  private final Numerals numerals;
+  private final KnownColumns columns;
+  private final Combining combining;
+  private final Functions functions;
+  private int depth;
+  private int calls;
+
+  private EquationReader(String typed, KnownColumns columns) {
+    this.cursor = new Cursor(typed);
+    this.numerals = new Numerals(cursor);
+    this.columns = columns;
+    this.combining = new Combining(columns);
+    this.functions = new Functions(columns, combining);
+  }
+
+  /** Returns the formula of an equation that gives numbers of a kind, or what is wrong with it. */
+  public static EquationReading read(String typed, KnownColumns columns, QuantityKind kind) {
+    return read(typed, columns, Optional.of(kind));
+  }
+
+  /** Returns the formula of an equation whatever it gives, or what is wrong with it. */
+  public static EquationReading read(String typed, KnownColumns columns) {
+    return read(typed, columns, Optional.empty());
+  }
+
+  private static EquationReading read(
+      String typed, KnownColumns columns, Optional<QuantityKind> kind) {
+    EquationReader reader = new EquationReader(typed, columns);
+    try {
+      Part.Amount amount = reader.whole();
+      return new EquationReading.Understood(
+          kind.isPresent() ? wanted(amount, kind.get()) : amount.formula());
+    } catch (Misread problem) {
+      return problem.problem();
+    }
+  }
+
+  private static Formula wanted(Part.Amount amount, QuantityKind kind) throws Misread {
+    Part.Amount fitting = Quantities.fitting(amount, kind.dimension());
+    if (fitting.any() || fitting.dimension().equals(kind.dimension())) {
+      return fitting.formula();
+    }
+    throw new Misread(
+        amount,
+        "The equation gives %s, and the column holds %s: %s."
+            .formatted(
+                Quantities.words(amount),
+                Quantities.words(kind),
+                Quantities.instead(amount.dimension(), kind.dimension())));
+  }
+
+  private Part.Amount whole() throws Misread {
+    if (cursor.text().length() > LONGEST) {
+      throw new Misread(
+          LONGEST,
+          cursor.text().length(),
+          "The equation is longer than 1000 letters: give a part of it a column of its own.",
+          List.of());
+    }
+    cursor.took("=");
+    if (cursor.ended()) {
+      throw missing("An equation is missing, such as Zone flow / Area.");
+    }
+    Part part = expression();
+    if (!cursor.ended()) {
+      throw leftOver();
+    }
+    Part.Amount amount = combining.outcome(part);
+    if (amount.any()) {
+      throw new Misread(amount, "The equation gives words only, no number.");
+    }
+    return amount;
+  }
+
+  private Misread missing(String sentence) {
+    int at = Math.min(cursor.skip().at(), cursor.text().length());
+    return new Misread(at, at, sentence, List.of());
+  }
+
+  /** Something stands where a sign or the end should. */
+  private Misread leftOver() {
+    int at = cursor.at();
+    char next = cursor.next();
+    String text = cursor.text();
+    int end = Math.max(at + 1, NameText.wordsEnd(text, at));
+    String sentence =
+        switch (next) {
+          case ')' -> "This bracket was never opened.";
+          case ']' -> "This bracket was never opened.";
+          case ';', ',' -> "“%s” stands between the parts of a function only.".formatted(next);
+          case '"' -> "Before these words a sign is missing, such as =.";
+          default ->
+              Character.isLetterOrDigit(next) || next == '(' || next == '['
+                  ? "Before “%s” a sign is missing, such as * or +.".formatted(text.substring(at, end))
+                  : "“%s” means nothing in an equation.".formatted(next);
+        };
+    return new Misread(at, end, sentence, List.of());
+  }
+
+  private Part expression() throws Misread {
+    if (++depth > DEEPEST) {
+      throw missing("Too many brackets one in the other: give a part of it a column of its own.");
+    }
+    Part left = sum();
+    String sign = cursor.tookOneOf(COMPARISONS);
+    if (!sign.isEmpty()) {
+      left = combining.comparison(sign, left, sum());
+      if (!cursor.tookOneOf(COMPARISONS).isEmpty()) {
+        throw missing("Two comparisons at once are written AND(…; …).");
+      }
+    }
+    depth--;
+    return left;
+  }
+
+  private Part sum() throws Misread {
+    Part left = product();
+    while (true) {
+      if (cursor.took("+")) {
+        left = combining.arithmetic(Operator.PLUS, left, product());
+      } else if (!cursor.tookOneOf(MINUS).isEmpty()) {
+        left = combining.arithmetic(Operator.MINUS, left, product());
+      } else {
+        return left;
+      }
+    }
+  }
+
+  private Part product() throws Misread {
+    Part left = power();
+    while (true) {
+      if (!cursor.tookOneOf(TIMES).isEmpty()) {
+        left = combining.arithmetic(Operator.TIMES, left, power());
+      } else if (!cursor.tookOneOf(OVER).isEmpty()) {
+        left = combining.arithmetic(Operator.OVER, left, power());
+      } else {
+        return left;
+      }
+    }
+  }
+
+  private Part power() throws Misread {
+    Part left = signed();
+    while (cursor.took("^")) {
+      left = combining.power(left, signed());
+    }
+    return left;
+  }
+
+  private Part signed() throws Misread {
+    int from = cursor.skip().at();
+    if (!cursor.tookOneOf(MINUS).isEmpty()) {
+      if (++depth > DEEPEST) {
+        throw missing("Too many signs one after the other.");
+      }
+      Part negative = combining.negative(signed(), from);
+      depth--;
+      return negative;
+    }
+    if (cursor.took("+")) {
+      return combining.amount(cursor.next() == '+' ? missingAfterPlus() : signed());
+    }
+    return measured(primary());
+  }
+
+  private Part missingAfterPlus() throws Misread {
+    throw missing("A number is missing between two signs.");
+  }
+
+  /** What may follow a part: percent, and the unit it is measured in. */
+  private Part measured(Part first) throws Misread {
+    Part part = first;
+    while (cursor.took("%")) {
+      Part.Amount amount = combining.amount(part);
+      part =
+          Part.Amount.of(
+              amount.formula().over(100), amount.dimension(), part.from(), cursor.at());
+    }
+    int before = cursor.at();
+    if (cursor.tookWord("in")) {
+      Optional<Unit> unit = numerals.unit();
+      if (unit.isEmpty()) {
+        cursor.jump(before);
+        return part;
+      }
+      Part.Amount amount = combining.amount(part);
+      if (!unit.get().dimension().equals(amount.dimension())) {
+        throw new Misread(
+            part.from(),
+            cursor.at(),
+            "%s is not measured in %s."
+                .formatted(Quantities.capital(Quantities.words(amount)), unit.get().symbol()),
+            List.of());
+      }
+      boolean shifted = unit.get().zero().signum() != 0;
+      if (shifted && !(amount.formula() instanceof Formula.Cell)) {
+        throw new Misread(
+            part, "Only the temperature of a column can be measured in degrees, not a result.");
+      }
+      return Part.Amount.of(
+          amount.formula().measuredIn(unit.get()), Dimension.NONE, part.from(), cursor.at());
+    }
+    return part;
+  }
+
+  private Part primary() throws Misread {
+    int from = cursor.skip().at();
+    if (numerals.next()) {
+      return numerals.read(calls > 0);
+    }
+    return switch (cursor.next()) {
+      case 0 -> throw missing("Something is missing at the end.");
+      case '(' -> bracket(from);
+      case '"', '“', '„' -> quote(from);
+      case '[' -> inBrackets(from);
+      case 'π' -> {
+        cursor.jump(from + 1);
+        yield Part.Amount.of(Formula.number(Math.PI), Dimension.NONE, from, from + 1);
+      }
+      default -> {
+        if (!Character.isLetter(cursor.next())) {
+          throw new Misread(
+              from,
+              from + 1,
+              "A number, a column or a bracket is missing before “%s”.".formatted(cursor.next()),
+              List.of());
+        }
+        yield word(from);
+      }
+    };
+  }
+
+  private Part bracket(int from) throws Misread {
+    cursor.took("(");
+    int before = calls;
+    calls = 0;
+    Part inside = expression();
+    calls = before;
+    close(from);
+    return inside.at(from, cursor.at());
+  }
+
+  private void close(int from) throws Misread {
+    if (!cursor.took(")")) {
+      throw cursor.ended()
+          ? new Misread(from, from + 1, "This bracket is never closed.", List.of())
+          : leftOver();
+    }
+  }
+
+  private Part quote(int from) throws Misread {
+    String text = cursor.text();
+    int end = from + 1;
+    StringBuilder words = new StringBuilder();
+    while (end < text.length()) {
+      char letter = text.charAt(end);
+      boolean closes = letter == '"' || (letter == '”' && text.charAt(from) != '"');
+      boolean doubled = closes && text.startsWith("\"\"", end);
+      if (closes && !doubled) {
+        cursor.jump(end + 1);
+        return new Part.Quote(words.toString(), from, end + 1);
+      }
+      words.append(letter);
+      end += doubled ? 2 : 1;
+    }
+    throw new Misread(
+        from, text.length(), "These words have no quotation mark at their end.", List.of());
+  }
+
+  /** A name in brackets: a column within reach. */
+  private Part inBrackets(int from) throws Misread {
+    String name = bracketed(from);
+    return named(columns.named(name), name, from);
+  }
+
+  private String bracketed(int from) throws Misread {
+    int open = cursor.skip().at();
+    int end = cursor.text().indexOf(']', open);
+    if (end < 0) {
+      throw new Misread(from, from + 1, "This bracket is never closed.", List.of());
+    }
+    cursor.jump(end + 1);
+    return cursor.text().substring(open + 1, end).replaceFirst("^@", "").strip();
+  }
+
+  private Part named(List<Column> found, String name, int from) throws Misread {
+    if (found.size() == 1) {
+      return new Part.Named(found.get(0), from, cursor.at());
+    }
+    if (found.isEmpty()) {
+      throw unknown(name, from, cursor.at(), columns.offers(name));
+    }
+    List<String> offers =
+        found.stream()
+            .map(
+                column ->
+                    columns.tableOf(column).title() + ".[" + column.name() + "]")
+            .toList();
+    throw new Misread(
+        from,
+        cursor.at(),
+        "“%s” stands on several sheets: write %s.".formatted(name, String.join(" or ", offers)),
+        offers);
+  }
+
+  private Misread unknown(String name, int from, int to, List<String> offers) {
+    String asked =
+        offers.isEmpty() ? "" : " Did you mean %s?".formatted(String.join(", ", offers));
+    return new Misread(
+        from, to, "There is no column “%s” here.%s".formatted(name.strip(), asked), offers);
+  }
+
+  /** A function, a sheet with its column, or a column. */
+  private Part word(int from) throws Misread {
+    String text = cursor.text();
+    int end = from;
+    while (end < text.length()
+        && (Character.isLetterOrDigit(text.charAt(end)) || text.charAt(end) == '_')) {
+      end++;
+    }
+    String word = text.substring(from, end);
+    boolean called = end < text.length() && text.charAt(end) == '(';
+    if (called && columns.bare(text, from).isEmpty()) {
+      cursor.jump(end + 1);
+      return call(word, from);
+    }
+    if (called && Functions.named(word).isPresent()) {
+      cursor.jump(end + 1);
+      return call(word, from);
+    }
+    Optional<Map.Entry<TableDefinition, Integer>> sheet = columns.sheet(text, from);
+    if (sheet.isPresent()) {
+      cursor.jump(sheet.get().getValue());
+      return ofSheet(sheet.get().getKey(), from);
+    }
+    Optional<KnownColumns.Match> match = columns.bare(text, from);
+    if (match.isPresent() && !wordsGoOn(match.get().end())) {
+      cursor.jump(match.get().end());
+      return named(match.get().columns(), text.substring(from, match.get().end()), from);
+    }
+    Optional<Part> constant = Functions.constant(word, from, end);
+    if (constant.isPresent()) {
+      cursor.jump(end);
+      return constant.get();
+    }
+    int all = NameText.wordsEnd(text, from);
+    String written = text.substring(from, all);
+    throw unknown(written, from, all, columns.offers(written));
+  }
+
+  /** Says whether further words follow a name, so that another name may have been meant. */
+  private boolean wordsGoOn(int end) {
+    int before = cursor.at();
+    cursor.jump(end);
+    boolean letter = Character.isLetter(cursor.next());
+    boolean measured = letter && cursor.tookWord("in") && numerals.unit().isPresent();
+    cursor.jump(before);
+    return letter && !measured;
+  }
+
+  private Part ofSheet(TableDefinition table, int from) throws Misread {
+    String text = cursor.text();
+    int at = cursor.skip().at();
+    if (cursor.next() == '[') {
+      String name = bracketed(from);
+      List<Column> found = columns.named(table, name);
+      if (found.isEmpty()) {
+        throw unknown(name, from, cursor.at(), columns.offers(table, name));
+      }
+      return named(found, name, from);
+    }
+    Optional<KnownColumns.Match> match = columns.in(table, text, at);
+    if (match.isEmpty()) {
+      int end = NameText.wordsEnd(text, at);
+      String written = text.substring(at, end);
+      throw unknown(
+          table.title() + "." + written, from, Math.max(end, at), columns.offers(table, written));
+    }
+    cursor.jump(match.get().end());
+    return named(match.get().columns(), text.substring(from, match.get().end()), from);
+  }
+
+  private Part call(String name, int from) throws Misread {
+    Functions.Known function = functions.known(name, from, cursor.at() - 1);
+    List<Part> arguments = new ArrayList<>();
+    calls++;
+    if (!cursor.took(")")) {
+      do {
+        if (cursor.next() == ';' || cursor.next() == ',' || cursor.next() == ')') {
+          throw missing("A part of %s is missing here.".formatted(function.name()));
+        }
+        arguments.add(expression());
+      } while (cursor.took(";") || cursor.took(","));
+      close(cursor.text().indexOf('(', from));
+    }
+    calls--;
+    return functions.call(function, arguments, from, cursor.at());
+  }
+}

@@ -1,0 +1,23 @@
+package zonewright.equation;
+
+import java.util.List;
+
+/** Ends the reading of an equation at its first problem. */
+final class Misread extends Exception {
+  private static final long serialVersionUID = 1;
+
+  private final transient EquationReading.Problem problem;
+
+  Misread(int from, int to, String sentence, List<String> offers) {
+    super(sentence, null, false, false);
+    this.problem = new EquationReading.Problem(from, to, sentence, offers);
+  }
+
+  Misread(Part part, String sentence) {
+    this(part.from(), part.to(), sentence, List.of());
+  }
+
+  EquationReading.Problem problem() {
+    return problem;
+  }
+}
