@@ -46,6 +46,7 @@ final class Findings {
     TuningFinding.of(book).ifPresent(found::add);
     ClimateFinding.of(book).ifPresent(found::add);
     found.addAll(AlternativeFinding.of(book));
+    found.addAll(OwnTables.findings(book));
     for (NightFinding night : nights) {
       String where = Finder.where(book.cellName(night.column(), night.row()));
       found.add(

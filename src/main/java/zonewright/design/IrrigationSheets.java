@@ -465,6 +465,7 @@ public final class IrrigationSheets {
                 field(CONTROLLER, "Controller", "reading", Watching.ALL),
                 field(VERDICTS, "Verdicts", "look", Verdicts.ALL)));
     tables.addAll(PricingSheets.tables(ofZones()));
+    tables.addAll(OwnTables.sheets());
     tables.add(OwnColumnSheet.table(tables.stream().map(TableDefinition::title).toList()));
     tables.addAll(AlternativeSheets.tables());
     tables.replaceAll(table -> table.about(SheetPurposes.of(table.id())));

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import zonewright.equation.EquationReading;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
@@ -28,14 +30,19 @@ import zonewright.trade.Sheets;
 public final class OwnColumns {
   private static final int MOST_KNOWN = 8;
 
+  /** The sheets whose rows say which columns and words there are. */
+  private static final Set<String> DEFINING =
+      Stream.concat(Stream.of(Sheets.OWN_COLUMNS), OwnTables.ids().stream())
+          .collect(Collectors.toUnmodifiableSet());
+
   /** What follows from rows that were met lately; a copy of a design has the very same columns. */
-  private static final Map<List<List<Entry>>, OwnColumns> KNOWN =
+  private static final Map<Known, OwnColumns> KNOWN =
       Collections.synchronizedMap(
           new LinkedHashMap<>() {
             private static final long serialVersionUID = 1;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<List<List<Entry>>, OwnColumns> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<Known, OwnColumns> eldest) {
               return size() > MOST_KNOWN;
             }
           });
@@ -76,24 +83,35 @@ public final class OwnColumns {
 
       @Override
       public Set<String> definedBy() {
-        return Set.of(Sheets.OWN_COLUMNS);
+        return DEFINING;
       }
 
       @Override
       public Schema schema(BookSnapshot entered) {
-        return OwnColumns.of(entered.rows(Sheets.OWN_COLUMNS)).schema;
+        return OwnColumns.of(OwnTables.schema(entered), entered.rows(Sheets.OWN_COLUMNS)).schema;
       }
     };
   }
 
   /** Returns the columns that a book's rows define. */
   public static OwnColumns of(Book book) {
-    return of(book.contents().rows(Sheets.OWN_COLUMNS));
+    Map<String, List<Row>> defining = new HashMap<>();
+    DEFINING.forEach(table -> defining.put(table, book.contents().rows(table)));
+    return of(
+        OwnTables.schema(new BookSnapshot(book.system(), defining)),
+        defining.get(Sheets.OWN_COLUMNS));
   }
 
-  private static OwnColumns of(List<Row> rows) {
+  private static OwnColumns of(Schema others, List<Row> rows) {
     List<List<Entry>> entries = rows.stream().map(OwnColumns::entries).toList();
-    return KNOWN.computeIfAbsent(entries, OwnColumns::made);
+    return KNOWN.computeIfAbsent(new Known(others, entries), Known::made);
+  }
+
+  /** The tables without columns of one's own, and what defines these. */
+  private record Known(Schema others, List<List<Entry>> rows) {
+    OwnColumns made() {
+      return OwnColumns.made(others, rows);
+    }
   }
 
   private static List<Entry> entries(Row row) {
@@ -105,11 +123,11 @@ public final class OwnColumns {
     return entries;
   }
 
-  private static OwnColumns made(List<List<Entry>> rows) {
-    OwnColumnReading reading = new OwnColumnReading(IrrigationSheets.schema(), rows);
+  private static OwnColumns made(Schema others, List<List<Entry>> rows) {
+    OwnColumnReading reading = new OwnColumnReading(others, rows);
     Map<Integer, Column> columns = reading.columns();
     if (columns.isEmpty()) {
-      return new OwnColumns(IrrigationSheets.schema(), List.of(), reading.wrong(), Map.of());
+      return new OwnColumns(others, List.of(), reading.wrong(), Map.of());
     }
     Map<String, List<Column>> further = new HashMap<>();
     columns
@@ -119,7 +137,7 @@ public final class OwnColumns {
                 further
                     .computeIfAbsent(column.reference().table(), any -> new ArrayList<>())
                     .add(column));
-    Schema schema = IrrigationSheets.schema().withColumns(further);
+    Schema schema = others.withColumns(further);
     return new OwnColumns(schema, reading.rules(), reading.wrong(), columns);
   }
 

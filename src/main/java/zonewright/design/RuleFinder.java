@@ -26,7 +26,9 @@ final class RuleFinder extends Finder {
   private RuleFinder(Book book, Rule rule, Set<Reference> sameRow, Set<Reference> anyRow) {
     super(book, rule.table(), sameRow, anyRow);
     this.rule = rule;
-    this.program = ColumnProgram.of(Expressed.in(rule.when(), book.system()), book.calculation());
+    this.program =
+        ColumnProgram.of(
+            Expressed.in(book.schema().meant(rule.when()), book.system()), book.calculation());
     this.wording = book.wording();
   }
 

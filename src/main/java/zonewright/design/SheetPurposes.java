@@ -101,6 +101,15 @@ final class SheetPurposes {
           entry(Sheets.CASES, "Three ways things may turn out, and what each pays."),
           entry(Sheets.YEARS, "Cash year by year in each of the cases."),
           entry(
+              Sheets.OWN_PLANTS,
+              "Plants of your own, to choose beside those that come with the program."),
+          entry(
+              Sheets.OWN_EMITTERS,
+              "Emitters of your own, to choose beside the kinds that come with the program."),
+          entry(
+              Sheets.OWN_SOILS,
+              "Soils of your own, as a soil report has them, to choose beside the textures."),
+          entry(
               Sheets.ALTERNATIVES,
               "Other ways to do this garden, beside the design; one of them may stand on the sheets."),
           entry(

@@ -78,8 +78,7 @@ final class Combining {
               .formatted(column.name(), table.rowWord(), table.title(), all),
           List.of(all));
     }
-    return Part.Amount.of(
-        column.asFormula(), column.kind().dimension(), named.from(), named.to());
+    return Part.Amount.of(column.asFormula(), column.kind().dimension(), named.from(), named.to());
   }
 
   private static String firstWord(Column column) {
@@ -172,7 +171,8 @@ final class Combining {
     if (kind.isEmpty() || kind.get().unit(UnitSystem.US).symbol().isEmpty()) {
       return;
     }
-    String number = zonewright.units.QuantityText.exact(((Formula.Constant) plain.formula()).value());
+    String number =
+        zonewright.units.QuantityText.exact(((Formula.Constant) plain.formula()).value());
     List<String> offers = new ArrayList<>();
     for (UnitSystem system : UnitSystem.values()) {
       String offer = number + " " + kind.get().unit(system).symbol();
@@ -205,8 +205,7 @@ final class Combining {
     if (times != Math.rint(times) || times < 1 || times > HIGHEST_POWER) {
       throw new Misread(
           exponent,
-          "The power of %s must be a whole number from 1 to 6."
-              .formatted(Quantities.words(base)));
+          "The power of %s must be a whole number from 1 to 6.".formatted(Quantities.words(base)));
     }
     Formula product = base.formula();
     Dimension dimension = base.dimension();
@@ -242,8 +241,7 @@ final class Combining {
 
   private static boolean words(Part part) {
     return part instanceof Part.Quote
-        || (part instanceof Part.Named named
-            && named.column().content() != Column.Content.NUMBER);
+        || (part instanceof Part.Named named && named.column().content() != Column.Content.NUMBER);
   }
 
   private Condition numbers(String sign, Part.Amount first, Part.Amount second) throws Misread {
@@ -261,8 +259,10 @@ final class Combining {
   }
 
   private Condition sameWord(String sign, Part left, Part right) throws Misread {
-    Part.Named named = left instanceof Part.Named one ? one : right instanceof Part.Named two ? two : null;
-    Part.Quote quote = left instanceof Part.Quote one ? one : right instanceof Part.Quote two ? two : null;
+    Part.Named named =
+        left instanceof Part.Named one ? one : right instanceof Part.Named two ? two : null;
+    Part.Quote quote =
+        left instanceof Part.Quote one ? one : right instanceof Part.Quote two ? two : null;
     if (named == null || quote == null) {
       throw new Misread(
           left.from(),
@@ -274,7 +274,10 @@ final class Combining {
     boolean equal = sign.equals("=");
     if (!equal && !sign.equals("<>") && !sign.equals("≠")) {
       throw new Misread(
-          left.from(), right.to(), "Words can be the same (=) or not (<>), nothing else.", List.of());
+          left.from(),
+          right.to(),
+          "Words can be the same (=) or not (<>), nothing else.",
+          List.of());
     }
     Column column = named.column();
     if (!columns.reaches(columns.tableOf(column))) {

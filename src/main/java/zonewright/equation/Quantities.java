@@ -99,9 +99,7 @@ final class Quantities {
       return amount;
     }
     Formula fitting = fitting(amount.formula(), unit(wanted));
-    return fitting == null
-        ? amount
-        : Part.Amount.of(fitting, wanted, amount.from(), amount.to());
+    return fitting == null ? amount : Part.Amount.of(fitting, wanted, amount.from(), amount.to());
   }
 
   /** Null where it does not fit. */

@@ -39,6 +39,8 @@ public final class ReferenceTable {
   private final List<List<String>> rows;
   private final Map<String, Integer> positions = new HashMap<>();
 
+  private int bundled;
+
   /** What else its keys are called; read when it is asked for. */
   private Supplier<Map<String, String>> otherNames = Map::of;
 
@@ -46,6 +48,7 @@ public final class ReferenceTable {
     this.name = name;
     this.headings = List.copyOf(headings);
     this.rows = List.copyOf(rows);
+    this.bundled = rows.size();
     for (int row = 0; row < rows.size(); row++) {
       if (positions.put(folded(rows.get(row).get(0)), row) != null) {
         throw new IllegalArgumentException(
@@ -118,6 +121,30 @@ public final class ReferenceTable {
   public static ReferenceTable arranged(
       String name, List<String> headings, List<List<String>> rows) {
     return new ReferenceTable(name, headings, rows);
+  }
+
+  /**
+   * Returns the table with further rows behind its own.
+   *
+   * @param further as many texts a row as there are headings, keyed by what is no key yet
+   */
+  public ReferenceTable with(List<List<String>> further) {
+    List<List<String>> all = new ArrayList<>(rows);
+    all.addAll(further);
+    ReferenceTable extended = new ReferenceTable(name, headings, all);
+    extended.otherNames = otherNames;
+    extended.bundled = bundled;
+    return extended;
+  }
+
+  /** Returns how many of its rows, the first, come with the program. */
+  public int bundled() {
+    return bundled;
+  }
+
+  /** Returns the texts of a row, counted from 0, in the order of the headings. */
+  public List<String> row(int row) {
+    return List.copyOf(rows.get(row));
   }
 
   /** Returns what the table is called. */
@@ -248,6 +275,11 @@ public final class ReferenceTable {
         values[row] = value(row, system);
       }
       return values;
+    }
+
+    /** Returns a number in the unit of the system as the resource would write it. */
+    public String written(double value, UnitSystem system) {
+      return QuantityText.exact(kind.unit(system).convert(value, unit));
     }
 
     /** Says whether every row has a number. */

@@ -20,6 +20,9 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
   /** The same for conditions. */
   private final UnaryOperator<Condition> insteadOf;
 
+  /** Gives the column to look up in, in place of that of a table. */
+  private final UnaryOperator<ReferenceTable.Numbers> lookedUp;
+
   private Rewriter(UnaryOperator<Reference> to, UnaryOperator<Formula> instead) {
     this(to, instead, condition -> null);
   }
@@ -28,9 +31,39 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
       UnaryOperator<Reference> to,
       UnaryOperator<Formula> instead,
       UnaryOperator<Condition> insteadOf) {
+    this(to, instead, insteadOf, UnaryOperator.identity());
+  }
+
+  private Rewriter(
+      UnaryOperator<Reference> to,
+      UnaryOperator<Formula> instead,
+      UnaryOperator<Condition> insteadOf,
+      UnaryOperator<ReferenceTable.Numbers> lookedUp) {
     this.to = to;
     this.instead = instead;
     this.insteadOf = insteadOf;
+    this.lookedUp = lookedUp;
+  }
+
+  /**
+   * Returns a formula that looks things up in other tables of the same headings.
+   *
+   * @param lookedUp gives the column to look up in, in place of that of a table
+   * @param words gives the condition on words that stands in place of one; null where it stays
+   */
+  public static Formula lookedUp(
+      Formula formula,
+      UnaryOperator<ReferenceTable.Numbers> lookedUp,
+      UnaryOperator<Condition> words) {
+    return new Rewriter(UnaryOperator.identity(), part -> null, words, lookedUp).moved(formula);
+  }
+
+  /** Returns a condition that looks things up in other tables; see the one for formulas. */
+  public static Condition lookedUp(
+      Condition condition,
+      UnaryOperator<ReferenceTable.Numbers> lookedUp,
+      UnaryOperator<Condition> words) {
+    return new Rewriter(UnaryOperator.identity(), part -> null, words, lookedUp).moved(condition);
   }
 
   /** Returns {@code formula} with each column replaced by what {@code to} gives for it. */
@@ -175,7 +208,7 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
 
   @Override
   public Formula lookup(Formula.Lookup lookup) {
-    return new Formula.Lookup(to.apply(lookup.word()), lookup.column());
+    return new Formula.Lookup(to.apply(lookup.word()), lookedUp.apply(lookup.column()));
   }
 
   @Override
@@ -186,13 +219,17 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
   @Override
   public Formula lookupAcross(Formula.LookupAcross lookup) {
     return new Formula.LookupAcross(
-        to.apply(lookup.word()), lookup.columns(), moved(lookup.position()));
+        to.apply(lookup.word()),
+        lookup.columns().stream().map(lookedUp).toList(),
+        moved(lookup.position()));
   }
 
   @Override
   public Formula lookupCount(Formula.LookupCount lookup) {
     return new Formula.LookupCount(
-        to.apply(lookup.word()), lookup.columns(), moved(lookup.limit()));
+        to.apply(lookup.word()),
+        lookup.columns().stream().map(lookedUp).toList(),
+        moved(lookup.limit()));
   }
 
   @Override

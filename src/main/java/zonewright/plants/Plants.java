@@ -43,6 +43,11 @@ public final class Plants {
           new Basis("MWELO", "By MWELO or own"),
           new Basis("WaterSense", "By WaterSense or own"));
 
+  /** Returns the headings of the table under which a plant factor stands, one for each basis. */
+  public static String[] factorHeadings() {
+    return BASES.stream().map(Basis::heading).toArray(String[]::new);
+  }
+
   private static final List<ReferenceTable.Numbers> FACTORS =
       BASES.stream().map(basis -> TYPES.numbers(basis.heading(), QuantityKind.FACTOR)).toList();
 

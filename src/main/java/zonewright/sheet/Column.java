@@ -2,8 +2,10 @@ package zonewright.sheet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import zonewright.formula.Cells;
 import zonewright.formula.Formula;
 import zonewright.formula.PrintedText;
@@ -301,6 +303,15 @@ public final class Column implements Cells {
   Column turned(Formula equation, String said) {
     Builder turned = new Builder(reference, Role.DEFAULTED, content, equation).like(this);
     return turned.source(said).build();
+  }
+
+  /** Returns the same column with another list to choose from and another equation. */
+  Column with(UnaryOperator<WordList> list, UnaryOperator<Formula> equation) {
+    WordList otherList = words == null ? null : list.apply(words);
+    Formula otherFormula = formula == null ? null : equation.apply(formula);
+    return Objects.equals(otherList, words) && Objects.equals(otherFormula, formula)
+        ? this
+        : new Builder(reference, role, content, otherFormula).like(this).words(otherList).build();
   }
 
   /**

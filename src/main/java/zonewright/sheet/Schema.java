@@ -14,9 +14,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import zonewright.formula.Condition;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
+import zonewright.formula.ReferenceTable;
 
 /**
  * All tables and columns there are, checked as a whole: every name means a column, and no column
@@ -30,6 +32,7 @@ public final class Schema {
   private final Map<Reference, Dependencies> dependencies = new HashMap<>();
   private final Map<Reference, Set<Reference>> origins = new HashMap<>();
   private final List<Column> order = new ArrayList<>();
+  private LongerTables longer = LongerTables.NONE;
 
   /**
    * Puts the tables together.
@@ -93,6 +96,32 @@ public final class Schema {
   }
 
   /**
+   * Returns the same tables with tables of the trade that have rows of a person's own.
+   *
+   * @param tables the longer table in place of each
+   * @param takesAfter for each of those replaced, the words of one's own with the word of the
+   *     program's that each takes after
+   */
+  public Schema withTables(
+      Map<ReferenceTable, ReferenceTable> tables,
+      Map<ReferenceTable, Map<String, String>> takesAfter) {
+    LongerTables others = new LongerTables(tables, takesAfter);
+    Schema schema = with(column -> others.in(this, column));
+    schema.longer = others;
+    return schema;
+  }
+
+  /** Returns the table that stands in place of one of the trade's here: longer, or itself. */
+  public ReferenceTable inPlaceOf(ReferenceTable table) {
+    return longer.inPlaceOf(table);
+  }
+
+  /** Returns a condition that was declared with the program's tables as it is meant here. */
+  public Condition meant(Condition declared) {
+    return longer.in(this, declared);
+  }
+
+  /**
    * Returns the same tables with further columns behind those that are declared.
    *
    * @param further by the table's identifier; all of them calculated
@@ -110,7 +139,9 @@ public final class Schema {
       }
       tables.add(table.with(columns));
     }
-    return new Schema(tables);
+    Schema schema = new Schema(tables);
+    schema.longer = longer;
+    return schema;
   }
 
   private Schema with(UnaryOperator<Column> change) {
@@ -118,7 +149,9 @@ public final class Schema {
     for (TableDefinition table : tables.values()) {
       changed.add(table.with(table.columns().stream().map(change).toList()));
     }
-    return new Schema(changed);
+    Schema schema = new Schema(changed);
+    schema.longer = longer;
+    return schema;
   }
 
   private void trace(Column column) {

@@ -78,17 +78,24 @@ public final class Soils {
                   + " verified (secondary). Published sets differ tenfold; this one belongs with the surface storage beside it.")
           .build();
 
+  /** The headings of the table under which surface storage stands, from level to steep. */
+  private static final List<String> STORAGE =
+      List.of(
+          "Surface storage 0-3 % (in)",
+          "Surface storage 4-6 % (in)",
+          "Surface storage 7-12 % (in)",
+          "Surface storage over 12 % (in)");
+
   private static final Formula STORAGE_BY_SLOPE =
       Formula.when(SLOPE.atMost(Formula.amount(3, Units.PERCENT)))
-          .then(looked("Surface storage 0-3 % (in)", QuantityKind.DEPTH))
+          .then(looked(STORAGE.get(0), QuantityKind.DEPTH))
           .otherwise(
               Formula.when(SLOPE.atMost(Formula.amount(6, Units.PERCENT)))
-                  .then(looked("Surface storage 4-6 % (in)", QuantityKind.DEPTH))
+                  .then(looked(STORAGE.get(1), QuantityKind.DEPTH))
                   .otherwise(
                       Formula.when(SLOPE.atMost(Formula.amount(12, Units.PERCENT)))
-                          .then(looked("Surface storage 7-12 % (in)", QuantityKind.DEPTH))
-                          .otherwise(
-                              looked("Surface storage over 12 % (in)", QuantityKind.DEPTH))));
+                          .then(looked(STORAGE.get(2), QuantityKind.DEPTH))
+                          .otherwise(looked(STORAGE.get(3), QuantityKind.DEPTH))));
 
   public static final Column SURFACE_STORAGE =
       Column.defaulted(
@@ -165,6 +172,11 @@ public final class Soils {
   /** Returns what the table says that a texture holds. */
   static Formula availableWater(Column texture) {
     return TEXTURES.numbers("Available water (in/ft)", QuantityKind.STORAGE).of(texture);
+  }
+
+  /** Returns the headings of the table under which surface storage stands. */
+  public static String[] storageHeadings() {
+    return STORAGE.toArray(String[]::new);
   }
 
   private static Formula looked(String heading, QuantityKind kind) {

@@ -40,6 +40,9 @@ public final class Sheets {
   public static final String CASES = "cases";
   public static final String YEARS = "years";
   public static final String OWN_COLUMNS = "own-columns";
+  public static final String OWN_PLANTS = "own-plants";
+  public static final String OWN_EMITTERS = "own-emitters";
+  public static final String OWN_SOILS = "own-soils";
 
   public static final String PROJECT = "About the project";
   public static final String CLIMATE = "Climate";

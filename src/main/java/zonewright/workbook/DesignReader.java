@@ -15,6 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.officeDocument.x2006.customProperties.CTProperty;
 import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
+import zonewright.design.OwnColumns;
 import zonewright.design.SheetsInUse;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Column;
@@ -150,7 +151,11 @@ final class DesignReader {
 
   private void all() {
     List<Runnable> comparisons = new ArrayList<>();
-    rows(schema.table(Sheets.OWN_COLUMNS), comparisons);
+    for (TableDefinition table : schema.tables()) {
+      if (OwnColumns.source().definedBy().contains(table.id())) {
+        rows(table, comparisons);
+      }
+    }
     if (!design.book().schema().equals(schema)) {
       schema = design.book().schema();
       layout = WorkbookLayout.of(schema, system);
@@ -158,7 +163,7 @@ final class DesignReader {
     for (TableDefinition table : schema.tables()) {
       if (table.single()) {
         single(table, comparisons);
-      } else if (!table.id().equals(Sheets.OWN_COLUMNS)) {
+      } else if (!OwnColumns.source().definedBy().contains(table.id())) {
         rows(table, comparisons);
       }
     }

@@ -175,7 +175,8 @@ final class DesignWorkbook {
     }
     ReferenceCells tradeCells = new ReferenceCells(schema, book.system());
     ReferenceSheet references = new ReferenceSheet(workbook, styles, book.system(), tradeCells);
-    for (ReferenceTable table : IrrigationSheets.referenceTables()) {
+    for (ReferenceTable bundled : IrrigationSheets.referenceTables()) {
+      ReferenceTable table = schema.inPlaceOf(bundled);
       XSSFSheet sheet = workbook.getSheet(table.name());
       if (sheet == null && !layout.looksIn(table)) {
         continue;
@@ -226,7 +227,8 @@ final class DesignWorkbook {
   Map<String, String> lists() {
     Map<String, String> lists = new HashMap<>();
     for (ReferenceTable table : IrrigationSheets.referenceTables()) {
-      lists.put(table.name(), Validations.cells(table.name(), 0, 1, table.size()));
+      int rows = schema.inPlaceOf(table).size();
+      lists.put(table.name(), Validations.cells(table.name(), 0, 1, rows));
     }
     for (TableDefinition table : schema.tables()) {
       if (!table.single() && layout.has(table)) {

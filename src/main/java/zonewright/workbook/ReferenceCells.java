@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import zonewright.formula.ReferenceTable;
 import zonewright.sheet.Schema;
+import zonewright.trade.OwnRows;
 import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
@@ -48,6 +49,10 @@ final class ReferenceCells {
    * keys; nothing where the sheet lacks one of them.
    */
   Optional<List<Changed>> changed(ReferenceTable table, XSSFSheet sheet) {
+    return changed(table, sheet, table.bundled());
+  }
+
+  private Optional<List<Changed>> changed(ReferenceTable table, XSSFSheet sheet, int count) {
     Map<String, Integer> columns = new HashMap<>();
     XSSFRow top = sheet.getRow(0);
     for (int i = 0; top != null && i < top.getLastCellNum(); i++) {
@@ -67,7 +72,7 @@ final class ReferenceCells {
       if (column == null) {
         return Optional.empty();
       }
-      for (int row = 0; row < table.size(); row++) {
+      for (int row = 0; row < count; row++) {
         Integer at = rows.get(table.text(row, headings.get(0)));
         if (at == null) {
           return Optional.empty();
@@ -82,9 +87,14 @@ final class ReferenceCells {
     return Optional.of(changed);
   }
 
-  /** Brings a sheet back to what the program's table holds; says whether it could. */
+  /**
+   * Brings a sheet back to what the table holds, rows of one's own among it; says whether it could.
+   */
   boolean restore(ReferenceTable table, XSSFSheet sheet) {
-    Optional<List<Changed>> all = changed(table, sheet);
+    if (holdsGone(table, sheet)) {
+      return false;
+    }
+    Optional<List<Changed>> all = changed(table, sheet, table.size());
     all.ifPresent(
         changed ->
             changed.forEach(
@@ -97,6 +107,20 @@ final class ReferenceCells {
                   }
                 }));
     return all.isPresent();
+  }
+
+  /** Says whether a sheet has rows of one's own that the design has no more. */
+  private static boolean holdsGone(ReferenceTable table, XSSFSheet sheet) {
+    int status = table.headings().size() - 1;
+    for (int row = 1; row <= sheet.getLastRowNum(); row++) {
+      XSSFRow cells = sheet.getRow(row);
+      if (cells != null
+          && words(cells.getCell(status)).equals(OwnRows.STATUS)
+          && table.position(words(cells.getCell(0))).isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String words(XSSFCell cell) {

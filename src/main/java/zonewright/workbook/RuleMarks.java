@@ -171,7 +171,8 @@ final class RuleMarks {
       return Optional.empty();
     }
     MarkNames names = new MarkNames(schema, table, cells);
-    String test = SpreadsheetText.of(Expressed.in(rule.when(), layout.system()), names);
+    String test =
+        SpreadsheetText.of(Expressed.in(schema.meant(rule.when()), layout.system()), names);
     return names.plain()
         ? Optional.of("IFERROR(AND(%s,%s),FALSE)".formatted(name(rule), test))
         : Optional.empty();

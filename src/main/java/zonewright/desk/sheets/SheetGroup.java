@@ -25,6 +25,9 @@ public enum SheetGroup {
       Sheets.ZONES,
       Sheets.MONTHLY,
       Sheets.PROGRAMS,
+      Sheets.OWN_PLANTS,
+      Sheets.OWN_EMITTERS,
+      Sheets.OWN_SOILS,
       Sheets.OWN_COLUMNS),
   SUPPLY(
       3,

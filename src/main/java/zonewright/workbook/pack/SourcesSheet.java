@@ -46,7 +46,8 @@ final class SourcesSheet implements PackSheet {
     page.headings("Source", "What rests on it, and what it is worth").repeated();
     equations(book).forEach((source, columns) -> line(page, source, some(columns)));
     page.next().band("Tables of the trade");
-    for (ReferenceTable table : IrrigationSheets.referenceTables()) {
+    for (ReferenceTable bundled : IrrigationSheets.referenceTables()) {
+      ReferenceTable table = book.design().book().schema().inPlaceOf(bundled);
       rows(table).forEach((source, rows) -> line(page, table.name() + ": " + source, rows));
     }
   }
