@@ -35,6 +35,20 @@ final class DesignSource {
 
   private Optional<KeptFile> kept = Optional.empty();
 
+  /**
+   * Returns a design that is only read from, such as the office's.
+   *
+   * @throws Complaint when the file cannot be read
+   */
+  Design other(Path file, PrintWriter err) {
+    return DesignFiles.existing(file, err, StartCommand.terminal(command)).design();
+  }
+
+  /** Returns the units asked for; none where none are. */
+  Optional<UnitSystem> units() {
+    return units;
+  }
+
   /** Returns the file the design came from; none where it came from no file. */
   Optional<KeptFile> kept() {
     return kept;

@@ -49,6 +49,7 @@ public final class Program {
             .addSubcommand(new WriteCommand())
             .addSubcommand(new HandoverCommand())
             .addSubcommand(new AlternativesCommand())
+            .addSubcommand(new OfficeCommand())
             .addSubcommand(new SetCommand())
             .addSubcommand(new ProposalCommand())
             .addSubcommand(new FirstWeeksCommand())

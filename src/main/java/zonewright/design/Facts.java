@@ -29,6 +29,13 @@ public final class Facts {
           .means("Who answers for the design.")
           .build();
 
+  public static final Column OFFICE =
+      Column.words(SITE, "office", "Office's workbook")
+          .band(PROJECT)
+          .optional()
+          .means("The workbook of the office whose tables and rules the design took last.")
+          .build();
+
   public static final Column ZONE_NAME =
       Column.words(ZONES, "zone", "Zone")
           .band(ZONE)

@@ -52,7 +52,10 @@ public final class ForClient {
           Sheets.TESTS,
           Sheets.CANS,
           Sheets.CONTROLLER,
-          Sheets.FOUND);
+          Sheets.FOUND,
+          Sheets.OWN_PLANTS,
+          Sheets.OWN_EMITTERS,
+          Sheets.OWN_SOILS);
 
   /** Free words on them that go in, beside the names of rows. */
   private static final Set<Reference> WORDS =
@@ -110,6 +113,10 @@ public final class ForClient {
   private static List<Row> rows(Book book, TableDefinition table, List<Row> rows) {
     List<Row> kept = new ArrayList<>();
     for (int row = 0; row < rows.size(); row++) {
+      if (OwnTables.ids().contains(table.id())
+          && !OwnTables.uses(book, table.id(), rows.get(row))) {
+        continue;
+      }
       List<Entry> entries = new ArrayList<>();
       for (int i = 0; i < table.columns().size(); i++) {
         boolean goes = goes(book, table, table.columns().get(i), row);

@@ -82,6 +82,7 @@ public final class IrrigationSheets {
           Facts.PROJECT_NAME,
           Facts.LOCATION,
           Facts.PREPARED_BY,
+          Facts.OFFICE,
           AlternativeSheets.COMPARED,
           WeatherSite.ET_METHOD,
           Climate.PLACE,

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
@@ -24,6 +25,7 @@ import zonewright.sheet.Row;
 import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
+import zonewright.sheet.WordList;
 import zonewright.soil.Soils;
 import zonewright.trade.OwnRows;
 import zonewright.trade.Sheets;
@@ -127,6 +129,33 @@ final class OwnTables {
   /** Returns the identifiers of the sheets. */
   static Set<String> ids() {
     return ALL.stream().map(own -> own.sheet().id()).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Returns the columns that say from which workbook of the office a row was taken. */
+  static List<Reference> from() {
+    return ALL.stream().map(own -> own.from().reference()).toList();
+  }
+
+  /** Says whether anything in a book is one of a sheet's rows, by its name. */
+  static boolean uses(Book book, String sheet, Row row) {
+    OwnRows own =
+        ALL.stream().filter(each -> each.sheet().id().equals(sheet)).findFirst().orElseThrow();
+    String name = words(own, own.name(), row);
+    return IrrigationSheets.schema().tables().stream()
+        .flatMap(table -> table.columns().stream())
+        .filter(column -> column.takesEntries() && looksIn(column, own.table()))
+        .map(Column::reference)
+        .anyMatch(
+            column ->
+                IntStream.range(0, book.rows(column.table()))
+                    .anyMatch(
+                        at ->
+                            book.entry(column, at) instanceof Entry.Words words
+                                && words.text().equalsIgnoreCase(name)));
+  }
+
+  private static boolean looksIn(Column column, ReferenceTable table) {
+    return column.words().equals(Optional.of(new WordList.Published(table)));
   }
 
   /** Returns what is called as a row of the program's table is, and so cannot be chosen. */

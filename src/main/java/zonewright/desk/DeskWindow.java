@@ -18,12 +18,14 @@ import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
+import zonewright.design.Design;
 import zonewright.design.Finding;
 import zonewright.desk.alternatives.AlternativesWindow;
 import zonewright.desk.columns.OwnColumnWindow;
 import zonewright.desk.file.FileDrop;
 import zonewright.desk.file.FileKeeper;
 import zonewright.desk.file.FileQuestions;
+import zonewright.desk.file.OfficeDesk;
 import zonewright.desk.file.Shelf;
 import zonewright.desk.file.UnsavedWork;
 import zonewright.desk.findings.FindingsPane;
@@ -106,6 +108,7 @@ final class DeskWindow {
   private final PricingDesk pricing;
   private final WeatherDesk weather;
   private final ListDesk lists;
+  private final OfficeDesk office;
   private final DesignSteps steps;
   private final Mending mending;
   private final GridUserActions gridActions;
@@ -149,6 +152,7 @@ final class DeskWindow {
     pricing = new PricingDesk(open, tasks, questions, messages);
     weather = new WeatherDesk(frame, open, tasks, questions, messages, this::export);
     lists = new ListDesk(frame, open, tasks, questions, messages, weather);
+    office = new OfficeDesk(open, shelf, tasks, questions, messages, memory);
     deck.onPaste(lists::takesOver);
     deck.onRefused(new Untypable(open, ways, messages)::tell);
     curtain = new Curtain(frame.getRootPane(), foot, foot::breakOff);
@@ -181,7 +185,7 @@ final class DeskWindow {
     split = new ZoneSplit(open, deck, messages);
     back = new UserAction("Back", this::back).keys("alt LEFT").drawn(Pictogram.BACK);
     back.setEnabled(false);
-    files = new FileMenu(deck, keeper, lists, handOver, windowed());
+    files = new FileMenu(deck, keeper, lists, office, handOver, windowed());
     menus = new Menus(menus());
     assemble();
     connect();
@@ -488,7 +492,14 @@ final class DeskWindow {
   private void beginNew() {
     UnitSystem system = open.book().system();
     keeper.whenSafe(
-        () -> StartForm.open(frame, system, design -> keeper.lay(design, "New design")));
+        () ->
+            office.begin(
+                system,
+                first ->
+                    StartForm.open(
+                        frame,
+                        first.orElseGet(() -> Design.blank(system)),
+                        design -> keeper.lay(design, "New design"))));
   }
 
   /** Offers what a crash left over. */

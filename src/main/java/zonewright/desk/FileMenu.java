@@ -5,6 +5,7 @@ import java.util.List;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import zonewright.desk.file.FileKeeper;
+import zonewright.desk.file.OfficeDesk;
 import zonewright.desk.handover.HandOver;
 import zonewright.desk.list.ListDesk;
 import zonewright.desk.part.Pictogram;
@@ -17,6 +18,7 @@ final class FileMenu {
   private final SheetDeck deck;
   private final FileKeeper keeper;
   private final ListDesk lists;
+  private final OfficeDesk office;
   private final HandOver handOver;
   private final Windowed windowed;
   private final UserAction open;
@@ -26,8 +28,14 @@ final class FileMenu {
   record Windowed(UserAction begin, UserAction print, UserAction exportPicture, UserAction quit) {}
 
   FileMenu(
-      SheetDeck deck, FileKeeper keeper, ListDesk lists, HandOver handOver, Windowed windowed) {
+      SheetDeck deck,
+      FileKeeper keeper,
+      ListDesk lists,
+      OfficeDesk office,
+      HandOver handOver,
+      Windowed windowed) {
     this.deck = deck;
+    this.office = office;
     this.keeper = keeper;
     this.lists = lists;
     this.handOver = handOver;
@@ -70,6 +78,11 @@ final class FileMenu {
     adding.add(item("From what was copied …", lists::paste));
     adding.add(item("As found, from a list (CSV) …", lists::readFoundAsked));
     menu.add(adding);
+    JMenu ofTheOffice = new JMenu("The office's workbook");
+    ofTheOffice.add(item("Take what this design has not", office::take));
+    ofTheOffice.add(item("Begin new designs with it …", office::choose));
+    ofTheOffice.add(item("Begin new designs blank", office::forget));
+    menu.add(ofTheOffice);
     JMenu handing = new JMenu("Hand over");
     handing.add(item("Whole pack …", handOver::whole));
     handing.add(item("Chosen sheets …", handOver::chosen));

@@ -34,6 +34,7 @@ import zonewright.pipes.FlowTest;
 import zonewright.pipes.Supply;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
+import zonewright.sheet.Entry;
 import zonewright.soil.Soils;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
@@ -111,9 +112,10 @@ final class StartForm {
   private final JButton begin = new JButton("Begin");
   private final Consumer<Design> begun;
 
-  private StartForm(Window owner, UnitSystem system, Consumer<Design> begun) {
+  private StartForm(Window owner, Design design, Consumer<Design> begun) {
     this.begun = begun;
-    design = Design.blank(system);
+    this.design = design;
+    UnitSystem system = design.book().system();
     dialog = new JDialog(owner, "A new design", JDialog.ModalityType.DOCUMENT_MODAL);
     dialog.setName("start form");
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
@@ -141,6 +143,12 @@ final class StartForm {
                     + " left blank; all of it can be changed later.")
             .coloured("Zonewright.muted"),
         "growx, wmin 300");
+    if (design.book().entry(Facts.OFFICE.reference(), 0) instanceof Entry.Words office) {
+      page.add(
+          new Prose(
+              "It begins with the tables, prices and rules of “%s”.".formatted(office.text())),
+          "growx, wmin 300");
+    }
     page.add(units(system), "gaptop 6");
     page.add(site, "grow, pushx, gaptop 8, h 96lp:410lp:430lp");
     page.add(heading("First zones"), "gaptop 8");
@@ -239,9 +247,10 @@ final class StartForm {
   /**
    * Shows the form.
    *
+   * @param first what the design begins with
    * @param begun is given the design when the person begins it; else nothing happens
    */
-  static void open(Frame owner, UnitSystem system, Consumer<Design> begun) {
-    new StartForm(owner, system, begun).dialog.setVisible(true);
+  static void open(Frame owner, Design first, Consumer<Design> begun) {
+    new StartForm(owner, first, begun).dialog.setVisible(true);
   }
 }

@@ -50,6 +50,7 @@ public final class HelpBook {
     WRITTEN.put("budget", "Reading the budget");
     WRITTEN.put("pricing", "Pricing a job, proving a retrofit");
     WRITTEN.put("alternatives", "Alternatives of a design");
+    WRITTEN.put("office", "Tables of your own, and the office's workbook");
     WRITTEN.put("asking", "Asking, and practising");
     WRITTEN.put("own-columns", "Columns of your own");
     WRITTEN.put("saving", "Saving, and what a crash leaves");
