@@ -70,6 +70,7 @@ public final class EquationReader {
     if (fitting.any() || fitting.dimension().equals(kind.dimension())) {
       return fitting.formula();
     }
+    Combining.needsUnit(amount, kind);
     throw new Misread(
         amount,
         "The equation gives %s, and the column holds %s: %s."
