@@ -81,7 +81,9 @@ public final class OwnColumns {
 
       @Override
       public Schema schema(BookSnapshot entered) {
-        return OwnColumns.of(entered.rows(Sheets.OWN_COLUMNS)).schema;
+        List<Row> rows = entered.rows(Sheets.OWN_COLUMNS);
+        // most designs have none, and a start should not pay for what it does not use
+        return rows.isEmpty() ? declared() : OwnColumns.of(rows).schema;
       }
     };
   }
