@@ -57,7 +57,10 @@ final class ColumnCommand extends Task {
     @Option(names = "--add", paramLabel = "NAME", description = "Add a column of this name.")
     private Optional<String> add = Optional.empty();
 
-    @Option(names = "--change", paramLabel = "NAME", description = "Change the column of this name.")
+    @Option(
+        names = "--change",
+        paramLabel = "NAME",
+        description = "Change the column of this name.")
     private Optional<String> change = Optional.empty();
 
     @Option(
@@ -117,8 +120,7 @@ final class ColumnCommand extends Task {
 
   @Override
   public Integer call() {
-    boolean changes =
-        what.add.isPresent() || what.change.isPresent() || what.away.isPresent();
+    boolean changes = what.add.isPresent() || what.change.isPresent() || what.away.isPresent();
     Optional<Path> target = into.or(() -> file);
     if (changes) {
       DesignFiles.mayWrite(
@@ -233,7 +235,10 @@ final class ColumnCommand extends Task {
     }
     for (int at = 0; at < book.rows(Sheets.OWN_COLUMNS); at++) {
       OwnColumnDraft draft = OwnColumnDraft.of(book, at);
-      out().println("%s: %s (%s) = %s".formatted(draft.sheet(), draft.name(), draft.kind(), draft.equation()));
+      out()
+          .println(
+              "%s: %s (%s) = %s"
+                  .formatted(draft.sheet(), draft.name(), draft.kind(), draft.equation()));
       limit("at least", draft.least());
       limit("at most", draft.most());
       if (draft.judged(book, Optional.of(at), 0) instanceof OwnColumnDraft.Not not) {

@@ -39,7 +39,9 @@ public final class Design {
     return new Design(blankBook(OwnColumns.source(), system));
   }
 
-  /** Returns the sheets of a blank design, of a source that declares the same tables and columns. */
+  /**
+   * Returns the sheets of a blank design, of a source that declares the same tables and columns.
+   */
   static Book blankBook(SchemaSource source, UnitSystem system) {
     Book book = new Book(source, system);
     Edits edits = new Edits(book);

@@ -84,9 +84,7 @@ public record OwnColumnDraft(
       texts.add(
           entry instanceof Entry.Words words
               ? words.text()
-              : entry instanceof Entry.Figure figure
-                  ? Integer.toString((int) figure.value())
-                  : "");
+              : entry instanceof Entry.Figure figure ? Integer.toString((int) figure.value()) : "");
     }
     return new OwnColumnDraft(
         texts.get(0),
@@ -113,7 +111,8 @@ public record OwnColumnDraft(
 
   /** Returns the edit that adds it to a design. */
   public Edit added(Book book) {
-    return new Edit.Several("new column " + name.strip(), parts(book, book.rows(Sheets.OWN_COLUMNS)));
+    return new Edit.Several(
+        "new column " + name.strip(), parts(book, book.rows(Sheets.OWN_COLUMNS)));
   }
 
   private List<Edit> parts(Book book, int row) {

@@ -105,8 +105,7 @@ final class OwnColumnReading {
         schema.tables().stream()
             .filter(each -> each.title().equals(words(by, OwnColumnSheet.SHEET)))
             .findFirst();
-    Optional<QuantityKind> kind =
-        KindWords.named(words(by, OwnColumnSheet.KIND.reference()));
+    Optional<QuantityKind> kind = KindWords.named(words(by, OwnColumnSheet.KIND.reference()));
     if (name.isEmpty() || table.isEmpty() || kind.isEmpty()) {
       // what is blank, or no word of the list, is found like in any other sheet
       return Optional.empty();
@@ -241,8 +240,7 @@ final class OwnColumnReading {
     Formula formula =
         because == null
             ? formulas.get(said.reference())
-            : Formula.refused(
-                "no equation", "On the sheet Own columns: " + because.sentence());
+            : Formula.refused("no equation", "On the sheet Own columns: " + because.sentence());
     columns.put(said.row(), column(said, formula));
   }
 

@@ -67,7 +67,8 @@ public final class OwnColumnSheet {
   public static final Column AT_MOST =
       Column.words(ID, "at-most", "At most")
           .band(Sheets.LIMITS_OF_OWN)
-          .means("The most it should be, with its unit, or a column: Available flow. More is a finding.")
+          .means(
+              "The most it should be, with its unit, or a column: Available flow. More is a finding.")
           .source(SOURCE)
           .optional()
           .build();

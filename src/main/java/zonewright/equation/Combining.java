@@ -79,8 +79,7 @@ final class Combining {
               .formatted(column.name(), table.rowWord(), table.title(), all),
           List.of(all));
     }
-    return Part.Amount.of(
-        column.asFormula(), column.kind().dimension(), named.from(), named.to());
+    return Part.Amount.of(column.asFormula(), column.kind().dimension(), named.from(), named.to());
   }
 
   private static String firstWord(Column column) {
@@ -212,8 +211,7 @@ final class Combining {
     if (times != Math.rint(times) || times < 1 || times > HIGHEST_POWER) {
       throw new Misread(
           exponent,
-          "The power of %s must be a whole number from 1 to 6."
-              .formatted(Quantities.words(base)));
+          "The power of %s must be a whole number from 1 to 6.".formatted(Quantities.words(base)));
     }
     Formula product = base.formula();
     Dimension dimension = base.dimension();
@@ -249,8 +247,7 @@ final class Combining {
 
   private static boolean words(Part part) {
     return part instanceof Part.Quote
-        || (part instanceof Part.Named named
-            && named.column().content() != Column.Content.NUMBER);
+        || (part instanceof Part.Named named && named.column().content() != Column.Content.NUMBER);
   }
 
   private Condition numbers(String sign, Part.Amount first, Part.Amount second) throws Misread {
@@ -268,8 +265,10 @@ final class Combining {
   }
 
   private Condition sameWord(String sign, Part left, Part right) throws Misread {
-    Part.Named named = left instanceof Part.Named one ? one : right instanceof Part.Named two ? two : null;
-    Part.Quote quote = left instanceof Part.Quote one ? one : right instanceof Part.Quote two ? two : null;
+    Part.Named named =
+        left instanceof Part.Named one ? one : right instanceof Part.Named two ? two : null;
+    Part.Quote quote =
+        left instanceof Part.Quote one ? one : right instanceof Part.Quote two ? two : null;
     if (named == null || quote == null) {
       throw new Misread(
           left.from(),
@@ -281,7 +280,10 @@ final class Combining {
     boolean equal = sign.equals("=");
     if (!equal && !sign.equals("<>") && !sign.equals("≠")) {
       throw new Misread(
-          left.from(), right.to(), "Words can be the same (=) or not (<>), nothing else.", List.of());
+          left.from(),
+          right.to(),
+          "Words can be the same (=) or not (<>), nothing else.",
+          List.of());
     }
     Column column = named.column();
     if (!columns.reaches(columns.tableOf(column))) {

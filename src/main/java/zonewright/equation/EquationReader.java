@@ -123,7 +123,8 @@ public final class EquationReader {
           case '"' -> "Before these words a sign is missing, such as =.";
           default ->
               Character.isLetterOrDigit(next) || next == '(' || next == '['
-                  ? "Before “%s” a sign is missing, such as * or +.".formatted(text.substring(at, end))
+                  ? "Before “%s” a sign is missing, such as * or +."
+                      .formatted(text.substring(at, end))
                   : "“%s” means nothing in an equation.".formatted(next);
         };
     return new Misread(at, end, sentence, List.of());
@@ -205,8 +206,7 @@ public final class EquationReader {
     while (cursor.took("%")) {
       Part.Amount amount = combining.amount(part);
       part =
-          Part.Amount.of(
-              amount.formula().over(100), amount.dimension(), part.from(), cursor.at());
+          Part.Amount.of(amount.formula().over(100), amount.dimension(), part.from(), cursor.at());
     }
     int before = cursor.at();
     if (cursor.tookWord("in")) {
@@ -325,9 +325,7 @@ public final class EquationReader {
     }
     List<String> offers =
         found.stream()
-            .map(
-                column ->
-                    columns.tableOf(column).title() + ".[" + column.name() + "]")
+            .map(column -> columns.tableOf(column).title() + ".[" + column.name() + "]")
             .toList();
     throw new Misread(
         from,
@@ -337,8 +335,7 @@ public final class EquationReader {
   }
 
   private Misread unknown(String name, int from, int to, List<String> offers) {
-    String asked =
-        offers.isEmpty() ? "" : " Did you mean %s?".formatted(String.join(", ", offers));
+    String asked = offers.isEmpty() ? "" : " Did you mean %s?".formatted(String.join(", ", offers));
     return new Misread(
         from, to, "There is no column “%s” here.%s".formatted(name.strip(), asked), offers);
   }

@@ -29,7 +29,11 @@ final class Functions {
     OR(1, MANY, "OR(condition; condition)", "a condition: at least one holds"),
     NOT(1, 1, "NOT(condition)", "a condition: the other does not hold"),
     ISBLANK(1, 1, "ISBLANK(column)", "a condition: nothing was typed there"),
-    MIN(1, MANY, "MIN(number; number) or MIN(column)", "the smallest; of a column that of all rows"),
+    MIN(
+        1,
+        MANY,
+        "MIN(number; number) or MIN(column)",
+        "the smallest; of a column that of all rows"),
     MAX(1, MANY, "MAX(number; number) or MAX(column)", "the largest; of a column that of all rows"),
     SUM(1, MANY, "SUM(column) or SUM(number; number)", "the sum; of a column that of all rows"),
     AVERAGE(
@@ -136,18 +140,18 @@ final class Functions {
     }
     return switch (function) {
       case AND, OR, NOT, ISBLANK -> new Part.Truth(condition(function, parts), from, to);
-      case IF -> combining.choice(
-          Combining.condition(parts.get(0)), parts.get(1), parts.get(2), from, to);
+      case IF ->
+          combining.choice(Combining.condition(parts.get(0)), parts.get(1), parts.get(2), from, to);
       case IFS -> cases(parts, from, to);
-      case MIN, MAX, SUM, AVERAGE -> parts.size() == 1 && rows.whole(parts.get(0))
-          ? rows.all(function, (Part.Named) parts.get(0)).at(from, to)
-          : ofThisRow(function, parts).at(from, to);
+      case MIN, MAX, SUM, AVERAGE ->
+          parts.size() == 1 && rows.whole(parts.get(0))
+              ? rows.all(function, (Part.Named) parts.get(0)).at(from, to)
+              : ofThisRow(function, parts).at(from, to);
       case COUNT -> rows.count(parts.get(0)).at(from, to);
       case COUNTIF -> rows.countWhere(parts.get(0), parts.get(1)).at(from, to);
       case SUMIF -> rows.sumWhere(parts.get(0), parts.get(1), parts.get(2)).at(from, to);
-      case ROUND, ROUNDUP, ROUNDDOWN, CEILING, FLOOR, INT -> roundings.rounded(
-              function, combining.amount(parts.get(0)), step(parts))
-          .at(from, to);
+      case ROUND, ROUNDUP, ROUNDDOWN, CEILING, FLOOR, INT ->
+          roundings.rounded(function, combining.amount(parts.get(0)), step(parts)).at(from, to);
       case ABS -> kept(combining.amount(parts.get(0)), from, to);
       case SQRT -> plain(FunctionKind.SQUARE_ROOT, parts.get(0), from, to);
       case EXP -> plain(FunctionKind.EXPONENTIAL, parts.get(0), from, to);
@@ -190,8 +194,7 @@ final class Functions {
       return condition instanceof Condition.Not not ? not.condition() : condition.negated();
     }
     for (Part part : parts.subList(1, parts.size())) {
-      condition =
-          Combining.joined(function == Known.AND, condition, Combining.condition(part));
+      condition = Combining.joined(function == Known.AND, condition, Combining.condition(part));
     }
     return condition;
   }
@@ -217,8 +220,7 @@ final class Functions {
     }
     int last = parts.size() - 2;
     boolean otherwise = parts.get(last) instanceof Part.Certain certain && certain.so();
-    Part result =
-        otherwise ? parts.get(last + 1) : new Part.Quote("none of these", from, to);
+    Part result = otherwise ? parts.get(last + 1) : new Part.Quote("none of these", from, to);
     for (int i = otherwise ? last - 2 : last; i >= 0; i -= 2) {
       Condition condition = Combining.condition(parts.get(i));
       result = combining.choice(condition, parts.get(i + 1), result, from, to);

@@ -177,8 +177,7 @@ public final class KnownColumns {
     List<String> names = columns.stream().map(Column::name).distinct().toList();
     return Nearest.to(written, names, OFFERS).stream()
         .map(
-            name ->
-                columns.stream().filter(column -> column.name().equals(name)).findFirst().get())
+            name -> columns.stream().filter(column -> column.name().equals(name)).findFirst().get())
         .map(this::written)
         .toList();
   }
@@ -215,9 +214,7 @@ public final class KnownColumns {
   private Optional<WordList> list(Column column) {
     boolean name = tableOf(column).key().filter(column::equals).isPresent();
     Optional<WordList> list =
-        name
-            ? Optional.of(new WordList.RowsOf(column.reference().table()))
-            : column.words();
+        name ? Optional.of(new WordList.RowsOf(column.reference().table())) : column.words();
     return list.map(
         words -> {
           if (!(words instanceof WordList.RowsOf rows)) {

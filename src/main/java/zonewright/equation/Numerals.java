@@ -91,8 +91,7 @@ final class Numerals {
   }
 
   private static double value(String figures, int from) throws Misread {
-    QuantityText.Reading reading =
-        QuantityText.read(figures, QuantityKind.FACTOR, UnitSystem.SI);
+    QuantityText.Reading reading = QuantityText.read(figures, QuantityKind.FACTOR, UnitSystem.SI);
     if (reading instanceof QuantityText.Read read) {
       return read.value();
     }

@@ -37,8 +37,7 @@ final class Roundings {
   private Formula inSteps(Functions.Known function, Part.Amount amount, Part.Amount step)
       throws Misread {
     same(amount, step);
-    return toUnit(function, amount.formula().over(step.formula()), Units.ONE)
-        .times(step.formula());
+    return toUnit(function, amount.formula().over(step.formula()), Units.ONE).times(step.formula());
   }
 
   private static void same(Part.Amount amount, Part.Amount step) throws Misread {
@@ -46,13 +45,12 @@ final class Roundings {
       throw new Misread(
           step,
           "%s is not rounded to %s."
-              .formatted(
-                  Quantities.capital(Quantities.words(amount)), Quantities.words(step)));
+              .formatted(Quantities.capital(Quantities.words(amount)), Quantities.words(step)));
     }
   }
 
-  private static Unit unit(
-      Functions.Known function, Part.Amount amount, Optional<Part.Amount> step) throws Misread {
+  private static Unit unit(Functions.Known function, Part.Amount amount, Optional<Part.Amount> step)
+      throws Misread {
     boolean plain = amount.dimension().equals(Dimension.NONE);
     boolean unnamed = plain || amount.dimension().equals(Dimension.MONEY);
     Unit own = plain ? Units.ONE : Units.MONEY;
@@ -99,8 +97,7 @@ final class Roundings {
     Formula turned = zero.minus(formula);
     return switch (function) {
       case FLOOR, INT -> formula.roundedDownTo(unit);
-      case CEILING ->
-          below ? zero.minus(turned.roundedDownTo(unit)) : formula.roundedUpTo(unit);
+      case CEILING -> below ? zero.minus(turned.roundedDownTo(unit)) : formula.roundedUpTo(unit);
       default -> {
         RoundingWay way =
             switch (function) {

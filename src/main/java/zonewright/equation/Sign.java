@@ -77,7 +77,9 @@ final class Sign {
         && !(formula instanceof Formula.Function function && neverBelow(function.kind()));
   }
 
-  /** Says whether a choice takes a number only where that is above another that is not below zero. */
+  /**
+   * Says whether a choice takes a number only where that is above another that is not below zero.
+   */
   private boolean guarded(Formula.Choose choose) {
     return choose.condition() instanceof Condition.Comparison held
         && (held.comparator() == Comparator.ABOVE || held.comparator() == Comparator.AT_LEAST)
@@ -87,9 +89,7 @@ final class Sign {
 
   /** What a share leaves of the whole, as 1 − share, is never below zero: no share is above 1. */
   private static boolean restOfAll(Formula.Arithmetic minus) {
-    return minus.left() instanceof Formula.Constant all
-        && all.value() == 1
-        && share(minus.right());
+    return minus.left() instanceof Formula.Constant all && all.value() == 1 && share(minus.right());
   }
 
   private static boolean share(Formula formula) {

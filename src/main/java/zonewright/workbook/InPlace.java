@@ -219,7 +219,8 @@ final class InPlace {
     Map<String, Set<String>> own = new HashMap<>();
     TableDefinition table = book.schema().table(Sheets.OWN_COLUMNS);
     for (TableReading.Line line : found(table).map(TableReading::lines).orElse(List.of())) {
-      if (line.entries().get(book.position(OwnColumnSheet.NAME.reference())) instanceof Entry.Words name
+      if (line.entries().get(book.position(OwnColumnSheet.NAME.reference()))
+              instanceof Entry.Words name
           && line.entries().get(book.position(OwnColumnSheet.SHEET)) instanceof Entry.Words sheet) {
         own.computeIfAbsent(sheet.text(), any -> new LinkedHashSet<>()).add(name.text());
       }

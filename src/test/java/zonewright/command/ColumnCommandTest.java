@@ -43,8 +43,7 @@ class ColumnCommandTest {
         .contains("more than your limit of 5 %", "Split the zone");
 
     CommandRun changed =
-        CommandRun.of(
-            "column", name, "--change", "share of FLOW", "--name", "Part", "--replace");
+        CommandRun.of("column", name, "--change", "share of FLOW", "--name", "Part", "--replace");
     assertThat(changed.code()).as(changed.err()).isZero();
     assertThat(CommandRun.of("column", name).out()).startsWith("Zones: Part (share)");
     CommandRun gone = CommandRun.of("column", name, "--take-away", "Part", "--replace");
@@ -63,7 +62,8 @@ class ColumnCommandTest {
             "There is no column “Zone flo” here.",
             "  Zone flow / SUM(Zone flo)\n                  ^^^^^^^^\n");
     assertThat(file).doesNotExist();
-    assertThat(add(file, "shares", "1").err()).contains("There is no kind “shares”; did you mean share");
+    assertThat(add(file, "shares", "1").err())
+        .contains("There is no kind “shares”; did you mean share");
     assertThat(add(file, "flow", "1").err()).contains("write its unit");
     CommandRun what = CommandRun.of("column", "--equation", "1");
     assertThat(what.err()).contains("Say which column is meant, with --add NAME or --change NAME.");

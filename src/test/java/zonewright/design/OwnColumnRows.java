@@ -13,8 +13,8 @@ public final class OwnColumnRows {
   /**
    * Adds one.
    *
-   * @param cells what stands in its row: name, sheet, kind, equation, least, most, note; fewer leave
-   *     the others blank
+   * @param cells what stands in its row: name, sheet, kind, equation, least, most, note; fewer
+   *     leave the others blank
    */
   public static void add(Design design, String... cells) {
     List<Entry> entries = new ArrayList<>();

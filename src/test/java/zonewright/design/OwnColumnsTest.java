@@ -63,7 +63,13 @@ class OwnColumnsTest {
     OwnColumnDraft wrong = OwnColumnDraft.of(book, 0);
     OwnColumnDraft right =
         new OwnColumnDraft(
-            wrong.name(), wrong.sheet(), wrong.kind(), wrong.equation(), "1", "1 gpm", "20 gpm",
+            wrong.name(),
+            wrong.sheet(),
+            wrong.kind(),
+            wrong.equation(),
+            "1",
+            "1 gpm",
+            "20 gpm",
             wrong.note());
     book.perform(right.changed(book, 0));
     assertThat(told()).isEmpty();
@@ -121,7 +127,9 @@ class OwnColumnsTest {
             "“twice” is defined above already; give it another name",
             "Kind is blank")
         .anyMatch(sentence -> sentence.contains("no brackets"));
-    assertThat(book.schema().table(Sheets.MONTHS).columns()).extracting(Column::name).contains("Twice");
+    assertThat(book.schema().table(Sheets.MONTHS).columns())
+        .extracting(Column::name)
+        .contains("Twice");
     assertThat(book.rows(Sheets.OWN_COLUMNS)).isEqualTo(7);
   }
 
@@ -132,7 +140,8 @@ class OwnColumnsTest {
     OwnColumnRows.add(design, "All", "Site", "area", "SUM(Zones.[Big])");
     OwnColumnDraft draft = OwnColumnDraft.of(book, 0);
     OwnColumnDraft renamed =
-        new OwnColumnDraft("Twice × area", draft.sheet(), draft.kind(), draft.equation(), "", "", "", "");
+        new OwnColumnDraft(
+            "Twice × area", draft.sheet(), draft.kind(), draft.equation(), "", "", "", "");
     book.perform(renamed.changed(book, 0));
     assertThat(OwnColumnDraft.of(book, 1).equation())
         .isEqualTo("[Twice × area] + [Twice × area] + Zones.[Twice × area]");
@@ -145,8 +154,7 @@ class OwnColumnsTest {
 
   @Test
   void aDraftSaysWhatItWouldGiveAndChangesNothing() {
-    OwnColumnDraft draft =
-        new OwnColumnDraft("Half", "Zones", "area", "Area / 2", "", "", "", "");
+    OwnColumnDraft draft = new OwnColumnDraft("Half", "Zones", "area", "Area / 2", "", "", "", "");
     OwnColumnDraft.Judged judged = draft.judged(book, Optional.empty(), 2);
     assertThat(judged).isInstanceOf(OwnColumnDraft.Fine.class);
     assertThat(((OwnColumnDraft.Fine) judged).shown()).startsWith("zone 3: ").endsWith(" ft²");

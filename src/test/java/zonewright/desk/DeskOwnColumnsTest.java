@@ -119,8 +119,7 @@ class DeskOwnColumnsTest {
     desk.waitUntil("it can be changed", () -> put().isEnabled());
     desk.act(() -> put().doClick());
     double area = desk.ask(() -> desk.book().number(Emitters.AREA.reference(), 1));
-    desk.waitUntil(
-        "it is thrice", () -> desk.book().number(own().reference(), 1) == 3 * area);
+    desk.waitUntil("it is thrice", () -> desk.book().number(own().reference(), 1) == 3 * area);
     desk.goTo(desk.ask(this::own), 1);
     open();
     desk.act(() -> ((JButton) desk.inDialog(WINDOW, "take own column away")).doClick());

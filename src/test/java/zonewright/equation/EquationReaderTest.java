@@ -107,7 +107,8 @@ class EquationReaderTest {
         .isEqualTo(
             "The equation gives an area over a flow, and the column holds a time: multiply by a depth.");
     assertThat(problem("Area * 1 in", QuantityKind.FLOW).sentence())
-        .startsWith("The equation gives a volume, and the column holds a flow: choose another kind");
+        .startsWith(
+            "The equation gives a volume, and the column holds a flow: choose another kind");
   }
 
   @Test

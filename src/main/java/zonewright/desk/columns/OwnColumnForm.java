@@ -23,8 +23,7 @@ final class OwnColumnForm {
   private final JComboBox<String> sheet = box(OwnColumnDraft.sheets());
   private final JComboBox<String> kind = box(OwnColumnDraft.kinds());
   private final JTextArea equation = new JTextArea(3, 40);
-  private final JComboBox<String> decimals =
-      box(List.of(USUAL, "0", "1", "2", "3", "4", "5", "6"));
+  private final JComboBox<String> decimals = box(List.of(USUAL, "0", "1", "2", "3", "4", "5", "6"));
   private final JTextField least = new JTextField(12);
   private final JTextField most = new JTextField(12);
   private final JTextField note = new JTextField(24);
@@ -72,7 +71,8 @@ final class OwnColumnForm {
 
   /** Returns the fields above the equation. */
   JPanel head() {
-    JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 4", "[][grow,fill]14[][]", "[]6[]"));
+    JPanel panel =
+        new JPanel(new MigLayout("insets 0, fillx, wrap 4", "[][grow,fill]14[][]", "[]6[]"));
     row(panel, "Name", name);
     row(panel, "On sheet", sheet);
     row(panel, "Kind", kind);

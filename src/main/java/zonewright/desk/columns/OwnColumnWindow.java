@@ -42,8 +42,7 @@ public final class OwnColumnWindow {
   private final JPanel offers = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3"));
   private final JButton put = new JButton("Add");
   private final JButton away =
-      SideWindow.button(
-          "Take away", "Takes the column away; undo brings it back", this::takeAway);
+      SideWindow.button("Take away", "Takes the column away; undo brings it back", this::takeAway);
   private final Timer soon = new Timer(PAUSE_MILLIS, event -> look());
 
   /** The definition that is changed; none where a new one is written. */
@@ -70,7 +69,8 @@ public final class OwnColumnWindow {
   private JPanel page() {
     JPanel left =
         new JPanel(
-            new MigLayout("insets 0, fill, wrap", "[grow,fill]", "[]10[]8[]2[grow,push]6[]4[]12[]"));
+            new MigLayout(
+                "insets 0, fill, wrap", "[grow,fill]", "[]10[]8[]2[grow,push]6[]4[]12[]"));
     left.add(heading, "wmin 100");
     left.add(form.head());
     left.add(new JLabel("Equation, as Zone flow / Area or IF(Slope > 5 %; 1.5; 1)"));
@@ -83,7 +83,8 @@ public final class OwnColumnWindow {
     right.add(pick.field());
     right.add(pick.list(), "grow, hmin 200");
     JPanel page =
-        new JPanel(new MigLayout("insets 14, fill, wrap 2", "[grow,fill]14[260!,fill]", "[grow]10[]"));
+        new JPanel(
+            new MigLayout("insets 14, fill, wrap 2", "[grow,fill]14[260!,fill]", "[grow]10[]"));
     page.add(left, "grow");
     page.add(right, "grow");
     page.add(buttons(), "span 2, growx");
@@ -101,8 +102,8 @@ public final class OwnColumnWindow {
   }
 
   /**
-   * Shows the window: for the column of one's own a person is at, else for a new one on the sheet at
-   * the front.
+   * Shows the window: for the column of one's own a person is at, else for a new one on the sheet
+   * at the front.
    */
   public void open(String table, Optional<Place> at) {
     Book book = open.book();
@@ -191,10 +192,7 @@ public final class OwnColumnWindow {
       boolean begun = !(draft.name().isBlank() && draft.equation().isBlank());
       Optional<EquationReading.Problem> place =
           not.place().filter(any -> not.cell().equals(OwnColumnSheet.EQUATION.reference()));
-      say(
-          begun ? Prose.capital(not.sentence()) : " ",
-          SeverityMark.colour(Severity.WRONG),
-          place);
+      say(begun ? Prose.capital(not.sentence()) : " ", SeverityMark.colour(Severity.WRONG), place);
     }
     put.setEnabled(judged instanceof OwnColumnDraft.Fine);
   }

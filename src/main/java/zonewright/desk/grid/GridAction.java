@@ -80,14 +80,14 @@ public enum GridAction {
   public boolean ofCells() {
     return switch (this) {
       case SORT,
-              FILTER,
-              SHOW_ALL_ROWS,
-              CHOOSE_COLUMNS,
-              OWN_COLUMN,
-              FIND,
-              REPLACE,
-              FIND_NEXT,
-              FIND_PREVIOUS ->
+          FILTER,
+          SHOW_ALL_ROWS,
+          CHOOSE_COLUMNS,
+          OWN_COLUMN,
+          FIND,
+          REPLACE,
+          FIND_NEXT,
+          FIND_PREVIOUS ->
           false;
       default -> true;
     };

@@ -13,8 +13,8 @@ import javax.swing.table.TableColumn;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
-import zonewright.sheet.TableDefinition;
 import zonewright.sheet.Edit;
+import zonewright.sheet.TableDefinition;
 
 /** The lines of a one-row table; only their values can be gone to. */
 final class RecordTable extends EntryTable {

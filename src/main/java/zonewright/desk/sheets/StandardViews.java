@@ -243,7 +243,9 @@ public final class StandardViews {
     }
     views.put(ALL, ids(table, column -> true));
     new TreeMap<>(BY_USER.getOrDefault(table.id(), Map.of()))
-        .forEach((view, names) -> views.put(view, ids(table, column -> named(column, names) || own(column))));
+        .forEach(
+            (view, names) ->
+                views.put(view, ids(table, column -> named(column, names) || own(column))));
     if (table.columns().size() > WIDE) {
       Column names = table.columns().get(0);
       for (Column column : table.columns()) {
