@@ -61,6 +61,7 @@ public final class Program {
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new FindCommand())
             .addSubcommand(new ColumnsCommand())
+            .addSubcommand(new ColumnCommand())
             .addSubcommand(new PracticeCommand())
             .addSubcommand(new RetrofitCommand())
             .addSubcommand(new PricesCommand())

@@ -138,9 +138,18 @@ public record OwnColumnDraft(
     return parts;
   }
 
-  /** Returns the edit that makes the definition in a row this one. */
+  /**
+   * Returns the edit that makes the definition in a row this one; equations that name the column
+   * follow where it is called otherwise.
+   */
   public Edit changed(Book book, int row) {
-    return new Edit.Several("change of column " + name.strip(), parts(book, row));
+    List<Edit> parts = new ArrayList<>();
+    Optional<Column> before = OwnColumns.of(book).column(row);
+    if (before.isPresent() && !before.get().name().equals(name.strip())) {
+      parts.addAll(OwnColumnNames.renamed(book, before.get().reference(), name.strip()));
+    }
+    parts.addAll(parts(book, row));
+    return new Edit.Several("change of column " + name.strip(), parts);
   }
 
   /** Returns the edit that takes the definition in a row away. */

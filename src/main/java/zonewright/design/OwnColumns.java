@@ -88,7 +88,10 @@ public final class OwnColumns {
 
       @Override
       public Schema schema(BookSnapshot entered) {
-        return OwnColumns.of(OwnTables.schema(entered), entered.rows(Sheets.OWN_COLUMNS)).schema;
+        Schema others = OwnTables.schema(entered);
+        List<Row> rows = entered.rows(Sheets.OWN_COLUMNS);
+        // most designs have none, and a start should not pay for what it does not use
+        return rows.isEmpty() ? others : OwnColumns.of(others, rows).schema;
       }
     };
   }

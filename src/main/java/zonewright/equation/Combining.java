@@ -15,6 +15,7 @@ import zonewright.sheet.WordList;
 import zonewright.sheet.WordMatch;
 import zonewright.units.Dimension;
 import zonewright.units.QuantityKind;
+import zonewright.units.QuantityText;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
@@ -151,7 +152,13 @@ final class Combining {
     Part.Amount plain = plainNumber(right) ? right : plainNumber(left) ? left : null;
     if (plain != null) {
       Part.Amount other = plain.equals(right) ? left : right;
-      withoutUnit(plain, other.dimension());
+      Optional<QuantityKind> kind =
+          other.formula() instanceof Formula.Cell cell
+              ? Optional.of(cell.reference().kind())
+              : Quantities.named(other.dimension());
+      if (kind.isPresent()) {
+        needsUnit(plain, kind.get());
+      }
     }
     throw new Misread(
         left.from(),
@@ -166,25 +173,24 @@ final class Combining {
         && constant.unit().equals(Units.ONE);
   }
 
-  private static void withoutUnit(Part.Amount plain, Dimension dimension) throws Misread {
-    Optional<QuantityKind> kind = Quantities.named(dimension);
-    if (kind.isEmpty() || kind.get().unit(UnitSystem.US).symbol().isEmpty()) {
+  /** Refuses a figure without a unit where one of a kind that has units is needed. */
+  static void needsUnit(Part.Amount amount, QuantityKind kind) throws Misread {
+    if (!plainNumber(amount) || kind.unit(UnitSystem.US).symbol().isEmpty()) {
       return;
     }
-    String number =
-        zonewright.units.QuantityText.exact(((Formula.Constant) plain.formula()).value());
+    String number = QuantityText.exact(((Formula.Constant) amount.formula()).value());
     List<String> offers = new ArrayList<>();
     for (UnitSystem system : UnitSystem.values()) {
-      String offer = number + " " + kind.get().unit(system).symbol();
+      String offer = number + " " + kind.unit(system).symbol();
       if (!offers.contains(offer)) {
         offers.add(offer);
       }
     }
     throw new Misread(
-        plain.from(),
-        plain.to(),
-        "%s is a plain number beside %s: write its unit, as %s."
-            .formatted(number, Quantities.words(dimension), String.join(" or ", offers)),
+        amount.from(),
+        amount.to(),
+        "%s is a plain number, where %s is needed: write its unit, as %s."
+            .formatted(number, Quantities.words(kind), String.join(" or ", offers)),
         offers);
   }
 

@@ -32,6 +32,7 @@ public final class EquationReader {
   private final KnownColumns columns;
   private final Combining combining;
   private final Functions functions;
+  private final List<EquationReading.Name> names = new ArrayList<>();
   private int depth;
   private int calls;
 
@@ -59,7 +60,7 @@ public final class EquationReader {
     try {
       Part.Amount amount = reader.whole();
       return new EquationReading.Understood(
-          kind.isPresent() ? wanted(amount, kind.get()) : amount.formula());
+          kind.isPresent() ? wanted(amount, kind.get()) : amount.formula(), reader.names);
     } catch (Misread problem) {
       return problem.problem();
     }
@@ -70,6 +71,7 @@ public final class EquationReader {
     if (fitting.any() || fitting.dimension().equals(kind.dimension())) {
       return fitting.formula();
     }
+    Combining.needsUnit(amount, kind);
     throw new Misread(
         amount,
         "The equation gives %s, and the column holds %s: %s."
@@ -315,6 +317,7 @@ public final class EquationReader {
 
   private Part named(List<Column> found, String name, int from) throws Misread {
     if (found.size() == 1) {
+      names.add(new EquationReading.Name(found.get(0).reference(), from, cursor.at()));
       return new Part.Named(found.get(0), from, cursor.at());
     }
     if (found.isEmpty()) {

@@ -2,11 +2,28 @@ package zonewright.equation;
 
 import java.util.List;
 import zonewright.formula.Formula;
+import zonewright.formula.Reference;
 
 /** What became of an equation that was typed. */
 public sealed interface EquationReading {
-  /** It gives what was wanted. */
-  record Understood(Formula formula) implements EquationReading {}
+  /**
+   * It gives what was wanted.
+   *
+   * @param names where it names columns, from left to right
+   */
+  record Understood(Formula formula, List<Name> names) implements EquationReading {
+    public Understood {
+      names = List.copyOf(names);
+    }
+  }
+
+  /**
+   * A column as an equation names it.
+   *
+   * @param from where the name begins in the text, its sheet and brackets with it
+   * @param to where it ends, exclusive
+   */
+  record Name(Reference column, int from, int to) {}
 
   /**
    * It cannot be calculated.

@@ -159,7 +159,12 @@ public final class KnownColumns {
     }
     Stream<Column> ranked = search.ranked(written).stream().map(ColumnSearch.Fit::column);
     List<String> found =
-        Stream.concat(exact.stream(), ranked).map(this::written).distinct().limit(OFFERS).toList();
+        Stream.concat(exact.stream(), ranked)
+            .filter(column -> column.content() != Column.Content.WORDS)
+            .map(this::written)
+            .distinct()
+            .limit(OFFERS)
+            .toList();
     return found.isEmpty() ? unlike(written, near) : found;
   }
 

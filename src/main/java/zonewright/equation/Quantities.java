@@ -9,6 +9,7 @@ import zonewright.units.QuantityKind;
 import zonewright.units.Scale;
 import zonewright.units.Unit;
 import zonewright.units.UnitSystem;
+import zonewright.units.Units;
 
 /** What amounts are made of, in words a designer uses. */
 final class Quantities {
@@ -92,13 +93,17 @@ final class Quantities {
 
   /**
    * Returns an amount as one of another dimension, where what was typed leaves that open: a zero is
-   * nothing of anything, and money has no unit to write. Else the amount itself.
+   * nothing of anything, and money has no unit to write, so any plain number may be money. Else the
+   * amount itself.
    */
   static Part.Amount fitting(Part.Amount amount, Dimension wanted) {
     if (amount.any() || !amount.dimension().equals(Dimension.NONE)) {
       return amount;
     }
     Formula fitting = fitting(amount.formula(), unit(wanted));
+    if (fitting == null && wanted.equals(Dimension.MONEY)) {
+      fitting = amount.formula().times(Formula.amount(1, Units.MONEY));
+    }
     return fitting == null ? amount : Part.Amount.of(fitting, wanted, amount.from(), amount.to());
   }
 

@@ -83,7 +83,7 @@ public final class LeftWork {
           new Item("", "", "units", now.system().words(), left.system().words(), false),
           taking -> taking.units = true);
     }
-    for (TableDefinition table : book.schema().tables()) {
+    for (TableDefinition table : book.declared().tables()) {
       Map<Long, Long> rows =
           table.other().map(known::get).orElseGet(() -> matched(table, in(now.system(), opened)));
       known.put(table.id(), rows);
@@ -188,7 +188,7 @@ public final class LeftWork {
 
   /** Says whether something beside a row was changed in the record. */
   private boolean beside(TableDefinition table, Row row) {
-    return book.schema().alongside(table.id()).stream()
+    return book.declared().alongside(table.id()).stream()
         .anyMatch(
             other -> {
               Row old = byId(base.rows(other.id())).get(row.id());
@@ -328,7 +328,7 @@ public final class LeftWork {
     Taking taking = new Taking();
     chosen.forEach(each -> actions.get(each).accept(taking));
     Map<String, List<Row>> tables = new HashMap<>();
-    for (TableDefinition table : book.schema().tables()) {
+    for (TableDefinition table : book.declared().tables()) {
       tables.put(table.id(), rows(table, taking));
     }
     BookSnapshot target = new BookSnapshot(now.system(), tables);
@@ -342,7 +342,7 @@ public final class LeftWork {
   /** Returns what the record holds, bit for bit, with the rows that are rows of the design. */
   private BookSnapshot exactly() {
     Map<String, List<Row>> tables = new HashMap<>();
-    for (TableDefinition table : book.schema().tables()) {
+    for (TableDefinition table : book.declared().tables()) {
       Map<Long, Long> same = known.get(table.id());
       List<Row> rows = new ArrayList<>();
       for (Row row : exact.rows(table.id())) {

@@ -65,18 +65,22 @@ public final class Edits {
         (row, ofRow) -> {
           Row there = book.contents().row(table, row);
           ofRow.forEach(
-              (column, remark) ->
+              (column, remark) -> {
+                if (column < book.declared().table(table).columns().size()) {
                   changes.add(
                       new Edit.RemarkChange(
-                          table, there.id(), column, there.remark(column), remark)));
+                          table, there.id(), column, there.remark(column), remark));
+                }
+              });
         });
     return new Edit.SetRemarks("reading of notes", changes);
   }
 
+  /** Rows hold remarks by the places of columns that are always there; others have none. */
   private Edit remarked(
       String name, List<Reference> columns, List<Integer> rows, UnaryOperator<Remark> change) {
     List<Edit.RemarkChange> changes = new ArrayList<>();
-    for (Reference column : columns) {
+    for (Reference column : columns.stream().filter(book.declared()::has).toList()) {
       for (int row : rows) {
         Row there = book.contents().row(column.table(), row);
         Remark before = there.remark(book.position(column));

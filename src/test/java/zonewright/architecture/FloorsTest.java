@@ -29,6 +29,7 @@ class FloorsTest {
   private static final String[] ABOVE_THE_TRADE = {
     "zonewright.design..",
     "zonewright.whatif..",
+    "zonewright.equation..",
     "zonewright.audit..",
     "zonewright.help..",
     "zonewright.handover..",
@@ -95,6 +96,22 @@ class FloorsTest {
         .dependOnClassesThat(
             programBut("zonewright.sheet..", "zonewright.formula..", "zonewright.units.."))
         .because("tables that calculate know nothing of irrigation")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void equationsAreReadWithoutKnowingTheTrade() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.equation..")
+        .should()
+        .dependOnClassesThat(
+            programBut(
+                "zonewright.equation..",
+                "zonewright.sheet..",
+                "zonewright.formula..",
+                "zonewright.units.."))
+        .because("what people type is read by the names of columns, whatever they are of")
         .check(PROGRAM);
   }
 

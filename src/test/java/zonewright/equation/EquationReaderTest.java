@@ -78,7 +78,7 @@ class EquationReaderTest {
       value = {
         "Zone flo / Area | There is no column “Zone flo” here. Did you mean Zone flow",
         "Area + Zone flow | The left side is an area and the right side a flow: they cannot be added.",
-        "Area + 5 | 5 is a plain number beside an area: write its unit, as 5 ft² or 5 m².",
+        "Area + 5 | 5 is a plain number, where an area is needed: write its unit, as 5 ft² or 5 m².",
         "AREA( | Before “(” a sign is missing",
         "SUMM(Area) | There is no function “SUMM” here. Did you mean SUM",
         "(Area | This bracket is never closed.",

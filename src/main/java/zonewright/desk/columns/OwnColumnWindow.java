@@ -63,20 +63,20 @@ public final class OwnColumnWindow {
     away.setName("take own column away");
     dialog.add(page());
     dialog.getRootPane().setDefaultButton(put);
-    SideWindow.place(dialog, 860, 560);
+    SideWindow.place(dialog, 860, 480);
   }
 
   private JPanel page() {
     JPanel left =
         new JPanel(
-            new MigLayout("insets 0, fill, wrap", "[grow,fill]", "[]10[]8[]2[]6[]4[grow,push]8[]"));
+            new MigLayout(
+                "insets 0, fill, wrap", "[grow,fill]", "[]10[]8[]2[grow,push]6[]4[]12[]"));
     left.add(heading, "wmin 100");
     left.add(form.head());
-    JLabel label = new JLabel("Equation, as Zone flow / Area or IF(Slope > 5 %; 1.5; 1)");
-    left.add(label);
-    left.add(form.equation(), "hmin 70");
-    left.add(result, "wmin 100, hmin 44");
-    left.add(offers, "aligny top");
+    left.add(new JLabel("Equation, as Zone flow / Area or IF(Slope > 5 %; 1.5; 1)"));
+    left.add(form.equation(), "grow, hmin 70");
+    left.add(result, "wmin 100, hmin 44, aligny top");
+    left.add(offers, "hmin 30");
     left.add(form.limits());
     JPanel right = new JPanel(new MigLayout("insets 0, fill, wrap", "[grow,fill]", "[]6[]6[grow]"));
     right.add(new JLabel("Columns to insert"));
@@ -92,11 +92,11 @@ public final class OwnColumnWindow {
   }
 
   private JPanel buttons() {
-    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3", "[]push[][]"));
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3, fillx"));
     JButton close = new JButton("Close");
     close.addActionListener(event -> dialog.setVisible(false));
     panel.add(away);
-    panel.add(close);
+    panel.add(close, "pushx, alignx right");
     panel.add(put);
     return panel;
   }

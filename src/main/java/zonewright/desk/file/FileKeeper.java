@@ -214,7 +214,7 @@ public final class FileKeeper {
         taken,
         before,
         new WorkRecord.Base(taken.design().book().snapshot(), digest, taken.kept().password()),
-        UnsavedWork.found(around, taken.design().book().schema(), taken.kept().password()),
+        UnsavedWork.found(around, taken.design().book().declared(), taken.kept().password()),
         around.holder(id));
   }
 

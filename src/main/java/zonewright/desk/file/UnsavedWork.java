@@ -56,7 +56,7 @@ public final class UnsavedWork {
   private WorkRecord begun() {
     WorkRecord begun =
         new WorkRecord(
-            open.book().schema(),
+            open.book().declared(),
             () -> open.book().snapshot(),
             SwingUtilities::invokeLater,
             spare,
@@ -139,7 +139,7 @@ public final class UnsavedWork {
   /** Offers the latest of the designs that are in no file and whose window is gone. */
   public void offerLeftOver(Consumer<UnsavedFile.Found> bringBack) {
     for (Path file : UnsavedFile.leftWithoutFile(spare)) {
-      Optional<UnsavedFile.Found> found = UnsavedFile.read(file, open.book().schema());
+      Optional<UnsavedFile.Found> found = UnsavedFile.read(file, open.book().declared());
       if (found.isPresent() && found.get().untouched()) {
         letGo(file);
       } else if (found.isPresent()) {
