@@ -166,12 +166,8 @@ final class Application {
         change.kind() == Change.Kind.CLEARED
             ? Entry.BLANK
             : CellValues.read(column.get(), change.value(), design.system());
-    List<Entry> entries = new ArrayList<>();
-    for (int i = 0; i < table.columns().size(); i++) {
-      entries.add(table.columns().get(i).equals(column.get()) ? entry : row.get().entry(i));
-    }
-    long id = row.get().id();
-    rows.get(table.id()).put(id, Row.of(id, entries, row.get().remarks()));
+    rows.get(table.id())
+        .put(row.get().id(), with(table, row.get(), table.columns().indexOf(column.get()), entry));
     return Optional.empty();
   }
 
@@ -189,19 +185,29 @@ final class Application {
     Map<String, List<Row>> tables = new HashMap<>(design.tables());
     for (TableDefinition table : schema.tables()) {
       String leading = table.other().orElse(table.id());
-      if (rows.containsKey(table.id()) && order.containsKey(leading)) {
-        Map<Long, Row> own = rows.get(table.id());
+      if (rows.containsKey(leading)) {
+        open(table.id());
         tables.put(
-            table.id(),
-            order.get(leading).stream()
-                .map(
-                    id -> {
-                      Entry name = rows.get(leading).get(id).entry(0);
-                      return own.getOrDefault(id, blank(table, id, name));
-                    })
-                .toList());
+            table.id(), order.get(leading).stream().map(id -> row(table, leading, id)).toList());
       }
     }
     return new BookSnapshot(design.system(), tables);
+  }
+
+  /** Returns a row as it is now, under the name of the row it stands beside. */
+  private Row row(TableDefinition table, String leading, long id) {
+    Entry name = rows.get(leading).get(id).entry(0);
+    Row own = rows.get(table.id()).get(id);
+    return own == null
+        ? blank(table, id, name)
+        : own.entry(0).equals(name) ? own : with(table, own, 0, name);
+  }
+
+  private static Row with(TableDefinition table, Row row, int at, Entry entry) {
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < table.columns().size(); i++) {
+      entries.add(i == at ? entry : row.entry(i));
+    }
+    return Row.of(row.id(), entries, row.remarks());
   }
 }
