@@ -229,6 +229,12 @@ class AlternativesTest {
     boolean about =
         !then.rows(Sheets.ALTERNATIVES).equals(book.snapshot().rows(Sheets.ALTERNATIVES))
             || !then.rows(Sheets.CHANGES).equals(book.snapshot().rows(Sheets.CHANGES));
+    int compared = book.position(AlternativeSheets.COMPARED.reference());
+    about |=
+        !then.rows(Sheets.SITE)
+            .get(0)
+            .entry(compared)
+            .equals(book.entry(AlternativeSheets.COMPARED.reference(), 0));
     boolean order = edit instanceof Edit.Reorder || then.system() != book.system();
     if (!about && !order) {
       book.perform(edit);
