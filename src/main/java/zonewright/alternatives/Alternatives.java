@@ -39,7 +39,7 @@ public final class Alternatives {
   private final Map<String, List<Change>> others = new LinkedHashMap<>();
 
   /** For each change the row it has on the sheet of changes. */
-  private final Map<Change, Integer> rows = new IdentityHashMap<>();
+  private final IdentityHashMap<Change, Integer> rows = new IdentityHashMap<>();
 
   private Optional<BookSnapshot> design = Optional.empty();
 

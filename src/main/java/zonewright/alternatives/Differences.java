@@ -19,15 +19,13 @@ import zonewright.trade.Sheets;
  * row; their order, notes and colours do not count.
  */
 final class Differences {
-  private final Schema schema;
   private final Wording wording;
   private final BookSnapshot design;
   private final BookSnapshot other;
   private final Map<String, RowNames> names = new HashMap<>();
   private final List<Change> changes = new ArrayList<>();
 
-  private Differences(Schema schema, Wording wording, BookSnapshot design, BookSnapshot other) {
-    this.schema = schema;
+  private Differences(Wording wording, BookSnapshot design, BookSnapshot other) {
     this.wording = wording;
     this.design = design;
     this.other = other;
@@ -40,7 +38,7 @@ final class Differences {
    */
   static List<Change> between(
       Schema schema, Wording wording, BookSnapshot design, BookSnapshot other) {
-    Differences found = new Differences(schema, wording, design, other);
+    Differences found = new Differences(wording, design, other);
     for (TableDefinition table : schema.tables()) {
       if (!design.rows(table.id()).equals(other.rows(table.id())) && !about(table)) {
         found.compare(table);
@@ -64,12 +62,10 @@ final class Differences {
     RowNames rows = names.computeIfAbsent(leading, id -> new RowNames(design.rows(id)));
     Map<Long, Row> before = new LinkedHashMap<>();
     design.rows(table.id()).forEach(row -> before.put(row.id(), row));
-    List<Row> fresh = new ArrayList<>();
     Row above = null;
     for (Row row : other.rows(table.id())) {
       if (table.other().isEmpty() && !before.containsKey(row.id())) {
         add(Change.Kind.ROW_ADDED, table, rows.put(row), "", above == null ? "" : rows.of(above));
-        fresh.add(row);
       }
       above = row;
     }

@@ -116,6 +116,23 @@ class FloorsTest {
   }
 
   @Test
+  void alternativesAreOfAnySheets() {
+    noClasses()
+        .that()
+        .resideInAPackage("zonewright.alternatives..")
+        .should()
+        .dependOnClassesThat(
+            programBut(
+                "zonewright.alternatives..",
+                "zonewright.trade..",
+                "zonewright.sheet..",
+                "zonewright.formula..",
+                "zonewright.units.."))
+        .because("what differs is found cell by cell, whatever the sheets are of")
+        .check(PROGRAM);
+  }
+
+  @Test
   void theTradeKnowsNothingOfDesignsFilesAndScreens() {
     noClasses()
         .that(programBut(ABOVE_THE_TRADE).and(not(resideInAPackage("zonewright"))))
