@@ -15,6 +15,7 @@ public final class Sheets {
   public static final String VERDICTS = "verdicts";
   public static final String MONTHLY = "monthly";
   public static final String ZONE_NIGHTS = "zone-nights";
+  public static final String RANGES = "ranges";
   public static final String SUPPLY = "supply";
   public static final String VALVES = "valves";
   public static final String MATERIALS = "materials";
@@ -92,6 +93,7 @@ public final class Sheets {
   public static final String CONTROLLER_ABILITIES = "Controller";
   public static final String NIGHT_RULES = "Nights";
   public static final String WINDOWS = "Windows";
+  public static final String HOW_SURE = "How sure";
 
   private Sheets() {}
 }

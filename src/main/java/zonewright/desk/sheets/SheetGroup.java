@@ -22,7 +22,8 @@ public enum SheetGroup {
       "What each zone needs, month by month and by program",
       Sheets.ZONES,
       Sheets.MONTHLY,
-      Sheets.PROGRAMS),
+      Sheets.PROGRAMS,
+      Sheets.RANGES),
   SUPPLY(
       3,
       "Supply",
