@@ -34,6 +34,12 @@ final class SpanFinder {
   /** Designs tried with all inputs anywhere in their ranges; half of them at ends only. */
   private static final int ANYWHERE = 48;
 
+  /** Designs tried around each corner of an answer that goes in steps: more where few zones are. */
+  private static final int FEWEST_ROUNDS = 20;
+
+  private static final int MOST_ROUNDS = 100;
+  private static final int ZONES_AND_ROUNDS = 10_000;
+
   private static final long SEED = 20_260_101;
 
   private final List<UncertainInput> inputs;
@@ -65,6 +71,7 @@ final class SpanFinder {
     this.told = told;
     Set<Column> zones = new LinkedHashSet<>(SureAnswer.OF_ZONES);
     ofSite.forEach(answer -> zones.add(answer.zones()));
+    SureAnswer.IN_STEPS.values().forEach(zones::addAll);
     this.answers = List.copyOf(zones);
     this.design =
         new TriedDesign(
@@ -74,7 +81,11 @@ final class SpanFinder {
       numbers[at] = new double[inputs.get(at).rows()];
       hold(at);
     }
-    this.expected = inputs.size() * PARTS.length + 2.0 * (answers.size() + ofSite.size()) + ANYWHERE;
+    this.expected =
+        inputs.size() * PARTS.length
+            + 2.0 * (answers.size() + ofSite.size())
+            + 2.0 * rounds() * SureAnswer.IN_STEPS.size()
+            + ANYWHERE;
     this.spans = new Spans(read());
     this.siteSpans = new Spans(asRows(design.ofSite()));
     this.profiles = new Profile[inputs.size()][answers.size()];
@@ -101,6 +112,7 @@ final class SpanFinder {
     finder.oneByOne();
     finder.corners();
     finder.anywhere();
+    finder.beyondCorners();
     return finder.result(book);
   }
 
@@ -271,13 +283,79 @@ final class SpanFinder {
     }
   }
 
-  /** Says whether an answer goes one way with each of its inputs, as far as was tried. */
+  /**
+   * Looks around the corners of answers in steps: where watering days, cycles or minutes go one up,
+   * an answer can lie beyond them. In each design one input of each zone, by chance, is elsewhere in
+   * its range; what does no worse stays.
+   */
+  private void beyondCorners() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    for (int answer = 0; answer < answers.size(); answer++) {
+      for (boolean most : new boolean[] {false, true}) {
+        if (SureAnswer.IN_STEPS.containsKey(answers.get(answer))) {
+          climb(answer, most, random);
+        }
+      }
+    }
+  }
+
+  private int rounds() {
+    return Math.max(
+        FEWEST_ROUNDS, Math.min(MOST_ROUNDS, ZONES_AND_ROUNDS / Math.max(1, design.zones())));
+  }
+
+  private void climb(int answer, boolean most, SplittableRandom random) {
+    ofAllZones(answer, most);
+    double[] best = ends[answer][most ? 1 : 0].clone();
+    for (int round = 0; round < rounds(); round++) {
+      int[] moved = new int[design.zones()];
+      double[] before = new double[design.zones()];
+      for (int zone = 0; zone < moved.length; zone++) {
+        moved[zone] = chosen(answer, zone, random);
+        double part = random.nextDouble();
+        if (moved[zone] >= 0) {
+          before[zone] = numbers[moved[zone]][zone];
+          numbers[moved[zone]][zone] = inputs.get(moved[zone]).at(zone, part);
+        }
+      }
+      double[] read = tryOut()[answer];
+      for (int zone = 0; zone < moved.length; zone++) {
+        if (most ? read[zone] >= best[zone] : read[zone] <= best[zone]) {
+          best[zone] = read[zone];
+        } else if (moved[zone] >= 0) {
+          numbers[moved[zone]][zone] = before[zone];
+        }
+      }
+    }
+  }
+
+  /** Returns one of the zone's own inputs that move the answer, by chance; -1 where none does. */
+  private int chosen(int answer, int zone, SplittableRandom random) {
+    int chosen = -1;
+    int seen = 0;
+    for (int at = 0; at < inputs.size(); at++) {
+      if (!inputs.get(at).range().ofSite() && profiles[at][answer].moves(zone)) {
+        seen++;
+        chosen = random.nextInt(seen) == 0 ? at : chosen;
+      }
+    }
+    return chosen;
+  }
+
+  /**
+   * Says whether an answer goes one way with each of its inputs: as far as was tried, and of an
+   * answer in steps only where nothing else takes steps or moves both sides of a quotient.
+   */
   private boolean steady(int answer, int zone) {
     boolean steady = !spans.missing[answer][zone];
+    for (Column other : SureAnswer.IN_STEPS.getOrDefault(answers.get(answer), List.of())) {
+      steady &= !spans.moves(answers.indexOf(other), zone);
+    }
     for (Profile[] input : profiles) {
       steady &= input[answer].steady[zone];
     }
-    return steady && within(spans, answer, zone, ends[answer][0][zone], ends[answer][1][zone]);
+    return !spans.moves(answer, zone)
+        || steady && within(spans, answer, zone, ends[answer][0][zone], ends[answer][1][zone]);
   }
 
   private static boolean within(Spans spans, int answer, int row, double least, double greatest) {
@@ -287,6 +365,10 @@ final class SpanFinder {
 
   private boolean siteSteady(int answer) {
     boolean steady = !siteSpans.missing[answer][0];
+    int zones = answers.indexOf(ofSite.get(answer).zones());
+    for (int zone = 0; zone < design.zones(); zone++) {
+      steady &= Double.isNaN(spans.held[zones][zone]) || steady(zones, zone) || !spans.moves(zones, zone);
+    }
     for (Profile[] input : siteProfiles) {
       steady &= input[answer].steady[0];
     }

@@ -50,6 +50,11 @@ final class Spans {
     }
   }
 
+  /** Says whether an answer of a row was not the same in all designs tried. */
+  boolean moves(int answer, int row) {
+    return missing[answer][row] || above(greatest[answer][row], least[answer][row]);
+  }
+
   /** Says whether one number lies above another by more than the last digits of a sum. */
   static boolean above(double one, double other) {
     return one - other > SAME * Math.max(Math.abs(one), Math.abs(other));

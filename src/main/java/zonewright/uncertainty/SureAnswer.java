@@ -2,6 +2,7 @@ package zonewright.uncertainty;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import zonewright.budget.LocalRule;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
@@ -35,6 +36,21 @@ record SureAnswer(Column column, Column zones, boolean more) {
           CycleAndSoak.SOAK,
           ZoneBudget.VOLUME_PER_WEEK,
           ZoneBudget.VOLUME_PER_YEAR);
+
+  private static final Column WATERINGS = Demand.WATERINGS_A_WEEK;
+
+  /**
+   * Those that go up and down in whole minutes, cycles and watering days, each with what must stay
+   * the same for it to go one way with each input all the same: the week's minutes are shared out
+   * over waterings and cycles, and a rate moves both run and longest cycle.
+   */
+  static final Map<Column, List<Column>> IN_STEPS =
+      Map.of(
+          CycleAndSoak.CYCLES, List.of(WATERINGS, Emitters.PRECIPITATION_RATE),
+          CycleAndSoak.MINUTES_GIVEN, List.of(WATERINGS, CycleAndSoak.CYCLES),
+          CycleAndSoak.SOAK, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.PRECIPITATION_RATE),
+          ZoneBudget.VOLUME_PER_WEEK, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW),
+          ZoneBudget.VOLUME_PER_YEAR, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW));
 
   /** Returns the answers of the site that this design has. */
   static List<SureAnswer> ofSite(Book book) {
