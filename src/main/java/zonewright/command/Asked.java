@@ -87,6 +87,18 @@ final class Asked {
         column, row(book, table, String.join(" ", named.subList(of + 1, named.size()))));
   }
 
+  /**
+   * Returns all cells of the column a name means.
+   *
+   * @throws Complaint where it means none or several
+   */
+  static List<Place> all(Book book, String name) {
+    Reference column = column(Synonyms.finder(book.schema(), Sheets.ZONES), name).reference();
+    return IntStream.range(0, book.rows(column.table()))
+        .mapToObj(row -> new Place(column, row))
+        .toList();
+  }
+
   private static String example(Book book, TableDefinition table) {
     List<String> names = names(book, table);
     return names.isEmpty() ? "1" : names.get(0);

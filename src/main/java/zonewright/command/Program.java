@@ -58,6 +58,7 @@ public final class Program {
             .addSubcommand(new PlacesCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new FindCommand())
+            .addSubcommand(new SureCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new PracticeCommand())
             .addSubcommand(new RetrofitCommand())

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -15,8 +16,10 @@ import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
+import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
+import zonewright.uncertainty.TypedRange;
 
 /** Types values into a design. */
 @Command(
@@ -28,15 +31,22 @@ import zonewright.trade.Sheets;
           + " cell. A sheet with several rows takes as many values as it has rows, as the twelve of"
           + " \"Reference ET=1.2,1.7,…\", or one for all of them. A value that cannot be used is"
           + " refused, and then nothing is written.",
+      "An input known only as a range is typed as \"Intake rate of 7=0.2 to 0.5 in/h\", or for all zones"
+          + " as \"Area=± 5 %\"; the number it holds stays. The command sure says what follows.",
       ""
     },
     footer = {
       "",
       "Examples:",
       "  zonewright set job.xlsx --from job.xlsx --replace \"Climate place=CIMIS zone 14\"",
-      "  zonewright set job.xlsx --from job.xlsx --replace Client=\"M. Brook\" \"Labour rate=62\" Overhead=12"
+      "  zonewright set job.xlsx --from job.xlsx --replace Client=\"M. Brook\" \"Labour rate=62\" Overhead=12",
+      "  zonewright set job.xlsx --from job.xlsx --replace \"Intake rate of 7=0.2 to 0.5 in/h\""
     })
 final class SetCommand extends Task {
+  /** An input, an equals sign and two ends, or a part around what it holds. */
+  private static final Pattern RANGE =
+      Pattern.compile("[^=]+=(.*\\d.* to .*\\d.*|\\s*(±|\\+\\s*/?\\s*-).*)");
+
   @Mixin private DesignSource source;
 
   @Parameters(
@@ -66,11 +76,40 @@ final class SetCommand extends Task {
     DesignFiles.mayWrite(path, replace);
     Design design = source.designOrBlank(from, err());
     ColumnFinder finder = Synonyms.finder(design.book().schema(), Sheets.SITE);
-    Map<Column, String> given = Asked.values(finder, values, true);
+    List<String> ranges = values.stream().filter(SetCommand::isRange).toList();
+    ranges.forEach(range -> typeRange(design, range));
+    List<String> others = values.stream().filter(value -> !ranges.contains(value)).toList();
+    Map<Column, String> given = Asked.values(finder, others, true);
     given.forEach((column, text) -> type(design, column, text));
     DesignFiles.save(design, path, source.kept(), err());
     out().println("Written: " + path);
     return ExitCode.FINE;
+  }
+
+  private static boolean isRange(String value) {
+    return RANGE.matcher(value).matches();
+  }
+
+  /** Types what an input lies between, into one row or into all. */
+  private static void typeRange(Design design, String value) {
+    int equals = value.indexOf('=');
+    List<String> named = List.of(value.substring(0, equals).strip().split("\\s+", -1));
+    Book book = design.book();
+    List<Place> places =
+        named.contains("of")
+            ? List.of(Asked.cell(book, named))
+            : Asked.all(book, String.join(" ", named));
+    for (Place place : places) {
+      TypedRange range =
+          TypedRange.at(book, place)
+              .orElseThrow(
+                  () -> new Complaint(ExitCode.USAGE, TypedRange.refused(book, place)));
+      TypedRange.Reading read = range.read(value.substring(equals + 1));
+      if (read instanceof TypedRange.Refused refused) {
+        throw new Complaint(ExitCode.USAGE, range.name() + ": " + refused.sentence());
+      }
+      book.start(((TypedRange.Made) read).edit());
+    }
   }
 
   private static void type(Design design, Column column, String text) {

@@ -10,11 +10,14 @@ import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
+import zonewright.units.UnitSystem;
 import zonewright.water.CycleAndSoak;
+import zonewright.water.InputRange;
 
 /** How sure the answers of a design are, over all ranges of its inputs; never changes. */
 public final class HowSure {
@@ -103,6 +106,18 @@ public final class HowSure {
     double width() {
       return greatest - least;
     }
+  }
+
+  /** Returns the name of the project. */
+  public String project() {
+    return book.outcome(Facts.PROJECT_NAME.reference(), 0) instanceof Outcome.Words words
+        ? words.text()
+        : "Irrigation";
+  }
+
+  /** Returns the unit system of the design. */
+  public UnitSystem system() {
+    return book.system();
   }
 
   /** Returns the design, for its words. */
@@ -275,6 +290,18 @@ public final class HowSure {
    * @param origin "typed", or the published source
    */
   public record Counted(Column input, String of, String words, String origin) {}
+
+  /** Returns the inputs in use that have a range in no zone: they are taken as sure. */
+  public List<Column> withoutRange() {
+    return InputRange.all().stream()
+        .filter(range -> inputs.stream().noneMatch(input -> input.range().equals(range)))
+        .map(InputRange::input)
+        .filter(
+            column ->
+                IntStream.range(0, book.rows(column.reference().table()))
+                    .anyMatch(row -> !Double.isNaN(book.number(column.reference(), row))))
+        .toList();
+  }
 
   /** Returns the ranges that count, zone by zone. */
   public List<Counted> ranges() {

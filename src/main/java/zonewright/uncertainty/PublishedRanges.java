@@ -136,7 +136,9 @@ final class PublishedRanges {
   }
 
   private Optional<Published> wetted(int row) {
-    return listed(Emitters.WETTED_WIDTH, "");
+    return word(Emitters.EMITTER, row)
+        .filter(emitter -> emitter.contains("drip"))
+        .flatMap(drip -> listed(Emitters.WETTED_WIDTH, ""));
   }
 
   private Optional<Published> uniformity(int row) {

@@ -7,6 +7,7 @@ import static zonewright.trade.Sheets.SITE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import zonewright.climate.Climate;
@@ -66,6 +67,13 @@ public record InputRange(Column input, Column least, Column greatest) {
   public static final List<InputRange> OF_SITE =
       List.of(ofMonths(Climate.REFERENCE_ET), ofMonths(Rain.MONTH_RAIN));
 
+  /** Inputs whose headings are no words for a sentence. */
+  private static final Map<Reference, String> SAID =
+      Map.of(
+          Emitters.EMITTER_FLOW.reference(), "flow of an emitter",
+          Emitters.WETTED_WIDTH.reference(), "width that drip wets",
+          Emitters.CANOPY.reference(), "width of the canopies");
+
   /** The greatest part of a month's value that may be typed. */
   private static final double MOST = 5;
 
@@ -122,7 +130,7 @@ public record InputRange(Column input, Column least, Column greatest) {
 
   /** Returns what a person calls the input within a sentence, such as "intake rate". */
   public String words() {
-    return lower(input);
+    return SAID.getOrDefault(input.reference(), lower(input));
   }
 
   /** Says whether it holds for all zones, as a part of what stands in each month. */
