@@ -23,7 +23,9 @@ record DesignMenu(
     UserAction keyIn,
     UserAction weeks,
     UserAction season,
-    UserAction input) {
+    UserAction input,
+    UserAction range,
+    UserAction sure) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
@@ -34,6 +36,8 @@ record DesignMenu(
     menu.add(weeks.item());
     menu.add(season.item());
     menu.add(input.item());
+    menu.add(range.item());
+    menu.add(sure.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

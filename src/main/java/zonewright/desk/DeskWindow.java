@@ -59,6 +59,8 @@ import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.SheetGroup;
 import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
+import zonewright.desk.sure.RangeForm;
+import zonewright.desk.sure.SureWindow;
 import zonewright.desk.task.BackgroundTasks;
 import zonewright.desk.task.Curtain;
 import zonewright.desk.task.LazyPart;
@@ -95,6 +97,7 @@ final class DeskWindow {
   private final LazyPart<NightsWindow> nights;
   private final LazyPart<SeasonWindow> season;
   private final LazyPart<InputWindow> inputs;
+  private final LazyPart<SureWindow> sure;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
   private final LazyPart<PracticeWindow> practice;
@@ -162,6 +165,7 @@ final class DeskWindow {
             () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
     practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
     inputs = new LazyPart<>(() -> new InputWindow(frame, open));
+    sure = new LazyPart<>(() -> new SureWindow(frame, open, handOver::measurements));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
@@ -227,10 +231,14 @@ final class DeskWindow {
         new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
     UserAction input =
         new UserAction("Find the input …", deck.typed(this::findInput)).keys("ctrl I");
+    UserAction range =
+        new UserAction("Range of this input …", deck.typed(this::askRange)).keys("ctrl R");
+    UserAction howSure =
+        new UserAction("How sure", deck.typed(() -> sure.get().open())).keys("ctrl shift R");
     DesignMenu design =
         new DesignMenu(
             deck, steps, mending, split, pricing, lists, weather, nights, keying, after, season,
-            input);
+            input, range, howSure);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -333,11 +341,13 @@ final class DeskWindow {
           use.lookSoon();
           season.ifMade(SeasonWindow::refreshSoon);
           inputs.ifMade(InputWindow::refreshSoon);
+          sure.ifMade(SureWindow::refreshSoon);
         });
   }
 
   private void replaced() {
     inputs.ifMade(InputWindow::leave);
+    sure.ifMade(SureWindow::refreshSoon);
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
@@ -498,6 +508,7 @@ final class DeskWindow {
     practice.ifMade(PracticeWindow::close);
     season.ifMade(SeasonWindow::close);
     inputs.ifMade(InputWindow::close);
+    sure.ifMade(SureWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -528,6 +539,13 @@ final class DeskWindow {
         .ifPresent(sentence -> messages.problem(sentence, List.of()));
   }
 
+  /** Asks what the input in the cell a person is at lies between. */
+  private void askRange() {
+    deck.current()
+        .flatMap(place -> RangeForm.open(frame, open.book(), place))
+        .ifPresent(sentence -> messages.problem(sentence, List.of()));
+  }
+
   /** Shows what the column of the selected cell means. */
   private void explainColumn() {
     guide.get().open(deck.current().map(Place::column));
@@ -543,6 +561,7 @@ final class DeskWindow {
     practice.ifMade(PracticeWindow::restyle);
     season.ifMade(SeasonWindow::restyle);
     inputs.ifMade(InputWindow::restyle);
+    sure.ifMade(SureWindow::restyle);
     selected();
   }
 

@@ -60,7 +60,9 @@ public final class MeasurePages {
   private static void zones(Paper paper, HowSure sure, SureWords words) {
     List<String> headings = words.headings();
     PaperTable table = new PaperTable().strong(headings.get(0), 8);
-    headings.subList(1, headings.size()).forEach(heading -> table.number(heading, 13));
+    headings
+        .subList(1, headings.size())
+        .forEach(heading -> table.number(heading, heading.startsWith("Volume") ? 19 : 12));
     sure.zones().forEach(zone -> table.row(words.row(zone)));
     paper.space(8);
     paper.table(table, 11, 7, 0);
