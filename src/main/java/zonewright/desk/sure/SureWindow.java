@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JDialog;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
@@ -43,6 +44,11 @@ import zonewright.uncertainty.SureWords;
 public final class SureWindow {
   private static final int PAUSE_MILLIS = 300;
   private static final int PARTS = 1000;
+
+  /** What a letter and a cell's edges take of a column's width, beside other columns. */
+  private static final int LETTER = 7;
+
+  private static final int MARGIN = 14;
 
   private final OpenDesign open;
   private final JDialog dialog;
@@ -102,7 +108,9 @@ public final class SureWindow {
     measures.getSelectionModel().addListSelectionListener(event -> ofMeasurement());
     JSplitPane tables =
         new JSplitPane(
-            JSplitPane.VERTICAL_SPLIT, new JScrollPane(zones), new JScrollPane(measures));
+            JSplitPane.VERTICAL_SPLIT,
+            headed("Over all ranges, zone by zone", zones),
+            headed("What to measure first", measures));
     tables.setResizeWeight(0.65);
     tables.setDividerLocation(UIScale.scale(330));
     JSplitPane split =
@@ -123,6 +131,17 @@ public final class SureWindow {
     head.add(stop);
     head.add(print);
     return head;
+  }
+
+  private static JPanel headed(String words, JTable table) {
+    JPanel panel = new JPanel(new BorderLayout());
+    JLabel head = new JLabel(words);
+    head.setLabelFor(table);
+    head.putClientProperty(FlatClientProperties.STYLE_CLASS, "h4");
+    head.setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 8));
+    panel.add(head, BorderLayout.PAGE_START);
+    panel.add(new JScrollPane(table), BorderLayout.CENTER);
+    return panel;
   }
 
   private static JTable table(DefaultTableModel model, String name, String accessible) {
@@ -242,18 +261,25 @@ public final class SureWindow {
         headings.stream().map(SureWindow::inTwoLines).toArray());
     DefaultTableCellRenderer names = new DefaultTableCellRenderer();
     table.getColumnModel().getColumn(0).setCellRenderer(names);
+    for (int column = 0; column < headings.size(); column++) {
+      int at = column;
+      int widest = rows.stream().mapToInt(row -> row.get(at).length()).max().orElse(0);
+      int wanted = Math.max(widest, headings.get(column).length() / 2);
+      table.getColumnModel().getColumn(column).setPreferredWidth(wanted * LETTER + MARGIN);
+    }
     if (selected >= 0 && selected < rows.size()) {
       table.setRowSelectionInterval(selected, selected);
     }
   }
 
-  /** The unit of a heading goes below its name. */
+  /** The unit of a heading goes below its name; a long one without is broken at its middle. */
   private static String inTwoLines(String heading) {
     int unit = heading.lastIndexOf(" (");
-    return unit < 0
+    int at = unit < 0 ? heading.indexOf(' ', heading.length() / 2 - 2) : unit;
+    return at < 0
         ? heading
-        : "<html><nobr>%s</nobr><br>%s</html>"
-            .formatted(heading.substring(0, unit), heading.substring(unit + 1));
+        : "<html><nobr>%s</nobr><br><nobr>%s</nobr></html>"
+            .formatted(heading.substring(0, at), heading.substring(at + 1));
   }
 
   private void ofZone() {
