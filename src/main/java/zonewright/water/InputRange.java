@@ -183,7 +183,7 @@ public record InputRange(Column input, Column least, Column greatest) {
         RANGES,
         when,
         end,
-        "has %s of {0}, %s".formatted(words().startsWith("a") ? "an " + words() : "a " + words(), how),
+        "has {0} as its %s, %s".formatted(words(), how),
         "type a range that holds the number of the sheet Zones, or another number there",
         List.of(input, end));
   }

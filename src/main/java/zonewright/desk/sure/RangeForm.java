@@ -24,7 +24,7 @@ public final class RangeForm {
   private final TypedRange range;
   private final JDialog dialog;
   private final JTextField field = new JTextField(24);
-  private final Prose problem = new Prose(" ").coloured("Component.error.focusedBorderColor");
+  private final Prose problem = new Prose(" ").coloured("Zonewright.limit");
 
   private RangeForm(Window owner, Book book, TypedRange range) {
     this.book = book;
