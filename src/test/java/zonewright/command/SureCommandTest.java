@@ -58,7 +58,7 @@ class SureCommandTest {
         .contains("7: Intake rate 3.81 mm/h to 6.35 mm/h; typed")
         .contains("all zones: Reference ET 90 % to 110 %; typed")
         .contains("8: Plant factor 0.1 to 0.3; Costello")
-        .contains("1, 2: Area 199 m² to 219 m²; typed");
+        .contains("1, 2: Area 198.6 m² to 219.5 m²; typed");
   }
 
   @Test
