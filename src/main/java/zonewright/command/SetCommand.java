@@ -102,8 +102,7 @@ final class SetCommand extends Task {
     for (Place place : places) {
       TypedRange range =
           TypedRange.at(book, place)
-              .orElseThrow(
-                  () -> new Complaint(ExitCode.USAGE, TypedRange.refused(book, place)));
+              .orElseThrow(() -> new Complaint(ExitCode.USAGE, TypedRange.refused(book, place)));
       TypedRange.Reading read = range.read(value.substring(equals + 1));
       if (read instanceof TypedRange.Refused refused) {
         throw new Complaint(ExitCode.USAGE, range.name() + ": " + refused.sentence());

@@ -46,15 +46,10 @@ final class SureCommand extends Task {
       description = "The design file, an .xlsx workbook; without one, the demo garden.")
   private Optional<Path> file = Optional.empty();
 
-  @Option(
-      names = "--zone",
-      paramLabel = "NAME",
-      description = "Say all there is of one zone.")
+  @Option(names = "--zone", paramLabel = "NAME", description = "Say all there is of one zone.")
   private Optional<String> zone = Optional.empty();
 
-  @Option(
-      names = "--ranges",
-      description = "List the ranges that count, each with who says so.")
+  @Option(names = "--ranges", description = "List the ranges that count, each with who says so.")
   private boolean ranges;
 
   @Mixin private PdfOption pdf;
@@ -63,7 +58,8 @@ final class SureCommand extends Task {
   public Integer call() {
     Design design = source.design(file, err());
     if (design.book().rows(Sheets.ZONES) == 0) {
-      throw new Complaint(ExitCode.FOUND, "There is nothing to be sure of: the design has no zones.");
+      throw new Complaint(
+          ExitCode.FOUND, "There is nothing to be sure of: the design has no zones.");
     }
     boolean page = pdf.asked();
     Progress progress = SlowWork.telling("Trying designs", err());

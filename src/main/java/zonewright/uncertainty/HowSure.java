@@ -63,8 +63,7 @@ public final class HowSure {
    * @param told how much is done, from 0 to 1
    * @throws java.util.concurrent.CancellationException where it is not
    */
-  public static HowSure of(
-      BookSnapshot snapshot, BooleanSupplier stopped, DoubleConsumer told) {
+  public static HowSure of(BookSnapshot snapshot, BooleanSupplier stopped, DoubleConsumer told) {
     return SpanFinder.find(snapshot, Design.of(snapshot).book(), stopped, told);
   }
 
@@ -145,8 +144,7 @@ public final class HowSure {
 
   /** Returns the name of a zone. */
   public String name(int zone) {
-    return book.shown(
-        Facts.ZONE_NAME.reference(), book.outcome(Facts.ZONE_NAME.reference(), zone));
+    return book.shown(Facts.ZONE_NAME.reference(), book.outcome(Facts.ZONE_NAME.reference(), zone));
   }
 
   /** Returns the columns of zones whose spans are told, in their order. */
@@ -181,7 +179,9 @@ public final class HowSure {
         .toList();
   }
 
-  /** Returns what each input alone does to an answer of a zone, the one that moves it most first. */
+  /**
+   * Returns what each input alone does to an answer of a zone, the one that moves it most first.
+   */
   public List<Part> parts(Column answer, int zone) {
     int at = SureAnswer.OF_ZONES.indexOf(answer);
     List<Part> parts = new ArrayList<>();

@@ -18,9 +18,9 @@ import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 
 /**
- * The sheets of a book as far as some answers need them: a copy with these alone is calculated
- * many times in a fraction of what the whole takes. What is typed is kept also where no answer
- * needs it, since rows count by it.
+ * The sheets of a book as far as some answers need them: a copy with these alone is calculated many
+ * times in a fraction of what the whole takes. What is typed is kept also where no answer needs it,
+ * since rows count by it.
  */
 final class NeededSheets {
   private final Schema whole;

@@ -162,8 +162,7 @@ final class PublishedRanges {
 
   private double number(int at, String heading, Column input) {
     Unit unit = Units.named(RANGES.text(at, "Unit")).orElseThrow();
-    return unit.convert(
-        Double.parseDouble(RANGES.text(at, heading)), input.kind().unit(system));
+    return unit.convert(Double.parseDouble(RANGES.text(at, heading)), input.kind().unit(system));
   }
 
   /** A climate that is only described: the design takes the top of its range. */

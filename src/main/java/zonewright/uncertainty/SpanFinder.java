@@ -107,8 +107,7 @@ final class SpanFinder {
       BookSnapshot snapshot, Book book, BooleanSupplier stopped, DoubleConsumer told) {
     List<UncertainInput> inputs = UncertainInput.of(book);
     SpanFinder finder =
-        new SpanFinder(
-            snapshot, book.schema(), inputs, SureAnswer.ofSite(book), stopped, told);
+        new SpanFinder(snapshot, book.schema(), inputs, SureAnswer.ofSite(book), stopped, told);
     finder.oneByOne();
     finder.corners();
     finder.anywhere();
@@ -236,7 +235,9 @@ final class SpanFinder {
   }
 
   private double end(Profile profile, int at, int row, boolean most) {
-    return profile.moves(row) ? profile.at(row, most) : inputs.get(at).held(inputs.get(at).rowOf(row));
+    return profile.moves(row)
+        ? profile.at(row, most)
+        : inputs.get(at).held(inputs.get(at).rowOf(row));
   }
 
   /** Returns the numbers of the site's inputs at which a zone's answer is least or greatest. */
@@ -275,8 +276,7 @@ final class SpanFinder {
       for (int at = 0; at < inputs.size(); at++) {
         for (int row = 0; row < numbers[at].length; row++) {
           double part = random.nextDouble();
-          numbers[at][row] =
-              inputs.get(at).at(row, round % 2 == 0 ? part : Math.rint(part));
+          numbers[at][row] = inputs.get(at).at(row, round % 2 == 0 ? part : Math.rint(part));
         }
       }
       tryOut();
@@ -285,8 +285,8 @@ final class SpanFinder {
 
   /**
    * Looks around the corners of answers in steps: where watering days, cycles or minutes go one up,
-   * an answer can lie beyond them. In each design one input of each zone, by chance, is elsewhere in
-   * its range; what does no worse stays.
+   * an answer can lie beyond them. In each design one input of each zone, by chance, is elsewhere
+   * in its range; what does no worse stays.
    */
   private void beyondCorners() {
     SplittableRandom random = new SplittableRandom(SEED);
@@ -367,7 +367,8 @@ final class SpanFinder {
     boolean steady = !siteSpans.missing[answer][0];
     int zones = answers.indexOf(ofSite.get(answer).zones());
     for (int zone = 0; zone < design.zones(); zone++) {
-      steady &= Double.isNaN(spans.held[zones][zone]) || steady(zones, zone) || !spans.moves(zones, zone);
+      steady &=
+          Double.isNaN(spans.held[zones][zone]) || steady(zones, zone) || !spans.moves(zones, zone);
     }
     for (Profile[] input : siteProfiles) {
       steady &= input[answer].steady[0];
@@ -387,7 +388,16 @@ final class SpanFinder {
       siteSteady[answer] = siteSteady(answer);
     }
     return new HowSure(
-        book, inputs, profiles, spans, steady, ofSite, siteSpans, siteSteady, ofMeasurements(), tried);
+        book,
+        inputs,
+        profiles,
+        spans,
+        steady,
+        ofSite,
+        siteSpans,
+        siteSteady,
+        ofMeasurements(),
+        tried);
   }
 
   /** Returns the least and greatest water of a year by each measurement's inputs alone. */

@@ -120,8 +120,7 @@ public final class SureWords {
       } else if (!span.none() && !span.single()) {
         lines.add(
             "%s, but no input moves %s by itself."
-                .formatted(
-                    sentence(span).replaceFirst("\\.$", ""), many(answer) ? "them" : "it"));
+                .formatted(sentence(span).replaceFirst("\\.$", ""), many(answer) ? "them" : "it"));
       }
     }
     return lines.isEmpty()
@@ -217,8 +216,7 @@ public final class SureWords {
     return sure.ranges().stream()
         .collect(
             Collectors.groupingBy(
-                range ->
-                    "%s %s; %s".formatted(range.input().name(), range.words(), range.origin()),
+                range -> "%s %s; %s".formatted(range.input().name(), range.words(), range.origin()),
                 LinkedHashMap::new,
                 Collectors.mapping(HowSure.Counted::of, Collectors.joining(", "))))
         .entrySet()

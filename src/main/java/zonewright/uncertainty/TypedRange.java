@@ -20,10 +20,10 @@ import zonewright.water.InputRange;
 public final class TypedRange {
   private static final Pattern ENDS =
       Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|—|\\.\\.+|(?<=[\\d%a-zA-Z²³])\\s*-)\\s*(.+)");
-  private static final Pattern AROUND =
-      Pattern.compile("(?:±|\\+\\s*/?\\s*-)\\s*([\\d.,]+)\\s*%");
+  private static final Pattern AROUND = Pattern.compile("(?:±|\\+\\s*/?\\s*-)\\s*([\\d.,]+)\\s*%");
   private static final Pattern UNIT = Pattern.compile("[\\d.,\\s+/*()-]*(.*)");
-  private static final String FORM = "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.";
+  private static final String FORM =
+      "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.";
 
   private final Book book;
   private final Place place;
@@ -76,8 +76,7 @@ public final class TypedRange {
   public String held() {
     return range.ofSite()
         ? "100 %"
-        : book.shown(
-            range.input().reference(), book.outcome(range.input().reference(), row));
+        : book.shown(range.input().reference(), book.outcome(range.input().reference(), row));
   }
 
   /** Returns the range that was typed, as it is typed; blank where none was. */

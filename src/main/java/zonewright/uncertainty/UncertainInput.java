@@ -121,7 +121,7 @@ final class UncertainInput {
     }
     Column shown = range.ofSite() ? range.least() : range.input();
     return Optional.of(
-        "%s to %s".formatted(Words.of(book, shown, least[row]), Words.of(book, shown, greatest[row])));
+        "%s to %s"
+            .formatted(Words.of(book, shown, least[row]), Words.of(book, shown, greatest[row])));
   }
-
 }

@@ -115,10 +115,7 @@ public record InputRange(Column input, Column least, Column greatest) {
   }
 
   private static String name(Column input, String which) {
-    return which.substring(0, 1).toUpperCase(Locale.ROOT)
-        + which.substring(1)
-        + " "
-        + lower(input);
+    return which.substring(0, 1).toUpperCase(Locale.ROOT) + which.substring(1) + " " + lower(input);
   }
 
   /** Returns the name of an input within a sentence. */
@@ -154,7 +151,6 @@ public record InputRange(Column input, Column least, Column greatest) {
     OF_ZONES.forEach(range -> columns.addAll(List.of(range.least, range.greatest)));
     return columns;
   }
-
 
   /** Returns what to tell a designer: ranges that do not hold the number the design rests on. */
   public static List<Rule> rules() {

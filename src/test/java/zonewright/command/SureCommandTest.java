@@ -64,10 +64,13 @@ class SureCommandTest {
   @Test
   void aRangeThatCannotBeUsedIsRefusedAndNothingIsWritten() {
     Path file = folder.resolve("none.xlsx");
-    CommandRun range = CommandRun.of("set", file.toString(), "--sample", "library-garden", "Intake rate of 7=0.5 to 0.2");
+    CommandRun range =
+        CommandRun.of(
+            "set", file.toString(), "--sample", "library-garden", "Intake rate of 7=0.5 to 0.2");
     assertThat(range.code()).isEqualTo(ExitCode.USAGE);
     assertThat(range.err()).contains("zone 7, Intake rate: The least comes first");
-    CommandRun column = CommandRun.of("set", file.toString(), "--sample", "library-garden", "Cycles of 7=2 to 3");
+    CommandRun column =
+        CommandRun.of("set", file.toString(), "--sample", "library-garden", "Cycles of 7=2 to 3");
     assertThat(column.code()).isEqualTo(ExitCode.USAGE);
     assertThat(column.err()).contains("Cycles can be given no range.");
     assertThat(Files.exists(file)).isFalse();

@@ -51,7 +51,8 @@ class DeskSureTest {
     desk.act(() -> zones.setRowSelectionInterval(6, 6));
     assertThat(desk.ask(() -> desk.dialogField(WINDOW, "sure words").getText()))
         .startsWith("Zone 7")
-        .contains("Measure the width that drip wets (digging for roots): cycles lie between 3 and 7");
+        .contains(
+            "Measure the width that drip wets (digging for roots): cycles lie between 3 and 7");
     desk.act(() -> SwingUtilities.getWindowAncestor(zones).setVisible(false));
 
     desk.goTo(Soils.INTAKE_RATE, 6);

@@ -35,9 +35,9 @@ class PublishedEndsTest {
 
   /**
    * Landscape coefficient method (2000), total water applied = evapotranspiration ÷ irrigation
-   * efficiency: the guide prints 12.4 in for 3.72 in of landscape evapotranspiration at 30 % and 6.2
-   * in at 60 % (verified); its factor 0.5 and 7.44 in of San Jose in July are from memory, their
-   * product agrees.
+   * efficiency: the guide prints 12.4 in for 3.72 in of landscape evapotranspiration at 30 % and
+   * 6.2 in at 60 % (verified); its factor 0.5 and 7.44 in of San Jose in July are from memory,
+   * their product agrees.
    */
   @Test
   void theWaterAppliedLiesBetweenThatAtThirtyAndThatAtSixtyPercentEfficiency() {
@@ -78,9 +78,9 @@ class PublishedEndsTest {
 
   /**
    * Longest run before runoff = 60 × surface storage ÷ (rate − intake), in a public university
-   * exercise (verified, secondary), here by hand for 1.6 in/h and 0.25 in on a loam, whose intake of 5
-   * to 20 mm/h is that of the bundled table: 60 × 0.25 ÷ (1.6 − 5 ÷ 25.4) = 10.69 min, and 60 × 0.25 ÷
-   * (1.6 − 20 ÷ 25.4) = 18.46 min; so 22 minutes go in 3 cycles or in 2.
+   * exercise (verified, secondary), here by hand for 1.6 in/h and 0.25 in on a loam, whose intake
+   * of 5 to 20 mm/h is that of the bundled table: 60 × 0.25 ÷ (1.6 − 5 ÷ 25.4) = 10.69 min, and 60
+   * × 0.25 ÷ (1.6 − 20 ÷ 25.4) = 18.46 min; so 22 minutes go in 3 cycles or in 2.
    */
   @Test
   void cyclesAreThoseAtTheTwoPublishedEndsOfIntake() {
@@ -99,7 +99,10 @@ class PublishedEndsTest {
   @Test
   void everyPublishedRangeHoldsTheNumberTheProgramTakes() {
     for (String soil : Soils.TEXTURES.keys()) {
-      holds(Worked.zone("1.6", "0.25").type(Soils.SOIL_TYPE, soil), Soils.INTAKE_RATE, !soil.equals("sand"));
+      holds(
+          Worked.zone("1.6", "0.25").type(Soils.SOIL_TYPE, soil),
+          Soils.INTAKE_RATE,
+          !soil.equals("sand"));
       holds(
           Worked.zone("1.6", "0.25").type(Soils.SOIL_TYPE, soil).type(Soils.AVAILABLE_WATER, ""),
           Soils.AVAILABLE_WATER,
@@ -143,8 +146,11 @@ class PublishedEndsTest {
   private static void inside(Worked zone, Column input, PublishedRanges.Published published) {
     double held = zone.design().book().number(input.reference(), 0);
     double room = input.kind() == QuantityKind.DEPTH ? 0.5 : 1e-9;
-    assertThat(held).as(input.name()).isBetween(published.least() - room, published.greatest() + room);
-    assertThat(published.origin()).matches(".*\\([^()]*(verified|derived|from memory|common practice).*\\)");
+    assertThat(held)
+        .as(input.name())
+        .isBetween(published.least() - room, published.greatest() + room);
+    assertThat(published.origin())
+        .matches(".*\\([^()]*(verified|derived|from memory|common practice).*\\)");
   }
 
   /** Somebody's own number has the range somebody typed, or none. */

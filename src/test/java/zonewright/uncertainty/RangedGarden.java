@@ -44,7 +44,11 @@ final class RangedGarden {
     Design design = Design.blank(UnitSystem.US);
     type(design, Climate.PLACE, 0, "CIMIS zone " + (1 + random.nextInt(18)));
     type(design, Ordinance.APPLIES, 0, Ordinance.YES);
-    type(design, WaterSense.APPLIES, 0, WaterSense.APPLIES.words().orElseThrow().constant().orElseThrow().get(1));
+    type(
+        design,
+        WaterSense.APPLIES,
+        0,
+        WaterSense.APPLIES.words().orElseThrow().constant().orElseThrow().get(1));
     type(design, LocalRule.SHARE, 0, "60 %");
     type(design, Rain.METHOD, 0, random.nextBoolean() ? Rain.NONE : Rain.SHARE);
     for (int month = 0; month < 12; month++) {
@@ -106,7 +110,8 @@ final class RangedGarden {
     for (int row = 0; row < (range.ofSite() ? 1 : book.rows(Sheets.ZONES)); row++) {
       double held = range.ofSite() ? 1 : book.number(range.input().reference(), row);
       double high = range.input().bounds().orElseThrow().high(range.input().kind(), book.system());
-      double most = range.ofSite() ? held * 1.3 : Math.min(high, held * (1 + random.nextDouble() / 2));
+      double most =
+          range.ofSite() ? held * 1.3 : Math.min(high, held * (1 + random.nextDouble() / 2));
       if (!Double.isNaN(held)) {
         double least = held * (0.5 + random.nextDouble() / 2);
         book.start(design.edits().set(range.least().reference(), row, new Entry.Figure(least)));
@@ -145,7 +150,10 @@ final class RangedGarden {
         if (range.ofSite()) {
           for (int month = 0; month < 12; month++) {
             double there = known.number(range.input().reference(), month);
-            edits.add(other.edits().set(range.input().reference(), month, new Entry.Figure(there * number)));
+            edits.add(
+                other
+                    .edits()
+                    .set(range.input().reference(), month, new Entry.Figure(there * number)));
           }
         } else {
           edits.add(other.edits().set(range.input().reference(), row, new Entry.Figure(number)));

@@ -114,8 +114,11 @@ class SpansTest {
     HowSure.Span span = sure.span(ZoneBudget.VOLUME_PER_WEEK, 0);
 
     assertThat(span.steady()).isFalse();
-    assertThat(words.zone(0)).anyMatch(line -> line.startsWith("Volume a week") && line.contains("(not steadily: as tried)"));
-    assertThat(words.row(0).get(HowSure.answers().indexOf(ZoneBudget.VOLUME_PER_WEEK) + 1)).endsWith("*");
+    assertThat(words.zone(0))
+        .anyMatch(
+            line -> line.startsWith("Volume a week") && line.contains("(not steadily: as tried)"));
+    assertThat(words.row(0).get(HowSure.answers().indexOf(ZoneBudget.VOLUME_PER_WEEK) + 1))
+        .endsWith("*");
     assertThat(words.mark()).contains("whole steps", "%,d designs".formatted(sure.tried()));
   }
 
@@ -130,7 +133,10 @@ class SpansTest {
         double least = book.number(range.least().reference(), row);
         if (!Double.isNaN(least)) {
           book.start(
-              garden.design().edits().set(range.least().reference(), row, new Entry.Figure(least * 0.8)));
+              garden
+                  .design()
+                  .edits()
+                  .set(range.least().reference(), row, new Entry.Figure(least * 0.8)));
         }
       }
     }
@@ -194,15 +200,16 @@ class SpansTest {
       return;
     }
     assertThat(metric.steady()).as(column.name()).isEqualTo(us.steady());
-    assertThat(metric.least()).as(column.name()).isCloseTo(inMetric(column, us.least()), offset(SAME * Math.abs(metric.least())));
-    assertThat(metric.greatest()).as(column.name()).isCloseTo(inMetric(column, us.greatest()), offset(SAME * Math.abs(metric.greatest())));
+    assertThat(metric.least())
+        .as(column.name())
+        .isCloseTo(inMetric(column, us.least()), offset(SAME * Math.abs(metric.least())));
+    assertThat(metric.greatest())
+        .as(column.name())
+        .isCloseTo(inMetric(column, us.greatest()), offset(SAME * Math.abs(metric.greatest())));
   }
 
   private static double inMetric(Column column, double number) {
-    return column
-        .kind()
-        .unit(UnitSystem.US)
-        .convert(number, column.kind().unit(UnitSystem.SI));
+    return column.kind().unit(UnitSystem.US).convert(number, column.kind().unit(UnitSystem.SI));
   }
 
   @Test
@@ -245,7 +252,16 @@ class SpansTest {
     HowSure before = sure(garden);
     design.book().start(design.edits().inserted(Sheets.ZONES, ZONES, 2));
     RangedGarden.type(design, Emitters.AREA, ZONES, "500");
-    design.book().start(design.edits().cleared(design.book().schema().table(Sheets.ZONES).columns().stream().map(Column::reference).toList(), List.of(ZONES + 1)));
+    design
+        .book()
+        .start(
+            design
+                .edits()
+                .cleared(
+                    design.book().schema().table(Sheets.ZONES).columns().stream()
+                        .map(Column::reference)
+                        .toList(),
+                    List.of(ZONES + 1)));
     HowSure after = sure(garden);
 
     assertThat(after.zones()).hasSize(ZONES + 1);
@@ -261,8 +277,10 @@ class SpansTest {
   void theSentenceOfAZoneNamesWhatNarrowsItMost() {
     Design design = Worked.zone("1.6", "0.25").design();
     RangedGarden.type(design, Soils.INTAKE_RATE, 0, "0.35");
-    RangedGarden.type(design, InputRange.of(Soils.INTAKE_RATE.reference()).orElseThrow().least(), 0, "0.2");
-    RangedGarden.type(design, InputRange.of(Soils.INTAKE_RATE.reference()).orElseThrow().greatest(), 0, "0.5");
+    RangedGarden.type(
+        design, InputRange.of(Soils.INTAKE_RATE.reference()).orElseThrow().least(), 0, "0.2");
+    RangedGarden.type(
+        design, InputRange.of(Soils.INTAKE_RATE.reference()).orElseThrow().greatest(), 0, "0.5");
     HowSure sure = HowSure.of(design.book().snapshot());
 
     assertThat(new SureWords(sure).toMeasure(0).get(0))
@@ -272,7 +290,10 @@ class SpansTest {
     assertThat(sure.measurements().get(0).cycles()).isEqualTo(1);
   }
 
-  /** A yearly allowance rests on areas on both sides; each zone counts by what it is above its share. */
+  /**
+   * A yearly allowance rests on areas on both sides; each zone counts by what it is above its
+   * share.
+   */
   @Test
   void whatIsLeftOfAnAllowanceIsHeldByEveryCornerOfAreasAndFactors() {
     RangedGarden garden = RangedGarden.of(2, ZONES, 0);
@@ -293,7 +314,9 @@ class SpansTest {
       for (int zone = 0; zone < ZONES; zone++) {
         double held = design.book().number(Emitters.AREA.reference(), zone);
         double area = held * ((corner >> zone & 1) == 1 ? 1.2 : 0.8);
-        other.book().start(other.edits().set(Emitters.AREA.reference(), zone, new Entry.Figure(area)));
+        other
+            .book()
+            .start(other.edits().set(Emitters.AREA.reference(), zone, new Entry.Figure(area)));
       }
       double number = other.book().number(Ordinance.LEFT_OVER.reference(), 0);
       ends[0] = Math.min(ends[0], number);
@@ -306,8 +329,15 @@ class SpansTest {
   private static void range(Design design, Column input, int row, double least, double greatest) {
     InputRange range = InputRange.of(input.reference()).orElseThrow();
     double held = design.book().number(input.reference(), row);
-    design.book().start(design.edits().set(range.least().reference(), row, new Entry.Figure(held * least)));
-    design.book().start(design.edits().set(range.greatest().reference(), row, new Entry.Figure(held * greatest)));
+    design
+        .book()
+        .start(design.edits().set(range.least().reference(), row, new Entry.Figure(held * least)));
+    design
+        .book()
+        .start(
+            design
+                .edits()
+                .set(range.greatest().reference(), row, new Entry.Figure(held * greatest)));
   }
 
   @Test

@@ -36,7 +36,8 @@ class TypedRangeTest {
     InputRange range = InputRange.of(input.reference()).orElseThrow();
     int row = range.ofSite() ? 0 : 6;
     return List.of(
-        book.number(range.least().reference(), row), book.number(range.greatest().reference(), row));
+        book.number(range.least().reference(), row),
+        book.number(range.greatest().reference(), row));
   }
 
   private String refused(Column input, String text) {
@@ -62,7 +63,8 @@ class TypedRangeTest {
   @Test
   void whatIsNoRangeIsRefusedWithWhatWouldBe() {
     assertThat(refused(Soils.INTAKE_RATE, "0.3"))
-        .isEqualTo("“0.3” is no range. Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.");
+        .isEqualTo(
+            "“0.3” is no range. Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.");
     assertThat(refused(Soils.INTAKE_RATE, "0.5 to 0.2")).startsWith("The least comes first");
     assertThat(refused(Soils.INTAKE_RATE, "0.2 to 0.5 gal")).contains("gal");
     assertThat(refused(Soils.INTAKE_RATE, "0 to 0.5")).contains("out of range");
@@ -79,10 +81,12 @@ class TypedRangeTest {
 
     assertThat(at(Soils.INTAKE_RATE, 6).typed()).isEqualTo("0.2 to 0.5");
     assertThat(at(intake.least(), 6).name()).isEqualTo("zone 7, Intake rate");
-    assertThat(book.journal().toUndo().orElseThrow().name()).isEqualTo("range of zone 7, Intake rate");
+    assertThat(book.journal().toUndo().orElseThrow().name())
+        .isEqualTo("range of zone 7, Intake rate");
     book.undo();
     assertThat(at(Soils.INTAKE_RATE, 6).typed()).isEmpty();
-    assertThat(at(Soils.INTAKE_RATE, 6).published().orElseThrow()).contains("0.197 in/h to 0.394 in/h");
+    assertThat(at(Soils.INTAKE_RATE, 6).published().orElseThrow())
+        .contains("0.197 in/h to 0.394 in/h");
     assertThat(at(Climate.REFERENCE_ET, 3).name()).isEqualTo("Reference ET of all months");
   }
 
@@ -103,16 +107,21 @@ class TypedRangeTest {
         .containsExactly(
             "zone 7: has 0.2 in/h as its intake rate, below the least it may be, 0.3 in/h — type a range that holds the number of the sheet Zones, or another number there");
     typed(Soils.INTAKE_RATE, "0.1 to 0.15");
-    assertThat(outside()).hasSize(1).allMatch(line -> line.contains("above the greatest it may be, 0.15 in/h"));
+    assertThat(outside())
+        .hasSize(1)
+        .allMatch(line -> line.contains("above the greatest it may be, 0.15 in/h"));
     typed(Soils.INTAKE_RATE, "");
     typed(Climate.REFERENCE_ET, "105 % to 110 %");
-    assertThat(outside()).hasSize(1).allMatch(line -> line.contains("105 %") && line.contains("above 100 %"));
+    assertThat(outside())
+        .hasSize(1)
+        .allMatch(line -> line.contains("105 %") && line.contains("above 100 %"));
   }
 
   private List<String> outside() {
     return garden.findings().stream()
         .map(Finding::line)
-        .filter(line -> line.contains("may be, ") || line.contains("leaves out what the months hold"))
+        .filter(
+            line -> line.contains("may be, ") || line.contains("leaves out what the months hold"))
         .toList();
   }
 

@@ -54,7 +54,8 @@ public final class SureWindow {
   private final JDialog dialog;
   private final DefaultTableModel zoneRows = new Lines();
   private final DefaultTableModel measureRows = new Lines();
-  private final JTable zones = table(zoneRows, "sure zones", "What the answers of each zone lie between");
+  private final JTable zones =
+      table(zoneRows, "sure zones", "What the answers of each zone lie between");
   private final JTable measures = table(measureRows, "measurements", "What to measure first");
   private final JTextArea words = new JTextArea();
   private final JProgressBar progress = new JProgressBar(0, PARTS);
@@ -113,8 +114,7 @@ public final class SureWindow {
             headed("What to measure first", measures));
     tables.setResizeWeight(0.65);
     tables.setDividerLocation(UIScale.scale(330));
-    JSplitPane split =
-        new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, tables, new JScrollPane(words));
+    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, tables, new JScrollPane(words));
     split.setResizeWeight(0.7);
     split.setDividerLocation(UIScale.scale(780));
     dialog.add(head(), BorderLayout.PAGE_START);
@@ -222,7 +222,8 @@ public final class SureWindow {
                 HowSure.of(
                     snapshot,
                     () -> asked.get() != mine,
-                    done -> SwingUtilities.invokeLater(() -> progress.setValue((int) (PARTS * done))));
+                    done ->
+                        SwingUtilities.invokeLater(() -> progress.setValue((int) (PARTS * done))));
             SwingUtilities.invokeLater(() -> show(sure, mine));
           } catch (CancellationException another) {
             // The design has changed, or a person wants no more of it.
@@ -245,7 +246,8 @@ public final class SureWindow {
         SureWords.measurementHeadings(),
         sure.measurements().stream().map(said::row).toList());
     if (zones.getSelectedRow() < 0 && measures.getSelectedRow() < 0) {
-      words.setText(String.join("\n\n", List.of(said.mark(), SureWords.ranking(), said.takenAsSure())));
+      words.setText(
+          String.join("\n\n", List.of(said.mark(), SureWords.ranking(), said.takenAsSure())));
     } else {
       ofZone();
       ofMeasurement();
