@@ -129,11 +129,6 @@ public final class HowSure {
     return tried;
   }
 
-  /** Says whether any input of the design is uncertain. */
-  public boolean anyRange() {
-    return !inputs.isEmpty();
-  }
-
   /** Returns the rows of the zones that are in use. */
   public List<Integer> zones() {
     return IntStream.range(0, book.rows(Sheets.ZONES))

@@ -355,7 +355,7 @@ final class SpanFinder {
       steady &= input[answer].steady[zone];
     }
     return !spans.moves(answer, zone)
-        || steady && within(spans, answer, zone, ends[answer][0][zone], ends[answer][1][zone]);
+        || (steady && within(spans, answer, zone, ends[answer][0][zone], ends[answer][1][zone]));
   }
 
   private static boolean within(Spans spans, int answer, int row, double least, double greatest) {

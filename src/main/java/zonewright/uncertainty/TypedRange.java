@@ -26,13 +26,11 @@ public final class TypedRange {
       "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.";
 
   private final Book book;
-  private final Place place;
   private final InputRange range;
   private final int row;
 
   private TypedRange(Book book, Place place, InputRange range) {
     this.book = book;
-    this.place = place;
     this.range = range;
     this.row = range.ofSite() ? 0 : place.row();
   }
@@ -164,10 +162,5 @@ public final class TypedRange {
     parts.add(edits.set(range.least().reference(), row, least));
     parts.add(edits.set(range.greatest().reference(), row, greatest));
     return new Made(new Edit.Several("range of " + name(), parts));
-  }
-
-  /** Returns the cell it was asked for. */
-  public Place place() {
-    return place;
   }
 }

@@ -160,7 +160,7 @@ class SpansTest {
     HowSure sure = sure(garden);
     Book book = garden.design().book();
 
-    assertThat(sure.anyRange()).isFalse();
+    assertThat(sure.ranges()).isEmpty();
     assertThat(sure.measurements()).isEmpty();
     for (int zone = 0; zone < ZONES; zone++) {
       for (Column answer : HowSure.answers()) {
