@@ -76,7 +76,8 @@ final class SetCommand extends Task {
     DesignFiles.mayWrite(path, replace);
     Design design = source.designOrBlank(from, err());
     ColumnFinder finder = Synonyms.finder(design.book().schema(), Sheets.SITE);
-    List<String> ranges = values.stream().filter(SetCommand::isRange).toList();
+    ColumnFinder inputs = Synonyms.finder(design.book().schema(), Sheets.ZONES);
+    List<String> ranges = values.stream().filter(value -> isRange(inputs, value)).toList();
     ranges.forEach(range -> typeRange(design, range));
     List<String> others = values.stream().filter(value -> !ranges.contains(value)).toList();
     Map<Column, String> given = Asked.values(finder, others, true);
@@ -86,8 +87,12 @@ final class SetCommand extends Task {
     return ExitCode.FINE;
   }
 
-  private static boolean isRange(String value) {
-    return RANGE.matcher(value).matches();
+  /** Says whether a value is a range; words and dates may look like one. */
+  private static boolean isRange(ColumnFinder finder, String value) {
+    String column = value.split("=", 2)[0].split(" of ", 2)[0];
+    return RANGE.matcher(value).matches()
+        && finder.find(column) instanceof ColumnFinder.One one
+        && one.column().content() == Column.Content.NUMBER;
   }
 
   /** Types what an input lies between, into one row or into all. */

@@ -542,7 +542,7 @@ final class DeskWindow {
   /** Asks what the input in the cell a person is at lies between. */
   private void askRange() {
     deck.current()
-        .flatMap(place -> RangeForm.open(frame, open.book(), place))
+        .flatMap(place -> RangeForm.open(frame, open.book(), place, deck.front().selected()))
         .ifPresent(sentence -> messages.problem(sentence, List.of()));
   }
 

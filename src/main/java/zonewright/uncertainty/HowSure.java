@@ -64,7 +64,7 @@ public final class HowSure {
    * @throws java.util.concurrent.CancellationException where it is not
    */
   public static HowSure of(BookSnapshot snapshot, BooleanSupplier stopped, DoubleConsumer told) {
-    return SpanFinder.find(snapshot, Design.of(snapshot).book(), stopped, told);
+    return SpanFinder.find(Design.of(snapshot).book(), stopped, told);
   }
 
   /** Returns how sure the answers of a design are, however long that takes. */

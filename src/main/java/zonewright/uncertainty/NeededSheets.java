@@ -30,16 +30,21 @@ final class NeededSheets {
     this.whole = whole;
   }
 
-  /** Returns a book of its own with what {@code answers} follow from, all calculated. */
-  static Book of(BookSnapshot snapshot, Schema whole, List<Column> answers) {
-    NeededSheets sheets = new NeededSheets(whole);
+  /**
+   * Returns a book of its own with what {@code answers} follow from, all calculated.
+   *
+   * @param whole all there is; it stays as it is
+   * @param known calculated columns that are typed in it
+   */
+  static Book of(Book whole, List<Column> answers, Set<Reference> known) {
+    NeededSheets sheets = new NeededSheets(whole.schema());
     answers.forEach(sheets::need);
     int before;
     do {
       before = sheets.needed.size();
       sheets.whole.tables().forEach(sheets::needEntries);
     } while (sheets.needed.size() > before);
-    return sheets.book(snapshot);
+    return sheets.book(whole.snapshot(), known);
   }
 
   private void need(Column column) {
@@ -64,7 +69,7 @@ final class NeededSheets {
     }
   }
 
-  private Book book(BookSnapshot snapshot) {
+  private Book book(BookSnapshot snapshot, Set<Reference> known) {
     List<TableDefinition> tables = new ArrayList<>();
     Map<String, List<Row>> rows = new HashMap<>();
     for (TableDefinition table : whole.tables()) {
@@ -78,7 +83,8 @@ final class NeededSheets {
             table.id(), snapshot.rows(table.id()).stream().map(row -> part(row, places)).toList());
       }
     }
-    Book book = new Book(new Schema(tables), new BookSnapshot(snapshot.system(), rows));
+    Book book =
+        new Book(new Schema(tables).withInputs(known), new BookSnapshot(snapshot.system(), rows));
     book.settle();
     return book;
   }

@@ -1,11 +1,12 @@
 package zonewright.uncertainty;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
+import zonewright.climate.Climate;
+import zonewright.climate.RecordedWeather;
 import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.emitters.FieldTested;
@@ -64,7 +65,7 @@ final class PublishedRanges {
   /** Returns the published range of an input in a row of its table; none where there is none. */
   Optional<Published> of(InputRange range, int row) {
     if (range.ofSite()) {
-      return range.equals(InputRange.OF_SITE.get(0)) ? described() : Optional.empty();
+      return range.equals(InputRange.OF_SITE.get(0)) ? climate() : Optional.empty();
     }
     var found = FOUND.get(range.input().reference());
     return found == null || typed(range.input(), row) ? Optional.empty() : found.apply(this, row);
@@ -165,21 +166,41 @@ final class PublishedRanges {
     return unit.convert(Double.parseDouble(RANGES.text(at, heading)), input.kind().unit(system));
   }
 
+  /** Returns what the reference ET of the months lies between, as a part of what they have. */
+  private Optional<Published> climate() {
+    String method = word(WeatherSite.ET_METHOD, 0).orElse("");
+    return method.equals(WeatherSite.DESCRIPTION)
+        ? word(WeatherSite.DESCRIBED_CLIMATE, 0).map(PublishedRanges::described)
+        : method.equals(WeatherSite.RECORD) ? recorded() : Optional.empty();
+  }
+
   /** A climate that is only described: the design takes the top of its range. */
-  private Optional<Published> described() {
-    List<String> method = word(WeatherSite.ET_METHOD, 0).stream().toList();
-    return method.contains(WeatherSite.DESCRIPTION)
-        ? word(WeatherSite.DESCRIBED_CLIMATE, 0)
-            .map(
-                climate -> {
-                  int at = WeatherSite.DESCRIPTIONS.position(climate).orElseThrow();
-                  double least = daily("Least (mm/day)", at);
-                  return new Published(
-                      least / daily("Greatest (mm/day)", at),
-                      1,
-                      WeatherSite.DESCRIPTIONS.origin(at));
-                })
-        : Optional.empty();
+  private static Published described(String climate) {
+    int at = WeatherSite.DESCRIPTIONS.position(climate).orElseThrow();
+    return new Published(
+        daily("Least (mm/day)", at) / daily("Greatest (mm/day)", at),
+        1,
+        WeatherSite.DESCRIPTIONS.origin(at));
+  }
+
+  /** Years that were measured say themselves how far they differ. */
+  private Optional<Published> recorded() {
+    double used = year(RecordedWeather.USED);
+    double least = year(RecordedWeather.MEAN) / used;
+    double greatest = year(RecordedWeather.IN_NINE) / used;
+    return Double.isNaN(least + greatest)
+        ? Optional.empty()
+        : Optional.of(
+            new Published(
+                least,
+                greatest,
+                "the sheet Record: from the mean of the years to what was not exceeded in 9 of 10 (derived)"));
+  }
+
+  private double year(Column column) {
+    return IntStream.range(0, Climate.MONTH_NAMES.size())
+        .mapToDouble(month -> book.number(column.reference(), month))
+        .sum();
   }
 
   private static double daily(String heading, int at) {

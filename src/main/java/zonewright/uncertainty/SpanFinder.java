@@ -14,18 +14,17 @@ import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import zonewright.budget.ZoneBudget;
+import zonewright.climate.Peak;
 import zonewright.sheet.Book;
-import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
-import zonewright.sheet.Schema;
 import zonewright.water.CycleAndSoak;
 
 /**
  * Finds how far answers go over all ranges of a design. First each input alone is taken through its
- * range, in all zones at once, since zones do not move each other: that says which end of it makes
- * an answer least and which greatest. Then all inputs are put at those ends together. Last, designs
- * with all inputs anywhere in their ranges are tried: where one lies beyond, the answer does not go
- * steadily with its inputs, and the span holds it too.
+ * range, in all zones at once, since zones move each other by the peak month at most: that says
+ * which end of it makes an answer least and which greatest. Then all inputs are put at those ends
+ * together. Last, designs with all inputs anywhere in their ranges are tried: where one lies
+ * beyond, the answer does not go steadily with its inputs, and the span holds it too.
  */
 final class SpanFinder {
   /** The parts of a range at which an input is tried by itself, beside the number held. */
@@ -59,8 +58,7 @@ final class SpanFinder {
   private int tried;
 
   private SpanFinder(
-      BookSnapshot snapshot,
-      Schema schema,
+      Book whole,
       List<UncertainInput> inputs,
       List<SureAnswer> ofSite,
       BooleanSupplier stopped,
@@ -73,9 +71,9 @@ final class SpanFinder {
     ofSite.forEach(answer -> zones.add(answer.zones()));
     SureAnswer.IN_STEPS.values().forEach(zones::addAll);
     this.answers = List.copyOf(zones);
-    this.design =
-        new TriedDesign(
-            snapshot, schema, inputs, answers, ofSite.stream().map(SureAnswer::column).toList());
+    List<Column> watched = new ArrayList<>(ofSite.stream().map(SureAnswer::column).toList());
+    watched.add(Peak.MONTH);
+    this.design = new TriedDesign(whole, inputs, answers, watched);
     this.numbers = new double[inputs.size()][];
     for (int at = 0; at < numbers.length; at++) {
       numbers[at] = new double[inputs.get(at).rows()];
@@ -97,17 +95,14 @@ final class SpanFinder {
   /**
    * Returns how sure the answers of a design are.
    *
-   * @param snapshot the design as it is; it stays so
-   * @param book the same, for its words
+   * @param book the design; it stays as it is
    * @param stopped asked now and then whether the answer is wanted no more
    * @param told how much is done, from 0 to 1
    * @throws CancellationException where it is not
    */
-  static HowSure find(
-      BookSnapshot snapshot, Book book, BooleanSupplier stopped, DoubleConsumer told) {
-    List<UncertainInput> inputs = UncertainInput.of(book);
+  static HowSure find(Book book, BooleanSupplier stopped, DoubleConsumer told) {
     SpanFinder finder =
-        new SpanFinder(snapshot, book.schema(), inputs, SureAnswer.ofSite(book), stopped, told);
+        new SpanFinder(book, UncertainInput.of(book), SureAnswer.ofSite(book), stopped, told);
     finder.oneByOne();
     finder.corners();
     finder.anywhere();
@@ -186,7 +181,7 @@ final class SpanFinder {
         passed[row] |= numbers[at][row] >= input.held(row);
       }
       double[] site = design.ofSite();
-      for (int answer = 0; answer < site.length; answer++) {
+      for (int answer = 0; answer < ofSite.size(); answer++) {
         siteProfiles[at][answer].take(0, numbers[at][0], site[answer]);
       }
     }
@@ -347,7 +342,7 @@ final class SpanFinder {
    * answer in steps only where nothing else takes steps or moves both sides of a quotient.
    */
   private boolean steady(int answer, int zone) {
-    boolean steady = !spans.missing[answer][zone];
+    boolean steady = !spans.missing[answer][zone] && onePeak();
     for (Column other : SureAnswer.IN_STEPS.getOrDefault(answers.get(answer), List.of())) {
       steady &= !spans.moves(answers.indexOf(other), zone);
     }
@@ -358,13 +353,18 @@ final class SpanFinder {
         || (steady && within(spans, answer, zone, ends[answer][0][zone], ends[answer][1][zone]));
   }
 
+  /** Where rain counts, all zones together decide the peak month; then they move each other. */
+  private boolean onePeak() {
+    return Double.isNaN(siteSpans.held[ofSite.size()][0]) || !siteSpans.moves(ofSite.size(), 0);
+  }
+
   private static boolean within(Spans spans, int answer, int row, double least, double greatest) {
     return !Spans.above(least, spans.least[answer][row])
         && !Spans.above(spans.greatest[answer][row], greatest);
   }
 
   private boolean siteSteady(int answer) {
-    boolean steady = !siteSpans.missing[answer][0];
+    boolean steady = !siteSpans.missing[answer][0] && onePeak();
     int zones = answers.indexOf(ofSite.get(answer).zones());
     for (int zone = 0; zone < design.zones(); zone++) {
       steady &=

@@ -2,15 +2,18 @@ package zonewright.uncertainty;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
+import zonewright.climate.Climate;
+import zonewright.climate.Peak;
+import zonewright.climate.WeatherSite;
 import zonewright.formula.BlockColumn;
+import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
-import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Entry;
-import zonewright.sheet.Schema;
 import zonewright.trade.Sheets;
 
 /**
@@ -19,45 +22,48 @@ import zonewright.trade.Sheets;
  * it out from moves it no more, for the range says all there is to know of it.
  */
 final class TriedDesign {
+  private static final Reference PEAK = Peak.REFERENCE_ET.reference();
+
   private final Book book;
   private final List<UncertainInput> inputs;
   private final List<Column> ofZones;
   private final List<Column> ofSite;
   private final double[][] typed;
-  private final double[][] months;
+  private final Reference[] cells;
+  private final double[][] parts;
 
   /**
    * Makes the copy, with every input at the number the design rests on.
    *
+   * @param whole the design; it stays as it is
    * @param ofZones the answers read for each zone
    * @param ofSite the answers read for the site
    */
-  TriedDesign(
-      BookSnapshot snapshot,
-      Schema schema,
-      List<UncertainInput> inputs,
-      List<Column> ofZones,
-      List<Column> ofSite) {
+  TriedDesign(Book whole, List<UncertainInput> inputs, List<Column> ofZones, List<Column> ofSite) {
     this.inputs = inputs;
     this.ofZones = ofZones;
     this.ofSite = ofSite;
     List<Column> needed = new ArrayList<>(ofZones);
     needed.addAll(ofSite);
     inputs.forEach(input -> needed.add(input.column()));
-    book = NeededSheets.of(snapshot, schema, needed);
+    boolean described = described(whole);
+    book = NeededSheets.of(whole, needed, described ? Set.of(PEAK) : Set.of());
     typed = new double[inputs.size()][];
-    months = new double[inputs.size()][];
+    cells = new Reference[inputs.size()];
+    parts = new double[inputs.size()][];
     List<Edit.Change> changes = new ArrayList<>();
     for (int at = 0; at < inputs.size(); at++) {
       UncertainInput input = inputs.get(at);
-      Reference column = input.column().reference();
-      typed[at] = new double[input.rows()];
-      months[at] =
+      boolean climate = input.column().equals(Climate.REFERENCE_ET);
+      Reference cell = climate && described ? PEAK : input.column().reference();
+      cells[at] = cell;
+      parts[at] =
           input.range().ofSite()
-              ? IntStream.range(0, book.rows(column.table()))
-                  .mapToDouble(month -> book.number(column, month))
+              ? IntStream.range(0, whole.rows(cell.table()))
+                  .mapToDouble(row -> whole.number(cell, row))
                   .toArray()
               : new double[0];
+      typed[at] = new double[input.rows()];
       for (int row = 0; row < input.rows(); row++) {
         typed[at][row] = input.held(row);
         if (input.uncertain(row)) {
@@ -66,6 +72,12 @@ final class TriedDesign {
       }
     }
     book.start(new Edit.SetCells("tried", changes));
+  }
+
+  /** A climate that is only described has a peak and no months. */
+  private static boolean described(Book whole) {
+    return whole.outcome(WeatherSite.ET_METHOD.reference(), 0) instanceof Outcome.Words words
+        && words.text().equals(WeatherSite.DESCRIPTION);
   }
 
   int zones() {
@@ -89,14 +101,13 @@ final class TriedDesign {
   }
 
   private void type(List<Edit.Change> changes, int at, int row, double number) {
-    Reference column = inputs.get(at).column().reference();
     if (!inputs.get(at).range().ofSite()) {
-      change(changes, column, row, number);
+      change(changes, cells[at], row, number);
       return;
     }
-    for (int month = 0; month < months[at].length; month++) {
-      if (!Double.isNaN(months[at][month])) {
-        change(changes, column, month, number * months[at][month]);
+    for (int each = 0; each < parts[at].length; each++) {
+      if (!Double.isNaN(parts[at][each])) {
+        change(changes, cells[at], each, number * parts[at][each]);
       }
     }
   }

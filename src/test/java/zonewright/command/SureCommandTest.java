@@ -50,7 +50,7 @@ class SureCommandTest {
             "Intake rate of 7=0.15 to 0.25 in/h",
             "Area=± 5 %",
             "Reference ET=90 % to 110 %",
-            "Client=M. Brook");
+            "Client=Moves 2 to 3 trees");
 
     assertThat(set.code()).as(set.err()).isZero();
     CommandRun listed = CommandRun.of("sure", file.toString(), "--ranges", "--units", "si");

@@ -5,6 +5,9 @@ import static org.assertj.core.data.Offset.offset;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import zonewright.climate.Climate;
+import zonewright.climate.RecordedWeather;
+import zonewright.climate.WeatherSite;
 import zonewright.emitters.Emitters;
 import zonewright.plants.Plants;
 import zonewright.sheet.Column;
@@ -171,6 +174,40 @@ class PublishedEndsTest {
     assertThat(range(zone, Plants.PLANT_FACTOR)).isPresent();
     zone.type(Plants.SECOND_PLANT, "high water use");
     assertThat(range(zone, Plants.PLANT_FACTOR)).isEmpty();
+  }
+
+  /**
+   * FAO-56 (1998), Table 2: 4 to 7 mm a day in a dry temperate climate of about 20 °C (verified).
+   */
+  @Test
+  void aClimateThatIsOnlyDescribedLiesBetweenItsTwoEnds() {
+    Worked zone = Worked.zone("1", "5");
+    for (int month = 0; month < 12; month++) {
+      RangedGarden.type(zone.design(), Climate.REFERENCE_ET, month, "");
+    }
+    zone.type(WeatherSite.ET_METHOD, WeatherSite.DESCRIPTION)
+        .type(WeatherSite.DESCRIBED_CLIMATE, "dry temperate - moderate");
+
+    HowSure.Span week = zone.sure().span(Demand.RUN_TIME_PER_WEEK, 0);
+    assertThat(week.least() / week.greatest()).isCloseTo(4.0 / 7, offset(1e-9));
+    assertThat(week.held()).isEqualTo(week.greatest());
+  }
+
+  /** Years that were measured say how far they differ: invented figures, the quotient by hand. */
+  @Test
+  void recordedYearsLieBetweenTheirMeanAndWhatNineOfTenKeepTo() {
+    Worked zone = Worked.zone("1", "5");
+    for (int month = 0; month < 12; month++) {
+      RangedGarden.type(zone.design(), Climate.REFERENCE_ET, month, "");
+      RangedGarden.type(zone.design(), RecordedWeather.MEAN, month, "4");
+      RangedGarden.type(zone.design(), RecordedWeather.IN_NINE, month, "5");
+    }
+    zone.type(WeatherSite.ET_METHOD, WeatherSite.RECORD)
+        .type(RecordedWeather.YEARS_COVERED, RecordedWeather.MEAN_OF_THE_YEARS);
+
+    HowSure.Span week = zone.sure().span(Demand.RUN_TIME_PER_WEEK, 0);
+    assertThat(week.greatest() / week.held()).isCloseTo(5.0 / 4, offset(1e-9));
+    assertThat(week.held()).isEqualTo(week.least());
   }
 
   /** Compaction halves both ends as it halves the rate. */

@@ -4,7 +4,10 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -15,6 +18,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.part.Prose;
 import zonewright.sheet.Book;
+import zonewright.sheet.Edit;
 import zonewright.sheet.Place;
 import zonewright.uncertainty.TypedRange;
 
@@ -22,13 +26,16 @@ import zonewright.uncertainty.TypedRange;
 public final class RangeForm {
   private final Book book;
   private final TypedRange range;
+  private final List<TypedRange> all;
   private final JDialog dialog;
   private final JTextField field = new JTextField(24);
   private final Prose problem = new Prose(" ").coloured("Zonewright.limit");
 
-  private RangeForm(Window owner, Book book, TypedRange range) {
+  private RangeForm(Window owner, Book book, List<TypedRange> all) {
     this.book = book;
-    this.range = range;
+    this.all = all;
+    this.range = all.get(0);
+    String more = all.size() == 1 ? "" : ", and %s more alike".formatted(all.size() - 1);
     dialog = new JDialog(owner, "Range", Dialog.ModalityType.DOCUMENT_MODAL);
     dialog.setName("range");
     field.setName("range typed");
@@ -38,7 +45,9 @@ public final class RangeForm {
     field.getAccessibleContext().setAccessibleName("Range of " + range.name());
     problem.setName("range problem");
     JPanel page = new JPanel(new MigLayout("insets 14, fill, wrap 2, gap 8", "[][grow]"));
-    page.add(new Prose(range.name() + ": " + range.held()).styled("h3"), "span 2, growx, wmin 100");
+    page.add(
+        new Prose(range.name() + ": " + range.held() + more).styled("h3"),
+        "span 2, growx, wmin 100");
     page.add(
         new Prose(
             "The number stays the best guess the design rests on. Write for example 0.2 to 0.5, with the unit if you like, or ± 10 %."),
@@ -85,24 +94,41 @@ public final class RangeForm {
   }
 
   private void take(String text) {
-    TypedRange.Reading read = range.read(text);
-    if (read instanceof TypedRange.Refused refused) {
-      problem.setText(refused.sentence());
-      field.requestFocusInWindow();
-    } else {
-      dialog.dispose();
-      book.perform(((TypedRange.Made) read).edit());
+    List<Edit> edits = new ArrayList<>();
+    for (TypedRange each : all) {
+      TypedRange.Reading read = each.read(text);
+      if (read instanceof TypedRange.Refused refused) {
+        problem.setText(refused.sentence());
+        field.requestFocusInWindow();
+        return;
+      }
+      edits.add(((TypedRange.Made) read).edit());
     }
+    dialog.dispose();
+    book.perform(
+        edits.size() == 1
+            ? edits.get(0)
+            : new Edit.Several("ranges of %s inputs".formatted(edits.size()), edits));
   }
 
   /**
-   * Asks for the range of a cell.
+   * Asks for the range of cells, one for all of them.
    *
+   * @param at the cell a person is at
+   * @param selected all cells selected; those of other columns do not count
    * @return why the cell can have none; empty where it was asked for
    */
-  public static Optional<String> open(Window owner, Book book, Place place) {
-    Optional<TypedRange> range = TypedRange.at(book, place);
-    range.ifPresent(known -> new RangeForm(owner, book, known).dialog.setVisible(true));
-    return range.isPresent() ? Optional.empty() : Optional.of(TypedRange.refused(book, place));
+  public static Optional<String> open(Window owner, Book book, Place at, List<Place> selected) {
+    List<TypedRange> ranges =
+        Stream.concat(Stream.of(at), selected.stream())
+            .filter(place -> place.column().equals(at.column()))
+            .distinct()
+            .flatMap(place -> TypedRange.at(book, place).stream())
+            .toList();
+    if (ranges.isEmpty()) {
+      return Optional.of(TypedRange.refused(book, at));
+    }
+    new RangeForm(owner, book, ranges).dialog.setVisible(true);
+    return Optional.empty();
   }
 }
