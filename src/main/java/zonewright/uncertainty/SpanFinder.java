@@ -39,6 +39,14 @@ final class SpanFinder {
   private static final int MOST_ROUNDS = 100;
   private static final int ZONES_AND_ROUNDS = 10_000;
 
+  /** Answers looked at around their corners; the year's volume goes with the week's. */
+  private static final List<Column> CLIMBED =
+      List.of(
+          CycleAndSoak.MINUTES_GIVEN,
+          CycleAndSoak.CYCLES,
+          CycleAndSoak.SOAK,
+          ZoneBudget.VOLUME_PER_WEEK);
+
   private static final long SEED = 20_260_101;
 
   private final List<UncertainInput> inputs;
@@ -82,7 +90,7 @@ final class SpanFinder {
     this.expected =
         inputs.size() * PARTS.length
             + 2.0 * (answers.size() + ofSite.size())
-            + 2.0 * rounds() * SureAnswer.IN_STEPS.size()
+            + 2.0 * rounds() * CLIMBED.size()
             + ANYWHERE;
     this.spans = new Spans(read());
     this.siteSpans = new Spans(asRows(design.ofSite()));
@@ -285,11 +293,9 @@ final class SpanFinder {
    */
   private void beyondCorners() {
     SplittableRandom random = new SplittableRandom(SEED);
-    for (int answer = 0; answer < answers.size(); answer++) {
+    for (Column answer : CLIMBED) {
       for (boolean most : new boolean[] {false, true}) {
-        if (SureAnswer.IN_STEPS.containsKey(answers.get(answer))) {
-          climb(answer, most, random);
-        }
+        climb(answers.indexOf(answer), most, random);
       }
     }
   }

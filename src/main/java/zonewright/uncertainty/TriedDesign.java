@@ -14,6 +14,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
 import zonewright.trade.Sheets;
 
 /**
@@ -30,6 +31,8 @@ final class TriedDesign {
   private final List<Column> ofSite;
   private final double[][] typed;
   private final Reference[] cells;
+  private final long[][] rows;
+  private final int[] places;
   private final double[][] parts;
 
   /**
@@ -50,6 +53,8 @@ final class TriedDesign {
     book = NeededSheets.of(whole, needed, described ? Set.of(PEAK) : Set.of());
     typed = new double[inputs.size()][];
     cells = new Reference[inputs.size()];
+    rows = new long[inputs.size()][];
+    places = new int[inputs.size()];
     parts = new double[inputs.size()][];
     List<Edit.Change> changes = new ArrayList<>();
     for (int at = 0; at < inputs.size(); at++) {
@@ -57,6 +62,8 @@ final class TriedDesign {
       boolean climate = input.column().equals(Climate.REFERENCE_ET);
       Reference cell = climate && described ? PEAK : input.column().reference();
       cells[at] = cell;
+      rows[at] = book.contents().rows(cell.table()).stream().mapToLong(Row::id).toArray();
+      places[at] = book.position(cell);
       parts[at] =
           input.range().ofSite()
               ? IntStream.range(0, whole.rows(cell.table()))
@@ -102,24 +109,21 @@ final class TriedDesign {
 
   private void type(List<Edit.Change> changes, int at, int row, double number) {
     if (!inputs.get(at).range().ofSite()) {
-      change(changes, cells[at], row, number);
+      change(changes, at, row, number);
       return;
     }
     for (int each = 0; each < parts[at].length; each++) {
       if (!Double.isNaN(parts[at][each])) {
-        change(changes, cells[at], each, number * parts[at][each]);
+        change(changes, at, each, number * parts[at][each]);
       }
     }
   }
 
-  private void change(List<Edit.Change> changes, Reference column, int row, double number) {
+  /** What stood there before does not matter: nothing is taken back here. */
+  private void change(List<Edit.Change> changes, int at, int row, double number) {
     changes.add(
         new Edit.Change(
-            column.table(),
-            book.contents().row(column.table(), row).id(),
-            book.position(column),
-            book.entry(column, row),
-            new Entry.Figure(number)));
+            cells[at].table(), rows[at][row], places[at], Entry.BLANK, new Entry.Figure(number)));
   }
 
   /** Returns what each answer of zones comes to, zone by zone. */

@@ -1,6 +1,7 @@
 package zonewright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import javax.swing.JButton;
@@ -72,6 +73,23 @@ class DeskSureTest {
     desk.act(() -> desk.book().undo());
     desk.waitUntil("an edit is followed", () -> cycles(6).equals("2–7"));
     assertThat(greatest()).isNaN();
+  }
+
+  @Test
+  void oneRangeIsTypedForAllCellsSelectedAndTakenBackInOneStep() {
+    desk.goTo(Soils.INTAKE_RATE, 5);
+    desk.press("shift DOWN");
+    desk.press("ctrl R");
+    desk.waitUntil("the form", () -> desk.dialogIsOpen("range"));
+    desk.act(() -> desk.dialogField("range", "range typed").setText("± 50 %"));
+    desk.act(() -> ((JButton) desk.inDialog("range", "range Keep")).doClick());
+
+    assertThat(greatest()).isCloseTo(0.3, offset(1e-9));
+    assertThat(desk.ask(() -> desk.book().number(INTAKE.least().reference(), 5)))
+        .isCloseTo(0.175, offset(1e-9));
+    desk.act(() -> desk.book().undo());
+    assertThat(greatest()).isNaN();
+    assertThat(desk.ask(() -> desk.book().journal().toUndo().isEmpty())).isTrue();
   }
 
   @Test
