@@ -188,10 +188,10 @@ public final class IrrigationSheets {
           TuningPercents.SITE_TUNING,
           TuningPercents.STEP,
           Watching.TOLERANCE,
-          InputRange.OF_SITE.get(0).least(),
-          InputRange.OF_SITE.get(0).greatest(),
-          InputRange.OF_SITE.get(1).least(),
-          InputRange.OF_SITE.get(1).greatest());
+          InputRange.REFERENCE_ET.least(),
+          InputRange.REFERENCE_ET.greatest(),
+          InputRange.RAIN.least(),
+          InputRange.RAIN.greatest());
 
   private static final List<Column> MONTH_COLUMNS =
       List.of(

@@ -65,7 +65,7 @@ final class PublishedRanges {
   /** Returns the published range of an input in a row of its table; none where there is none. */
   Optional<Published> of(InputRange range, int row) {
     if (range.ofSite()) {
-      return range.equals(InputRange.OF_SITE.get(0)) ? climate() : Optional.empty();
+      return range.equals(InputRange.REFERENCE_ET) ? climate() : Optional.empty();
     }
     var found = FOUND.get(range.input().reference());
     return found == null || typed(range.input(), row) ? Optional.empty() : found.apply(this, row);

@@ -63,9 +63,11 @@ public record InputRange(Column input, Column least, Column greatest) {
           .map(InputRange::ofZone)
           .toList();
 
+  public static final InputRange REFERENCE_ET = ofMonths(Climate.REFERENCE_ET);
+  public static final InputRange RAIN = ofMonths(Rain.MONTH_RAIN);
+
   /** Inputs that hold for all zones, as parts of what stands in each month. */
-  public static final List<InputRange> OF_SITE =
-      List.of(ofMonths(Climate.REFERENCE_ET), ofMonths(Rain.MONTH_RAIN));
+  public static final List<InputRange> OF_SITE = List.of(REFERENCE_ET, RAIN);
 
   /** Inputs whose headings are no words for a sentence. */
   private static final Map<Reference, String> SAID =

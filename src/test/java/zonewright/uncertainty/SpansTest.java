@@ -16,7 +16,9 @@ import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.ZoneBudget;
 import zonewright.design.Design;
+import zonewright.design.Sample;
 import zonewright.emitters.Emitters;
+import zonewright.savings.Savings;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
@@ -338,6 +340,19 @@ class SpansTest {
             design
                 .edits()
                 .set(range.greatest().reference(), row, new Entry.Figure(held * greatest)));
+  }
+
+  /** Where water has a price, what it costs is told; the sample's rates are invented. */
+  @Test
+  void theBillOfAYearIsToldWhereWaterHasAPrice() {
+    HowSure sure = HowSure.of(Sample.CAMPUS_RETROFIT.design(UnitSystem.US).book().snapshot());
+
+    assertThat(sure.site())
+        .filteredOn(span -> span.column().equals(Savings.BILL_AFTER))
+        .singleElement()
+        .matches(span -> span.least() < span.held() && span.held() < span.greatest());
+    assertThat(HowSure.of(RangedGarden.of(3, ZONES, 0).design().book().snapshot()).site())
+        .noneMatch(span -> span.column().equals(Savings.BILL_AFTER));
   }
 
   @Test
