@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.data.Offset.offset;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,21 +91,21 @@ class SpansTest {
   void rateAndRunTimeGoSteadilyAndEachEndIsReached() {
     RangedGarden garden = RangedGarden.of(8, ZONES, INPUTS);
     HowSure sure = sure(garden);
+    List<Book> corners =
+        IntStream.range(0, 1 << INPUTS)
+            .mapToObj(bits -> garden.with((input, row) -> bits >> input & 1))
+            .toList();
     for (Column answer : List.of(Emitters.PRECIPITATION_RATE, Demand.RUN_TIME_PER_WEEK)) {
       for (int zone = 0; zone < ZONES; zone++) {
         HowSure.Span span = sure.span(answer, zone);
+        int row = zone;
+        DoubleSummaryStatistics ends =
+            corners.stream()
+                .mapToDouble(corner -> corner.number(answer.reference(), row))
+                .summaryStatistics();
         assertThat(span.steady()).isTrue();
-        double least = Double.POSITIVE_INFINITY;
-        double greatest = 0;
-        for (int corner = 0; corner < 1 << INPUTS; corner++) {
-          int bits = corner;
-          double number =
-              garden.with((input, row) -> bits >> input & 1).number(answer.reference(), zone);
-          least = Math.min(least, number);
-          greatest = Math.max(greatest, number);
-        }
-        assertThat(span.least()).isCloseTo(least, offset(SAME * least));
-        assertThat(span.greatest()).isCloseTo(greatest, offset(SAME * greatest));
+        assertThat(span.least()).isCloseTo(ends.getMin(), offset(SAME * ends.getMin()));
+        assertThat(span.greatest()).isCloseTo(ends.getMax(), offset(SAME * ends.getMax()));
       }
     }
   }
