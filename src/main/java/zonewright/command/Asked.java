@@ -3,13 +3,17 @@ package zonewright.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import zonewright.design.ListedValues;
 import zonewright.design.NamedCell;
+import zonewright.design.Synonyms;
+import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 
 /** The column, or the cell, a person names on the command line. */
 final class Asked {
@@ -81,6 +85,18 @@ final class Asked {
     }
     NamedCell.OfRow cell = (NamedCell.OfRow) found;
     return new Place(cell.column().reference(), cell.row());
+  }
+
+  /**
+   * Returns all cells of the column a name means.
+   *
+   * @throws Complaint where it means none or several
+   */
+  static List<Place> all(Book book, String name) {
+    Reference column = column(Synonyms.finder(book.schema(), Sheets.ZONES), name).reference();
+    return IntStream.range(0, book.rows(column.table()))
+        .mapToObj(row -> new Place(column, row))
+        .toList();
   }
 
   private static String example(Book book, TableDefinition table) {

@@ -60,6 +60,7 @@ public final class Program {
             .addSubcommand(new PlacesCommand())
             .addSubcommand(new AnswerCommand())
             .addSubcommand(new FindCommand())
+            .addSubcommand(new SureCommand())
             .addSubcommand(new ColumnsCommand())
             .addSubcommand(new ColumnCommand())
             .addSubcommand(new PracticeCommand())

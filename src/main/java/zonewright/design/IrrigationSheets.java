@@ -8,6 +8,7 @@ import static zonewright.trade.Sheets.MONTHLY;
 import static zonewright.trade.Sheets.MONTHS;
 import static zonewright.trade.Sheets.NIGHTS;
 import static zonewright.trade.Sheets.PROGRAMS;
+import static zonewright.trade.Sheets.RANGES;
 import static zonewright.trade.Sheets.RECORD;
 import static zonewright.trade.Sheets.SITE;
 import static zonewright.trade.Sheets.STAGES;
@@ -68,6 +69,7 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.water.DroughtStages;
 import zonewright.water.DryingOut;
+import zonewright.water.InputRange;
 import zonewright.water.MonthlySchedule;
 import zonewright.water.ScheduleRules;
 import zonewright.water.SiteRules;
@@ -188,7 +190,11 @@ public final class IrrigationSheets {
           LocalRule.LEFT_OVER,
           TuningPercents.SITE_TUNING,
           TuningPercents.STEP,
-          Watching.TOLERANCE);
+          Watching.TOLERANCE,
+          InputRange.REFERENCE_ET.least(),
+          InputRange.REFERENCE_ET.greatest(),
+          InputRange.RAIN.least(),
+          InputRange.RAIN.greatest());
 
   private static final List<Column> MONTH_COLUMNS =
       List.of(
@@ -460,6 +466,12 @@ public final class IrrigationSheets {
                         new TableDefinition.Rows.Alongside(ZONES),
                         monthlyColumns())
                     .without(MonthlySchedule.GONE),
+                new TableDefinition(
+                    RANGES,
+                    "Ranges",
+                    "zone",
+                    new TableDefinition.Rows.Alongside(ZONES),
+                    InputRange.columns()),
                 field(TESTS, "Tests", "test", testColumns()),
                 field(CANS, "Cans", "can", Cans.ALL),
                 field(INSPECTION, "Inspection", "item", Inspection.ALL),
@@ -547,6 +559,7 @@ public final class IrrigationSheets {
     rules.addAll(AllowedDates.rules());
     rules.addAll(WateringPattern.rules());
     rules.addAll(NightSheet.rules());
+    rules.addAll(InputRange.rules());
     rules.add(Emitters.RATES_DIFFER);
     rules.add(Spacings.TOO_FAR);
     rules.add(Spacings.ROWS_TOO_FAR);

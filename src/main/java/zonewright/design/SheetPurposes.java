@@ -29,6 +29,10 @@ final class SheetPurposes {
           entry(
               Sheets.MONTHLY,
               "Run time, cycles, soak and water of each zone in the month shown, and what each month asks."),
+          entry(
+              Sheets.RANGES,
+              "What the inputs of each zone lie between, where they are not known for sure. Stays empty where the"
+                  + " published ranges will do."),
           entry(Sheets.PROGRAMS, "The programs of the controller and what each of them uses."),
           entry(
               Sheets.SUPPLY,

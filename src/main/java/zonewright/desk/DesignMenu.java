@@ -24,7 +24,9 @@ record DesignMenu(
     UserAction weeks,
     UserAction season,
     UserAction input,
-    UserAction alternatives) {
+    UserAction alternatives,
+    UserAction range,
+    UserAction sure) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
@@ -36,6 +38,8 @@ record DesignMenu(
     menu.add(season.item());
     menu.add(input.item());
     menu.add(alternatives.item());
+    menu.add(range.item());
+    menu.add(sure.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
     menu.addSeparator();

@@ -63,6 +63,8 @@ import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.SheetGroup;
 import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
+import zonewright.desk.sure.RangeForm;
+import zonewright.desk.sure.SureWindow;
 import zonewright.desk.task.BackgroundTasks;
 import zonewright.desk.task.Curtain;
 import zonewright.desk.task.LazyPart;
@@ -102,6 +104,7 @@ final class DeskWindow {
   private final LazyPart<InputWindow> inputs;
   private final LazyPart<AlternativesWindow> alternatives;
   private final LazyPart<OwnColumnWindow> ownColumns;
+  private final LazyPart<SureWindow> sure;
   private final LazyPart<KeyInWindow> keyIn;
   private final LazyPart<FirstWeeksWindow> weeks;
   private final LazyPart<PracticeWindow> practice;
@@ -174,6 +177,7 @@ final class DeskWindow {
     alternatives = new LazyPart<>(() -> new AlternativesWindow(frame, open));
     ownColumns = new LazyPart<>(() -> new OwnColumnWindow(frame, open));
     deck.onOwnColumn(() -> ownColumns.get().open(deck.frontTable(), deck.current()));
+    sure = new LazyPart<>(() -> new SureWindow(frame, open, handOver::measurements));
     keyIn =
         new LazyPart<>(
             () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
@@ -242,10 +246,14 @@ final class DeskWindow {
     UserAction others =
         new UserAction("Alternatives", deck.typed(() -> alternatives.get().open()))
             .keys("ctrl shift A");
+    UserAction range =
+        new UserAction("Range of this input …", deck.typed(this::askRange)).keys("ctrl R");
+    UserAction howSure =
+        new UserAction("How sure", deck.typed(() -> sure.get().open())).keys("ctrl shift R");
     DesignMenu design =
         new DesignMenu(
             deck, steps, mending, split, pricing, lists, weather, nights, keying, after, season,
-            input, others);
+            input, others, range, howSure);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -350,6 +358,7 @@ final class DeskWindow {
           inputs.ifMade(InputWindow::refreshSoon);
           alternatives.ifMade(AlternativesWindow::refreshSoon);
           ownColumns.ifMade(OwnColumnWindow::refreshSoon);
+          sure.ifMade(SureWindow::refreshSoon);
         });
   }
 
@@ -357,6 +366,7 @@ final class DeskWindow {
     inputs.ifMade(InputWindow::leave);
     alternatives.ifMade(AlternativesWindow::refreshSoon);
     ownColumns.ifMade(OwnColumnWindow::leave);
+    sure.ifMade(SureWindow::refreshSoon);
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
@@ -526,6 +536,7 @@ final class DeskWindow {
     inputs.ifMade(InputWindow::close);
     alternatives.ifMade(AlternativesWindow::close);
     ownColumns.ifMade(OwnColumnWindow::close);
+    sure.ifMade(SureWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -556,6 +567,13 @@ final class DeskWindow {
         .ifPresent(sentence -> messages.problem(sentence, List.of()));
   }
 
+  /** Asks what the input in the cell a person is at lies between. */
+  private void askRange() {
+    deck.current()
+        .flatMap(place -> RangeForm.open(frame, open.book(), place, deck.front().selected()))
+        .ifPresent(sentence -> messages.problem(sentence, List.of()));
+  }
+
   /** Shows what the column of the selected cell means. */
   private void explainColumn() {
     Optional<Reference> column = deck.current().map(Place::column);
@@ -579,6 +597,7 @@ final class DeskWindow {
     inputs.ifMade(InputWindow::restyle);
     alternatives.ifMade(AlternativesWindow::restyle);
     ownColumns.ifMade(OwnColumnWindow::restyle);
+    sure.ifMade(SureWindow::restyle);
     selected();
   }
 

@@ -43,6 +43,7 @@ public final class HelpBook {
     WRITTEN.put("weather-files", "The weather of any place");
     WRITTEN.put("flow-pipes-pressure", "Flow, pipes and pressure");
     WRITTEN.put("cycle-and-soak", "Cycle and soak");
+    WRITTEN.put("how-sure", "How sure, and what to measure first");
     WRITTEN.put("nights", "The nights");
     WRITTEN.put("weather-based-controller", "The baseline of a weather-based controller");
     WRITTEN.put("season", "A season, day by day");

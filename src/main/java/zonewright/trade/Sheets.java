@@ -15,6 +15,7 @@ public final class Sheets {
   public static final String VERDICTS = "verdicts";
   public static final String MONTHLY = "monthly";
   public static final String ZONE_NIGHTS = "zone-nights";
+  public static final String RANGES = "ranges";
   public static final String SUPPLY = "supply";
   public static final String VALVES = "valves";
   public static final String MATERIALS = "materials";
@@ -100,6 +101,7 @@ public final class Sheets {
   public static final String WINDOWS = "Windows";
   public static final String OWN = "Of your own";
   public static final String LIMITS_OF_OWN = "Its limits";
+  public static final String HOW_SURE = "How sure";
 
   private Sheets() {}
 }

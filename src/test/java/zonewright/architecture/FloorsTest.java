@@ -30,6 +30,7 @@ class FloorsTest {
     "zonewright.design..",
     "zonewright.whatif..",
     "zonewright.equation..",
+    "zonewright.uncertainty..",
     "zonewright.audit..",
     "zonewright.help..",
     "zonewright.handover..",
@@ -190,6 +191,7 @@ class FloorsTest {
         .dependOnClassesThat()
         .resideInAnyPackage(
             "zonewright.whatif..",
+            "zonewright.uncertainty..",
             "zonewright.audit..",
             "zonewright.help..",
             "zonewright.exchange..",
@@ -204,7 +206,7 @@ class FloorsTest {
   void whatIsTriedKnowsNothingOfFilesAndScreens() {
     noClasses()
         .that()
-        .resideInAPackage("zonewright.whatif..")
+        .resideInAnyPackage("zonewright.whatif..", "zonewright.uncertainty..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("zonewright.workbook..", "zonewright.desk..", "zonewright.command..")

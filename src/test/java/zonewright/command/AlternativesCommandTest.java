@@ -69,7 +69,7 @@ class AlternativesCommandTest {
 
   @Test
   void figuresStandSideBySideAndWhatDiffersIsMarked() {
-    set("Zones: Area=500 ft2");
+    set("Area of 1=500 ft2");
     set("Figures compared=Area of 1; Zones: Slope of 1; Precipitation rate");
     CommandRun run = CommandRun.of("alternatives", "--from", file.toString());
     assertThat(run.out()).containsPattern("Area of 1 +2,000 ft² +\\* 500 ft²");

@@ -36,7 +36,9 @@ record TradeTable(String path, List<String> headings, List<CSVRecord> rows) {
           "pipes/fittings.csv",
           "pipes/backflow.csv",
           "pipes/valve-losses.csv",
-          "pipes/wires.csv");
+          "pipes/wires.csv",
+          "uncertainty/published-ranges.csv",
+          "uncertainty/measurements.csv");
 
   /** Reads a table; refuses bytes that are not UTF-8 and lines that RFC 4180 would not allow. */
   static TradeTable read(String path) {

@@ -21,11 +21,13 @@ import zonewright.desk.task.Questions;
 import zonewright.desk.task.Refused;
 import zonewright.desk.task.Sentences;
 import zonewright.handover.HandoverPages;
+import zonewright.handover.MeasurePages;
 import zonewright.handover.Proposal;
 import zonewright.handover.ProposalPages;
 import zonewright.nights.NightsPlan;
 import zonewright.sheet.BookSnapshot;
 import zonewright.trade.Sheets;
+import zonewright.uncertainty.HowSure;
 import zonewright.workbook.KeptFile;
 import zonewright.workbook.Progress;
 import zonewright.workbook.pack.PackOrder;
@@ -110,6 +112,11 @@ public final class HandOver {
   /** Writes the page on what to do after the first weeks. */
   public void firstWeeks() {
     write("first-weeks", HandoverPages::firstWeeksOf);
+  }
+
+  /** Asks where to, and writes what to measure first. */
+  public void measurements(HowSure sure) {
+    pages("measure-first", () -> MeasurePages.of(sure));
   }
 
   /** Asks where to, and writes pages that rest on no design. */

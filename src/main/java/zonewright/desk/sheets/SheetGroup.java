@@ -28,7 +28,8 @@ public enum SheetGroup {
       Sheets.OWN_PLANTS,
       Sheets.OWN_EMITTERS,
       Sheets.OWN_SOILS,
-      Sheets.OWN_COLUMNS),
+      Sheets.OWN_COLUMNS,
+      Sheets.RANGES),
   SUPPLY(
       3,
       "Supply",

@@ -1,0 +1,127 @@
+package zonewright.uncertainty;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import zonewright.sheet.Book;
+import zonewright.sheet.Column;
+import zonewright.trade.Sheets;
+import zonewright.water.InputRange;
+
+/**
+ * An input that is known only as a range, with its range in each row where it has one. Of an input
+ * of the site there is one row, and its numbers are parts of what stands in the months.
+ */
+final class UncertainInput {
+  /** Who says so, of a range that a person typed. */
+  static final String TYPED = "typed";
+
+  private final InputRange range;
+  private final double[] held;
+  private final double[] least;
+  private final double[] greatest;
+  private final String[] origins;
+
+  private UncertainInput(InputRange range, int rows) {
+    this.range = range;
+    this.held = new double[rows];
+    this.least = new double[rows];
+    this.greatest = new double[rows];
+    this.origins = new String[rows];
+    Arrays.fill(origins, "");
+  }
+
+  /** Returns the inputs that are uncertain anywhere, in the order of the sheets. */
+  static List<UncertainInput> of(Book book) {
+    PublishedRanges published = new PublishedRanges(book);
+    List<UncertainInput> all = new ArrayList<>();
+    for (InputRange range : InputRange.all()) {
+      int rows = range.ofSite() ? 1 : book.rows(Sheets.ZONES);
+      UncertainInput input = new UncertainInput(range, rows);
+      boolean any = false;
+      for (int row = 0; row < rows; row++) {
+        any |= input.read(book, published, row);
+      }
+      if (any) {
+        all.add(input);
+      }
+    }
+    return all;
+  }
+
+  private boolean read(Book book, PublishedRanges published, int row) {
+    double number = range.ofSite() ? 1 : book.number(range.input().reference(), row);
+    held[row] = number;
+    least[row] = number;
+    greatest[row] = number;
+    if (Double.isNaN(number)) {
+      return false;
+    }
+    double from = book.number(range.least().reference(), row);
+    double to = book.number(range.greatest().reference(), row);
+    if (!Double.isNaN(from) || !Double.isNaN(to)) {
+      take(row, from, to, TYPED);
+    } else {
+      published
+          .of(range, row)
+          .ifPresent(known -> take(row, known.least(), known.greatest(), known.origin()));
+    }
+    return uncertain(row);
+  }
+
+  /** The number the design rests on belongs to the range, and may be its end. */
+  private void take(int row, double from, double to, String origin) {
+    least[row] = from < held[row] ? from : held[row];
+    greatest[row] = to > held[row] ? to : held[row];
+    origins[row] = origin;
+  }
+
+  InputRange range() {
+    return range;
+  }
+
+  Column column() {
+    return range.input();
+  }
+
+  int rows() {
+    return held.length;
+  }
+
+  /** Returns the row of this input that counts for a zone. */
+  int rowOf(int zone) {
+    return range.ofSite() ? 0 : zone;
+  }
+
+  boolean uncertain(int row) {
+    return least[row] < greatest[row];
+  }
+
+  double held(int row) {
+    return held[row];
+  }
+
+  /** Returns a number of the range: the least for 0, the greatest for 1. */
+  double at(int row, double part) {
+    return part == 0
+        ? least[row]
+        : part == 1 ? greatest[row] : least[row] + part * (greatest[row] - least[row]);
+  }
+
+  /** Returns who says so. */
+  String origin(int row) {
+    return origins[row];
+  }
+
+  /** Returns a range in words; nothing where there is none. */
+  Optional<String> inWords(Book book, int row) {
+    if (!uncertain(row)) {
+      return Optional.empty();
+    }
+    Column shown = range.ofSite() ? range.least() : range.input();
+    return Optional.of(
+        "%s to %s"
+            .formatted(Words.of(book, shown, least[row]), Words.of(book, shown, greatest[row])));
+  }
+}
