@@ -19,29 +19,18 @@ record DesignMenu(
     PricingDesk pricing,
     ListDesk lists,
     WeatherDesk weather,
-    UserAction nights,
-    UserAction keyIn,
-    UserAction weeks,
-    UserAction season,
-    UserAction input,
-    UserAction alternatives,
-    UserAction range,
-    UserAction sure) {
+    SideWindows windows) {
   /** Fills it. */
   void fill(JMenu menu) {
     menu.add(steps.units().item());
     menu.add(mending.next().item());
     menu.add(mending.mend().item());
-    menu.add(nights.item());
-    menu.add(keyIn.item());
-    menu.add(weeks.item());
-    menu.add(season.item());
-    menu.add(input.item());
-    menu.add(alternatives.item());
-    menu.add(range.item());
-    menu.add(sure.item());
     menu.add(split.one().item());
     menu.add(split.all().item());
+    menu.addSeparator();
+    windows.timing().forEach(action -> menu.add(action.item()));
+    menu.addSeparator();
+    windows.otherwise().forEach(action -> menu.add(action.item()));
     menu.addSeparator();
     menu.add(item("Find a climate place …", weather::findPlace));
     menu.add(item("Read weather …", weather::readAsked));

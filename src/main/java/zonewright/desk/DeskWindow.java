@@ -20,8 +20,6 @@ import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import zonewright.design.Design;
 import zonewright.design.Finding;
-import zonewright.desk.alternatives.AlternativesWindow;
-import zonewright.desk.columns.OwnColumnWindow;
 import zonewright.desk.file.FileDrop;
 import zonewright.desk.file.FileKeeper;
 import zonewright.desk.file.FileQuestions;
@@ -39,12 +37,10 @@ import zonewright.desk.help.ColumnGuide;
 import zonewright.desk.help.WorkingPane;
 import zonewright.desk.list.ListDesk;
 import zonewright.desk.list.PricingDesk;
-import zonewright.desk.nights.FirstWeeksWindow;
-import zonewright.desk.nights.KeyInWindow;
 import zonewright.desk.nights.NightsWatch;
-import zonewright.desk.nights.NightsWindow;
 import zonewright.desk.part.Appearance;
 import zonewright.desk.part.DesignCopy;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.Keyboard;
 import zonewright.desk.part.MessageBar;
 import zonewright.desk.part.OpenDesign;
@@ -53,8 +49,6 @@ import zonewright.desk.part.UserAction;
 import zonewright.desk.part.UserPreferences;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
-import zonewright.desk.practice.PracticeWindow;
-import zonewright.desk.season.SeasonWindow;
 import zonewright.desk.sheets.ColumnViews;
 import zonewright.desk.sheets.DesignSteps;
 import zonewright.desk.sheets.GoMenu;
@@ -63,18 +57,14 @@ import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.SheetGroup;
 import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
-import zonewright.desk.sure.RangeForm;
-import zonewright.desk.sure.SureWindow;
 import zonewright.desk.task.BackgroundTasks;
 import zonewright.desk.task.Curtain;
 import zonewright.desk.task.LazyPart;
 import zonewright.desk.task.Questions;
 import zonewright.desk.weather.WeatherDesk;
-import zonewright.desk.whatif.InputWindow;
 import zonewright.formula.Reference;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Place;
-import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /** The main window: puts the parts together and passes on what happens in one to the others. */
@@ -99,15 +89,7 @@ final class DeskWindow {
   private final HandOver handOver;
   private final DesignCopy copy;
   private final NightsWatch nightsWatch;
-  private final LazyPart<NightsWindow> nights;
-  private final LazyPart<SeasonWindow> season;
-  private final LazyPart<InputWindow> inputs;
-  private final LazyPart<AlternativesWindow> alternatives;
-  private final LazyPart<OwnColumnWindow> ownColumns;
-  private final LazyPart<SureWindow> sure;
-  private final LazyPart<KeyInWindow> keyIn;
-  private final LazyPart<FirstWeeksWindow> weeks;
-  private final LazyPart<PracticeWindow> practice;
+  private final SideWindows windows;
   private final PricingDesk pricing;
   private final WeatherDesk weather;
   private final ListDesk lists;
@@ -163,24 +145,7 @@ final class DeskWindow {
     keeper = new FileKeeper(open, shelf, tasks, questions, messages, memory, curtain, work);
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
-    nights = new LazyPart<>(() -> new NightsWindow(frame, open, keeper::export));
-    weeks =
-        new LazyPart<>(
-            () ->
-                new FirstWeeksWindow(
-                    frame, open, handOver::firstWeeks, () -> deck.enter(Sheets.VERDICTS)));
-    season =
-        new LazyPart<>(
-            () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
-    practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
-    inputs = new LazyPart<>(() -> new InputWindow(frame, open));
-    alternatives = new LazyPart<>(() -> new AlternativesWindow(frame, open));
-    ownColumns = new LazyPart<>(() -> new OwnColumnWindow(frame, open));
-    deck.onOwnColumn(() -> ownColumns.get().open(deck.frontTable(), deck.current()));
-    sure = new LazyPart<>(() -> new SureWindow(frame, open, handOver::measurements));
-    keyIn =
-        new LazyPart<>(
-            () -> new KeyInWindow(frame, open, handOver::cards, () -> weeks.get().open()));
+    windows = new SideWindows(frame, open, deck, messages, questions, keeper, handOver);
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().declared()));
     use = new SheetUse(copy, deck);
     everywhere = new LazyPart<>(() -> new FindEverywhere(frame, open, ways::jump));
@@ -232,28 +197,8 @@ final class DeskWindow {
   }
 
   private List<Menus.Part> menus() {
-    UserAction nights =
-        new UserAction("The nights", deck.typed(() -> this.nights.get().open())).keys("ctrl T");
-    UserAction keying =
-        new UserAction("Key this in", deck.typed(() -> keyIn.get().open())).keys("ctrl K");
-    UserAction after =
-        new UserAction("After the first weeks", deck.typed(() -> weeks.get().open()))
-            .keys("ctrl alt K");
-    UserAction season =
-        new UserAction("A season", deck.typed(() -> this.season.get().open())).keys("ctrl shift T");
-    UserAction input =
-        new UserAction("Find the input …", deck.typed(this::findInput)).keys("ctrl I");
-    UserAction others =
-        new UserAction("Alternatives", deck.typed(() -> alternatives.get().open()))
-            .keys("ctrl shift A");
-    UserAction range =
-        new UserAction("Range of this input …", deck.typed(this::askRange)).keys("ctrl R");
-    UserAction howSure =
-        new UserAction("How sure", deck.typed(() -> sure.get().open())).keys("ctrl shift R");
     DesignMenu design =
-        new DesignMenu(
-            deck, steps, mending, split, pricing, lists, weather, nights, keying, after, season,
-            input, others, range, howSure);
+        new DesignMenu(deck, steps, mending, split, pricing, lists, weather, windows);
     return List.of(
         new Menus.Part("File", 'F', files::fill),
         new Menus.Part("Edit", 'E', this::fillEdit),
@@ -293,10 +238,7 @@ final class DeskWindow {
   private void fillHelp(JMenu menu) {
     menu.add(new UserAction("What this column means", this::explainColumn).keys("F1").item());
     menu.add(new UserAction("Keys", () -> guide.get().read(HelpBook.KEYS)).item());
-    menu.add(
-        new UserAction("Practice", deck.typed(() -> practice.get().open()))
-            .keys("ctrl shift E")
-            .item());
+    menu.add(windows.practice().item());
     menu.add(new UserAction("Cautions", () -> Cautions.open(frame)).item());
     menu.addSeparator();
     menu.add(new UserAction("About Zonewright", () -> Cautions.openAbout(frame)).item());
@@ -354,19 +296,12 @@ final class DeskWindow {
         changes -> {
           selectedLater();
           use.lookSoon();
-          season.ifMade(SeasonWindow::refreshSoon);
-          inputs.ifMade(InputWindow::refreshSoon);
-          alternatives.ifMade(AlternativesWindow::refreshSoon);
-          ownColumns.ifMade(OwnColumnWindow::refreshSoon);
-          sure.ifMade(SureWindow::refreshSoon);
+          windows.each(FollowingWindow::edited);
         });
   }
 
   private void replaced() {
-    inputs.ifMade(InputWindow::leave);
-    alternatives.ifMade(AlternativesWindow::refreshSoon);
-    ownColumns.ifMade(OwnColumnWindow::leave);
-    sure.ifMade(SureWindow::refreshSoon);
+    windows.each(FollowingWindow::replaced);
     ways.startAnew();
     pictures.get().startAnew();
     takeFiles();
@@ -389,10 +324,7 @@ final class DeskWindow {
   private void planned() {
     watch.get().refresh();
     pictures.get().show(open.design(), deck.frontTable());
-    nights.ifMade(NightsWindow::refreshShown);
-    keyIn.ifMade(KeyInWindow::refreshShown);
-    weeks.ifMade(FirstWeeksWindow::refreshShown);
-    season.ifMade(SeasonWindow::refreshShown);
+    windows.each(FollowingWindow::planned);
   }
 
   private void named() {
@@ -528,15 +460,7 @@ final class DeskWindow {
     panels.keep();
     afterwards.close();
     nightsWatch.close();
-    nights.ifMade(NightsWindow::close);
-    keyIn.ifMade(KeyInWindow::close);
-    weeks.ifMade(FirstWeeksWindow::close);
-    practice.ifMade(PracticeWindow::close);
-    season.ifMade(SeasonWindow::close);
-    inputs.ifMade(InputWindow::close);
-    alternatives.ifMade(AlternativesWindow::close);
-    ownColumns.ifMade(OwnColumnWindow::close);
-    sure.ifMade(SureWindow::close);
+    windows.each(FollowingWindow::close);
     tasks.close();
     work.close();
     watch.ifMade(FindingsWatch::close);
@@ -560,20 +484,6 @@ final class DeskWindow {
             Keyboard.part(pictures.get(), pictures.get()::focusTarget)));
   }
 
-  /** Finds what to type into the cell a person is at, so that an answer is as wanted. */
-  private void findInput() {
-    deck.current()
-        .flatMap(place -> inputs.get().open(place))
-        .ifPresent(sentence -> messages.problem(sentence, List.of()));
-  }
-
-  /** Asks what the input in the cell a person is at lies between. */
-  private void askRange() {
-    deck.current()
-        .flatMap(place -> RangeForm.open(frame, open.book(), place, deck.front().selected()))
-        .ifPresent(sentence -> messages.problem(sentence, List.of()));
-  }
-
   /** Shows what the column of the selected cell means. */
   private void explainColumn() {
     Optional<Reference> column = deck.current().map(Place::column);
@@ -589,15 +499,7 @@ final class DeskWindow {
     guide.ifMade(ColumnGuide::restyle);
     everywhere.ifMade(FindEverywhere::restyle);
     use.lookSoon();
-    nights.ifMade(NightsWindow::restyle);
-    keyIn.ifMade(KeyInWindow::restyle);
-    weeks.ifMade(FirstWeeksWindow::restyle);
-    practice.ifMade(PracticeWindow::restyle);
-    season.ifMade(SeasonWindow::restyle);
-    inputs.ifMade(InputWindow::restyle);
-    alternatives.ifMade(AlternativesWindow::restyle);
-    ownColumns.ifMade(OwnColumnWindow::restyle);
-    sure.ifMade(SureWindow::restyle);
+    windows.each(FollowingWindow::restyle);
     selected();
   }
 

@@ -35,6 +35,7 @@ import zonewright.alternatives.AlternativeEdits;
 import zonewright.alternatives.AlternativeSheets;
 import zonewright.alternatives.Alternatives;
 import zonewright.design.Design;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -46,7 +47,7 @@ import zonewright.whatif.SideBySide;
  * The design and its alternatives side by side: to copy one, work in one, take one. Each is an edit
  * that undo takes back.
  */
-public final class AlternativesWindow {
+public final class AlternativesWindow implements FollowingWindow {
   private static final int PAUSE_MILLIS = 150;
   private static final String WHAT =
       "What you type into the design holds for all alternatives, but where they differ; what you"
@@ -199,7 +200,8 @@ public final class AlternativesWindow {
   }
 
   /** Compares anew a moment later, where the window is seen: the design has changed. */
-  public void refreshSoon() {
+  @Override
+  public void edited() {
     if (dialog.isShowing()) {
       asked.incrementAndGet();
       soon.restart();
@@ -207,11 +209,13 @@ public final class AlternativesWindow {
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     soon.stop();
     asked.incrementAndGet();
@@ -220,6 +224,7 @@ public final class AlternativesWindow {
   }
 
   private void look() {
+    say("");
     Alternatives alternatives = new Alternatives(open.book());
     Optional<String> before = chosen().filter(alternatives.names()::contains);
     filling = true;
@@ -255,7 +260,9 @@ public final class AlternativesWindow {
   private void show(SideBySide table, int of) {
     if (asked.get() == of) {
       figures.show(table);
-      say(String.join(" ", table.problems()));
+      if (!table.problems().isEmpty()) {
+        say(String.join(" ", table.problems()));
+      }
     }
   }
 

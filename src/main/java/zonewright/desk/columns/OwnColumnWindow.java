@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import zonewright.design.OwnColumnDraft;
 import zonewright.design.OwnColumnSheet;
 import zonewright.design.OwnColumns;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SeverityMark;
@@ -29,7 +30,7 @@ import zonewright.trade.Sheets;
  * Adds a column of one's own or changes one: while it is written, a line below the equation says
  * what it gives in the row the person is at, or what is wrong and what could stand there instead.
  */
-public final class OwnColumnWindow {
+public final class OwnColumnWindow implements FollowingWindow {
   private static final int PAUSE_MILLIS = 200;
   private static final int MOST_OFFERS = 4;
 
@@ -144,7 +145,8 @@ public final class OwnColumnWindow {
   }
 
   /** Looks anew a moment later, where the window is seen: the design has changed. */
-  public void refreshSoon() {
+  @Override
+  public void edited() {
     if (dialog.isShowing()) {
       offered = "";
       soon.restart();
@@ -152,17 +154,20 @@ public final class OwnColumnWindow {
   }
 
   /** Another design lies on the desk. */
-  public void leave() {
+  @Override
+  public void replaced() {
     dialog.setVisible(false);
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
-    refreshSoon();
+    edited();
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     soon.stop();
     dialog.dispose();

@@ -20,6 +20,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jdesktop.swingx.JXPanel;
 import org.jdesktop.swingx.ScrollableSizeHint;
 import zonewright.desk.part.BoxBorder;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -29,7 +30,7 @@ import zonewright.fieldwork.Tuning;
 import zonewright.sheet.Book;
 
 /** What to do after the first weeks: what was seen, and the three choices, one of them framed. */
-public final class FirstWeeksWindow {
+public final class FirstWeeksWindow implements FollowingWindow {
   private final OpenDesign open;
   private final JDialog dialog;
   private final FirstWeeksModel zones;
@@ -100,17 +101,20 @@ public final class FirstWeeksWindow {
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     dialog.dispose();
   }
 
   /** Shows the design as it is now, where the window is seen. */
-  public void refreshShown() {
+  @Override
+  public void planned() {
     if (dialog.isShowing()) {
       refresh();
     }

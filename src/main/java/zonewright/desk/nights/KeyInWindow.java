@@ -23,6 +23,7 @@ import org.jdesktop.swingx.ScrollableSizeHint;
 import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.desk.part.BoxBorder;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -40,7 +41,7 @@ import zonewright.water.MonthlySchedule;
  * What to key into the controller, program by program, each step to be ticked as it is done; the
  * ticks are kept in the design.
  */
-public final class KeyInWindow {
+public final class KeyInWindow implements FollowingWindow {
   private final OpenDesign open;
   private final JDialog dialog;
   private final JComboBox<String> months = new JComboBox<>();
@@ -117,18 +118,21 @@ public final class KeyInWindow {
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     worker.shutdownNow();
     dialog.dispose();
   }
 
   /** Shows the design as it is now, where the window is seen. */
-  public void refreshShown() {
+  @Override
+  public void planned() {
     if (dialog.isShowing()) {
       refresh();
     }

@@ -32,6 +32,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 import zonewright.climate.Climate;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.SideWindow;
 import zonewright.desk.picture.Drawing;
@@ -56,7 +57,7 @@ import zonewright.water.DroughtStages;
 import zonewright.water.MonthlySchedule;
 
 /** The nights in a window of their own: which night, which month, and the night itself. */
-public final class NightsWindow {
+public final class NightsWindow implements FollowingWindow {
   private static final int MOST_PERCENT = 150;
   private static final int DELAY_MILLIS = 60;
 
@@ -281,11 +282,13 @@ public final class NightsWindow {
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     later.stop();
     worker.shutdownNow();
@@ -293,7 +296,8 @@ public final class NightsWindow {
   }
 
   /** Shows the design as it is now, where the window is seen. */
-  public void refreshShown() {
+  @Override
+  public void planned() {
     if (dialog.isShowing()) {
       refresh();
     }

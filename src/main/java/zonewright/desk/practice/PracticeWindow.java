@@ -21,6 +21,7 @@ import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -33,7 +34,7 @@ import zonewright.practice.Topic;
 import zonewright.units.UnitSystem;
 
 /** An exercise to work out, with a field for the answer and what it is worth; sets for a class. */
-public final class PracticeWindow {
+public final class PracticeWindow implements FollowingWindow {
   private static final int MOST_SEEDS = 9999;
   private static final int LARGEST_SET = 200;
   private static final int USUAL_SET = 20;
@@ -137,11 +138,13 @@ public final class PracticeWindow {
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     dialog.dispose();
   }

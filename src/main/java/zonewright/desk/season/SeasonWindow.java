@@ -38,6 +38,7 @@ import javax.swing.table.TableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import zonewright.design.NightsCalendar;
 import zonewright.design.WeatherTaken;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -63,7 +64,7 @@ import zonewright.weather.WeatherFile;
 import zonewright.weather.WeatherProblem;
 
 /** A season in a window of its own: what drives it, the soil of each zone, and what would help. */
-public final class SeasonWindow {
+public final class SeasonWindow implements FollowingWindow {
   private static final int DELAY_MILLIS = 80;
 
   /** Of more days times zones the picture of all zones is made away from the event thread. */
@@ -81,7 +82,7 @@ public final class SeasonWindow {
   private final Prose summary = new Prose(" ");
   private final Prose origin = new Prose(" ");
   private final Timer later = new Timer(DELAY_MILLIS, event -> workOut());
-  private final Timer again = new Timer(DELAY_MILLIS, event -> refreshShown());
+  private final Timer again = new Timer(DELAY_MILLIS, event -> planned());
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           work -> {
@@ -225,11 +226,13 @@ public final class SeasonWindow {
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     later.stop();
     again.stop();
@@ -238,14 +241,16 @@ public final class SeasonWindow {
   }
 
   /** Shows the design as it is now, where the window is seen. */
-  public void refreshShown() {
+  @Override
+  public void planned() {
     if (dialog.isShowing()) {
       refresh();
     }
   }
 
   /** The same a moment later, once for many edits. */
-  public void refreshSoon() {
+  @Override
+  public void edited() {
     if (dialog.isShowing()) {
       again.restart();
     }

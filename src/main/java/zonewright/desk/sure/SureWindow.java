@@ -30,6 +30,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import javax.swing.table.JTableHeader;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -41,7 +42,7 @@ import zonewright.uncertainty.SureWords;
  * How sure the design is: what each answer lies between, zone by zone, and what to measure first.
  * Designs are tried away from the window's thread; an edit begins anew.
  */
-public final class SureWindow {
+public final class SureWindow implements FollowingWindow {
   private static final int PAUSE_MILLIS = 300;
   private static final int PARTS = 1000;
 
@@ -176,7 +177,8 @@ public final class SureWindow {
   }
 
   /** Tries anew a moment later, where the window is seen: the design has changed. */
-  public void refreshSoon() {
+  @Override
+  public void edited() {
     if (dialog.isShowing()) {
       asked.incrementAndGet();
       soon.restart();
@@ -184,11 +186,13 @@ public final class SureWindow {
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     stop();
     worker.shutdownNow();

@@ -22,6 +22,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.sheet.Book;
@@ -38,7 +39,7 @@ import zonewright.whatif.InputQuestion;
  * Finds what to type into a cell, so that an answer is as wanted: what comes of it is shown while
  * the question is put, and typed into the design only when asked for.
  */
-public final class InputWindow {
+public final class InputWindow implements FollowingWindow {
   private static final int PAUSE_MILLIS = 250;
 
   private final OpenDesign open;
@@ -166,7 +167,8 @@ public final class InputWindow {
   }
 
   /** Asks anew a moment later, where the window is seen: the design has changed. */
-  public void refreshSoon() {
+  @Override
+  public void edited() {
     if (dialog.isShowing()) {
       answers.fillRows();
       asked();
@@ -174,17 +176,20 @@ public final class InputWindow {
   }
 
   /** Leaves the cell it was about: another design lies on the desk. */
-  public void leave() {
+  @Override
+  public void replaced() {
     cell = Optional.empty();
     hide();
   }
 
   /** Takes the look over after it changed. */
+  @Override
   public void restyle() {
     SwingUtilities.updateComponentTreeUI(dialog);
   }
 
   /** Closes the window for good. */
+  @Override
   public void close() {
     hide();
     worker.shutdownNow();
