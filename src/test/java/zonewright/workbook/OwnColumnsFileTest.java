@@ -21,6 +21,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** Columns of one's own are in the file as all others are, and come back from it. */
 class OwnColumnsFileTest {
@@ -73,6 +74,48 @@ class OwnColumnsFileTest {
     DesignFile.Opened after = DesignFile.read(file);
     assertThat(after.report().notes()).isEmpty();
     assertThat(numbers(after.design().book())).isEqualTo(numbers(design.book()));
+  }
+
+  /** Whatever a name may hold, it stands in the file once, and what the file needs is refused. */
+  @Test
+  void namesAreToldApartInTheFile() throws Exception {
+    Design design = Demo.libraryGarden(UnitSystem.US);
+    List<String> names =
+        List.of(
+            "A+B",
+            "A-B",
+            "Größe & mehr",
+            "It's 50% × 2.5",
+            "水",
+            "Area used",
+            "Area checked",
+            "Area row",
+            "Available flow from",
+            "Zones row",
+            "A+B step 1",
+            WorkbookNames.MISSING,
+            WorkbookNames.FILLED_IN,
+            WorkbookNames.IDENTITY,
+            SingleSheet.UNITS_LINE,
+            "Water used");
+    for (String sheet : List.of("Site", "Zones")) {
+      names.forEach(name -> OwnColumnRows.add(design, name, sheet, "plain number", "1 + 1"));
+    }
+    OwnColumns own = OwnColumns.of(design.book());
+    List<String> taken = new ArrayList<>();
+    for (int row = names.size(); row < 2 * names.size(); row++) {
+      own.column(row).map(Column::name).ifPresent(taken::add);
+    }
+    assertThat(taken)
+        .contains("A+B", "Größe & mehr", "It's 50% × 2.5", "水", "Water used")
+        .doesNotContain("A-B", "Area used", "Area checked", "Area row", "Zones row", "A+B step 1")
+        .doesNotContain(WorkbookNames.MISSING)
+        .doesNotContain(WorkbookNames.FILLED_IN, WorkbookNames.IDENTITY, SingleSheet.UNITS_LINE);
+    Path file = folder.resolve("names.xlsx");
+    DesignFile.write(design, file);
+    DesignFile.Opened opened = DesignFile.read(file);
+    assertThat(opened.report().notes()).isEmpty();
+    assertThat(opened.design().book().snapshot().sameEntries(design.book().snapshot())).isTrue();
   }
 
   private static List<String> headings(Path file) throws IOException {
