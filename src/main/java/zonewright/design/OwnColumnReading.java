@@ -31,6 +31,9 @@ import zonewright.units.UnitSystem;
 
 /** Reads the rows of the sheet of one's own columns into columns, limits and what is wrong. */
 final class OwnColumnReading {
+  /** How the identifiers of columns of one's own begin, which no declared one does. */
+  static final String OWN = "own-";
+
   /** What a row says. */
   private record Said(
       int row,
@@ -43,7 +46,7 @@ final class OwnColumnReading {
       String most,
       String note) {
     Reference reference() {
-      String id = "own-" + name.toLowerCase(Locale.ROOT);
+      String id = OWN + name.toLowerCase(Locale.ROOT);
       return new Reference(table.id(), id, name, kind);
     }
   }

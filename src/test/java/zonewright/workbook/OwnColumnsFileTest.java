@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.OwnColumnRows;
+import zonewright.design.OwnColumnSheet;
 import zonewright.design.OwnColumns;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -59,6 +60,7 @@ class OwnColumnsFileTest {
     DesignFile.Opened twice = DesignFile.read(again);
     assertThat(twice.report().notes()).isEmpty();
     assertThat(twice.design().book().snapshot().sameEntries(design.book().snapshot())).isTrue();
+    assertThat(marks(again)).hasSize(1);
     assertThat(headings(again)).contains("Cost a year", "Share of the flow", "Half runs (min)");
   }
 
@@ -69,7 +71,9 @@ class OwnColumnsFileTest {
     DesignFile.Opened opened = DesignFile.read(file);
     Design design = opened.design();
     design.book().perform(design.edits().removed(Sheets.OWN_COLUMNS, 0, 1));
+    design.book().perform(design.edits().typed(OwnColumnSheet.AT_MOST.reference(), 1, ""));
     DesignFile.save(design, file, Optional.of(opened.kept()));
+    assertThat(marks(file)).as("the limit is gone, and its mark with it").isEmpty();
     assertThat(headings(file)).doesNotContain("Cost a year").contains("Share of the flow");
     DesignFile.Opened after = DesignFile.read(file);
     assertThat(after.report().notes()).isEmpty();
@@ -116,6 +120,21 @@ class OwnColumnsFileTest {
     DesignFile.Opened opened = DesignFile.read(file);
     assertThat(opened.report().notes()).isEmpty();
     assertThat(opened.design().book().snapshot().sameEntries(design.book().snapshot())).isTrue();
+  }
+
+  /** The conditions of the marks of limits on columns of one's own among the zones. */
+  private static List<String> marks(Path file) throws IOException {
+    List<String> marks = new ArrayList<>();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      var formats = workbook.getSheet("Zones").getSheetConditionalFormatting();
+      for (int i = 0; i < formats.getNumConditionalFormattings(); i++) {
+        String formula = formats.getConditionalFormattingAt(i).getRule(0).getFormula1();
+        if (formula.contains("zones.own-")) {
+          marks.add(formula);
+        }
+      }
+    }
+    return marks;
   }
 
   private static List<String> headings(Path file) throws IOException {
