@@ -31,10 +31,8 @@ import zonewright.units.UnitSystem;
 
 /** Reads the rows of the sheet of one's own columns into columns, limits and what is wrong. */
 final class OwnColumnReading {
-  /** Longer names would not fit over a column. */
-  private static final int LONGEST_NAME = 60;
-
-  private static final String SIGNS_WITH_MEANING = "[]\"{}";
+  /** How the identifiers of columns of one's own begin, which no declared one does. */
+  static final String OWN = "own-";
 
   /** What a row says. */
   private record Said(
@@ -48,13 +46,14 @@ final class OwnColumnReading {
       String most,
       String note) {
     Reference reference() {
-      String id = "own-" + name.toLowerCase(Locale.ROOT);
+      String id = OWN + name.toLowerCase(Locale.ROOT);
       return new Reference(table.id(), id, name, kind);
     }
   }
 
   private final Schema schema;
   private final List<Said> all = new ArrayList<>();
+  private final List<String> names = new ArrayList<>();
   private final Map<Integer, OwnColumns.Wrong> wrong = new HashMap<>();
   private final Map<Reference, Formula> formulas = new LinkedHashMap<>();
   private final Map<Integer, Column> columns = new TreeMap<>();
@@ -63,7 +62,10 @@ final class OwnColumnReading {
 
   OwnColumnReading(Schema schema, List<List<Entry>> rows) {
     this.schema = schema;
-    Set<Reference> taken = new LinkedHashSet<>();
+    Set<String> taken = new LinkedHashSet<>();
+    for (List<Entry> row : rows) {
+      names.add(row.get(0) instanceof Entry.Words words ? words.text().strip() : "");
+    }
     for (int row = 0; row < rows.size(); row++) {
       said(row, rows.get(row), taken).ifPresent(all::add);
     }
@@ -94,7 +96,7 @@ final class OwnColumnReading {
         said.row(), new OwnColumns.Wrong(cell, problem.sentence(), Optional.of(problem)));
   }
 
-  private Optional<Said> said(int row, List<Entry> entries, Set<Reference> taken) {
+  private Optional<Said> said(int row, List<Entry> entries, Set<String> taken) {
     TableDefinition own = schema.table(Sheets.OWN_COLUMNS);
     Map<Reference, Entry> by = new HashMap<>();
     for (int i = 0; i < own.columns().size(); i++) {
@@ -110,7 +112,7 @@ final class OwnColumnReading {
       // what is blank, or no word of the list, is found like in any other sheet
       return Optional.empty();
     }
-    Optional<String> refused = refused(name, table.get());
+    Optional<String> refused = OwnColumnName.refused(name, table.get(), names);
     if (refused.isPresent()) {
       wrong(row, OwnColumnSheet.NAME.reference(), refused.get());
       return Optional.empty();
@@ -135,7 +137,7 @@ final class OwnColumnReading {
             words(by, OwnColumnSheet.AT_LEAST.reference()),
             words(by, OwnColumnSheet.AT_MOST.reference()),
             words(by, OwnColumnSheet.NOTE.reference()));
-    if (!taken.add(said.reference())) {
+    if (!taken.add(table.get().id() + " " + OwnColumnName.letters(name))) {
       wrong(
           row,
           OwnColumnSheet.NAME.reference(),
@@ -147,28 +149,6 @@ final class OwnColumnReading {
 
   private static String words(Map<Reference, Entry> entries, Reference column) {
     return entries.get(column) instanceof Entry.Words words ? words.text().strip() : "";
-  }
-
-  private static Optional<String> refused(String name, TableDefinition table) {
-    if (name.length() > LONGEST_NAME) {
-      return Optional.of("the name is longer than 60 letters; shorten it");
-    }
-    if (!Character.isLetter(name.charAt(0))
-        || name.chars().anyMatch(sign -> sign < ' ' || SIGNS_WITH_MEANING.indexOf(sign) >= 0)) {
-      return Optional.of(
-          "a name begins with a letter and holds no brackets or quotation marks, so that equations can use it");
-    }
-    return table.columns().stream()
-        .filter(
-            column ->
-                name.equalsIgnoreCase(column.name())
-                    || name.equalsIgnoreCase(column.heading(UnitSystem.US))
-                    || name.equalsIgnoreCase(column.heading(UnitSystem.SI)))
-        .findFirst()
-        .map(
-            column ->
-                "%s has a column “%s” already; give yours another name"
-                    .formatted(table.title(), column.name()));
   }
 
   /** The columns an equation of a sheet can name; those defined here are known by name only. */

@@ -20,6 +20,7 @@ import zonewright.sheet.Row;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Schema;
 import zonewright.sheet.SchemaSource;
+import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 
 /**
@@ -147,6 +148,11 @@ public final class OwnColumns {
   /** Returns what to tell where a number breaks a limit of its own. */
   public List<Rule> rules() {
     return rules;
+  }
+
+  /** Returns how the identifiers of the rules on columns of one's own of a sheet begin. */
+  public static String idOfRules(TableDefinition table) {
+    return table.id() + "." + OwnColumnReading.OWN;
   }
 
   /** Returns what is wrong with a definition, by its row. */

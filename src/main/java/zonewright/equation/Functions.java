@@ -98,7 +98,7 @@ final class Functions {
   Functions(KnownColumns columns, Combining combining) {
     this.columns = columns;
     this.combining = combining;
-    this.rows = new RowsOfColumn(columns, combining);
+    this.rows = new RowsOfColumn(columns);
     this.roundings = new Roundings(new Sign(columns::column));
   }
 

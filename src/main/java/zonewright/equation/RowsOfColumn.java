@@ -12,11 +12,9 @@ import zonewright.units.Dimension;
 /** What equations make of all rows of a column, or of those that match this row. */
 final class RowsOfColumn {
   private final KnownColumns columns;
-  private final Combining combining;
 
-  RowsOfColumn(KnownColumns columns, Combining combining) {
+  RowsOfColumn(KnownColumns columns) {
     this.columns = columns;
-    this.combining = combining;
   }
 
   /** Says whether a part names a column of several rows, so that all of them are meant. */

@@ -14,9 +14,11 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 import zonewright.design.IrrigationSheets;
+import zonewright.design.OwnColumns;
 import zonewright.formula.Dependencies;
 import zonewright.formula.Expressed;
 import zonewright.formula.SpreadsheetText;
+import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Schema;
@@ -41,9 +43,15 @@ final class RuleMarks {
   private final Schema schema;
   private final WorkbookLayout layout;
 
-  RuleMarks(WorkbookLayout layout) {
+  /** The rules of the program, and the limits a person set on columns of their own. */
+  private final List<Rule> rules;
+
+  RuleMarks(Book book, WorkbookLayout layout) {
     this.schema = layout.schema();
     this.layout = layout;
+    this.rules =
+        Stream.concat(IrrigationSheets.rules().stream(), OwnColumns.of(book).rules().stream())
+            .toList();
   }
 
   /** Returns the rules that have a mark in a table. */
@@ -52,8 +60,8 @@ final class RuleMarks {
         .filter(rule -> condition(rule, table, (column, typed) -> "A1").isPresent());
   }
 
-  private static Stream<Rule> ofTable(TableDefinition table) {
-    return IrrigationSheets.rules().stream()
+  private Stream<Rule> ofTable(TableDefinition table) {
+    return rules.stream()
         .filter(rule -> rule.severity() != Severity.NOTE)
         .filter(rule -> rule.table().equals(table.id()))
         .filter(rule -> rule.cell().table().equals(table.id()));
@@ -200,9 +208,11 @@ final class RuleMarks {
         new CellRangeAddress[] {cells}, new ConditionalFormattingRule[] {rule});
   }
 
-  private static void clear(XSSFSheet sheet, TableDefinition table) {
+  private void clear(XSSFSheet sheet, TableDefinition table) {
+    // a limit of one's own may be gone since; its mark is known by how its name begins
+    String own = "LEN(\"" + OwnColumns.idOfRules(table);
     List<String> names =
-        Stream.concat(ofTable(table).map(RuleMarks::name), Stream.of(TYPED_OVER)).toList();
+        Stream.concat(ofTable(table).map(RuleMarks::name), Stream.of(TYPED_OVER, own)).toList();
     CTWorksheet content = sheet.getCTWorksheet();
     for (int i = content.sizeOfConditionalFormattingArray() - 1; i >= 0; i--) {
       CTConditionalFormatting format = content.getConditionalFormattingArray(i);

@@ -103,7 +103,7 @@ final class SingleSheet {
     }
     remarks(sheet, table, lines);
     Highlights.add(sheet, new CellRangeAddress(1, at, USED_AT, USED_AT));
-    new RuleMarks(layout).single(sheet, table, lines, USED_AT);
+    new RuleMarks(book, layout).single(sheet, table, lines, USED_AT);
     sheet.createFreezePane(1, 1);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setTabColor(Styles.colour(CellStyleName.INPUT_HEADING.fill()));

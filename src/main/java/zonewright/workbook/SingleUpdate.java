@@ -108,7 +108,7 @@ final class SingleUpdate {
     Map<SheetColumn, Integer> places = new LinkedHashMap<>();
     layout.columns(table).forEach(line -> places.put(line, position(line)));
     new CellRemarks(SheetCells.of(sheet)).renew(book, places, lines, cells);
-    new RuleMarks(layout).single(sheet, table, lines, reading.usedColumn());
+    new RuleMarks(book, layout).single(sheet, table, lines, reading.usedColumn());
   }
 
   private void put(SheetColumn line, int row) {

@@ -108,7 +108,7 @@ final class TableSheet {
       }
     }
     Highlights.add(sheet, FIRST_ROW, last, columns.size());
-    new RuleMarks(layout).rows(sheet, table, at, FIRST_ROW, last);
+    new RuleMarks(book, layout).rows(sheet, table, at, FIRST_ROW, last);
     ExcelTable made =
         ExcelTable.make(sheet, table.title(), number, HEADING_ROW, last, columns.size());
     for (SheetColumn column : columns) {

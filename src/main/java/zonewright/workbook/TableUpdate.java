@@ -297,7 +297,7 @@ final class TableUpdate {
             .orElseThrow();
     leftOver.forEach(position -> calculates(made, position, Optional.empty()));
     places.forEach((column, position) -> calculates(made, position, column.formula()));
-    new RuleMarks(layout).rows(sheet, table, places, first, last);
+    new RuleMarks(book, layout).rows(sheet, table, places, first, last);
   }
 
   private void calculates(XSSFTable made, int position, Optional<String> formula) {

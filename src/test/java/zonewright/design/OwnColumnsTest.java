@@ -126,7 +126,7 @@ class OwnColumnsTest {
             "Zones has a column “Area” already; give yours another name",
             "“twice” is defined above already; give it another name",
             "Kind is blank")
-        .anyMatch(sentence -> sentence.contains("no brackets"));
+        .anyMatch(sentence -> sentence.contains("no other signs"));
     assertThat(book.schema().table(Sheets.MONTHS).columns())
         .extracting(Column::name)
         .contains("Twice");

@@ -37,7 +37,7 @@ public final class TypedEquation
     }
   }
 
-  private static <T> T none() {
+  private static String none() {
     throw new Inexpressible();
   }
 

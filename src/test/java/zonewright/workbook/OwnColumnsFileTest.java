@@ -16,11 +16,13 @@ import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.OwnColumnRows;
+import zonewright.design.OwnColumnSheet;
 import zonewright.design.OwnColumns;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.workbook.kit.WorkbookNames;
 
 /** Columns of one's own are in the file as all others are, and come back from it. */
 class OwnColumnsFileTest {
@@ -58,6 +60,7 @@ class OwnColumnsFileTest {
     DesignFile.Opened twice = DesignFile.read(again);
     assertThat(twice.report().notes()).isEmpty();
     assertThat(twice.design().book().snapshot().sameEntries(design.book().snapshot())).isTrue();
+    assertThat(marks(again)).hasSize(1);
     assertThat(headings(again)).contains("Cost a year", "Share of the flow", "Half runs (min)");
   }
 
@@ -68,11 +71,70 @@ class OwnColumnsFileTest {
     DesignFile.Opened opened = DesignFile.read(file);
     Design design = opened.design();
     design.book().perform(design.edits().removed(Sheets.OWN_COLUMNS, 0, 1));
+    design.book().perform(design.edits().typed(OwnColumnSheet.AT_MOST.reference(), 1, ""));
     DesignFile.save(design, file, Optional.of(opened.kept()));
+    assertThat(marks(file)).as("the limit is gone, and its mark with it").isEmpty();
     assertThat(headings(file)).doesNotContain("Cost a year").contains("Share of the flow");
     DesignFile.Opened after = DesignFile.read(file);
     assertThat(after.report().notes()).isEmpty();
     assertThat(numbers(after.design().book())).isEqualTo(numbers(design.book()));
+  }
+
+  /** Whatever a name may hold, it stands in the file once, and what the file needs is refused. */
+  @Test
+  void namesAreToldApartInTheFile() throws Exception {
+    Design design = Demo.libraryGarden(UnitSystem.US);
+    List<String> names =
+        List.of(
+            "A+B",
+            "A-B",
+            "Größe & mehr",
+            "It's 50% × 2.5",
+            "水",
+            "Area used",
+            "Area checked",
+            "Area row",
+            "Available flow from",
+            "Zones row",
+            "A+B step 1",
+            WorkbookNames.MISSING,
+            WorkbookNames.FILLED_IN,
+            WorkbookNames.IDENTITY,
+            SingleSheet.UNITS_LINE,
+            "Water used");
+    for (String sheet : List.of("Site", "Zones")) {
+      names.forEach(name -> OwnColumnRows.add(design, name, sheet, "plain number", "1 + 1"));
+    }
+    OwnColumns own = OwnColumns.of(design.book());
+    List<String> taken = new ArrayList<>();
+    for (int row = names.size(); row < 2 * names.size(); row++) {
+      own.column(row).map(Column::name).ifPresent(taken::add);
+    }
+    assertThat(taken)
+        .contains("A+B", "Größe & mehr", "It's 50% × 2.5", "水", "Water used")
+        .doesNotContain("A-B", "Area used", "Area checked", "Area row", "Zones row", "A+B step 1")
+        .doesNotContain(WorkbookNames.MISSING)
+        .doesNotContain(WorkbookNames.FILLED_IN, WorkbookNames.IDENTITY, SingleSheet.UNITS_LINE);
+    Path file = folder.resolve("names.xlsx");
+    DesignFile.write(design, file);
+    DesignFile.Opened opened = DesignFile.read(file);
+    assertThat(opened.report().notes()).isEmpty();
+    assertThat(opened.design().book().snapshot().sameEntries(design.book().snapshot())).isTrue();
+  }
+
+  /** The conditions of the marks of limits on columns of one's own among the zones. */
+  private static List<String> marks(Path file) throws IOException {
+    List<String> marks = new ArrayList<>();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      var formats = workbook.getSheet("Zones").getSheetConditionalFormatting();
+      for (int i = 0; i < formats.getNumConditionalFormattings(); i++) {
+        String formula = formats.getConditionalFormattingAt(i).getRule(0).getFormula1();
+        if (formula.contains("zones.own-")) {
+          marks.add(formula);
+        }
+      }
+    }
+    return marks;
   }
 
   private static List<String> headings(Path file) throws IOException {

@@ -58,7 +58,7 @@ class RuleMarksTest {
       ConditionalFormattingEvaluator formats =
           new ConditionalFormattingEvaluator(workbook, new XSSFFormulaEvaluator(workbook));
       WorkbookLayout layout = DesignWorkbook.layout(design, false);
-      RuleMarks rules = new RuleMarks(layout);
+      RuleMarks rules = new RuleMarks(design.book(), layout);
       for (TableDefinition table : design.book().schema().tables()) {
         if (workbook.getSheet(table.title()) == null) {
           continue;
