@@ -101,7 +101,11 @@ public final class AlternativeEdits {
       Optional<String> hand,
       List<Change> wayBack,
       Map<String, List<Change>> others) {
-    List<String> all = Stream.concat(others.keySet().stream(), hand.stream()).distinct().toList();
+    List<String> all =
+        Stream.concat(others.keySet().stream(), hand.stream())
+            .filter(each -> !each.isEmpty())
+            .distinct()
+            .toList();
     return new Edit.Several(
         name,
         List.of(
@@ -160,7 +164,7 @@ public final class AlternativeEdits {
       List<Change> wayBack,
       Map<String, List<Change>> others) {
     List<List<Entry>> wanted = new ArrayList<>();
-    wayBack.forEach(change -> wanted.add(change.entries("")));
+    wayBack.forEach(change -> wanted.add(change.entries(Alternatives.DESIGN)));
     others.forEach((of, changes) -> changes.forEach(each -> wanted.add(each.entries(of))));
     List<Row> rows = now.rows(Sheets.CHANGES);
     int same = 0;

@@ -65,12 +65,11 @@ public final class AlternativeSheets {
 
   /** Which alternative makes the change. */
   static final Column OF =
-      Column.choice(CHANGES, "of", "Of the alternative", new WordList.RowsOf(ALTERNATIVES))
+      Column.words(CHANGES, "of", "Who has it so")
           .band(CHANGE_BAND)
           .means(
-              "The alternative that is otherwise than the design here. Blank: what the design holds,"
-                  + " while an alternative stands on the sheets.")
-          .optional()
+              "The alternative that is otherwise than the design here; or the design, while the"
+                  + " alternative that differs stands on the sheets.")
           .build();
 
   /** What is done. */
@@ -80,12 +79,12 @@ public final class AlternativeSheets {
               "done",
               "What is done",
               new WordList.Fixed(
-                  Arrays.stream(Change.Kind.values()).map(Change.Kind::words).toList()),
-              Change.Kind.TYPED.words())
+                  Arrays.stream(Change.Kind.values()).map(Change.Kind::words).toList()))
           .band(CHANGE_BAND)
           .means(
               "Whether a value is typed into the cell, the cell is emptied, or the row is put in or"
-                  + " taken out.")
+                  + " taken out. Blank: a value.")
+          .optional()
           .build();
 
   /** On which sheet. */

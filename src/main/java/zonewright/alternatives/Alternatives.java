@@ -28,6 +28,11 @@ public final class Alternatives {
   private static final String NO_HAND =
       "the design has this instead of an alternative, but none is marked as on the sheets";
 
+  private static final String NONE_SUCH =
+      "there is no alternative “%s” on the sheet Alternatives; name one that is there, or “"
+          + DESIGN
+          + "”";
+
   /** Where the mark stands in a row of the sheet of alternatives. */
   static final int MARK = 1;
 
@@ -64,7 +69,9 @@ public final class Alternatives {
       if (change.isPresent()) {
         String of = texts.get(1);
         rows.put(change.get(), at);
-        (of.isEmpty() ? wayBack : others.computeIfAbsent(known(of), any -> new ArrayList<>()))
+        (of.equalsIgnoreCase(DESIGN)
+                ? wayBack
+                : others.computeIfAbsent(known(of), any -> new ArrayList<>()))
             .add(change.get());
       }
     }
@@ -191,7 +198,13 @@ public final class Alternatives {
     if (inHand.isEmpty()) {
       wayBack.forEach(change -> found.putIfAbsent(rows.get(change), NO_HAND));
     }
-    others.values().forEach(changes -> problems(design(), changes, found));
+    others.forEach(
+        (name, changes) -> {
+          problems(design(), changes, found);
+          if (!names.contains(name)) {
+            changes.forEach(change -> found.put(rows.get(change), NONE_SUCH.formatted(name)));
+          }
+        });
     return found;
   }
 

@@ -35,7 +35,7 @@ import zonewright.trade.Sheets;
       "Examples:",
       "  zonewright column garden.xlsx",
       "  zonewright column garden.xlsx --add \"Share of flow\" --on Zones --kind share --equation \"Zone flow / SUM(Zone flow)\" --replace",
-      "  zonewright column garden.xlsx --change \"Share of flow\" --at-most \"30 %\" --into other.xlsx",
+      "  zonewright column garden.xlsx --change \"Share of flow\" --at-most \"30 %%\" --into other.xlsx",
       "  zonewright column garden.xlsx --take-away \"Share of flow\" --replace"
     })
 final class ColumnCommand extends Task {

@@ -101,6 +101,15 @@ final class TableUpdate {
     }
   }
 
+  /** A sheet that was empty has the widths of its headings only. */
+  private void widen() {
+    places.forEach(
+        (column, position) ->
+            sheet.setColumnWidth(
+                position,
+                Math.max(sheet.getColumnWidth(position), TableSheet.width(book, column) * 256)));
+  }
+
   /**
    * Writes what the design holds.
    *
@@ -126,6 +135,9 @@ final class TableUpdate {
     }
     missingColumns();
     headings();
+    if (kept.isEmpty()) {
+      widen();
+    }
     for (int i = 0; i < rows.size(); i++) {
       fill(now.get(rows.get(i).id()), i);
     }
