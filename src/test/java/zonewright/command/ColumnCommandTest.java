@@ -13,6 +13,8 @@ class ColumnCommandTest {
   private CommandRun add(Path into, String kind, String equation) {
     return CommandRun.of(
         "column",
+        "--sample",
+        "homework",
         "--add",
         "Share of flow",
         "--kind",

@@ -18,6 +18,7 @@ import zonewright.design.Design;
 import zonewright.design.OwnColumnRows;
 import zonewright.design.OwnColumnSheet;
 import zonewright.design.OwnColumns;
+import zonewright.design.Sample;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -83,7 +84,7 @@ class OwnColumnsFileTest {
   /** Whatever a name may hold, it stands in the file once, and what the file needs is refused. */
   @Test
   void namesAreToldApartInTheFile() throws Exception {
-    Design design = Demo.libraryGarden(UnitSystem.US);
+    Design design = Sample.HOMEWORK.design(UnitSystem.US);
     List<String> names =
         List.of(
             "A+B",
