@@ -30,7 +30,7 @@ public final class AlternativeEdits {
    * has instead is noted; one that is renamed or taken out is so everywhere.
    */
   public static Edit completed(Book book, Edit edit) {
-    return book.rows(Sheets.ALTERNATIVES) == 0 ? edit : new Completion(book, edit).edit();
+    return book.rows(Sheets.ALTERNATIVES) == 0 ? edit : new CompletedEdit(book, edit).edit();
   }
 
   /**

@@ -16,6 +16,7 @@ import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.TableDefinition;
+import zonewright.sheet.WordList;
 import zonewright.trade.Sheets;
 
 /**
@@ -103,10 +104,8 @@ public record OwnColumnDraft(
 
   /** Returns the titles of the sheets that can have columns of one's own. */
   public static List<String> sheets() {
-    return IrrigationSheets.schema().tables().stream()
-        .filter(table -> !table.id().equals(Sheets.OWN_COLUMNS))
-        .map(TableDefinition::title)
-        .toList();
+    Column sheet = IrrigationSheets.schema().column(OwnColumnSheet.SHEET);
+    return sheet.words().flatMap(WordList::constant).orElseThrow();
   }
 
   /** Returns the edit that adds it to a design. */

@@ -100,10 +100,13 @@ public final class OwnColumns {
   /** Returns the columns that a book's rows define. */
   public static OwnColumns of(Book book) {
     Map<String, List<Row>> defining = new HashMap<>();
-    DEFINING.forEach(table -> defining.put(table, book.contents().rows(table)));
+    book.declared().tables().stream()
+        .map(TableDefinition::id)
+        .filter(DEFINING::contains)
+        .forEach(table -> defining.put(table, book.contents().rows(table)));
     return of(
         OwnTables.schema(new BookSnapshot(book.system(), defining)),
-        defining.get(Sheets.OWN_COLUMNS));
+        defining.getOrDefault(Sheets.OWN_COLUMNS, List.of()));
   }
 
   private static OwnColumns of(Schema others, List<Row> rows) {

@@ -111,20 +111,17 @@ public final class BuildUp {
           BUILT_UP.minus(TAX_INCLUDED),
           "Direct cost, overhead, profit and contingency, without the tax in them.");
 
-  private static final Column TAX_ON_TOP =
-      part(
-          "tax-on-top",
-          "Tax on top",
-          JobFacts.TAX_SHARE,
-          Formula.when(JobFacts.TAX_ON.is(JobFacts.ON_MATERIAL))
-              .then(Parts.TAXED_MATERIAL.sum())
-              .otherwise(NET_PRICE));
-
   public static final Column TAX =
       sum(
           "tax",
           "Tax amount",
-          Formula.when(INCLUDED).then(TAX_INCLUDED).otherwise(TAX_ON_TOP),
+          Formula.when(INCLUDED)
+              .then(TAX_INCLUDED)
+              .otherwise(
+                  Formula.when(JobFacts.TAX_ON.is(JobFacts.ON_MATERIAL))
+                      .then(Parts.TAXED_MATERIAL.sum())
+                      .otherwise(NET_PRICE)
+                      .times(JobFacts.TAX_SHARE)),
           "Tax on top of the price, or in it where prices include it.");
 
   public static final Column TOTAL =
@@ -210,7 +207,6 @@ public final class BuildUp {
             CONTINGENCY,
             TAX_INCLUDED,
             NET_PRICE,
-            TAX_ON_TOP,
             TAX,
             TOTAL,
             ALLOWANCES_PRICE));

@@ -3,9 +3,11 @@ package zonewright.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -123,6 +125,8 @@ class NumberSearchTest {
       @ForAll @DoubleRange(min = 0.1, max = 9.9) double first,
       @ForAll @DoubleRange(min = 0.1, max = 9.9) double second,
       @ForAll @DoubleRange(min = -50, max = 50) double wanted) {
+    // a turn between two points that give the very same is not looked for
+    Assume.that(Arrays.stream(TO_TEN).noneMatch(x -> x == first || x == second));
     DoubleUnaryOperator cubic = x -> (x - first) * (x - second) * (x - 5);
     NumberSearch search = new NumberSearch(cubic, Goal.AT_LEAST, wanted, false);
     List<Span> found = search.spans(search.withTurns(TO_TEN));

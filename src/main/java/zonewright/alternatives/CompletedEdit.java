@@ -16,13 +16,13 @@ import zonewright.sheet.Row;
 import zonewright.trade.Sheets;
 
 /** An edit with what it means for the alternatives. */
-final class Completion {
+final class CompletedEdit {
   private final Book book;
   private final Edit edit;
   private final BookSnapshot before;
   private final BookSnapshot after;
 
-  Completion(Book book, Edit edit) {
+  CompletedEdit(Book book, Edit edit) {
     this.book = book;
     this.edit = edit;
     this.before = book.snapshot();
