@@ -77,6 +77,7 @@ final class Designs {
     type(design, Climate.REFERENCE_ET, 6, "9.1 in");
     stage(design);
     OwnColumnRows.addSome(design);
+    OwnTablesFileTest.addOwn(design);
     return design;
   }
 

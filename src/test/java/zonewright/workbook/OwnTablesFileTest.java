@@ -29,16 +29,21 @@ class OwnTablesFileTest {
   /** A design with a plant, an emitter and a soil of one's own in use, and an alternative. */
   static Design withSome() {
     Design design = Demo.libraryGarden(UnitSystem.US);
+    addOwn(design);
+    design.book().perform(new AlternativeEdits(new Alternatives(design.book())).copied("Smaller"));
+    type(design, Emitters.AREA, 2, "=20*30");
+    design.book().perform(design.edits().removed(Sheets.ZONES, 3, 1));
+    return design;
+  }
+
+  /** Adds a plant, an emitter and a soil of one's own, each chosen in a zone. */
+  static void addOwn(Design design) {
     add(design, Sheets.OWN_PLANTS, "Meadow mix", "cool-season turf", "0.55", "14 in", "", "seed");
     add(design, Sheets.OWN_EMITTERS, "Seep hose", "drip line", "75 %", "", "12 psi", "");
     add(design, Sheets.OWN_SOILS, "Terrace fill", "loam", "1.1 in/h", "0.1 in", "", "lab");
     type(design, Plants.PLANT, 0, "Meadow mix");
     type(design, Emitters.EMITTER, 5, "Seep hose");
     type(design, Soils.SOIL_TYPE, 11, "Terrace fill");
-    design.book().perform(new AlternativeEdits(new Alternatives(design.book())).copied("Smaller"));
-    type(design, Emitters.AREA, 2, "=20*30");
-    design.book().perform(design.edits().removed(Sheets.ZONES, 3, 1));
-    return design;
   }
 
   private static void add(Design design, String table, String... texts) {
