@@ -154,7 +154,7 @@ public final class Alternatives {
   }
 
   private BookSnapshot made(BookSnapshot sheets, List<Change> changes) {
-    return changes.isEmpty() ? sheets : Application.of(book.schema(), sheets, changes).made();
+    return changes.isEmpty() ? sheets : AppliedChanges.of(book.schema(), sheets, changes).made();
   }
 
   /** Returns what an alternative does otherwise than the design. */
@@ -210,7 +210,7 @@ public final class Alternatives {
 
   private void problems(BookSnapshot sheets, List<Change> changes, Map<Integer, String> found) {
     if (!changes.isEmpty()) {
-      Application.of(book.schema(), sheets, changes)
+      AppliedChanges.of(book.schema(), sheets, changes)
           .problems()
           .forEach((place, sentence) -> found.put(rows.get(changes.get(place)), sentence));
     }

@@ -16,7 +16,7 @@ import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 
 /** Makes an alternative out of the design and its changes; what cannot be done is left and told. */
-final class Application {
+final class AppliedChanges {
   private final Schema schema;
   private final BookSnapshot design;
   private final Map<String, Map<Long, Row>> rows = new HashMap<>();
@@ -25,7 +25,7 @@ final class Application {
   private final Map<Integer, String> problems = new TreeMap<>();
   private long lastFresh;
 
-  private Application(Schema schema, BookSnapshot design) {
+  private AppliedChanges(Schema schema, BookSnapshot design) {
     this.schema = schema;
     this.design = design;
     for (TableDefinition table : schema.tables()) {
@@ -45,12 +45,12 @@ final class Application {
 
   /** Does some changes to a design: rows put in first, rows taken out last. */
   static Made of(Schema schema, BookSnapshot design, List<Change> changes) {
-    Application application = new Application(schema, design);
-    application.each(changes, Change.Kind.ROW_ADDED);
-    application.each(changes, Change.Kind.TYPED);
-    application.each(changes, Change.Kind.CLEARED);
-    application.each(changes, Change.Kind.ROW_GONE);
-    return new Made(application.made(), application.problems);
+    AppliedChanges changed = new AppliedChanges(schema, design);
+    changed.each(changes, Change.Kind.ROW_ADDED);
+    changed.each(changes, Change.Kind.TYPED);
+    changed.each(changes, Change.Kind.CLEARED);
+    changed.each(changes, Change.Kind.ROW_GONE);
+    return new Made(changed.made(), changed.problems);
   }
 
   private void each(List<Change> changes, Change.Kind kind) {
