@@ -102,9 +102,15 @@ final class SetCommand extends Task {
    */
   private static Optional<Place> cell(Book book, String value) {
     String name = value.split("=", 2)[0];
-    return name.contains(" of ")
-            && NamedCell.in(book, name) instanceof NamedCell.OfRow cell
-            && !book.schema().table(cell.column().reference().table()).single()
+    int of = name.lastIndexOf(" of ");
+    if (of < 0 || !(NamedCell.in(book, name.substring(0, of), "") instanceof NamedCell.OfAll)) {
+      return Optional.empty();
+    }
+    NamedCell found = NamedCell.in(book, name);
+    if (found instanceof NamedCell.Unclear unclear) {
+      throw new Complaint(ExitCode.USAGE, unclear.sentence());
+    }
+    return found instanceof NamedCell.OfRow cell
         ? Optional.of(new Place(cell.column().reference(), cell.row()))
         : Optional.empty();
   }
