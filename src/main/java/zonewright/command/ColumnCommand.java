@@ -2,6 +2,7 @@ package zonewright.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -192,7 +193,8 @@ final class ColumnCommand extends Task {
 
   /** What is wrong, with the place in the equation under it. */
   private static String told(OwnColumnDraft draft, OwnColumnDraft.Not not) {
-    String sentence = not.sentence();
+    String sentence =
+        not.sentence().substring(0, 1).toUpperCase(Locale.ROOT) + not.sentence().substring(1);
     if (!sentence.endsWith(".") && !sentence.endsWith("?")) {
       sentence += ".";
     }
