@@ -167,7 +167,7 @@ final class ColumnCommand extends Task {
                 () -> new OwnColumnDraft(what.add.orElse(""), "Zones", "", "", "", "", "", ""));
     return new OwnColumnDraft(
         name.orElse(before.name()),
-        sheet.map(each -> SheetNames.find(book.declared(), each).title()).orElse(before.sheet()),
+        sheet.map(each -> sheet(book, each)).orElse(before.sheet()),
         kind.map(ColumnCommand::kind).orElse(before.kind()),
         equation.orElse(before.equation()),
         decimals.orElse(before.decimals()),
@@ -189,6 +189,16 @@ final class ColumnCommand extends Task {
                             words,
                             String.join(
                                 " or ", Nearest.to(words, OwnColumnDraft.kinds(), OFFERS)))));
+  }
+
+  /** Returns the title of a sheet that can have columns of one's own. */
+  private static String sheet(Book book, String named) {
+    String title = SheetNames.find(book.declared(), named).title();
+    if (!OwnColumnDraft.sheets().contains(title)) {
+      throw new Complaint(
+          ExitCode.USAGE, "The sheet %s takes no columns of your own.".formatted(title));
+    }
+    return title;
   }
 
   /** What is wrong, with the place in the equation under it. */

@@ -106,6 +106,7 @@ final class OwnColumnReading {
     Optional<TableDefinition> table =
         schema.tables().stream()
             .filter(each -> each.title().equals(words(by, OwnColumnSheet.SHEET)))
+            .filter(each -> OwnColumnDraft.sheets().contains(each.title()))
             .findFirst();
     Optional<QuantityKind> kind = KindWords.named(words(by, OwnColumnSheet.KIND.reference()));
     if (name.isEmpty() || table.isEmpty() || kind.isEmpty()) {
