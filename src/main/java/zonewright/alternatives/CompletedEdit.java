@@ -13,6 +13,7 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Row;
+import zonewright.sheet.Wording;
 import zonewright.trade.Sheets;
 
 /** An edit with what it means for the alternatives. */
@@ -100,13 +101,14 @@ final class CompletedEdit {
   private Edit noted() {
     Alternatives alternatives = new Alternatives(book);
     BookSnapshot design = alternatives.design();
-    Book then = book.another(after);
+    Wording wording = book.wording();
     if (design.system() != after.system()) {
       Book other = book.another(design);
       other.start(new Edits(other).switched(after.system()));
       design = other.snapshot();
+      wording = other.wording();
     }
-    List<Change> wayBack = Differences.between(then.schema(), then.wording(), after, design);
+    List<Change> wayBack = Differences.between(book.declared(), wording, after, design);
     Edit noted =
         AlternativeEdits.changes(book, before, edit.name(), wayBack, alternatives.others());
     return noted.changesNothing() ? edit : new Edit.Several(edit.name(), List.of(edit, noted));
