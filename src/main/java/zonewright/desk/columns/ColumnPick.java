@@ -12,8 +12,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
+import zonewright.desk.part.TextListener;
 import zonewright.equation.KnownColumns;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordMatch;
@@ -40,7 +39,7 @@ final class ColumnPick {
     sought.setName("column sought");
     sought.putClientProperty("JTextField.placeholderText", "Find a column");
     sought.getAccessibleContext().setAccessibleName("Find a column to insert");
-    sought.getDocument().addDocumentListener(listening(this::fill));
+    sought.getDocument().addDocumentListener(new TextListener(this::fill));
     list.setName("columns to insert");
     list.getAccessibleContext().setAccessibleName("Columns to insert, with Enter");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -72,26 +71,6 @@ final class ColumnPick {
         },
         KeyStroke.getKeyStroke(key),
         JComponent.WHEN_FOCUSED);
-  }
-
-  /** Returns what hears of every change of a text. */
-  static DocumentListener listening(Runnable changed) {
-    return new DocumentListener() {
-      @Override
-      public void insertUpdate(DocumentEvent event) {
-        changed.run();
-      }
-
-      @Override
-      public void removeUpdate(DocumentEvent event) {
-        changed.run();
-      }
-
-      @Override
-      public void changedUpdate(DocumentEvent event) {
-        changed.run();
-      }
-    };
   }
 
   JTextField field() {

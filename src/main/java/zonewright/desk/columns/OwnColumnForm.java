@@ -13,6 +13,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import zonewright.design.OwnColumnDraft;
+import zonewright.desk.part.TextListener;
 
 /** What is written down of a column of one's own. */
 final class OwnColumnForm {
@@ -48,9 +49,9 @@ final class OwnColumnForm {
     named(most, "own most", "At most");
     named(note, "own note", "What to do where a limit is broken");
     for (JTextField field : List.of(name, least, most, note)) {
-      field.getDocument().addDocumentListener(ColumnPick.listening(this::told));
+      field.getDocument().addDocumentListener(new TextListener(this::told));
     }
-    equation.getDocument().addDocumentListener(ColumnPick.listening(this::told));
+    equation.getDocument().addDocumentListener(new TextListener(this::told));
     List.of(sheet, kind, decimals).forEach(each -> each.addActionListener(event -> told()));
   }
 

@@ -12,9 +12,8 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import zonewright.design.Synonyms;
+import zonewright.desk.part.TextListener;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnSearch;
@@ -66,7 +65,7 @@ final class AnswerList {
             chosen.run();
           }
         });
-    sought.getDocument().addDocumentListener(listening(this::look));
+    sought.getDocument().addDocumentListener(new TextListener(this::look));
     key("DOWN", 1);
     key("UP", -1);
   }
@@ -81,24 +80,6 @@ final class AnswerList {
         },
         KeyStroke.getKeyStroke(keys),
         JComponent.WHEN_FOCUSED);
-  }
-
-  /** Returns what hears of every change of a text. */
-  static DocumentListener listening(Runnable changed) {
-    return new DocumentListener() {
-      @Override
-      public void insertUpdate(DocumentEvent event) {
-        changed.run();
-      }
-
-      @Override
-      public void removeUpdate(DocumentEvent event) {
-        changed.run();
-      }
-
-      @Override
-      public void changedUpdate(DocumentEvent event) {}
-    };
   }
 
   /** Returns the field to search in. */

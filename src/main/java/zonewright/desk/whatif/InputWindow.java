@@ -25,6 +25,7 @@ import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
+import zonewright.desk.part.TextListener;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
@@ -96,7 +97,7 @@ public final class InputWindow implements FollowingWindow {
     goal.addActionListener(event -> asked());
     number.setName("wanted");
     number.getAccessibleContext().setAccessibleName("The number wanted, with its unit");
-    number.getDocument().addDocumentListener(AnswerList.listening(this::asked));
+    number.getDocument().addDocumentListener(new TextListener(this::asked));
     result.setName("input found");
     result.getAccessibleContext().setAccessibleName("What was found");
     result.setEditable(false);
