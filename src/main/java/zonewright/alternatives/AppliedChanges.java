@@ -2,12 +2,15 @@ package zonewright.alternatives;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.LongSupplier;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
@@ -23,15 +26,38 @@ final class AppliedChanges {
   private final Map<String, List<Long>> order = new HashMap<>();
   private final Map<String, RowNames> names = new HashMap<>();
   private final Map<Integer, String> problems = new TreeMap<>();
-  private long lastFresh;
+
+  /** The tables whose rows are others or have other names, which those alongside follow. */
+  private final Set<String> rearranged = new HashSet<>();
+
+  private final LongSupplier freshIds;
 
   private AppliedChanges(Schema schema, BookSnapshot design) {
     this.schema = schema;
     this.design = design;
-    for (TableDefinition table : schema.tables()) {
-      for (Row row : design.rows(table.id())) {
-        lastFresh = Math.min(lastFresh, row.id());
-      }
+    this.freshIds = new FreshIds(design);
+  }
+
+  /** Gives identities no row of a design has, all below zero. */
+  private static final class FreshIds implements LongSupplier {
+    private final BookSnapshot design;
+    private OptionalLong last = OptionalLong.empty();
+
+    FreshIds(BookSnapshot design) {
+      this.design = design;
+    }
+
+    @Override
+    public long getAsLong() {
+      long least =
+          last.orElseGet(
+              () ->
+                  design.tables().values().stream()
+                      .flatMap(List::stream)
+                      .mapToLong(Row::id)
+                      .reduce(0, Math::min));
+      last = OptionalLong.of(least - 1);
+      return least - 1;
     }
   }
 
@@ -89,8 +115,10 @@ final class AppliedChanges {
       Map<Long, Row> byId = new LinkedHashMap<>();
       design.rows(id).forEach(row -> byId.put(row.id(), row));
       rows.put(id, byId);
-      order.put(id, new ArrayList<>(byId.keySet()));
-      names.put(id, new RowNames(design.rows(id)));
+      if (schema.table(id).other().isEmpty()) {
+        order.put(id, new ArrayList<>(byId.keySet()));
+        names.put(id, new RowNames(design.rows(id)));
+      }
     }
   }
 
@@ -103,17 +131,17 @@ final class AppliedChanges {
     if (!change.value().isBlank() && above.isEmpty()) {
       return noRow(table, change.value());
     }
-    lastFresh--;
-    if (!told.put(change.row().strip(), lastFresh)) {
+    long fresh = freshIds.getAsLong();
+    if (!told.put(change.row().strip(), fresh)) {
       return Optional.of(
           change.row().isBlank()
               ? "the row to put in has no name"
               : "there is a %s “%s” already".formatted(table.rowWord(), change.row()));
     }
-    rows.get(table.id()).put(lastFresh, blank(table, lastFresh, Entry.words(change.row())));
+    rows.get(table.id()).put(fresh, blank(table, fresh, Entry.words(change.row())));
     List<Long> places = order.get(table.id());
-    places.add(above.isEmpty() ? 0 : places.indexOf(above.getAsLong()) + 1, lastFresh);
-    schema.alongside(table.id()).forEach(beside -> open(beside.id()));
+    places.add(above.isEmpty() ? 0 : places.indexOf(above.getAsLong()) + 1, fresh);
+    rearranged.add(table.id());
     return Optional.empty();
   }
 
@@ -166,8 +194,11 @@ final class AppliedChanges {
         change.kind() == Change.Kind.CLEARED
             ? Entry.BLANK
             : CellValues.read(column.get(), change.value(), design.system());
-    rows.get(table.id())
-        .put(row.get().id(), with(table, row.get(), table.columns().indexOf(column.get()), entry));
+    int at = table.columns().indexOf(column.get());
+    rows.get(table.id()).put(row.get().id(), with(table, row.get(), at, entry));
+    if (at == 0) {
+      rearranged.add(table.id());
+    }
     return Optional.empty();
   }
 
@@ -177,7 +208,7 @@ final class AppliedChanges {
       return noRow(table, change.row());
     }
     order.get(table.id()).remove(id.getAsLong());
-    schema.alongside(table.id()).forEach(beside -> open(beside.id()));
+    rearranged.add(table.id());
     return Optional.empty();
   }
 
@@ -185,7 +216,7 @@ final class AppliedChanges {
     Map<String, List<Row>> tables = new HashMap<>(design.tables());
     for (TableDefinition table : schema.tables()) {
       String leading = table.other().orElse(table.id());
-      if (rows.containsKey(leading)) {
+      if (rearranged.contains(leading) || rows.containsKey(table.id())) {
         open(table.id());
         tables.put(
             table.id(), order.get(leading).stream().map(id -> row(table, leading, id)).toList());

@@ -71,7 +71,9 @@ final class Differences {
     }
     for (Row row : other.rows(table.id())) {
       Row old = before.remove(row.id());
-      cells(table, rows, old, row);
+      if (!row.equals(old)) {
+        cells(table, rows, old, row);
+      }
     }
     if (table.other().isEmpty()) {
       before.values().forEach(gone -> add(Change.Kind.ROW_GONE, table, rows.of(gone), "", ""));

@@ -1,10 +1,12 @@
 package zonewright.alternatives;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.regex.Pattern;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Row;
@@ -17,15 +19,17 @@ final class RowNames {
   private final Map<String, Long> rows = new HashMap<>();
 
   RowNames(List<Row> list) {
-    Map<String, Integer> count = new HashMap<>();
-    list.forEach(row -> count.merge(folded(name(row)), 1, Integer::sum));
+    List<String> folded = list.stream().map(row -> folded(name(row))).toList();
+    Set<String> once = new HashSet<>();
+    Set<String> more = new HashSet<>(Set.of(""));
+    folded.stream().filter(name -> !once.add(name)).forEach(more::add);
     for (int place = 0; place < list.size(); place++) {
       Row row = list.get(place);
-      String name = name(row);
-      boolean own = !name.isEmpty() && count.get(folded(name)) == 1;
-      String told = own && !PLACE.matcher(name).matches() ? name : "row " + (place + 1);
-      names.put(row.id(), told);
-      rows.put(folded(told), row.id());
+      String name = folded.get(place);
+      boolean own = !more.contains(name) && !PLACE.matcher(name).matches();
+      String byPlace = "row " + (place + 1);
+      names.put(row.id(), own ? name(row) : byPlace);
+      rows.put(own ? name : byPlace, row.id());
     }
   }
 
@@ -59,7 +63,7 @@ final class RowNames {
 
   /** Tells a row so; says whether no other was. */
   boolean put(String told, long id) {
-    if (told.isBlank() || PLACE.matcher(told).matches() || rows.containsKey(folded(told))) {
+    if (told.isBlank() || PLACE.matcher(folded(told)).matches() || rows.containsKey(folded(told))) {
       return false;
     }
     rows.put(folded(told), id);

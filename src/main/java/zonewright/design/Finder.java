@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import zonewright.formula.BlockColumn;
 import zonewright.formula.Outcome;
 import zonewright.formula.Reference;
@@ -48,6 +49,14 @@ abstract class Finder {
 
   final Book book() {
     return book;
+  }
+
+  /** Says whether what it finds may follow from a cell of some tables. */
+  final boolean looksAt(Set<String> tables) {
+    return tables.contains(table)
+        || Stream.of(sameRow, anyRow)
+            .flatMap(Set::stream)
+            .anyMatch(cell -> tables.contains(cell.table()));
   }
 
   /** Forgets all that was found. */

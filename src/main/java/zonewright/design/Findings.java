@@ -109,6 +109,11 @@ final class Findings {
       finders.forEach(Finder::startAnew);
       return;
     }
+    if (!changes.tables().isEmpty()) {
+      finders.stream()
+          .filter(finder -> finder.looksAt(changes.tables()))
+          .forEach(Finder::startAnew);
+    }
     for (Map.Entry<Reference, BitSet> cells : changes.cells().entrySet()) {
       bySameRow
           .getOrDefault(cells.getKey(), List.of())

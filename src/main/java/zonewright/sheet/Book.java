@@ -200,40 +200,23 @@ public final class Book {
   }
 
   private void apply(Edit edit) {
-    Map<Reference, BitSet> changed = new HashMap<>();
-    boolean[] structure = {false};
-    List<int[]> cells = new ArrayList<>();
-    List<String> tables = new ArrayList<>();
     BookSnapshot defining = contents.snapshot(source.definedBy());
-    contents.apply(
-        edit,
-        new Contents.Touched() {
-          @Override
-          public void cell(String table, int row, int column) {
-            tables.add(table);
-            cells.add(new int[] {row, column});
-          }
-
-          @Override
-          public void structure() {
-            structure[0] = true;
-          }
-        });
+    TouchedCells touched = new TouchedCells();
+    contents.apply(edit, touched);
     boolean columns = takeColumns(defining);
-    boolean anew = columns || structure[0] || !calculation.settled();
-    if (anew && !columns) {
-      calculation.rebuild();
-    } else if (!anew) {
-      for (int i = 0; i < cells.size(); i++) {
-        calculation.entered(tables.get(i), cells.get(i)[0], cells.get(i)[1], changed);
-      }
+    boolean everything = columns || touched.unitsChanged() || !calculation.settled();
+    Map<Reference, BitSet> changed = new HashMap<>();
+    if (!everything) {
+      touched.tellTo(calculation, changed);
       calculation.run(changed);
+    } else if (!columns) {
+      calculation.rebuild();
     }
     reasons.clear();
     gathered.clear();
     rowsByWords.clear();
     calculation.forgetParts();
-    Changes changes = new Changes(edit, columns, anew, changed);
+    Changes changes = new Changes(edit, columns, everything, touched.tables(), changed);
     listeners.forEach(listener -> listener.accept(changes));
   }
 

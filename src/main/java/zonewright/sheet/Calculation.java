@@ -179,6 +179,19 @@ public final class Calculation implements Workspace {
     }
   }
 
+  /**
+   * Takes over tables whose rows came, went or moved; {@link #run} then calculates what follows.
+   */
+  void rowsChanged(Set<String> tables, Map<Reference, BitSet> changed) {
+    countAll();
+    for (ColumnState state : states.values()) {
+      if (tables.contains(state.table)) {
+        takeOver(state);
+      }
+    }
+    tables.forEach(table -> renamed(schema.table(table), changed));
+  }
+
   /** Other rows count now: whatever looks at whole columns of the table is out of date. */
   private void countAgain(TableDefinition table) {
     count(table);

@@ -26,8 +26,11 @@ public final class Contents {
     /** A cell holds another entry. */
     void cell(String table, int row, int column);
 
-    /** A table has other rows, or everything has other units. */
-    void structure();
+    /** Rows of a table came, went or moved. */
+    void rows(String table);
+
+    /** Everything has other units. */
+    void units();
   }
 
   Contents(Schema schema, UnitSystem system) {
@@ -151,7 +154,12 @@ public final class Contents {
           }
 
           @Override
-          public void structure() {
+          public void rows(String table) {
+            // nor this
+          }
+
+          @Override
+          public void units() {
             // nor this
           }
         });
@@ -214,7 +222,7 @@ public final class Contents {
     public void switchUnits(Edit.SwitchUnits units) {
       system = units.after();
       units.changes().forEach(Contents.this::put);
-      touched.structure();
+      touched.units();
     }
   }
 
@@ -227,11 +235,12 @@ public final class Contents {
 
   private void restructured(String table, Touched touched) {
     places.remove(table);
+    touched.rows(table);
     for (TableDefinition beside : schema.alongside(table)) {
       places.remove(beside.id());
       follow(beside);
+      touched.rows(beside.id());
     }
-    touched.structure();
   }
 
   /**

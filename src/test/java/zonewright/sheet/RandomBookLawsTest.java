@@ -133,6 +133,7 @@ class RandomBookLawsTest {
         default -> book.perform(edits.next());
       }
       assertThat(mirror.bits).isEqualTo(Snapshot.of(book).bits());
+      assertThat(mirror.bits).isEqualTo(Snapshot.of(Snapshot.freshCopy(book)).bits());
     }
   }
 
@@ -152,15 +153,21 @@ class RandomBookLawsTest {
         bits.putAll(Snapshot.of(book).bits());
         return;
       }
-      changes
-          .cells()
+      Snapshot.of(book)
+          .bits()
           .forEach(
-              (column, rows) ->
-                  rows.stream()
-                      .forEach(
-                          row ->
-                              bits.get(column)
-                                  .set(row, Double.doubleToLongBits(book.number(column, row)))));
+              (column, numbers) -> {
+                if (changes.anew(column.table())) {
+                  bits.put(column, numbers);
+                }
+              });
+      changes.cells().entrySet().stream()
+          .filter(cells -> !changes.anew(cells.getKey().table()))
+          .forEach(cells -> cells.getValue().stream().forEach(row -> heard(cells.getKey(), row)));
+    }
+
+    private void heard(Reference column, int row) {
+      bits.get(column).set(row, Double.doubleToLongBits(book.number(column, row)));
     }
   }
 

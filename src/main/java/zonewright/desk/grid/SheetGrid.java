@@ -164,7 +164,8 @@ public final class SheetGrid extends JPanel {
       return;
     }
     looks.forget();
-    if (changes.everything()) {
+    boolean anew = changes.anew(table.sheet().table().id());
+    if (anew) {
       Selected selected = Selected.of(table);
       if (table.isEditing()) {
         table.getCellEditor().cancelCellEditing();
@@ -181,7 +182,7 @@ public final class SheetGrid extends JPanel {
       widen(changes);
     }
     repaintWhatChanged(changes);
-    if (changes.everything()) {
+    if (anew) {
       numbers.repaint();
     }
   }
@@ -194,10 +195,11 @@ public final class SheetGrid extends JPanel {
 
   /** Makes room for what stands in the columns since, as far as a frame allows. */
   private void widen(Changes changes) {
-    int rows = book.rows(table.sheet().table().id());
+    String id = table.sheet().table().id();
+    int rows = book.rows(id);
     for (int at = 0; at < table.getColumnCount(); at++) {
       BitSet changed = changes.cells().get(table.columnAt(at).reference());
-      if (changes.everything()) {
+      if (changes.anew(id)) {
         arranger.widen(at, IntStream.range(0, Math.min(FEW, rows)));
       } else if (changed != null) {
         arranger.widen(at, changed.stream().limit(FEW));
@@ -211,7 +213,8 @@ public final class SheetGrid extends JPanel {
    */
   private void repaintWhatChanged(Changes changes) {
     BitSet rows = new BitSet();
-    boolean few = !changes.everything() && !table.sheet().shown().filtered();
+    boolean anew = changes.anew(table.sheet().table().id());
+    boolean few = !anew && !table.sheet().shown().filtered();
     for (Column column : table.sheet().table().columns()) {
       BitSet changed = changes.cells().get(column.reference());
       if (changed != null && column.takesEntries()) {

@@ -46,7 +46,7 @@ public final class DesignCopy {
    * then all is copied anew.
    */
   private void changed(Changes changes) {
-    if (changes.everything()) {
+    if (changes.everything() || !changes.tables().isEmpty()) {
       forget();
     } else if (fresh) {
       since.add(changes.edit());
