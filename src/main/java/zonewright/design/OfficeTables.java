@@ -5,8 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import zonewright.climate.Climate;
+import zonewright.estimate.Money;
+import zonewright.estimate.Parts;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -36,8 +39,13 @@ public final class OfficeTables {
           Sheets.DAY_RULES,
           Sheets.PARTS,
           Sheets.CREWS,
+          Sheets.CURRENCIES,
           Sheets.RATES,
           Sheets.REBATES);
+
+  /** Those among them that are rates in the money of the office. */
+  private static final Set<String> IN_MONEY =
+      Set.of(Sheets.CREWS, Sheets.CURRENCIES, Sheets.RATES, Sheets.REBATES);
 
   /** The sheets of which what is blank in a design is filled in. */
   private static final List<String> RULES =
@@ -55,6 +63,10 @@ public final class OfficeTables {
   private final Book office;
   private final String name;
   private final Edits edits;
+
+  /** The currency of the office where that of the job is another. */
+  private final Optional<String> otherMoney;
+
   private final List<Edit> parts = new ArrayList<>();
   private final List<String> told = new ArrayList<>();
   private final List<String> differing = new ArrayList<>();
@@ -64,6 +76,10 @@ public final class OfficeTables {
     this.office = in(book.system(), office);
     this.name = name;
     this.edits = new Edits(book);
+    this.otherMoney =
+        Money.currency(office)
+            .filter(code -> Money.currency(book).isPresent())
+            .filter(code -> !code.equalsIgnoreCase(ofJob(book)));
   }
 
   /**
@@ -107,6 +123,9 @@ public final class OfficeTables {
    */
   public static Taken taken(Book book, Book office, String name, boolean changed) {
     OfficeTables tables = new OfficeTables(book, office, name);
+    if (tables.otherMoney.isPresent()) {
+      tables.otherMoney();
+    }
     ROWS.forEach(table -> tables.rows(table, changed));
     RULES.forEach(tables::rules);
     if (!tables.parts.isEmpty()) {
@@ -132,6 +151,13 @@ public final class OfficeTables {
 
   private void rows(String id, boolean changed) {
     TableDefinition table = book.declared().table(id);
+    if (otherMoney.isPresent() && IN_MONEY.contains(id)) {
+      if (office.rows(id) > 0) {
+        told.add(
+            "%s: not taken, for its money is in %s.".formatted(table.title(), otherMoney.get()));
+      }
+      return;
+    }
     Map<String, Integer> there = new HashMap<>();
     for (int row = 0; row < book.rows(id); row++) {
       there.putIfAbsent(folded(book.contents().row(id, row)), row);
@@ -172,16 +198,46 @@ public final class OfficeTables {
   private List<Entry> entries(TableDefinition table, Row row) {
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      boolean from = OwnTables.from().contains(table.columns().get(i).reference());
-      entries.add(from ? Entry.words(name) : row.entry(i));
+      Column column = table.columns().get(i);
+      boolean from = OwnTables.from().contains(column.reference());
+      entries.add(
+          from
+              ? Entry.words(name)
+              : column.equals(Parts.PRICE_IN) ? priceIn(row, i) : row.entry(i));
     }
     return entries;
   }
 
+  /** A price in the money of the office says so where the job's is another. */
+  private Entry priceIn(Row row, int at) {
+    Entry said = row.entry(at);
+    if (otherMoney.isEmpty()) {
+      return said;
+    }
+    return said instanceof Entry.Blank
+        ? Entry.words(otherMoney.get())
+        : Money.words(said).filter(ofJob(book)::equalsIgnoreCase).isPresent() ? Entry.BLANK : said;
+  }
+
+  private static String ofJob(Book book) {
+    return Money.currency(book).orElse("");
+  }
+
+  /** Has a currency of the office stand among those of the job. */
+  private void otherMoney() {
+    String code = otherMoney.orElseThrow();
+    boolean there = book.choices(Parts.PRICE_IN).stream().anyMatch(code::equalsIgnoreCase);
+    if (!there && office.rows(Sheets.PARTS) > 0) {
+      parts.add(edits.appended(Sheets.CURRENCIES, List.of(List.of(Entry.words(code)))));
+      told.add("Currencies: prices of %s are in %s; type what one is worth.".formatted(name, code));
+    }
+  }
+
   private boolean differs(TableDefinition table, Row row, int own) {
+    List<Entry> entries = entries(table, row);
     for (int i = 1; i < table.columns().size(); i++) {
       boolean from = OwnTables.from().contains(table.columns().get(i).reference());
-      if (!from && !row.entry(i).equals(book.contents().row(table.id(), own).entry(i))) {
+      if (!from && !entries.get(i).equals(book.contents().row(table.id(), own).entry(i))) {
         return true;
       }
     }
@@ -204,7 +260,8 @@ public final class OfficeTables {
       for (int row = 0; row < Math.min(book.rows(id), office.rows(id)); row++) {
         boolean blank = book.entry(cell, row) instanceof Entry.Blank;
         Entry usual = office.entry(cell, row);
-        if (blank && !(usual instanceof Entry.Blank) && !OF_THE_JOB.contains(cell)) {
+        boolean money = otherMoney.isPresent() && column.kind().isMoney();
+        if (blank && !money && !(usual instanceof Entry.Blank) && !OF_THE_JOB.contains(cell)) {
           parts.add(edits.set(cell, row, usual));
           count++;
         }

@@ -33,7 +33,7 @@ public final class OwnColumns {
 
   /** The sheets whose rows say which columns and words there are. */
   private static final Set<String> DEFINING =
-      Stream.concat(Stream.of(Sheets.OWN_COLUMNS), OwnTables.ids().stream())
+      Stream.concat(Stream.of(Sheets.OWN_COLUMNS), OwnTables.defining().stream())
           .collect(Collectors.toUnmodifiableSet());
 
   /** What follows from rows that were met lately; a copy of a design has the very same columns. */

@@ -12,7 +12,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import zonewright.emitters.Emitters;
+import zonewright.estimate.JobFacts;
+import zonewright.estimate.Money;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
 import zonewright.plants.Plants;
@@ -33,7 +36,10 @@ import zonewright.units.QuantityKind;
 import zonewright.units.UnitSystem;
 import zonewright.units.Units;
 
-/** Plants, emitters and soils of a person's own, which stand in the tables of the trade with it. */
+/**
+ * The tables as what is entered makes them: plants, emitters and soils of a person's own stand in
+ * those of the trade with the program's, and money has the smallest amount of the job's currency.
+ */
 final class OwnTables {
   private static final int MOST_KNOWN = 8;
   private static final String UNSAID = "typed on the sheet %s, no source given";
@@ -131,6 +137,12 @@ final class OwnTables {
     return ALL.stream().map(own -> own.sheet().id()).collect(Collectors.toUnmodifiableSet());
   }
 
+  /** Returns the identifiers of the sheets that say what the tables are like. */
+  static Set<String> defining() {
+    return Stream.concat(ids().stream(), Stream.of(Sheets.ESTIMATE))
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
   /** Returns the columns that say from which workbook of the office a row was taken. */
   static List<Reference> from() {
     return ALL.stream().map(own -> own.from().reference()).toList();
@@ -184,7 +196,8 @@ final class OwnTables {
 
   /** Returns the tables and columns there are with what is entered on these sheets. */
   static Schema schema(BookSnapshot entered) {
-    List<Object> said = new ArrayList<>(List.of(entered.system()));
+    int decimals = moneyDecimals(entered);
+    List<Object> said = new ArrayList<>(List.of(entered.system(), decimals));
     for (OwnRows own : ALL) {
       int width = own.sheet().columns().size();
       for (Row row : entered.rows(own.sheet().id())) {
@@ -195,9 +208,18 @@ final class OwnTables {
         said.add(entries);
       }
     }
-    return said.size() == 1
+    return said.size() == 2 && decimals == Money.USUAL_DECIMALS
         ? IrrigationSheets.schema()
-        : KNOWN.computeIfAbsent(said, any -> made(entered));
+        : KNOWN.computeIfAbsent(said, any -> made(entered).withMoneyOf(decimals));
+  }
+
+  private static int moneyDecimals(BookSnapshot entered) {
+    int at = IrrigationSheets.schema().table(Sheets.ESTIMATE).columns().indexOf(JobFacts.CURRENCY);
+    return entered.rows(Sheets.ESTIMATE).stream()
+        .flatMap(row -> Money.words(row.entry(at)).stream())
+        .findFirst()
+        .map(Money::decimals)
+        .orElse(Money.USUAL_DECIMALS);
   }
 
   private static Schema made(BookSnapshot entered) {

@@ -3,6 +3,7 @@ package zonewright.design;
 import static zonewright.trade.Sheets.CASES;
 import static zonewright.trade.Sheets.COUNTS;
 import static zonewright.trade.Sheets.CREWS;
+import static zonewright.trade.Sheets.CURRENCIES;
 import static zonewright.trade.Sheets.ESTIMATE;
 import static zonewright.trade.Sheets.EXTRAS;
 import static zonewright.trade.Sheets.FOUND;
@@ -23,6 +24,7 @@ import zonewright.estimate.BuildUp;
 import zonewright.estimate.Counted;
 import zonewright.estimate.Counts;
 import zonewright.estimate.Crews;
+import zonewright.estimate.Currencies;
 import zonewright.estimate.EstimateRules;
 import zonewright.estimate.Parts;
 import zonewright.estimate.ProposalFacts;
@@ -74,6 +76,7 @@ final class PricingSheets {
             Counted.WORDS,
             with(Counts.columns(), ZoneCosts.COST_NEW, ZoneCosts.COST_NEEDED)),
         free(CREWS, "Crews", "crew", Crews.columns()),
+        free(CURRENCIES, "Currencies", "currency", Currencies.columns()),
         free(
             PARTS,
             "Parts",

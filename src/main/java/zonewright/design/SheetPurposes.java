@@ -90,6 +90,10 @@ final class SheetPurposes {
               Sheets.CREWS,
               "Crews of people with two rates, for items whose labour costs otherwise than the"
                   + " job's labour rate."),
+          entry(
+              Sheets.CURRENCIES,
+              "Other currencies in which suppliers price, and what they are worth in that of the"
+                  + " job."),
           entry(Sheets.SECTIONS, "The parts of the estimate and what each comes to."),
           entry(
               Sheets.EXTRAS,

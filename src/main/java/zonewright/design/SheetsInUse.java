@@ -41,6 +41,7 @@ public final class SheetsInUse {
               Sheets.COUNTS,
               Sheets.PARTS,
               Sheets.CREWS,
+              Sheets.CURRENCIES,
               Sheets.SECTIONS,
               Sheets.EXTRAS),
           List.of(

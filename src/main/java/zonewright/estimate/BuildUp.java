@@ -78,7 +78,7 @@ public final class BuildUp {
           .band(COST)
           .means(
               "Overhead on the direct cost; on material, labour, equipment and subcontracts their own markup where one is typed.")
-          .source("By definition, to the cent; half a cent goes up.")
+          .source("By definition, to the smallest amount; half of it goes up.")
           .build();
 
   public static final Column PROFIT =
@@ -137,7 +137,8 @@ public final class BuildUp {
           .band(PRICE)
           .means(
               "What the allowances come to in the price, with overhead, profit, contingency and tax: what to tell the owner of them.")
-          .source("By definition; half a cent goes up. Tax on material alone is not in it.")
+          .source(
+              "By definition; half of the smallest amount goes up. Tax on material alone is not in it.")
           .build();
 
   public static final Column ALTERNATE_PRICE =
@@ -150,7 +151,8 @@ public final class BuildUp {
           .band(PRICE)
           .means(
               "What it adds to the price, with overhead, profit, contingency and tax: what to tell the owner of an alternate.")
-          .source("By definition; half a cent goes up. Tax on material alone is not in it.")
+          .source(
+              "By definition; half of the smallest amount goes up. Tax on material alone is not in it.")
           .build();
 
   private BuildUp() {}
@@ -232,7 +234,7 @@ public final class BuildUp {
     return Column.calculated(ESTIMATE, id, name, QuantityKind.MONEY, formula.roundedTo(Units.CENT))
         .band(COST)
         .means(means)
-        .source("By definition; the sum of whole cents.")
+        .source("By definition; the sum of rounded amounts.")
         .build();
   }
 
@@ -241,7 +243,7 @@ public final class BuildUp {
             ESTIMATE, id, name, QuantityKind.MONEY, of.times(share).roundedTo(Units.CENT))
         .band(COST)
         .means(share.meaning())
-        .source("By definition, to the cent; half a cent goes up.")
+        .source("By definition, to the smallest amount; half of it goes up.")
         .build();
   }
 }

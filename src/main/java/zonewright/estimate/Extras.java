@@ -70,8 +70,8 @@ public final class Extras {
                   .then(Formula.zero(QuantityKind.MONEY))
                   .otherwise(AMOUNT.roundedTo(Units.CENT)))
           .band(COST)
-          .means("What of it counts, to the cent.")
-          .source("By definition; half a cent goes up.")
+          .means("What of it counts, to the smallest amount of the currency.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column AS_EQUIPMENT = of("as-equipment", "Of it equipment", EQUIPMENT);

@@ -26,7 +26,9 @@ public final class JobFacts {
       Column.words(ESTIMATE, "currency", "Currency")
           .band(PRICE)
           .optional()
-          .means("What all money on these sheets is in, such as USD or EUR; it is only printed.")
+          .means(
+              "What all money on these sheets is in, such as USD or EUR. Amounts are rounded and shown by its smallest amount where it"
+                  + " is a code of ISO 4217, else in hundredths.")
           .build();
 
   public static final Column LABOUR_RATE =

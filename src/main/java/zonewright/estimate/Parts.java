@@ -3,6 +3,7 @@ package zonewright.estimate;
 import static zonewright.formula.Formula.number;
 import static zonewright.trade.Sheets.COST;
 import static zonewright.trade.Sheets.CREWS;
+import static zonewright.trade.Sheets.CURRENCIES;
 import static zonewright.trade.Sheets.ITEM;
 import static zonewright.trade.Sheets.MATERIALS;
 import static zonewright.trade.Sheets.PARTS;
@@ -61,6 +62,14 @@ public final class Parts {
           .within(Bounds.from(0, 10_000_000, Units.MONEY))
           .optional()
           .means("What one of it costs, without tax. Leave it blank until you know it.")
+          .build();
+
+  public static final Column PRICE_IN =
+      Column.choice(PARTS, "price-in", "Price in", new WordList.RowsOf(CURRENCIES))
+          .band(ITEM)
+          .optional()
+          .means(
+              "The currency of the price, of the sheet Currencies. Left blank, it is that of the job.")
           .build();
 
   public static final Column HOURS_EACH =
@@ -251,10 +260,13 @@ public final class Parts {
               "material",
               "Material",
               QuantityKind.MONEY,
-              BOUGHT.times(PRICE).roundedTo(Units.CENT))
+              Formula.when(PRICE_IN.given())
+                  .then(BOUGHT.times(PRICE).times(Currencies.WORTH.inRowOf(PRICE_IN)))
+                  .otherwise(BOUGHT.times(PRICE))
+                  .roundedTo(Units.CENT))
           .band(COST)
-          .means("Quantity times price, to the cent.")
-          .source("By definition; half a cent goes up.")
+          .means("Quantity times price, in the currency of the job, to the smallest amount of it.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column HOURS =
@@ -308,8 +320,8 @@ public final class Parts {
                   .then(Formula.zero(QuantityKind.MONEY))
                   .otherwise(HOURS.times(RATE).roundedTo(Units.CENT)))
           .band(COST)
-          .means("Hours times the rate of an hour, to the cent.")
-          .source("By definition; half a cent goes up.")
+          .means("Hours times the rate of an hour, to the smallest amount of the currency.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column LINE =
@@ -328,6 +340,7 @@ public final class Parts {
                 SECTION,
                 UNIT,
                 PRICE,
+                PRICE_IN,
                 HOURS_EACH,
                 CREW,
                 TAXABLE,

@@ -181,7 +181,8 @@ public final class PriceBook {
   /**
    * Returns what comes of the items of a price book. An item is the one here of its number (SKU),
    * else of its name; capitals do not matter. A blank cell, or one that cannot be read, leaves what
-   * stands here; an item that is not known here is added at the end.
+   * stands here, but a price whose currency is said to be none is money of the job; an item that is
+   * not known here is added at the end.
    */
   public Taking taking(List<Map<Column, Entry>> items) {
     Map<String, Integer> known = new HashMap<>();
@@ -247,7 +248,10 @@ public final class PriceBook {
     item.forEach(
         (column, entry) -> {
           Entry before = book.entry(column.reference(), row);
-          boolean says = entry instanceof Entry.Words || entry instanceof Entry.Figure;
+          boolean says =
+              entry instanceof Entry.Words
+                  || entry instanceof Entry.Figure
+                  || column.equals(Parts.PRICE_IN) && priced(item);
           boolean sameName =
               column.equals(Parts.ITEM_NAME) && key(column, before).equals(key(column, entry));
           if (says && !sameName && !before.equals(entry)) {
@@ -255,6 +259,11 @@ public final class PriceBook {
           }
         });
     return changes;
+  }
+
+  /** Says whether a price is told; then a blank currency is that of the job. */
+  private static boolean priced(Map<Column, Entry> item) {
+    return item.get(Parts.PRICE) instanceof Entry.Figure;
   }
 
   /** Returns where the headings stand: the first line of some that names the item, or the first. */

@@ -109,7 +109,8 @@ public final class ProposalFacts {
     return Column.calculated(ESTIMATE, id, name, QuantityKind.MONEY, amount.roundedTo(Units.CENT))
         .band(PROPOSAL)
         .means("A part of the price; the three add up to it.")
-        .source("By definition, to the cent; what rounding leaves is in the last.")
+        .source(
+            "By definition, to the smallest amount of the currency; what rounding leaves is in the last.")
         .build();
   }
 }

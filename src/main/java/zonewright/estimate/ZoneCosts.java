@@ -172,8 +172,9 @@ public final class ZoneCosts {
               QuantityKind.MONEY,
               EMITTERS.plus(VALVES).plus(PIPE).plus(EACH_ZONE).roundedTo(Units.CENT))
           .band(COST)
-          .means("What the zone itself costs, before overhead, to the cent.")
-          .source("By definition; half a cent goes up.")
+          .means(
+              "What the zone itself costs, before overhead, to the smallest amount of the currency.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column PRICE_OF_ZONE =
@@ -190,8 +191,9 @@ public final class ZoneCosts {
                           .over(BuildUp.DIRECT)
                           .roundedTo(Units.CENT)))
           .band(COST)
-          .means("Its cost with its part of overhead, profit and contingency, to the cent.")
-          .source("By definition; half a cent goes up.")
+          .means(
+              "Its cost with its part of overhead, profit and contingency, to the smallest amount of the currency.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column NOT_ALLOTTED =

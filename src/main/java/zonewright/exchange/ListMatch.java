@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import zonewright.emitters.Emitters;
+import zonewright.estimate.Parts;
 import zonewright.estimate.PriceBook;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -301,6 +302,11 @@ public final class ListMatch {
 
   /** What comes of a price book: items known are changed, others added. */
   private Taken priced(List<Map<Column, Entry>> items, List<String> notes) {
+    ListCurrencies currencies = new ListCurrencies(book);
+    for (int i = 0; i < items.size(); i++) {
+      currencies.put(items.get(i), price(list.rows().get(i)));
+    }
+    currencies.tell(notes);
     PriceBook.Taking taking = new PriceBook(book).taking(items);
     taking
         .nameless()
@@ -312,7 +318,16 @@ public final class ListMatch {
                 items(taking.changed()), items(taking.added().size()), items(taking.same())));
     taking.changes().forEach(change -> changes.add(change.line()));
     taking.added().forEach(name -> changes.add(name + ": new"));
-    return new Taken(taking.edit(), taking.changed() + taking.added().size(), changes, notes);
+    return new Taken(
+        currencies.with(taking.edit()), taking.changed() + taking.added().size(), changes, notes);
+  }
+
+  private String price(List<String> cells) {
+    return columns.entrySet().stream()
+        .filter(each -> each.getValue().equals(Parts.PRICE))
+        .map(each -> cells.get(each.getKey()))
+        .findFirst()
+        .orElse("");
   }
 
   private static String items(int count) {
@@ -387,6 +402,7 @@ public final class ListMatch {
 
   private boolean unknown(Column column, String word) {
     return column.content() == Column.Content.CHOICE
+        && !column.equals(Parts.PRICE_IN)
         && book.choices(column).stream().noneMatch(each -> each.equalsIgnoreCase(word.strip()));
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import zonewright.formula.Condition.ConditionVisitor;
+import zonewright.units.Unit;
 
 /**
  * Writes a formula anew with other columns or parts in the place of some: two tables of the same
@@ -64,6 +65,16 @@ public final class Rewriter implements FormulaVisitor<Formula>, ConditionVisitor
       UnaryOperator<ReferenceTable.Numbers> lookedUp,
       UnaryOperator<Condition> words) {
     return new Rewriter(UnaryOperator.identity(), part -> null, words, lookedUp).moved(condition);
+  }
+
+  /** Returns {@code formula} rounding to another unit wherever it rounds to {@code from}. */
+  public static Formula rounded(Formula formula, Unit from, Unit to) {
+    return replaced(
+        formula,
+        part ->
+            part instanceof Formula.Rounding rounding && rounding.unit().equals(from)
+                ? new Formula.Rounding(rounding.way(), rounded(rounding.operand(), from, to), to)
+                : null);
   }
 
   /** Returns {@code formula} with each column replaced by what {@code to} gives for it. */

@@ -168,7 +168,7 @@ public final class Rebates {
                   .otherwise(uncapped()))
           .band(BILL)
           .means("What is paid for the count, and no more than the part of the cost.")
-          .source("By definition; half a cent goes up.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column AMOUNT =
@@ -179,8 +179,8 @@ public final class Rebates {
               QuantityKind.MONEY,
               Formula.when(CAP.given()).then(Formula.smaller(CAP, BY_COST)).otherwise(BY_COST))
           .band(BILL)
-          .means("What is paid, to the cent, and no more than the cap.")
-          .source("By definition; half a cent goes up.")
+          .means("What is paid, to the smallest amount of the currency, and no more than the cap.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column NOTE =

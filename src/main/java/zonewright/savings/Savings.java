@@ -186,7 +186,7 @@ public final class Savings {
               BILL_BEFORE.minus(BILL_AFTER).roundedTo(Units.CENT))
           .band(SAVED)
           .means("The year's bills before less those as proposed, at today's rates.")
-          .source("By definition; the sum of whole cents.")
+          .source("By definition; the sum of rounded amounts.")
           .build();
 
   public static final Column ENERGY =
@@ -214,8 +214,8 @@ public final class Savings {
                   .then(ENERGY.times(ENERGY_PRICE).roundedTo(Units.CENT))
                   .otherwise(Formula.zero(QuantityKind.MONEY)))
           .band(SAVED)
-          .means("Energy saved at today's price, to the cent.")
-          .source("By definition; half a cent goes up.")
+          .means("Energy saved at today's price, to the smallest amount of the currency.")
+          .source("By definition; half of the smallest amount goes up.")
           .build();
 
   public static final Column COST = JobCost.COST;
@@ -261,7 +261,7 @@ public final class Savings {
         .band(BILL)
         .means(
             "Water of the twelve months by the tiers, other use included, and the fixed charges.")
-        .source("By definition; the sum of whole cents.")
+        .source("By definition; the sum of rounded amounts.")
         .build();
   }
 

@@ -217,7 +217,8 @@ public final class Use {
         .means(
             means
                 + " Irrigation stands on top of other use and fills the dearer tiers: its own cost is the difference.")
-        .source("By the tiers of the sheet Rates, month by month, to the cent.")
+        .source(
+            "By the tiers of the sheet Rates, month by month, to the smallest amount of the currency.")
         .build();
   }
 }

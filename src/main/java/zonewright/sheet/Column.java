@@ -314,6 +314,19 @@ public final class Column implements Cells {
         : new Builder(reference, role, content, otherFormula).like(this).words(otherList).build();
   }
 
+  /** Returns the same column, showing money for a currency of other decimals than two. */
+  Column withMoneyOf(int decimals) {
+    int shown = Math.max(0, decimals(UnitSystem.US) - 2 + decimals);
+    return kind().isMoney() && decimals != 2
+        ? new Builder(reference, role, content, formula).like(this).decimals(shown, shown).build()
+        : this;
+  }
+
+  /** Says whether it was said how many decimals it shows. */
+  boolean saysDecimals() {
+    return usDecimals >= 0;
+  }
+
   /**
    * Returns the same column in another table: formulas that mean cells of {@code from} mean cells
    * of that one.

@@ -41,6 +41,12 @@ public final class ListText {
       Pattern.compile(
           "^([-−+]?)\\s*(?:%1$s\\s*)?([-−+]?\\d[\\d.,' ]*)(?:\\s*%1$s)?(?:\\s*(?:/|per )\\s*(?i:ea|each|pc|ft|m))?$"
               .formatted(CURRENCY));
+
+  /** The signs that one currency has alone. */
+  private static final Map<String, String> SIGNS =
+      Map.of("€", "EUR", "£", "GBP", "₹", "INR", "₩", "KRW", "₪", "ILS", "₺", "TRY");
+
+  private static final Pattern CURRENCY_NAMED = Pattern.compile("[A-Z]{3}|[€£₹₩₪₺]");
   private static final Charset OLDER = Charset.forName("windows-1252");
 
   private final List<Line> lines;
@@ -355,6 +361,17 @@ public final class ListText {
   /** Returns an amount of money as a plain number; all else as it stands. */
   public static String withoutCurrency(String cell) {
     return MONEY.matcher(cell.strip()).replaceFirst("$1$2");
+  }
+
+  /**
+   * Returns the code of the currency an amount of money names; none where it names none, or by a
+   * sign that several currencies have.
+   */
+  public static Optional<String> currency(String cell) {
+    Matcher named = CURRENCY_NAMED.matcher(cell);
+    return MONEY.matcher(cell.strip()).matches() && named.find()
+        ? Optional.of(SIGNS.getOrDefault(named.group(), named.group()))
+        : Optional.empty();
   }
 
   /** Returns the decimal sign a person said the list has. */

@@ -19,6 +19,9 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.formula.ReferenceTable;
+import zonewright.formula.Rewriter;
+import zonewright.units.Unit;
+import zonewright.units.Units;
 
 /**
  * All tables and columns there are, checked as a whole: every name means a column, and no column
@@ -33,6 +36,7 @@ public final class Schema {
   private final Map<Reference, Set<Reference>> origins = new HashMap<>();
   private final List<Column> order = new ArrayList<>();
   private LongerTables longer = LongerTables.NONE;
+  private int moneyDecimals = 2;
 
   /**
    * Puts the tables together.
@@ -111,6 +115,27 @@ public final class Schema {
     return schema;
   }
 
+  /**
+   * Returns the same tables with money rounded to and shown by another smallest amount than the
+   * hundredth it is declared with.
+   *
+   * @param decimals how many decimals the smallest amount has, 0 to 9
+   */
+  public Schema withMoneyOf(int decimals) {
+    if (decimals == moneyDecimals) {
+      return this;
+    }
+    Unit smallest = Units.smallestAmount(decimals);
+    Schema schema =
+        with(
+            column ->
+                column
+                    .with(list -> list, formula -> Rewriter.rounded(formula, Units.CENT, smallest))
+                    .withMoneyOf(decimals));
+    schema.moneyDecimals = decimals;
+    return schema;
+  }
+
   /** Returns the table that stands in place of one of the trade's here: longer, or itself. */
   public ReferenceTable inPlaceOf(ReferenceTable table) {
     return longer.inPlaceOf(table);
@@ -135,13 +160,11 @@ public final class Schema {
         if (column.takesEntries()) {
           throw new IllegalArgumentException(column.name() + " would hold entries");
         }
-        columns.add(column);
+        columns.add(column.saysDecimals() ? column : column.withMoneyOf(moneyDecimals));
       }
       tables.add(table.with(columns));
     }
-    Schema schema = new Schema(tables);
-    schema.longer = longer;
-    return schema;
+    return like(new Schema(tables));
   }
 
   private Schema with(UnaryOperator<Column> change) {
@@ -149,9 +172,14 @@ public final class Schema {
     for (TableDefinition table : tables.values()) {
       changed.add(table.with(table.columns().stream().map(change).toList()));
     }
-    Schema schema = new Schema(changed);
-    schema.longer = longer;
-    return schema;
+    return like(new Schema(changed));
+  }
+
+  /** Has another schema hold what was said of this one. */
+  private Schema like(Schema other) {
+    other.longer = longer;
+    other.moneyDecimals = moneyDecimals;
+    return other;
   }
 
   private void trace(Column column) {

@@ -32,6 +32,7 @@ public final class Sheets {
   public static final String PARTS = "parts";
   public static final String SECTIONS = "sections";
   public static final String CREWS = "crews";
+  public static final String CURRENCIES = "currencies";
   public static final String EXTRAS = "extras";
   public static final String ESTIMATE = "estimate";
   public static final String USE = "use";

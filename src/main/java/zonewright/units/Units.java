@@ -141,10 +141,12 @@ public final class Units {
 
   public static final Unit KILOWATT_HOUR = NEWTON.times(METRE, "J").multiple("3600000", "kWh");
 
-  /** Money of whatever currency the design names; never converted. */
+  /** Money of the currency the design names. */
   public static final Unit MONEY = new Unit("", Dimension.MONEY, Scale.ONE);
 
+  /** The smallest amount of most currencies; see {@link #smallestAmount}. */
   public static final Unit CENT = MONEY.multiple("0.01", "hundredths");
+
   public static final Unit MONEY_PER_FOOT = MONEY.per(FOOT, "per ft");
   public static final Unit MONEY_PER_METRE = MONEY.per(METRE, "per m");
   public static final Unit MONEY_PER_SQUARE_FOOT = MONEY.per(SQUARE_FOOT, "per ft²");
@@ -253,6 +255,19 @@ public final class Units {
   public static Optional<Unit> named(String words) {
     String plain = words.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
     return Optional.ofNullable(BY_NAME.get(plain));
+  }
+
+  /**
+   * Returns what amounts of a currency of some decimals are whole numbers of: {@link #CENT} for 2.
+   *
+   * @param decimals 0 to 9
+   */
+  public static Unit smallestAmount(int decimals) {
+    return switch (decimals) {
+      case 0 -> MONEY;
+      case 2 -> CENT;
+      default -> MONEY.multiple("1e-" + decimals, decimals == 3 ? "thousandths" : "parts");
+    };
   }
 
   /** Returns every unit that can be written, each once. */

@@ -2,12 +2,12 @@ package zonewright.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static zonewright.trade.Sheets.CREWS;
+import static zonewright.trade.Sheets.CURRENCIES;
 import static zonewright.trade.Sheets.EXTRAS;
 import static zonewright.trade.Sheets.PARTS;
 import static zonewright.trade.Sheets.SECTIONS;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Example;
@@ -18,9 +18,10 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
+import zonewright.testing.Cents;
 import zonewright.units.UnitSystem;
 
-/** The estimate comes to the same cents as a ledger kept in decimal money. */
+/** The estimate comes to the same amounts as a ledger kept in decimal money. */
 class EstimateLedgerTest {
   /** The typed estimate of a ledger. */
   static Design typed(Ledger ledger, UnitSystem system) {
@@ -55,6 +56,9 @@ class EstimateLedgerTest {
       parts.add(edits.typed(Parts.PACK.reference(), row, item.pack().toPlainString()));
       parts.add(edits.typed(Parts.PRICE.reference(), row, item.price().toPlainString()));
       parts.add(edits.typed(Parts.HOURS_EACH.reference(), row, item.hoursEach() + " h"));
+      if (item.abroad()) {
+        parts.add(edits.typed(Parts.PRICE_IN.reference(), row, "chf"));
+      }
       if (item.crew() >= 0) {
         parts.add(edits.typed(Parts.CREW.reference(), row, "crew " + item.crew()));
       }
@@ -70,6 +74,10 @@ class EstimateLedgerTest {
       parts.add(edits.typed(Extras.AMOUNT.reference(), row, extra.amount().toPlainString()));
       parts.add(edits.typed(Extras.INCLUDED.reference(), row, extra.included()));
     }
+    design.book().perform(edits.inserted(CURRENCIES, 0, 1));
+    parts.add(edits.typed(Currencies.CODE.reference(), 0, "CHF"));
+    parts.add(edits.typed(Currencies.WORTH.reference(), 0, ledger.worth.toPlainString()));
+    parts.add(edits.typed(JobFacts.CURRENCY.reference(), 0, ledger.currency));
     parts.add(edits.typed(JobFacts.LABOUR_RATE.reference(), 0, ledger.rate.toPlainString()));
     parts.add(edits.typed(JobFacts.OVERHEAD_SHARE.reference(), 0, ledger.overhead + " %"));
     parts.add(edits.typed(JobFacts.PROFIT_SHARE.reference(), 0, ledger.profit + " %"));
@@ -80,59 +88,66 @@ class EstimateLedgerTest {
     return design;
   }
 
-  private static BigDecimal cents(Book book, Column column, int row) {
+  private static BigDecimal money(Ledger ledger, Book book, Column column, int row) {
     double number = book.number(column.reference(), row);
-    BigDecimal cents = BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP);
+    BigDecimal money = ledger.money(number);
     assertThat(number)
-        .as("%s is whole cents", column)
-        .isCloseTo(cents.doubleValue(), org.assertj.core.data.Offset.offset(1e-6));
-    return cents;
+        .as("%s is whole amounts of %s", column, ledger.currency)
+        .isCloseTo(money.doubleValue(), org.assertj.core.data.Offset.offset(1e-6));
+    return money;
+  }
+
+  private static BigDecimal cents(Book book, Column column) {
+    return Cents.of(book.number(column.reference(), 0));
   }
 
   @Property(tries = 300)
-  void everyAmountIsTheLedgersToTheCent(@ForAll long seed) {
+  void everyAmountIsTheLedgersInAnyCurrency(@ForAll long seed) {
     Ledger ledger = new Ledger(seed);
     Book book = typed(ledger, UnitSystem.US).book();
     for (int row = 0; row < ledger.items.size(); row++) {
       Ledger.Item item = ledger.items.get(row);
-      assertThat(cents(book, Parts.MATERIAL, row)).isEqualByComparingTo(item.material());
-      assertThat(cents(book, Parts.LABOUR, row)).isEqualByComparingTo(item.labour(ledger));
+      assertThat(money(ledger, book, Parts.MATERIAL, row))
+          .isEqualByComparingTo(item.material(ledger));
+      assertThat(money(ledger, book, Parts.LABOUR, row)).isEqualByComparingTo(item.labour(ledger));
     }
-    assertThat(cents(book, BuildUp.MATERIAL, 0)).isEqualByComparingTo(ledger.material());
-    assertThat(cents(book, BuildUp.LABOUR, 0)).isEqualByComparingTo(ledger.labour());
-    assertThat(cents(book, BuildUp.DIRECT, 0)).isEqualByComparingTo(ledger.direct());
-    assertThat(cents(book, BuildUp.OVERHEAD, 0)).isEqualByComparingTo(ledger.overheadAmount());
-    assertThat(cents(book, BuildUp.PROFIT, 0)).isEqualByComparingTo(ledger.profitAmount());
-    assertThat(cents(book, BuildUp.CONTINGENCY, 0))
+    assertThat(money(ledger, book, BuildUp.MATERIAL, 0)).isEqualByComparingTo(ledger.material());
+    assertThat(money(ledger, book, BuildUp.LABOUR, 0)).isEqualByComparingTo(ledger.labour());
+    assertThat(money(ledger, book, BuildUp.DIRECT, 0)).isEqualByComparingTo(ledger.direct());
+    assertThat(money(ledger, book, BuildUp.OVERHEAD, 0))
+        .isEqualByComparingTo(ledger.overheadAmount());
+    assertThat(money(ledger, book, BuildUp.PROFIT, 0)).isEqualByComparingTo(ledger.profitAmount());
+    assertThat(money(ledger, book, BuildUp.CONTINGENCY, 0))
         .isEqualByComparingTo(ledger.contingencyAmount());
-    assertThat(cents(book, BuildUp.NET_PRICE, 0)).isEqualByComparingTo(ledger.netPrice());
-    assertThat(cents(book, BuildUp.TAX, 0)).isEqualByComparingTo(ledger.taxAmount());
-    assertThat(cents(book, BuildUp.TOTAL, 0)).isEqualByComparingTo(ledger.total());
+    assertThat(money(ledger, book, BuildUp.NET_PRICE, 0)).isEqualByComparingTo(ledger.netPrice());
+    assertThat(money(ledger, book, BuildUp.TAX, 0)).isEqualByComparingTo(ledger.taxAmount());
+    assertThat(money(ledger, book, BuildUp.TOTAL, 0)).isEqualByComparingTo(ledger.total());
   }
 
   @Property(tries = 100)
-  void totalsAreTheSumOfTheirPartsToTheCent(@ForAll long seed) {
+  void totalsAreTheSumOfTheirParts(@ForAll long seed) {
     Ledger ledger = new Ledger(seed);
     Book book = typed(ledger, UnitSystem.SI).book();
     BigDecimal sections = BigDecimal.ZERO;
     for (int row = 0; row < book.rows(SECTIONS); row++) {
-      sections = sections.add(cents(book, Sections.COST_OF_SECTION, row));
+      sections = sections.add(money(ledger, book, Sections.COST_OF_SECTION, row));
     }
     BigDecimal lines = BigDecimal.ZERO;
     for (int row = 0; row < book.rows(PARTS); row++) {
-      lines = lines.add(cents(book, Parts.LINE, row));
+      lines = lines.add(money(ledger, book, Parts.LINE, row));
     }
-    BigDecimal items = cents(book, BuildUp.MATERIAL, 0).add(cents(book, BuildUp.LABOUR, 0));
+    BigDecimal items =
+        money(ledger, book, BuildUp.MATERIAL, 0).add(money(ledger, book, BuildUp.LABOUR, 0));
     assertThat(lines).isEqualByComparingTo(items);
     assertThat(sections).isEqualByComparingTo(items);
     assertThat(
-            cents(book, BuildUp.DIRECT, 0)
-                .add(cents(book, BuildUp.OVERHEAD, 0))
-                .add(cents(book, BuildUp.PROFIT, 0))
-                .add(cents(book, BuildUp.CONTINGENCY, 0))
-                .subtract(cents(book, BuildUp.TAX_INCLUDED, 0))
-                .add(cents(book, BuildUp.TAX, 0)))
-        .isEqualByComparingTo(cents(book, BuildUp.TOTAL, 0));
+            money(ledger, book, BuildUp.DIRECT, 0)
+                .add(money(ledger, book, BuildUp.OVERHEAD, 0))
+                .add(money(ledger, book, BuildUp.PROFIT, 0))
+                .add(money(ledger, book, BuildUp.CONTINGENCY, 0))
+                .subtract(money(ledger, book, BuildUp.TAX_INCLUDED, 0))
+                .add(money(ledger, book, BuildUp.TAX, 0)))
+        .isEqualByComparingTo(money(ledger, book, BuildUp.TOTAL, 0));
   }
 
   /**
@@ -149,10 +164,10 @@ class EstimateLedgerTest {
     book.perform(design.edits().typed(Extras.AMOUNT.reference(), 0, "1320.00"));
     book.perform(design.edits().typed(JobFacts.TAX_ON.reference(), 0, JobFacts.IN_PRICES));
     book.perform(design.edits().typed(JobFacts.TAX_SHARE.reference(), 0, "20 %"));
-    assertThat(cents(book, BuildUp.TAX, 0)).isEqualByComparingTo("220.00");
-    assertThat(cents(book, BuildUp.NET_PRICE, 0)).isEqualByComparingTo("1100.00");
-    assertThat(cents(book, BuildUp.TOTAL, 0)).isEqualByComparingTo("1320.00");
+    assertThat(cents(book, BuildUp.TAX)).isEqualByComparingTo("220.00");
+    assertThat(cents(book, BuildUp.NET_PRICE)).isEqualByComparingTo("1100.00");
+    assertThat(cents(book, BuildUp.TOTAL)).isEqualByComparingTo("1320.00");
     book.perform(design.edits().typed(JobFacts.TAX_SHARE.reference(), 0, "10 %"));
-    assertThat(cents(book, BuildUp.TAX, 0)).isEqualByComparingTo("120.00");
+    assertThat(cents(book, BuildUp.TAX)).isEqualByComparingTo("120.00");
   }
 }

@@ -10,8 +10,9 @@ import java.util.Random;
 import java.util.TreeMap;
 
 /**
- * An estimate kept by hand in decimal money: random items and extras, and what they come to with
- * every amount rounded to the cent, halves up.
+ * An estimate kept by hand in decimal money: random items and extras, some priced in another
+ * currency, and what they come to with every amount rounded to the smallest amount of a currency,
+ * halves up.
  */
 final class Ledger {
   private static final String[] KINDS = {
@@ -26,6 +27,7 @@ final class Ledger {
       BigDecimal pack,
       BigDecimal price,
       BigDecimal hoursEach,
+      boolean abroad,
       int crew,
       boolean taxed) {
     BigDecimal installed() {
@@ -40,13 +42,14 @@ final class Ledger {
           .multiply(pack);
     }
 
-    BigDecimal material() {
-      return cents(bought().multiply(price));
+    BigDecimal material(Ledger ledger) {
+      BigDecimal paid = bought().multiply(price);
+      return ledger.rounded(abroad ? paid.multiply(ledger.worth) : paid);
     }
 
     BigDecimal labour(Ledger ledger) {
       BigDecimal rate = crew < 0 ? ledger.rate : ledger.crews.get(crew).rate();
-      return cents(installed().multiply(hoursEach).multiply(rate));
+      return ledger.rounded(installed().multiply(hoursEach).multiply(rate));
     }
   }
 
@@ -62,11 +65,11 @@ final class Ledger {
 
   /** One extra. */
   record Extra(String kind, BigDecimal amount, String included) {
-    BigDecimal counts() {
+    BigDecimal counts(Ledger ledger) {
       boolean out =
           included.equals(Extras.OUT)
               || (included.equals(Extras.USUAL) && kind.equals(Extras.ALTERNATE));
-      return out ? BigDecimal.ZERO : cents(amount);
+      return out ? BigDecimal.ZERO : ledger.rounded(amount);
     }
   }
 
@@ -77,6 +80,15 @@ final class Ledger {
   final Map<String, BigDecimal> markups = new TreeMap<>();
 
   final List<Extra> extras = new ArrayList<>();
+
+  /** Its decimals are those of ISO 4217, from memory. */
+  final String currency;
+
+  private final int decimals;
+
+  /** What one of the other currency costs. */
+  final BigDecimal worth;
+
   final BigDecimal rate;
   final BigDecimal overhead;
   final BigDecimal profit;
@@ -86,6 +98,10 @@ final class Ledger {
 
   Ledger(long seed) {
     Random random = new Random(seed);
+    int money = random.nextInt(4);
+    currency = List.of("", "usd", "JPY", "KWD").get(money);
+    decimals = List.of(2, 2, 0, 3).get(money);
+    worth = any(random, 200_000, 3).max(BigDecimal.ONE);
     for (int i = random.nextInt(12); i >= 0; i--) {
       items.add(
           new Item(
@@ -95,6 +111,7 @@ final class Ledger {
               any(random, 500, random.nextInt(2)).max(BigDecimal.ONE),
               any(random, 20_000, 2),
               any(random, 4000, 3),
+              random.nextInt(4) == 0,
               random.nextInt(3) - 1,
               random.nextInt(3) > 0));
     }
@@ -132,25 +149,33 @@ final class Ledger {
     return BigDecimal.valueOf(random.nextInt(most), decimals);
   }
 
-  /** To the cent; half a cent, and what is less by a millionth of a cent at most, goes up. */
-  static BigDecimal cents(BigDecimal amount) {
+  /**
+   * To the smallest amount of the currency; half of it, and what is less by a millionth of it at
+   * most, goes up.
+   */
+  BigDecimal rounded(BigDecimal amount) {
     return amount
-        .movePointRight(2)
+        .movePointRight(decimals)
         .add(new BigDecimal("0.500001"))
         .setScale(0, RoundingMode.FLOOR)
-        .movePointLeft(2);
+        .movePointLeft(decimals);
+  }
+
+  /** Returns an amount of a column as it is in decimal money. */
+  BigDecimal money(double amount) {
+    return BigDecimal.valueOf(amount).setScale(decimals, RoundingMode.HALF_UP);
   }
 
   private static BigDecimal withPercent(BigDecimal percent) {
     return BigDecimal.ONE.add(percent.movePointLeft(2));
   }
 
-  private static BigDecimal part(BigDecimal amount, BigDecimal percent) {
-    return cents(amount.multiply(percent.movePointLeft(2)));
+  private BigDecimal part(BigDecimal amount, BigDecimal percent) {
+    return rounded(amount.multiply(percent.movePointLeft(2)));
   }
 
   BigDecimal material() {
-    return items.stream().map(Item::material).reduce(BigDecimal.ZERO, BigDecimal::add);
+    return items.stream().map(item -> item.material(this)).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   BigDecimal labour() {
@@ -158,7 +183,9 @@ final class Ledger {
   }
 
   BigDecimal direct() {
-    return extras.stream().map(Extra::counts).reduce(material().add(labour()), BigDecimal::add);
+    return extras.stream()
+        .map(extra -> extra.counts(this))
+        .reduce(material().add(labour()), BigDecimal::add);
   }
 
   BigDecimal overheadAmount() {
@@ -169,7 +196,7 @@ final class Ledger {
       rest = rest.subtract(cost);
       all = all.add(cost.multiply(each.getValue().movePointLeft(2)));
     }
-    return cents(all.add(rest.multiply(overhead.movePointLeft(2))));
+    return rounded(all.add(rest.multiply(overhead.movePointLeft(2))));
   }
 
   private BigDecimal cost(String kind) {
@@ -180,14 +207,14 @@ final class Ledger {
         ? labour()
         : extras.stream()
             .filter(extra -> extra.kind().equals(kind))
-            .map(Extra::counts)
+            .map(extra -> extra.counts(this))
             .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   BigDecimal taxedMaterial() {
     return items.stream()
         .filter(Item::taxed)
-        .map(Item::material)
+        .map(item -> item.material(this))
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
@@ -211,7 +238,7 @@ final class Ledger {
     return switch (taxOn) {
       case JobFacts.ON_MATERIAL -> part(taxedMaterial(), tax);
       case JobFacts.IN_PRICES ->
-          cents(
+          rounded(
               builtUp()
                   .multiply(tax)
                   .divide(tax.add(BigDecimal.valueOf(100)), MathContext.DECIMAL128));

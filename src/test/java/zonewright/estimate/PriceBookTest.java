@@ -29,7 +29,7 @@ class PriceBookTest {
   void whatIsWrittenReadsBackTheSame() throws PriceBook.Unreadable {
     String text = new PriceBook(Sample.CAMPUS_RETROFIT.design(UnitSystem.US).book()).text();
     assertThat(new PriceBook(read(text)).text()).isEqualTo(text);
-    assertThat(text).startsWith("Item,Section,Sold by,Price,Labour hours each (h),");
+    assertThat(text).startsWith("Item,Section,Sold by,Price,Price in,Labour hours each (h),");
   }
 
   @Test

@@ -12,10 +12,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.design.Design;
 import zonewright.estimate.BuildUp;
+import zonewright.estimate.JobFacts;
 import zonewright.estimate.Parts;
 import zonewright.retrofit.AsFound;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Edits;
 import zonewright.sheet.Entry;
 import zonewright.sheet.ListText;
 import zonewright.trade.Sheets;
@@ -85,6 +87,38 @@ class PriceListsTest {
   void amountsOfMoneyAreReadWithTheirCurrency(String cell, double value) throws Exception {
     ListMatch match = match("Item;Price\nValve;" + cell + "\n");
     assertThat(match.entry(1, 0)).isEqualTo(new Entry.Figure(value));
+  }
+
+  @Test
+  void pricesInAnotherCurrencyThanTheJobsSaySo() throws Exception {
+    book.perform(new Edits(book).typed(JobFacts.CURRENCY.reference(), 0, "USD"));
+    ListMatch.Taken taken =
+        take("Item;Price\nValve;€ 41,20\nPump;USD 125,00\nWire;CHF 0,30\nPipe;2,00\n");
+    assertThat(taken.notes())
+        .containsExactly(
+            "Prices are in EUR: type on the sheet Currencies what one EUR is worth in USD.",
+            "Prices are in CHF: type on the sheet Currencies what one CHF is worth in USD.");
+    assertThat(List.of(0, 1, 2, 3))
+        .extracting(row -> words(Parts.PRICE_IN, row))
+        .containsExactly("EUR", "", "CHF", "");
+    assertThat(book.choices(Parts.PRICE_IN)).containsExactly("EUR", "CHF");
+    take("Item,Price,Currency\nValve,45.50,usd\nPipe,1.50,eur\n");
+    assertThat(List.of(0, 3))
+        .extracting(row -> words(Parts.PRICE_IN, row))
+        .containsExactly("", "EUR");
+    assertThat(price(0)).isEqualTo(45.5);
+    assertThat(book.choices(Parts.PRICE_IN)).containsExactly("EUR", "CHF");
+    take("Item,Price\nPipe,1.75\n");
+    assertThat(words(Parts.PRICE_IN, 3)).as("a list that names no currency").isEqualTo("EUR");
+  }
+
+  @Test
+  void aJobWithoutACurrencyTakesPricesAsItsMoneyAndIsTold() throws Exception {
+    ListMatch.Taken taken = take("Item;Price\nValve;€ 41,20\n");
+    assertThat(words(Parts.PRICE_IN, 0)).isEmpty();
+    assertThat(taken.notes())
+        .containsExactly(
+            "Prices are in EUR, and no currency is named on the sheet Estimate: they are taken as money of the job.");
   }
 
   @Test

@@ -18,10 +18,10 @@ import zonewright.estimate.BuildUp;
 import zonewright.estimate.EstimateRules;
 import zonewright.estimate.Extras;
 import zonewright.estimate.JobFacts;
-import zonewright.estimate.Money;
 import zonewright.estimate.ProposalFacts;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.testing.Cents;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -89,7 +89,7 @@ class ProposalPagesTest {
   void itAddsUpOnThePageToThePrintedTotal() throws Exception {
     String text = text();
     BigDecimal total = amount(text, "Price (?=\\d)");
-    assertThat(total).isEqualTo(Money.of(book.number(BuildUp.TOTAL.reference(), 0)));
+    assertThat(total).isEqualTo(Cents.of(book.number(BuildUp.TOTAL.reference(), 0)));
     assertThat(amount(text, "The work as described, before tax").add(amount(text, "Tax")))
         .isEqualTo(total);
     assertThat(

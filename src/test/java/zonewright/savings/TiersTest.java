@@ -15,10 +15,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.climate.Climate;
 import zonewright.design.Design;
 import zonewright.design.Finding;
-import zonewright.estimate.Money;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
+import zonewright.testing.Cents;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -61,9 +61,9 @@ class TiersTest {
     Design design = billed("12 m3", "0 m3");
     type(design, Rates.SEWER_CHARGED, 0, "yes");
     Book book = design.book();
-    assertThat(Money.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo("39.80");
+    assertThat(Cents.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo("39.80");
     type(design, Rates.SEWER_SHARE, 0, "60 %");
-    assertThat(Money.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo("30.20");
+    assertThat(Cents.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo("30.20");
   }
 
   @ParameterizedTest
@@ -77,7 +77,7 @@ class TiersTest {
   })
   void eachUnitCostsWhatItsTierSays(String metered, String other, String cost) {
     Book book = billed(metered + " m3", other + " m3").book();
-    assertThat(Money.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo(cost);
+    assertThat(Cents.of(book.number(Use.COST_BEFORE.reference(), 5))).isEqualByComparingTo(cost);
   }
 
   /** 12 × 18.50 before, 12 × 11.20 with the smaller meter; 15.80 of June by the tiers each time. */
@@ -101,20 +101,20 @@ class TiersTest {
   }
 
   private static BigDecimal bill(Design design, Column column) {
-    return Money.of(design.book().number(column.reference(), 0));
+    return Cents.of(design.book().number(column.reference(), 0));
   }
 
   @Test
   void irrigationStandsOnTopOfOtherUse() {
     Book book = billed("40 m3", "8 m3").book();
-    assertThat(Money.of(book.number(Use.COST_OTHER.reference(), 5))).isEqualByComparingTo("9.60");
+    assertThat(Cents.of(book.number(Use.COST_OTHER.reference(), 5))).isEqualByComparingTo("9.60");
   }
 
   @Test
   void sewerCountsOnlyWhereItIsCharged() {
     Design design = billed("12 m3", "0");
     type(design, Rates.SEWER_CHARGED, 0, "yes");
-    assertThat(Money.of(design.book().number(Use.COST_BEFORE.reference(), 5)))
+    assertThat(Cents.of(design.book().number(Use.COST_BEFORE.reference(), 5)))
         .isEqualByComparingTo("39.80");
   }
 
@@ -139,7 +139,7 @@ class TiersTest {
     }
     for (String[] each : new String[][] {{"4.5", "12.50"}, {"12", "78.00"}, {"15", "117.00"}}) {
       type(design, Use.METERED, 5, each[0] + " m3");
-      assertThat(Money.of(design.book().number(Use.COST_BEFORE.reference(), 5)))
+      assertThat(Cents.of(design.book().number(Use.COST_BEFORE.reference(), 5)))
           .as(each[0])
           .isEqualByComparingTo(each[1]);
     }
@@ -171,7 +171,7 @@ class TiersTest {
       }
       expected += cents.get(tier);
     }
-    assertThat(Money.of(design.book().number(Use.COST_BEFORE.reference(), 5)))
+    assertThat(Cents.of(design.book().number(Use.COST_BEFORE.reference(), 5)))
         .isEqualByComparingTo(BigDecimal.valueOf(expected, 2));
   }
 

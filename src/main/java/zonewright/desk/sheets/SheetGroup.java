@@ -65,6 +65,7 @@ public enum SheetGroup {
       Sheets.COUNTS,
       Sheets.PARTS,
       Sheets.CREWS,
+      Sheets.CURRENCIES,
       Sheets.SECTIONS,
       Sheets.EXTRAS),
   SAVINGS(

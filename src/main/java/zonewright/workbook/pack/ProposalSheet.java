@@ -8,7 +8,6 @@ import zonewright.design.Finding;
 import zonewright.design.ForClient;
 import zonewright.estimate.BuildUp;
 import zonewright.estimate.Extras;
-import zonewright.estimate.JobFacts;
 import zonewright.estimate.Money;
 import zonewright.handover.Proposal;
 import zonewright.handover.ProposalPages;
@@ -16,7 +15,6 @@ import zonewright.savings.Cases;
 import zonewright.savings.Worth;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
-import zonewright.sheet.Entry;
 import zonewright.workbook.kit.CellStyleName;
 
 /** The proposal to the owner: the price, what is in it, what may be chosen, and what it saves. */
@@ -50,10 +48,7 @@ final class ProposalSheet implements PackSheet {
   public void write(PackBook pack) {
     Page page = pack.page(title(), false, 42, 22, 18, 22);
     Book book = pack.office().book();
-    String currency =
-        book.entry(JobFacts.CURRENCY.reference(), 0) instanceof Entry.Words words
-            ? "All money in " + words.text() + "."
-            : "";
+    String currency = Money.currency(book).map("All money in %s."::formatted).orElse("");
     page.title("Proposal: " + pack.project(), currency);
     Proposal proposal = new Proposal(pack.office());
     for (Proposal.Fact fact : proposal.facts()) {
