@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.estimate.Currencies;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.Parts;
 import zonewright.sheet.Book;
@@ -107,5 +108,35 @@ class OfficeCommandTest {
         "--replace",
         "--changed");
     assertThat(read(file).book().number(Parts.PRICE.reference(), 0)).isEqualTo(23.4);
+  }
+
+  @Test
+  void pricesOfAnOfficeInOtherMoneySaySo() throws Exception {
+    Design tables = read(office);
+    type(tables, JobFacts.CURRENCY, 0, "USD");
+    add(tables, Sheets.CREWS, 0, "Two people");
+    DesignFile.write(tables, office);
+    Design garden = Design.blank(UnitSystem.SI);
+    type(garden, JobFacts.CURRENCY, 0, "mxn");
+    Path file = folder.resolve("garden.xlsx");
+    DesignFile.write(garden, file);
+    CommandRun run =
+        CommandRun.of(
+            "office",
+            office.toString(),
+            "--from",
+            file.toString(),
+            "--into",
+            file.toString(),
+            "--replace");
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("Currencies: prices of office.xlsx are in USD; type what one is worth.")
+        .contains("Crews: not taken, for its money is in USD.");
+    Design taken = read(file);
+    assertThat(words(taken, Parts.PRICE_IN, 0)).isEqualTo("USD");
+    assertThat(words(taken, Currencies.CODE, 0)).isEqualTo("USD");
+    assertThat(taken.book().entry(JobFacts.LABOUR_RATE.reference(), 0)).isEqualTo(Entry.BLANK);
+    assertThat(words(taken, JobFacts.CURRENCY, 0)).isEqualTo("mxn");
   }
 }

@@ -10,8 +10,12 @@ import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.design.OwnColumnRows;
 import zonewright.emitters.Emitters;
+import zonewright.estimate.Currencies;
+import zonewright.estimate.JobFacts;
+import zonewright.estimate.Parts;
 import zonewright.formula.Reference;
 import zonewright.plants.Plants;
+import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Tint;
@@ -106,6 +110,26 @@ final class Designs {
     type(design, AllowedDays.HOUSE_NUMBER, 0, "1204");
   }
 
+  /** Money without decimals, or with three, and items priced in another currency. */
+  private static Design abroad(Design design) {
+    Book book = design.book();
+    type(design, JobFacts.CURRENCY, 0, book.system() == UnitSystem.US ? "KWD" : "JPY");
+    book.perform(design.edits().inserted(Sheets.CURRENCIES, 0, 2));
+    type(design, Currencies.CODE, 0, "EUR");
+    type(design, Currencies.WORTH, 0, "161.237");
+    type(design, Currencies.CODE, 1, "CHF");
+    int items = book.rows(Sheets.PARTS);
+    book.perform(design.edits().inserted(Sheets.PARTS, items, 3));
+    for (int row = items; row < items + 3; row++) {
+      type(design, Parts.ITEM_NAME, row, "Abroad " + row);
+      type(design, Parts.COUNT, row, "7");
+      type(design, Parts.PRICE, row, "3.485");
+    }
+    type(design, Parts.PRICE_IN, items, "EUR");
+    type(design, Parts.PRICE_IN, items + 1, "CHF");
+    return design;
+  }
+
   /** No place, one month typed, no zones. */
   static Design empty(UnitSystem system) {
     Design design = Design.blank(system);
@@ -121,7 +145,7 @@ final class Designs {
       all.add(overridden(system));
       all.add(empty(system));
       all.add(RandomDesigns.of(system, Counts.of(12, 40), 20260 + all.size(), 0));
-      all.add(RandomDesigns.of(system, Counts.of(12, 40), 30260 + all.size(), 6));
+      all.add(abroad(RandomDesigns.of(system, Counts.of(12, 40), 30260 + all.size(), 6)));
     }
     return all;
   }
