@@ -40,7 +40,7 @@ public final class GoMenu {
   }
 
   private JMenu sheets(SheetGroup group) {
-    JMenu sheets = new JMenu("Sheets of " + group.words());
+    JMenu sheets = new JMenu(group.words() + " sheets");
     for (String id : group.tables()) {
       TableDefinition table = open.book().schema().table(id);
       sheets.add(new UserAction(SheetGroup.caption(table), () -> deck.enter(id)).item());

@@ -15,21 +15,14 @@ public enum SheetGroup {
       Sheets.SITE,
       Sheets.MONTHS,
       Sheets.WEATHER,
-      Sheets.RECORD,
-      Sheets.ALTERNATIVES,
-      Sheets.CHANGES),
+      Sheets.RECORD),
   ZONES(
       2,
       "Zones",
       "What each zone needs, month by month and by program",
       Sheets.ZONES,
       Sheets.MONTHLY,
-      Sheets.PROGRAMS,
-      Sheets.OWN_PLANTS,
-      Sheets.OWN_EMITTERS,
-      Sheets.OWN_SOILS,
-      Sheets.OWN_COLUMNS,
-      Sheets.RANGES),
+      Sheets.PROGRAMS),
   SUPPLY(
       3,
       "Supply",
@@ -77,7 +70,18 @@ public enum SheetGroup {
       Sheets.RATES,
       Sheets.REBATES,
       Sheets.CASES,
-      Sheets.YEARS);
+      Sheets.YEARS),
+  OWN(
+      9,
+      "Own",
+      "Alternatives, ranges, columns and tables of your own",
+      Sheets.ALTERNATIVES,
+      Sheets.CHANGES,
+      Sheets.RANGES,
+      Sheets.OWN_COLUMNS,
+      Sheets.OWN_PLANTS,
+      Sheets.OWN_EMITTERS,
+      Sheets.OWN_SOILS);
 
   private final int digit;
   private final String words;
