@@ -13,7 +13,7 @@ import zonewright.units.Units;
 /** Columns of the currencies other than that of the job in which suppliers price. */
 public final class Currencies {
   public static final Column CODE =
-      Column.words(CURRENCIES, "currency", "Currency")
+      Column.words(CURRENCIES, "currency", "Other currency")
           .band(ITEM)
           .means("Code of a currency in which a supplier prices, such as EUR.")
           .build();
