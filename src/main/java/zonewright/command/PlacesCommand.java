@@ -21,7 +21,7 @@ import zonewright.design.WeatherTaken;
       "",
       "Names words to look for in the name, state or country; none for all places. Zones of a map are found by name only."
           + " Published months go before those worked out from the weather of a place, which are usually within"
-          + " some 10 to 15 % of them (common practice, no source).",
+          + " some 10 to 15 %% of them (common practice, no source).",
       ""
     },
     footer = {

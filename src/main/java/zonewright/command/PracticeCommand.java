@@ -21,7 +21,7 @@ import zonewright.units.UnitSystem;
     description = {
       "",
       "Exercises have invented figures and the equations of the program. The same seed and number"
-          + " make the same exercise. An answer may differ by 1 %. Of a wrong one it is said how it"
+          + " make the same exercise. An answer may differ by 1 %%. Of a wrong one it is said how it"
           + " most likely came about, and in which step.",
       ""
     },

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -75,6 +76,11 @@ public final class Program {
             .setExitCodeExceptionMapper(problem -> ExitCode.FAULT)
             .setParameterExceptionHandler(Program::misunderstood)
             .setExecutionExceptionHandler(Program::failed);
+  }
+
+  /** Returns the commands by their names. */
+  Map<String, CommandLine> commands() {
+    return commandLine.getSubcommands();
   }
 
   /** Runs one command and returns its exit code: 0 where all went well. */

@@ -34,7 +34,7 @@ import zonewright.uncertainty.TypedRange;
           + " \"Reference ET=1.2,1.7,…\", or one for all of them. A value that cannot be used is"
           + " refused, and then nothing is written.",
       "An input known only as a range is typed as \"Intake rate of 7=0.2 to 0.5 in/h\", or for all zones"
-          + " as \"Area=± 5 %\"; the number it holds stays. The command sure says what follows.",
+          + " as \"Area=± 5 %%\"; the number it holds stays. The command sure says what follows.",
       ""
     },
     footer = {

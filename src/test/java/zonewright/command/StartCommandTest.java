@@ -1,12 +1,18 @@
 package zonewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 final class StartCommandTest {
   @Test
@@ -61,13 +67,26 @@ final class StartCommandTest {
 
   @Test
   void everyCommandExplainsItself() {
-    for (String command : new String[] {"calculate", "findings", "write", "answer", "columns"}) {
-      CommandRun run = CommandRun.of(command, "--help");
-
-      assertThat(run.code()).isZero();
-      assertThat(run.out()).contains("Usage: zonewright " + command, "Examples:");
-      assertThat(CommandRun.of("--help").out()).contains("  " + command + " ");
-    }
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    String all = CommandRun.of("--help").out();
+    new Program(nowhere, nowhere, null)
+        .commands()
+        .forEach(
+            (name, command) -> {
+              UsageMessageSpec said = command.getCommandSpec().usageMessage();
+              Stream.of(said.header(), said.description(), said.footer())
+                  .flatMap(Arrays::stream)
+                  .forEach(
+                      line ->
+                          assertThatCode(() -> line.formatted())
+                              .as(line)
+                              .doesNotThrowAnyException());
+              assertThat(CommandRun.of(name, "--help").out())
+                  .startsWith(said.header()[0])
+                  .contains("Usage: zonewright " + name)
+                  .containsPattern("\nExamples?:");
+              assertThat(all).contains("  " + name + " ");
+            });
   }
 
   @Test
