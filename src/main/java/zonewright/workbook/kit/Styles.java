@@ -219,6 +219,10 @@ public final class Styles {
     if (kind.onCalendar()) {
       return kind == QuantityKind.DATE ? "yyyy\\-mm\\-dd" : "hh:mm";
     }
+    if (inFull && decimals == 0 && !kind.percent()) {
+      // any pattern with places that may be blank leaves the point of whole numbers standing
+      return "General";
+    }
     String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
     if (inFull && decimals > 0) {
       places += "#".repeat(Math.max(0, QuantityText.MOST_DECIMALS - decimals));
