@@ -497,6 +497,42 @@ public final class Column implements Cells {
     return optional || role == Role.DEFAULTED;
   }
 
+  /**
+   * Says whether another column is declared just as this one: name, equation, list, limits and
+   * decimals are the same.
+   */
+  boolean declaredLike(Column other) {
+    return equals(other)
+        && name().equals(other.name())
+        && kind() == other.kind()
+        && role == other.role
+        && content == other.content
+        && Objects.equals(formula, other.formula)
+        && Objects.equals(bounds, other.bounds)
+        && Objects.equals(words, other.words)
+        && band.equals(other.band)
+        && meaning.equals(other.meaning)
+        && source.equals(other.source)
+        && usDecimals == other.usDecimals
+        && siDecimals == other.siDecimals
+        && inFull == other.inFull
+        && optional == other.optional
+        && Objects.equals(origin, other.origin)
+        && greatest == other.greatest
+        && beyond.equals(other.beyond);
+  }
+
+  /** A column is who it is by its reference: a design may declare it otherwise than the program. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Column that && reference.equals(that.reference);
+  }
+
+  @Override
+  public int hashCode() {
+    return reference.hashCode();
+  }
+
   @Override
   public String toString() {
     return reference.key();

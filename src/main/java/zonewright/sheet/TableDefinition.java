@@ -2,6 +2,7 @@ package zonewright.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A table: its columns and what its rows are.
@@ -83,6 +84,13 @@ public record TableDefinition(
   /** Returns the column that names the rows; none in a one-row table. */
   public Optional<Column> key() {
     return single() ? Optional.empty() : Optional.of(columns.get(0));
+  }
+
+  /** Says whether another table has the same columns, each declared just as here. */
+  public boolean declaredLike(TableDefinition other) {
+    return equals(other)
+        && IntStream.range(0, columns.size())
+            .allMatch(at -> columns.get(at).declaredLike(other.columns().get(at)));
   }
 
   /**

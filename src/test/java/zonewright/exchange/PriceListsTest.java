@@ -14,6 +14,7 @@ import zonewright.design.Design;
 import zonewright.estimate.BuildUp;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.Parts;
+import zonewright.estimate.PriceBook;
 import zonewright.retrofit.AsFound;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -110,6 +111,19 @@ class PriceListsTest {
     assertThat(book.choices(Parts.PRICE_IN)).containsExactly("EUR", "CHF");
     take("Item,Price\nPipe,1.75\n");
     assertThat(words(Parts.PRICE_IN, 3)).as("a list that names no currency").isEqualTo("EUR");
+  }
+
+  /** A design may declare columns otherwise than the program does; they are the same columns. */
+  @Test
+  void priceBooksAreReadInAJobWithoutDecimalsAsInAnyOther() throws Exception {
+    book.perform(new Edits(book).typed(JobFacts.CURRENCY.reference(), 0, "JPY"));
+    take("Item;Price\nValve;€ 41,20\nWire;12,50\n");
+    assertThat(List.of(price(0), price(1))).containsExactly(41.2, 12.5);
+    assertThat(words(Parts.PRICE_IN, 0)).isEqualTo("EUR");
+    Book other = Design.blank(UnitSystem.US).book();
+    other.perform(new Edits(other).typed(JobFacts.CURRENCY.reference(), 0, "KWD"));
+    other.perform(new PriceBook(other).edit(new PriceBook(book).text()));
+    assertThat(other.number(Parts.PRICE.reference(), 1)).isEqualTo(12.5);
   }
 
   @Test

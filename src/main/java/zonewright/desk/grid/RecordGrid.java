@@ -105,7 +105,7 @@ public final class RecordGrid extends JPanel {
 
   /** Says whether a book still has just these columns in the table shown. */
   public boolean shows(Book now) {
-    return now.equals(book) && book.schema().table(table.table().id()).equals(table.table());
+    return now.equals(book) && book.schema().table(table.table().id()).declaredLike(table.table());
   }
 
   /** Goes to the value of a column and takes the focus; there is but one row. */

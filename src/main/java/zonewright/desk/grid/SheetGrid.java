@@ -190,7 +190,7 @@ public final class SheetGrid extends JPanel {
   /** Says whether a book still has just these columns in the table shown. */
   public boolean shows(Book now) {
     return now.equals(book)
-        && book.schema().table(table.sheet().table().id()).equals(table.sheet().table());
+        && book.schema().table(table.sheet().table().id()).declaredLike(table.sheet().table());
   }
 
   /** Makes room for what stands in the columns since, as far as a frame allows. */
