@@ -124,7 +124,7 @@ final class InPlace {
                 Optional.ofNullable(readings.get(book.schema().table(column.reference().table())))
                     .filter(reading -> reading.takesYours(column))
                     .isPresent());
-    Reformat reformat = new Reformat(workbook, kept.system(), book.system());
+    Reformat reformat = Reformat.of(workbook, book, kept.system());
     Map<String, TableUpdate> found = new LinkedHashMap<>();
     Map<String, SingleUpdate> lines = new LinkedHashMap<>();
     for (TableDefinition table : book.schema().tables()) {

@@ -226,7 +226,8 @@ public final class Page {
 
   private void put(int column, Column shown, Live.Result result, CellStyleName look) {
     XSSFCell cell = cellAt(column);
-    cell.setCellStyle(styles.of(look, Styles.format(shown, system())));
+    Column held = book.office().book().schema().column(shown.reference());
+    cell.setCellStyle(styles.of(look, Styles.format(held, system())));
     if (Double.isNaN(result.number())) {
       cell.setCellValue(CellText.encoded(result.words()));
     } else {
