@@ -142,7 +142,7 @@ final class ColumnCommand extends Task {
       list(book);
       return ExitCode.FINE;
     }
-    book.start(edit(book));
+    book.perform(edit(book));
     DesignFiles.save(design, target.orElseThrow(), source.kept(), err());
     out().println("Written: " + target.orElseThrow());
     return ExitCode.FINE;

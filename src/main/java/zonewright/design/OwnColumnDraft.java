@@ -1,7 +1,6 @@
 package zonewright.design;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -137,18 +136,9 @@ public record OwnColumnDraft(
     return parts;
   }
 
-  /**
-   * Returns the edit that makes the definition in a row this one; equations that name the column
-   * follow where it is called otherwise.
-   */
+  /** Returns the edit that makes the definition in a row this one. */
   public Edit changed(Book book, int row) {
-    List<Edit> parts = new ArrayList<>();
-    Optional<Column> before = OwnColumns.of(book).column(row);
-    if (before.isPresent() && !before.get().name().equals(name.strip())) {
-      parts.addAll(OwnColumnNames.renamed(book, before.get().reference(), name.strip()));
-    }
-    parts.addAll(parts(book, row));
-    return new Edit.Several("change of column " + name.strip(), parts);
+    return new Edit.Several("change of column " + name.strip(), parts(book, row));
   }
 
   /** Returns the edit that takes the definition in a row away. */
@@ -178,7 +168,7 @@ public record OwnColumnDraft(
     int mine = row.orElse(book.rows(Sheets.OWN_COLUMNS));
     trial.start(new Edit.Several("trial", parts(trial, mine)));
     OwnColumns own = OwnColumns.of(trial);
-    Optional<OwnColumns.Wrong> wrong = own.wrong(mine);
+    Optional<OwnColumns.Wrong> wrong = own.wrong(trial, mine);
     if (wrong.isPresent()) {
       return new Not(wrong.get().column(), wrong.get().sentence(), wrong.get().place());
     }
@@ -212,12 +202,7 @@ public record OwnColumnDraft(
             .map(TableDefinition::id)
             .findFirst()
             .orElse(Sheets.ZONES);
-    Map<String, List<Column>> further = new HashMap<>();
-    for (TableDefinition table : book.schema().tables()) {
-      int declared = book.declared().table(table.id()).columns().size();
-      further.put(table.id(), table.columns().subList(declared, table.columns().size()));
-    }
-    return new KnownColumns(book.declared(), further, home, Synonyms::of);
+    return new KnownColumns(book.schema(), Map.of(), home, Synonyms::of);
   }
 
   /** Returns the kinds there are, in words. */

@@ -58,6 +58,7 @@ final class OwnColumnReading {
   private final Map<Reference, Formula> formulas = new LinkedHashMap<>();
   private final Map<Integer, Column> columns = new TreeMap<>();
   private final List<Rule> rules = new ArrayList<>();
+  private final List<OwnColumns.NamedRow> words = new ArrayList<>();
   private final Map<String, KnownColumns> known = new HashMap<>();
 
   OwnColumnReading(Schema schema, List<List<Entry>> rows) {
@@ -77,6 +78,10 @@ final class OwnColumnReading {
 
   Map<Integer, Column> columns() {
     return columns;
+  }
+
+  List<OwnColumns.NamedRow> words() {
+    return words;
   }
 
   List<Rule> rules() {
@@ -180,9 +185,14 @@ final class OwnColumnReading {
         EquationReader.read(said.equation(), known(said.table()), said.kind());
     if (reading instanceof EquationReading.Understood understood) {
       formulas.put(said.reference(), understood.formula());
+      words(said, OwnColumnSheet.EQUATION.reference(), understood);
     } else {
       wrong(said, OwnColumnSheet.EQUATION.reference(), (EquationReading.Problem) reading);
     }
+  }
+
+  private void words(Said said, Reference cell, EquationReading.Understood understood) {
+    understood.words().forEach(word -> words.add(new OwnColumns.NamedRow(said.row(), cell, word)));
   }
 
   /** Of a circle every column is refused, each with the way around from itself. */
@@ -250,14 +260,15 @@ final class OwnColumnReading {
       wrong(said, cell, problem);
       return;
     }
-    Formula limit = ((EquationReading.Understood) reading).formula();
+    EquationReading.Understood understood = (EquationReading.Understood) reading;
+    words(said, cell, understood);
     Column column = columns.get(said.row());
     rules.add(
         new Rule(
             column.reference().key() + "." + cell.column(),
             Severity.CHECK,
             said.table().id(),
-            new Condition.Comparison(broken, column.asFormula(), limit),
+            new Condition.Comparison(broken, column.asFormula(), understood.formula()),
             column,
             "%s is {0}, %s than your limit of %s"
                 .formatted(

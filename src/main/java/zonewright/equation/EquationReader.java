@@ -1,6 +1,7 @@
 package zonewright.equation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,9 +24,9 @@ public final class EquationReader {
   private static final int DEEPEST = 40;
   private static final List<String> COMPARISONS =
       List.of("<>", "<=", ">=", "≤", "≥", "≠", "<", ">", "=");
-  private static final List<String> OVER = List.of("/", "÷");
-  private static final List<String> TIMES = List.of("*", "×", "·");
-  private static final List<String> MINUS = List.of("-", "−", "–");
+  private static final List<String> OVER = List.of("/", "÷", "∕", "⁄");
+  private static final List<String> TIMES = List.of("*", "×", "·", "⋅", "∙");
+  private static final List<String> MINUS = List.of("-", "−", "–", "‑");
 
   private final Cursor cursor;
   private final Numerals numerals;
@@ -40,8 +41,8 @@ public final class EquationReader {
     this.cursor = new Cursor(typed);
     this.numerals = new Numerals(cursor);
     this.columns = columns;
-    this.combining = new Combining(columns);
-    this.functions = new Functions(columns, combining);
+    this.combining = new Combining(columns, typed.length());
+    this.functions = new Functions(columns, combining, names);
   }
 
   /** Returns the formula of an equation that gives numbers of a kind, or what is wrong with it. */
@@ -59,8 +60,10 @@ public final class EquationReader {
     EquationReader reader = new EquationReader(typed, columns);
     try {
       Part.Amount amount = reader.whole();
-      return new EquationReading.Understood(
-          kind.isPresent() ? wanted(amount, kind.get()) : amount.formula(), reader.names);
+      Formula formula = kind.isPresent() ? wanted(amount, kind.get()) : amount.formula();
+      // a limit in quotation marks is read once all parts of its function are
+      reader.names.sort(Comparator.comparingInt(EquationReading.Name::from));
+      return new EquationReading.Understood(formula, reader.names, reader.combining.words());
     } catch (Misread problem) {
       return problem.problem();
     }
@@ -117,8 +120,7 @@ public final class EquationReader {
     int end = Math.max(at + 1, NameText.wordsEnd(text, at));
     String sentence =
         switch (next) {
-          case ')' -> "This bracket was never opened.";
-          case ']' -> "This bracket was never opened.";
+          case ')', ']' -> "This bracket was never opened.";
           case ';', ',' -> "“%s” stands between the parts of a function only.".formatted(next);
           case '"' -> "Before these words a sign is missing, such as =.";
           default ->
@@ -191,13 +193,12 @@ public final class EquationReader {
       return negative;
     }
     if (cursor.took("+")) {
-      return combining.amount(cursor.next() == '+' ? missingAfterPlus() : signed());
+      if (cursor.next() == '+') {
+        throw missing("A number is missing between two signs.");
+      }
+      return combining.amount(signed());
     }
     return measured(primary());
-  }
-
-  private Part missingAfterPlus() throws Misread {
-    throw missing("A number is missing between two signs.");
   }
 
   /** What may follow a part: percent, and the unit it is measured in. */
@@ -301,27 +302,43 @@ public final class EquationReader {
 
   /** A name in brackets: a column within reach. */
   private Part inBrackets(int from) throws Misread {
-    String name = bracketed(from);
-    return named(columns.named(name), name, from);
+    Span name = bracketed(from);
+    List<Column> found = columns.named(name.text());
+    if (found.isEmpty()) {
+      throw unknown(name.text(), from, cursor.at(), columns.offers(name.text()));
+    }
+    return named(found, name, from);
   }
 
-  private String bracketed(int from) throws Misread {
+  /** Some letters of the equation. */
+  private record Span(String text, int from, int to) {}
+
+  private Span span(int from, int to) {
+    return new Span(cursor.text().substring(from, to), from, to);
+  }
+
+  private Span bracketed(int from) throws Misread {
     int open = cursor.skip().at();
     int end = cursor.text().indexOf(']', open);
     if (end < 0) {
-      throw new Misread(from, from + 1, "This bracket is never closed.", List.of());
+      throw new Misread(open, open + 1, "This bracket is never closed.", List.of());
     }
+    cursor.jump(open + 1);
+    cursor.took("@");
+    int begin = Math.min(cursor.skip().at(), end);
     cursor.jump(end + 1);
-    return cursor.text().substring(open + 1, end).replaceFirst("^@", "").strip();
+    return span(begin, begin + cursor.text().substring(begin, end).stripTrailing().length());
   }
 
-  private Part named(List<Column> found, String name, int from) throws Misread {
+  /**
+   * Returns the one column that was found.
+   *
+   * @param from where its sheet, a bracket or its name begins
+   */
+  private Part named(List<Column> found, Span name, int from) throws Misread {
     if (found.size() == 1) {
-      names.add(new EquationReading.Name(found.get(0).reference(), from, cursor.at()));
+      names.add(new EquationReading.Name(found.get(0).reference(), name.from(), name.to()));
       return new Part.Named(found.get(0), from, cursor.at());
-    }
-    if (found.isEmpty()) {
-      throw unknown(name, from, cursor.at(), columns.offers(name));
     }
     List<String> offers =
         found.stream()
@@ -330,7 +347,8 @@ public final class EquationReader {
     throw new Misread(
         from,
         cursor.at(),
-        "“%s” stands on several sheets: write %s.".formatted(name, String.join(" or ", offers)),
+        "“%s” stands on several sheets: write %s."
+            .formatted(name.text(), String.join(" or ", offers)),
         offers);
   }
 
@@ -349,12 +367,9 @@ public final class EquationReader {
       end++;
     }
     String word = text.substring(from, end);
+    Optional<KnownColumns.Match> match = columns.bare(text, from);
     boolean called = end < text.length() && text.charAt(end) == '(';
-    if (called && columns.bare(text, from).isEmpty()) {
-      cursor.jump(end + 1);
-      return call(word, from);
-    }
-    if (called && Functions.named(word).isPresent()) {
+    if (called && (match.isEmpty() || Functions.named(word).isPresent())) {
       cursor.jump(end + 1);
       return call(word, from);
     }
@@ -363,10 +378,9 @@ public final class EquationReader {
       cursor.jump(sheet.get().getValue());
       return ofSheet(sheet.get().getKey(), from);
     }
-    Optional<KnownColumns.Match> match = columns.bare(text, from);
     if (match.isPresent() && !wordsGoOn(match.get().end())) {
       cursor.jump(match.get().end());
-      return named(match.get().columns(), text.substring(from, match.get().end()), from);
+      return named(match.get().columns(), clear(span(from, match.get().end())), from);
     }
     Optional<Part> constant = Functions.constant(word, from, end);
     if (constant.isPresent()) {
@@ -376,6 +390,25 @@ public final class EquationReader {
     int all = NameText.wordsEnd(text, from);
     String written = text.substring(from, all);
     throw unknown(written, from, all, columns.offers(written));
+  }
+
+  /** Refuses a name without brackets that may as well be several columns with signs between. */
+  private Span clear(Span name) throws Misread {
+    Optional<Integer> sign = NameText.sign(name.text());
+    if (sign.isPresent()) {
+      String before = name.text().substring(0, sign.get()).strip();
+      if (!columns.named(before).isEmpty()) {
+        String whole = "[" + name.text() + "]";
+        String parts = "[" + before + "]" + name.text().substring(sign.get());
+        throw new Misread(
+            name.from(),
+            name.to(),
+            "“%s” can be read two ways: write %s for the column of this name, or %s."
+                .formatted(name.text(), whole, parts),
+            List.of(whole, parts));
+      }
+    }
+    return name;
   }
 
   /** Says whether further words follow a name, so that another name may have been meant. */
@@ -392,10 +425,10 @@ public final class EquationReader {
     String text = cursor.text();
     int at = cursor.skip().at();
     if (cursor.next() == '[') {
-      String name = bracketed(from);
-      List<Column> found = columns.named(table, name);
+      Span name = bracketed(from);
+      List<Column> found = columns.named(table, name.text());
       if (found.isEmpty()) {
-        throw unknown(name, from, cursor.at(), columns.offers(table, name));
+        throw unknown(name.text(), from, cursor.at(), columns.offers(table, name.text()));
       }
       return named(found, name, from);
     }
@@ -407,7 +440,7 @@ public final class EquationReader {
           table.title() + "." + written, from, Math.max(end, at), columns.offers(table, written));
     }
     cursor.jump(match.get().end());
-    return named(match.get().columns(), text.substring(from, match.get().end()), from);
+    return named(match.get().columns(), span(at, match.get().end()), from);
   }
 
   private Part call(String name, int from) throws Misread {

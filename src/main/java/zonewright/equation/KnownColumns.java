@@ -206,24 +206,11 @@ public final class KnownColumns {
 
   /** Says whether two cells of words hold words of one list, so that they can be compared. */
   boolean comparable(Column word, Column key) {
-    Optional<WordList> list = list(word);
-    return list.isPresent() && list.equals(list(key));
+    return schema.oneList(word, key);
   }
 
-  /** The list of a column's words; names are words of the list of their own rows. */
-  private Optional<WordList> list(Column column) {
-    boolean name = tableOf(column).key().filter(column::equals).isPresent();
-    Optional<WordList> list =
-        name ? Optional.of(new WordList.RowsOf(column.reference().table())) : column.words();
-    return list.map(
-        words -> {
-          if (!(words instanceof WordList.RowsOf rows)) {
-            return words;
-          }
-          TableDefinition table = schema.table(rows.table());
-          return table.rows() instanceof TableDefinition.Rows.Named named
-              ? new WordList.Fixed(named.names())
-              : new WordList.RowsOf(table.other().orElse(table.id()));
-        });
+  /** Returns the list whose words a column holds, names of rows among them. */
+  Optional<WordList> list(Column column) {
+    return schema.list(column);
   }
 }

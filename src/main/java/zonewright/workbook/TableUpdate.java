@@ -83,6 +83,7 @@ final class TableUpdate {
 
   /** Takes our own formulas out, so that whoever moves cells sees a person's formulas only. */
   void clearOurs() {
+    CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
     for (int row = first; row <= last; row++) {
       XSSFRow target = sheet.getRow(row);
       for (Map.Entry<SheetColumn, Integer> place : places.entrySet()) {
@@ -90,7 +91,10 @@ final class TableUpdate {
           clear(target, place.getValue());
         }
       }
-      leftOver.forEach(position -> clear(target, position));
+      for (int position : leftOver) {
+        clear(target, position);
+        remarks.clear(row, position);
+      }
     }
   }
 
@@ -150,11 +154,10 @@ final class TableUpdate {
 
   private void remark(List<Row> rows, Map<Long, Integer> now) {
     CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
-    for (int at = 0; at < table.columns().size(); at++) {
-      Column column = table.columns().get(at);
+    for (Column column : table.columns()) {
       Map<Integer, SheetColumn> by = CellRemarks.cells(places, column);
       for (Row row : by.isEmpty() ? List.<Row>of() : rows) {
-        remarks.renew(now.get(row.id()), by, row.remark(at), cells);
+        remarks.renew(now.get(row.id()), by, row.remark(column.reference().column()), cells);
       }
     }
   }
