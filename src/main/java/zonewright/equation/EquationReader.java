@@ -399,7 +399,7 @@ public final class EquationReader {
       String before = name.text().substring(0, sign.get()).strip();
       if (!columns.named(before).isEmpty()) {
         String whole = "[" + name.text() + "]";
-        String parts = "[" + before + "]" + name.text().substring(sign.get());
+        String parts = "[" + before + "]" + name.text().substring(before.length());
         throw new Misread(
             name.from(),
             name.to(),

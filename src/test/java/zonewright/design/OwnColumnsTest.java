@@ -120,6 +120,20 @@ class OwnColumnsTest {
   }
 
   @Test
+  void aCircleOverSeveralSheetsIsNamed() {
+    OwnColumnRows.add(design, "Part", "Zones", "share", "Zone flow / All flow");
+    OwnColumnRows.add(design, "All flow", "Site", "flow", "SUM(Programs.Flow of it)");
+    OwnColumnRows.add(
+        design, "Flow of it", "Programs", "flow", "SUMIF(Zones.Program; Program; Zones.Back)");
+    OwnColumnRows.add(design, "Back", "Zones", "flow", "Part * 1 gpm");
+    assertThat(told())
+        .hasSize(4)
+        .contains("the equations go in a circle: Back → Part → All flow → Flow of it → Back");
+    OwnColumnRows.add(design, "Itself", "Zones", "area", "Itself + Area");
+    assertThat(told()).contains("the equations go in a circle: Itself → Itself");
+  }
+
+  @Test
   void whatIsIncompleteOrTakenIsToldAndNothingIsLost() {
     OwnColumnRows.add(design, "Alone", "Zones", "area");
     OwnColumnRows.add(design, "area", "Zones", "area", "Area");
