@@ -23,6 +23,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
 import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /**
@@ -39,7 +40,6 @@ public final class SheetGrid extends JPanel {
   private transient UnitSystem system;
   private final JScrollPane pane;
   private final RowNumbers numbers;
-  private final transient Runnable hearing;
   private final transient GridActions actions;
   private final transient RangeActions ranges;
   private final transient LeadNews news = new LeadNews(this::place);
@@ -126,12 +126,7 @@ public final class SheetGrid extends JPanel {
     if (table.getRowCount() > 0) {
       table.changeSelection(0, 0, false, false);
     }
-    hearing = book.listen(this::heard);
-  }
-
-  /** Hears of no more changes; for who puts the grid away before its book. */
-  public void close() {
-    hearing.run();
+    book.listen(this::heard);
   }
 
   /** Returns how many columns usually stay in view: names, and descriptions right beside them. */
@@ -159,11 +154,11 @@ public final class SheetGrid extends JPanel {
 
   /** Shows what a change made of the book; keeps what is selected. Hears of changes by itself. */
   public void refresh(Changes changes) {
-    if (changes.columns() && !shows(book)) {
-      // whoever made this grid makes another for the columns there are now
-      return;
-    }
     looks.forget();
+    TableDefinition before = table.sheet().table();
+    if (changes.columns() && !book.schema().table(before.id()).equals(before)) {
+      takeColumns(before);
+    }
     if (changes.everything()) {
       Selected selected = Selected.of(table);
       if (table.isEditing()) {
@@ -186,10 +181,24 @@ public final class SheetGrid extends JPanel {
     }
   }
 
-  /** Says whether a book still has just these columns in the table shown. */
-  public boolean shows(Book now) {
-    return now.equals(book)
-        && book.schema().table(table.sheet().table().id()).equals(table.sheet().table());
+  /** Shows the columns there are now; all else stays as a person had it. */
+  private void takeColumns(TableDefinition before) {
+    if (table.isEditing()) {
+      table.getCellEditor().cancelCellEditing();
+    }
+    Optional<Column> lead =
+        table.leadColumn() < 0 ? Optional.empty() : Optional.of(table.columnAt(table.leadColumn()));
+    table.sheet().takeColumns(before.id());
+    arranger.takeColumns(before.columns());
+    lead.filter(column -> book.schema().has(column.reference()) && arranger.isShown(column))
+        .ifPresent(
+            column -> {
+              int at = table.convertColumnIndexToView(book.position(column.reference()));
+              table.getColumnModel().getSelectionModel().setSelectionInterval(at, at);
+            });
+    filterBar.ifPresent(FilterBar::takeColumns);
+    sortBar.ifPresent(SortBar::takeColumns);
+    chooser.ifPresent(ColumnChooser::fill);
   }
 
   /** Makes room for what stands in the columns since, as far as a frame allows. */

@@ -25,7 +25,8 @@ import zonewright.sheet.Severity;
 public final class GridView implements SheetView {
   private final SheetGrid grid;
   private final JTable table;
-  private final List<Column> columns;
+  private final Book book;
+  private final String id;
 
   /**
    * Shows a table of a book.
@@ -36,7 +37,8 @@ public final class GridView implements SheetView {
   public GridView(Book book, String id, IntFunction<Arrangement> first, Runnable selected) {
     grid = new SheetGrid(book, id, first);
     table = grid.table();
-    columns = book.schema().table(id).columns();
+    this.book = book;
+    this.id = id;
     prepare(table, id, selected);
   }
 
@@ -83,6 +85,7 @@ public final class GridView implements SheetView {
   @Override
   public List<Place> selected() {
     List<Place> places = new ArrayList<>();
+    List<Column> columns = book.schema().table(id).columns();
     for (int row : table.getSelectedRows()) {
       for (int at : table.getSelectedColumns()) {
         Column column = columns.get(table.convertColumnIndexToModel(at));
@@ -100,16 +103,6 @@ public final class GridView implements SheetView {
   @Override
   public void onOwnColumn(Runnable who) {
     grid.onOwnColumn(who);
-  }
-
-  @Override
-  public boolean shows(Book book) {
-    return grid.shows(book);
-  }
-
-  @Override
-  public void close() {
-    grid.close();
   }
 
   @Override
