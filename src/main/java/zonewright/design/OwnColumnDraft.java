@@ -153,10 +153,18 @@ public record OwnColumnDraft(
    * @param at the row of its sheet it is looked at in; the first where there is no such row
    */
   public Judged judged(Book book, Optional<Integer> row, int at) {
+    return judgedIn(book.another(book.snapshot()), row, at);
+  }
+
+  /**
+   * Returns what it gives, or what is wrong with it, tried on a copy of a design that is changed by
+   * it; the rest as in {@link #judged}.
+   */
+  public Judged judgedIn(Book trial, Optional<Integer> row, int at) {
     if (name.isBlank()) {
       Judged named =
           new OwnColumnDraft(UNNAMED, sheet, kind, equation, decimals, least, most, note)
-              .judged(book, row, at);
+              .judgedIn(trial, row, at);
       return named instanceof Fine fine
           ? new Not(
               OwnColumnSheet.NAME.reference(),
@@ -164,8 +172,7 @@ public record OwnColumnDraft(
               Optional.empty())
           : named;
     }
-    Book trial = book.another(book.snapshot());
-    int mine = row.orElse(book.rows(Sheets.OWN_COLUMNS));
+    int mine = row.orElse(trial.rows(Sheets.OWN_COLUMNS));
     trial.start(new Edit.Several("trial", parts(trial, mine)));
     OwnColumns own = OwnColumns.of(trial);
     Optional<OwnColumns.Wrong> wrong = own.wrong(trial, mine);
