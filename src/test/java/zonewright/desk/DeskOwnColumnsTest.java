@@ -19,6 +19,7 @@ import zonewright.emitters.Emitters;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
+import zonewright.sheet.Place;
 import zonewright.sheet.Remark;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
@@ -85,7 +86,9 @@ class DeskOwnColumnsTest {
     desk.waitUntil("the grid has it", () -> headings().contains("Watt"));
     assertThat(desk.ask(() -> desk.dialogIsOpen(WINDOW))).isFalse();
     assertThat(desk.ask(() -> desk.book().number(own().reference(), 2))).isEqualTo(6);
-    assertThat(desk.current().row()).isEqualTo(2);
+    assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 2));
+    assertThat(desk.ask(() -> desk.window().messages().sentence()))
+        .isEqualTo("“Watt” stands behind the other columns of Zones.");
     desk.press("ctrl Z");
     desk.waitUntil("it is gone", () -> !headings().contains("Watt"));
     desk.press("ctrl Y");

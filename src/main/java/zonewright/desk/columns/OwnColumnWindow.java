@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JDialog;
@@ -25,6 +26,7 @@ import zonewright.desk.part.Prose;
 import zonewright.desk.part.SeverityMark;
 import zonewright.desk.part.SideWindow;
 import zonewright.equation.EquationReading;
+import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
@@ -42,6 +44,7 @@ public final class OwnColumnWindow implements FollowingWindow {
   private static final int MOST_OFFERS = 4;
 
   private final OpenDesign open;
+  private final Consumer<Place> added;
   private final JDialog dialog;
   private final OwnColumnForm form = new OwnColumnForm(this::written);
   private final ColumnPick pick = new ColumnPick(form::insert);
@@ -70,9 +73,14 @@ public final class OwnColumnWindow implements FollowingWindow {
   private int seenIn;
   private String offered = "";
 
-  /** Makes the window; it is not shown yet. */
-  public OwnColumnWindow(Window owner, OpenDesign open) {
+  /**
+   * Makes the window; it is not shown yet.
+   *
+   * @param added is told where a new column is in the row a person is at
+   */
+  public OwnColumnWindow(Window owner, OpenDesign open, Consumer<Place> added) {
     this.open = open;
+    this.added = added;
     dialog = SideWindow.of(owner, "Column of your own", "own column");
     soon.setRepeats(false);
     result.setName("own result");
@@ -243,8 +251,8 @@ public final class OwnColumnWindow implements FollowingWindow {
               () -> {
                 if (question.get() == mine) {
                   show(draft, judged);
-                  if (thenPut && judged instanceof OwnColumnDraft.Fine) {
-                    put(draft);
+                  if (thenPut && judged instanceof OwnColumnDraft.Fine fine) {
+                    put(draft, fine.column().reference());
                   }
                 }
               });
@@ -282,23 +290,29 @@ public final class OwnColumnWindow implements FollowingWindow {
     offers.repaint();
   }
 
-  private void put(OwnColumnDraft draft) {
+  private void put(OwnColumnDraft draft, Reference column) {
     Book book = open.book();
-    perform(row().map(at -> draft.changed(book, at)).orElseGet(() -> draft.added(book)));
+    Optional<Integer> row = row();
+    if (row.isPresent()) {
+      perform(draft.changed(book, row.get()), () -> {});
+    } else {
+      perform(draft.added(book), () -> added.accept(new Place(column, seenIn)));
+    }
   }
 
   private void takeAway() {
-    row().ifPresent(at -> perform(OwnColumnDraft.removed(open.book(), at)));
+    row().ifPresent(at -> perform(OwnColumnDraft.removed(open.book(), at), () -> {}));
   }
 
   /** Says what takes its time with thousands of rows, and does it once that has been painted. */
-  private void perform(Edit edit) {
+  private void perform(Edit edit, Runnable then) {
     say("All rows are calculated …", UIManager.getColor("Label.foreground"), Optional.empty());
     put.setEnabled(false);
     SwingUtilities.invokeLater(
         () -> {
           hide();
           open.book().perform(edit);
+          then.run();
         });
   }
 }
