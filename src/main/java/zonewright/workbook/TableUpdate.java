@@ -23,6 +23,7 @@ import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.ExcelTable;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -215,7 +216,9 @@ final class TableUpdate {
     for (SheetColumn column : missing) {
       places.put(column, ++lastColumn);
       sheet.setColumnWidth(lastColumn, TableSheet.width(book, column) * 256);
-      if (!layout.open(table, column)) {
+      if (layout.open(table, column)) {
+        PageSetup.reach(sheet, lastColumn);
+      } else {
         TableSheet.close(sheet, column, lastColumn);
       }
     }

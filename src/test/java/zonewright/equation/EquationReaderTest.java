@@ -26,6 +26,11 @@ class EquationReaderTest {
     return PrintedText.of(((EquationReading.Understood) reading).formula(), QuantityKind.FACTOR);
   }
 
+  private static String money(String typed) {
+    EquationReading reading = EquationReader.read(typed, ZONES, QuantityKind.MONEY);
+    return PrintedText.of(((EquationReading.Understood) reading).formula(), QuantityKind.MONEY);
+  }
+
   private static EquationReading.Problem problem(String typed, QuantityKind kind) {
     EquationReading reading = EquationReader.read(typed, ZONES, kind);
     assertThat(reading).as(typed).isInstanceOf(EquationReading.Problem.class);
@@ -151,6 +156,11 @@ class EquationReaderTest {
         .isInstanceOf(EquationReading.Understood.class);
     assertThat(EquationReader.read("12.5", ZONES, QuantityKind.MONEY))
         .isInstanceOf(EquationReading.Understood.class);
+    assertThat(money("IF(Soil = \"loam\"; 0.01; 0.02) * Volume a year / 1 gal"))
+        .doesNotContain("× 1;")
+        .doesNotEndWith("× 1");
+    assertThat(money("Volume a year / 1 gal * 0.02")).isEqualTo("Volume a year ÷ 1 gal × 0.02");
+    assertThat(money("Plant factor / 2")).isEqualTo("Plant factor ÷ 2 × 1");
   }
 
   @ParameterizedTest
