@@ -54,6 +54,9 @@ final class OwnColumnChange {
 
   private Edit completed() {
     compare();
+    if (others.isEmpty()) {
+      return edit;
+    }
     List<Edit.Change> equations = equations();
     List<Edit.RemarkChange> remarks = remarks();
     return equations.isEmpty() && remarks.isEmpty()
@@ -80,33 +83,28 @@ final class OwnColumnChange {
       Optional<Column> now = place == null ? Optional.empty() : then.column(place);
       // one whose definition lacks something for a while keeps what stands on its cells
       boolean lacking = place != null && now.isEmpty();
-      if (was.isPresent() && !lacking && !now.map(Column::name).equals(was.map(Column::name))
-          || was.isPresent() && now.isPresent() && elsewhere(was.get(), now.get())) {
-        others.put(was.get().reference(), now.filter(column -> !elsewhere(was.get(), column)));
+      if (was.isPresent() && !lacking) {
+        Reference old = was.get().reference();
+        Optional<Column> here =
+            now.filter(column -> column.reference().table().equals(old.table()));
+        if (!here.map(Column::name).equals(Optional.of(old.name()))) {
+          others.put(old, here);
+        }
       }
     }
-  }
-
-  private static boolean elsewhere(Column one, Column other) {
-    return !one.reference().table().equals(other.reference().table());
   }
 
   /** Returns what equations that were not typed anew are to say. */
   private List<Edit.Change> equations() {
     List<Edit.Change> changes = new ArrayList<>();
-    for (Row row : others.isEmpty() ? List.<Row>of() : after.rows(Sheets.OWN_COLUMNS)) {
-      Optional<Row> before =
-          book.contents().rows(Sheets.OWN_COLUMNS).stream()
-              .filter(each -> each.id() == row.id())
-              .findFirst();
-      for (Column cell : before.isPresent() ? EQUATIONS : List.<Column>of()) {
+    Map<Long, Row> then = new HashMap<>();
+    after.rows(Sheets.OWN_COLUMNS).forEach(row -> then.put(row.id(), row));
+    for (Row row : book.contents().rows(Sheets.OWN_COLUMNS)) {
+      String sheet = OwnColumnDraft.of(row).sheet();
+      for (Column cell : then.containsKey(row.id()) ? EQUATIONS : List.<Column>of()) {
         int at = book.position(cell.reference());
         Entry said = row.entry(at);
-        if (said instanceof Entry.Words words && said.equals(before.get().entry(at))) {
-          String sheet =
-              before.get().entry(book.position(OwnColumnSheet.SHEET)) instanceof Entry.Words title
-                  ? title.text()
-                  : "";
+        if (said instanceof Entry.Words words && said.equals(then.get(row.id()).entry(at))) {
           String text = renamed(words.text(), sheet);
           if (!text.equals(words.text())) {
             changes.add(

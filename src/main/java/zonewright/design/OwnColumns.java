@@ -1,6 +1,5 @@
 package zonewright.design;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -117,32 +116,19 @@ public final class OwnColumns {
   }
 
   private static OwnColumns of(Schema others, List<Row> rows) {
-    List<List<Entry>> entries = rows.stream().map(OwnColumns::entries).toList();
-    return KNOWN.computeIfAbsent(new Known(others, entries), Known::made);
+    List<OwnColumnDraft> drafts = rows.stream().map(OwnColumnDraft::of).toList();
+    return KNOWN.computeIfAbsent(new Known(others, drafts), Known::made);
   }
 
   /** The tables without columns of one's own, and what defines these. */
-  private record Known(Schema others, List<List<Entry>> rows) {
+  private record Known(Schema others, List<OwnColumnDraft> rows) {
     OwnColumns made() {
-      return OwnColumns.made(others, rows);
+      OwnColumnReading reading = new OwnColumnReading(others, rows);
+      Map<String, List<Column>> further =
+          reading.columns().values().stream()
+              .collect(Collectors.groupingBy(column -> column.reference().table()));
+      return new OwnColumns(further.isEmpty() ? others : others.withColumns(further), reading);
     }
-  }
-
-  private static List<Entry> entries(Row row) {
-    List<Entry> entries = new ArrayList<>();
-    int width = IrrigationSheets.schema().table(Sheets.OWN_COLUMNS).columns().size();
-    for (int i = 0; i < width; i++) {
-      entries.add(row.entry(i));
-    }
-    return entries;
-  }
-
-  private static OwnColumns made(Schema others, List<List<Entry>> rows) {
-    OwnColumnReading reading = new OwnColumnReading(others, rows);
-    Map<String, List<Column>> further =
-        reading.columns().values().stream()
-            .collect(Collectors.groupingBy(column -> column.reference().table()));
-    return new OwnColumns(further.isEmpty() ? others : others.withColumns(further), reading);
   }
 
   /** Returns what to tell where a number breaks a limit of its own. */

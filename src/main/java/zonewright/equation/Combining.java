@@ -3,7 +3,6 @@ package zonewright.equation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
@@ -301,10 +300,7 @@ final class Combining {
     return switch (sign) {
       case "=" -> left.atMost(right).and(left.atLeast(right));
       case "<>", "≠" -> left.below(right).or(left.above(right));
-      case "<" -> left.below(right);
-      case ">" -> left.above(right);
-      case "<=", "≤" -> left.atMost(right);
-      default -> left.atLeast(right);
+      default -> new Condition.Comparison(comparator(sign), left, right);
     };
   }
 
@@ -414,13 +410,11 @@ final class Combining {
     return both ? left.and(right) : left.or(right);
   }
 
-  /** Returns the comparator of a sign; none for what is no bound. */
-  static Optional<Comparator> comparator(String sign) {
-    for (Comparator each : Comparator.values()) {
-      if (each.typed().equals(sign) || each.printed().equals(sign.toLowerCase(Locale.ROOT))) {
-        return Optional.of(each);
-      }
-    }
-    return Optional.empty();
+  /** Returns the comparator that is typed or printed so. */
+  static Comparator comparator(String sign) {
+    return Arrays.stream(Comparator.values())
+        .filter(each -> each.typed().equals(sign) || each.printed().equals(sign))
+        .findFirst()
+        .orElseThrow();
   }
 }

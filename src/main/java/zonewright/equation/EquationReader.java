@@ -2,13 +2,12 @@ package zonewright.equation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import zonewright.formula.Formula;
 import zonewright.formula.Operator;
-import zonewright.sheet.Column;
-import zonewright.sheet.TableDefinition;
 import zonewright.units.Dimension;
 import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
@@ -30,19 +29,18 @@ public final class EquationReader {
 
   private final Cursor cursor;
   private final Numerals numerals;
-  private final KnownColumns columns;
   private final Combining combining;
   private final Functions functions;
-  private final List<EquationReading.Name> names = new ArrayList<>();
+  private final NameReader names;
   private int depth;
   private int calls;
 
   private EquationReader(String typed, KnownColumns columns) {
     this.cursor = new Cursor(typed);
     this.numerals = new Numerals(cursor);
-    this.columns = columns;
+    this.names = new NameReader(cursor, numerals, columns);
     this.combining = new Combining(columns, typed.length());
-    this.functions = new Functions(columns, combining, names);
+    this.functions = new Functions(columns, combining, names.met());
   }
 
   /** Returns the formula of an equation that gives numbers of a kind, or what is wrong with it. */
@@ -55,6 +53,15 @@ public final class EquationReader {
     return read(typed, columns, Optional.empty());
   }
 
+  /** Returns how each function is written, with what it gives, in the order of the help. */
+  public static Map<String, String> functions() {
+    Map<String, String> forms = new LinkedHashMap<>();
+    for (Functions.Known function : Functions.Known.values()) {
+      forms.put(function.form(), function.gives());
+    }
+    return forms;
+  }
+
   private static EquationReading read(
       String typed, KnownColumns columns, Optional<QuantityKind> kind) {
     EquationReader reader = new EquationReader(typed, columns);
@@ -62,8 +69,9 @@ public final class EquationReader {
       Part.Amount amount = reader.whole();
       Formula formula = kind.isPresent() ? wanted(amount, kind.get()) : amount.formula();
       // a limit in quotation marks is read once all parts of its function are
-      reader.names.sort(Comparator.comparingInt(EquationReading.Name::from));
-      return new EquationReading.Understood(formula, reader.names, reader.combining.words());
+      List<EquationReading.Name> names = new ArrayList<>(reader.names.met());
+      names.sort(Comparator.comparingInt(EquationReading.Name::from));
+      return new EquationReading.Understood(formula, names, reader.combining.words());
     } catch (Misread problem) {
       return problem.problem();
     }
@@ -245,7 +253,7 @@ public final class EquationReader {
       case 0 -> throw missing("Something is missing at the end.");
       case '(' -> bracket(from);
       case '"', '“', '„' -> quote(from);
-      case '[' -> inBrackets(from);
+      case '[' -> names.next().orElseThrow();
       case 'π' -> {
         cursor.jump(from + 1);
         yield Part.Amount.of(Formula.number(Math.PI), Dimension.NONE, from, from + 1);
@@ -284,10 +292,11 @@ public final class EquationReader {
   private Part quote(int from) throws Misread {
     String text = cursor.text();
     int end = from + 1;
+    boolean printed = text.charAt(from) != '"';
     StringBuilder words = new StringBuilder();
     while (end < text.length()) {
       char letter = text.charAt(end);
-      boolean closes = letter == '"' || (letter == '”' && text.charAt(from) != '"');
+      boolean closes = letter == '"' || (printed && (letter == '”' || letter == '“'));
       boolean doubled = closes && text.startsWith("\"\"", end);
       if (closes && !doubled) {
         cursor.jump(end + 1);
@@ -300,65 +309,7 @@ public final class EquationReader {
         from, text.length(), "These words have no quotation mark at their end.", List.of());
   }
 
-  /** A name in brackets: a column within reach. */
-  private Part inBrackets(int from) throws Misread {
-    Span name = bracketed(from);
-    List<Column> found = columns.named(name.text());
-    if (found.isEmpty()) {
-      throw unknown(name.text(), from, cursor.at(), columns.offers(name.text()));
-    }
-    return named(found, name, from);
-  }
-
-  /** Some letters of the equation. */
-  private record Span(String text, int from, int to) {}
-
-  private Span span(int from, int to) {
-    return new Span(cursor.text().substring(from, to), from, to);
-  }
-
-  private Span bracketed(int from) throws Misread {
-    int open = cursor.skip().at();
-    int end = cursor.text().indexOf(']', open);
-    if (end < 0) {
-      throw new Misread(open, open + 1, "This bracket is never closed.", List.of());
-    }
-    cursor.jump(open + 1);
-    cursor.took("@");
-    int begin = Math.min(cursor.skip().at(), end);
-    cursor.jump(end + 1);
-    return span(begin, begin + cursor.text().substring(begin, end).stripTrailing().length());
-  }
-
-  /**
-   * Returns the one column that was found.
-   *
-   * @param from where its sheet, a bracket or its name begins
-   */
-  private Part named(List<Column> found, Span name, int from) throws Misread {
-    if (found.size() == 1) {
-      names.add(new EquationReading.Name(found.get(0).reference(), name.from(), name.to()));
-      return new Part.Named(found.get(0), from, cursor.at());
-    }
-    List<String> offers =
-        found.stream()
-            .map(column -> columns.tableOf(column).title() + ".[" + column.name() + "]")
-            .toList();
-    throw new Misread(
-        from,
-        cursor.at(),
-        "“%s” stands on several sheets: write %s."
-            .formatted(name.text(), String.join(" or ", offers)),
-        offers);
-  }
-
-  private Misread unknown(String name, int from, int to, List<String> offers) {
-    String asked = offers.isEmpty() ? "" : " Did you mean %s?".formatted(String.join(", ", offers));
-    return new Misread(
-        from, to, "There is no column “%s” here.%s".formatted(name.strip(), asked), offers);
-  }
-
-  /** A function, a sheet with its column, or a column. */
+  /** A function, a column, or a word that stands for a number. */
   private Part word(int from) throws Misread {
     String text = cursor.text();
     int end = from;
@@ -367,80 +318,19 @@ public final class EquationReader {
       end++;
     }
     String word = text.substring(from, end);
-    Optional<KnownColumns.Match> match = columns.bare(text, from);
     boolean called = end < text.length() && text.charAt(end) == '(';
-    if (called && (match.isEmpty() || Functions.named(word).isPresent())) {
+    if (called && (Functions.named(word).isPresent() || !names.there(from))) {
       cursor.jump(end + 1);
       return call(word, from);
     }
-    Optional<Map.Entry<TableDefinition, Integer>> sheet = columns.sheet(text, from);
-    if (sheet.isPresent()) {
-      cursor.jump(sheet.get().getValue());
-      return ofSheet(sheet.get().getKey(), from);
+    Optional<Part> column = names.next();
+    if (column.isPresent()) {
+      return column.get();
     }
-    if (match.isPresent() && !wordsGoOn(match.get().end())) {
-      cursor.jump(match.get().end());
-      return named(match.get().columns(), clear(span(from, match.get().end())), from);
-    }
-    Optional<Part> constant = Functions.constant(word, from, end);
-    if (constant.isPresent()) {
-      cursor.jump(end);
-      return constant.get();
-    }
-    int all = NameText.wordsEnd(text, from);
-    String written = text.substring(from, all);
-    throw unknown(written, from, all, columns.offers(written));
-  }
-
-  /** Refuses a name without brackets that may as well be several columns with signs between. */
-  private Span clear(Span name) throws Misread {
-    Optional<Integer> sign = NameText.sign(name.text());
-    if (sign.isPresent()) {
-      String before = name.text().substring(0, sign.get()).strip();
-      if (!columns.named(before).isEmpty()) {
-        String whole = "[" + name.text() + "]";
-        String parts = "[" + before + "]" + name.text().substring(before.length());
-        throw new Misread(
-            name.from(),
-            name.to(),
-            "“%s” can be read two ways: write %s for the column of this name, or %s."
-                .formatted(name.text(), whole, parts),
-            List.of(whole, parts));
-      }
-    }
-    return name;
-  }
-
-  /** Says whether further words follow a name, so that another name may have been meant. */
-  private boolean wordsGoOn(int end) {
-    int before = cursor.at();
+    Part constant =
+        Functions.constant(word, from, end).orElseThrow(() -> names.unknown(from));
     cursor.jump(end);
-    boolean letter = Character.isLetter(cursor.next());
-    boolean measured = letter && cursor.tookWord("in") && numerals.unit().isPresent();
-    cursor.jump(before);
-    return letter && !measured;
-  }
-
-  private Part ofSheet(TableDefinition table, int from) throws Misread {
-    String text = cursor.text();
-    int at = cursor.skip().at();
-    if (cursor.next() == '[') {
-      Span name = bracketed(from);
-      List<Column> found = columns.named(table, name.text());
-      if (found.isEmpty()) {
-        throw unknown(name.text(), from, cursor.at(), columns.offers(table, name.text()));
-      }
-      return named(found, name, from);
-    }
-    Optional<KnownColumns.Match> match = columns.in(table, text, at);
-    if (match.isEmpty()) {
-      int end = NameText.wordsEnd(text, at);
-      String written = text.substring(at, end);
-      throw unknown(
-          table.title() + "." + written, from, Math.max(end, at), columns.offers(table, written));
-    }
-    cursor.jump(match.get().end());
-    return named(match.get().columns(), span(at, match.get().end()), from);
+    return constant;
   }
 
   private Part call(String name, int from) throws Misread {

@@ -176,16 +176,8 @@ public final class KnownColumns {
   private List<String> unlike(String written, List<Column> columns) {
     List<String> names = columns.stream().map(Column::name).distinct().toList();
     return Nearest.to(written, names, OFFERS).stream()
-        .map(
-            name -> columns.stream().filter(column -> column.name().equals(name)).findFirst().get())
-        .map(this::written)
+        .map(name -> written(named(columns, name).get(0)))
         .toList();
-  }
-
-  /** Returns the titles of sheets nearest to what is written in place of one. */
-  List<String> sheets(String written) {
-    return Nearest.to(
-        written, schema.tables().stream().map(TableDefinition::title).toList(), OFFERS);
   }
 
   /** Returns all columns an equation can mean a cell of, those of its sheet first. */

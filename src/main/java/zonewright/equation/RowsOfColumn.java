@@ -119,7 +119,7 @@ final class RowsOfColumn {
       int begin = quote.words().length() - quote.words().stripLeading().length();
       for (String sign : LIMITS) {
         if (quote.words().startsWith(sign, begin)) {
-          Comparator comparator = Combining.comparator(sign).orElseThrow();
+          Comparator comparator = Combining.comparator(sign);
           return Matching.rowsWith(column, comparator, inside(quote, begin + sign.length(), column));
         }
       }

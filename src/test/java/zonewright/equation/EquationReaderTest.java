@@ -77,6 +77,9 @@ class EquationReaderTest {
         "1.5 + 1,5 | 1.5 + 1.5",
         "1,234.5 gpm | 1234.5 gpm",
         "15 % * 50% | 0.15 × 0.5",
+        "IF(Soil = „loam“; 1; IF(Soil = “clay”; 2; 3))"
+            + " | if Soil is loam: 1; otherwise: if Soil is clay: 2; otherwise: 3",
+        "[@Area] / [ @ Zone flow ] * 2 | Area ÷ Zone flow × 2",
         "IF(Program = \" first \"; 1; 2) | if Program is first: 1; otherwise: 2",
         "IF(Program <> \"12\"\" pipe\"; 1; 2) | if not (Program is 12\" pipe): 1; otherwise: 2",
         "SUMIF(Program; Program; Zone flow) | sum of Zone flow where Program is this Program",
