@@ -348,6 +348,12 @@ final class Combining {
     }
     Optional<List<String>> fixed = list.get().constant();
     if (fixed.isEmpty()) {
+      if (column.content() == Column.Content.WORDS) {
+        throw new Misread(
+            quote,
+            "“%s” names the rows themselves, which may be blank or called otherwise: compare a column that is chosen from a list."
+                .formatted(column.name()));
+      }
       // rows come and go; whoever knows which there are asks for these words
       words.add(
           new EquationReading.RowWord(column, quote.words().strip(), quote.from(), quote.to()));

@@ -91,6 +91,7 @@ class DeskOwnColumnsTest {
         .isEqualTo("“Watt” stands behind the other columns of Zones.");
     desk.press("ctrl Z");
     desk.waitUntil("it is gone", () -> !headings().contains("Watt"));
+    assertThat(desk.current()).isEqualTo(new Place(Emitters.AREA.reference(), 2));
     desk.press("ctrl Y");
     desk.waitUntil("it is back", () -> headings().contains("Watt"));
   }

@@ -113,6 +113,7 @@ class EquationReaderTest {
         "ROUNDUP(Run time a week) | Say to what a time is rounded, as ROUNDUP(…; 1 min).",
         "IF(Programs.Program = \"A\"; 1; 2) | “Program” has a word for each program of Programs",
         "IF(Note = \"Lawn\"; 1; 2) | “Note” holds any words, not those of a list",
+        "IF(Zone = \"1\"; 1; 2) | “Zone” names the rows themselves",
         "IF(Soil = Soil; 1; 2) | Words can only be compared with a word in quotation marks",
         "IF(Soil > \"loam\"; 1; 2) | Words can be the same (=) or not (<>), nothing else.",
         "SUMIF(Area; \">5 ftt\"; Area) | Before “ftt” a sign is missing",

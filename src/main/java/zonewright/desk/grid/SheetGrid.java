@@ -298,6 +298,11 @@ public final class SheetGrid extends JPanel {
     return table.bookRow(row);
   }
 
+  /** Returns the column that stands at a place of the table. */
+  public Reference columnAt(int at) {
+    return table.columnAt(at).reference();
+  }
+
   /** Returns how many rows a filter hides. */
   public int hiddenRows() {
     return book.rows(table.sheet().table().id()) - table.sheet().shown().count();

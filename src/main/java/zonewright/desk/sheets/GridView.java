@@ -17,7 +17,6 @@ import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
-import zonewright.sheet.Column;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 
@@ -25,8 +24,6 @@ import zonewright.sheet.Severity;
 public final class GridView implements SheetView {
   private final SheetGrid grid;
   private final JTable table;
-  private final Book book;
-  private final String id;
 
   /**
    * Shows a table of a book.
@@ -37,8 +34,6 @@ public final class GridView implements SheetView {
   public GridView(Book book, String id, IntFunction<Arrangement> first, Runnable selected) {
     grid = new SheetGrid(book, id, first);
     table = grid.table();
-    this.book = book;
-    this.id = id;
     prepare(table, id, selected);
   }
 
@@ -85,11 +80,9 @@ public final class GridView implements SheetView {
   @Override
   public List<Place> selected() {
     List<Place> places = new ArrayList<>();
-    List<Column> columns = book.schema().table(id).columns();
     for (int row : table.getSelectedRows()) {
       for (int at : table.getSelectedColumns()) {
-        Column column = columns.get(table.convertColumnIndexToModel(at));
-        places.add(new Place(column.reference(), grid.bookRow(row)));
+        places.add(new Place(grid.columnAt(at), grid.bookRow(row)));
       }
     }
     return places;
