@@ -93,6 +93,12 @@ public record OwnColumnDraft(
         : Optional.empty();
   }
 
+  /** Returns what stands in a cell of the definition. */
+  public String text(Reference cell) {
+    List<Column> columns = IrrigationSheets.schema().table(Sheets.OWN_COLUMNS).columns();
+    return texts().get(columns.indexOf(IrrigationSheets.schema().column(cell)));
+  }
+
   /** In the order of the columns of the sheet. */
   private List<String> texts() {
     return List.of(name, sheet, kind, equation, decimals, least, most, note);
