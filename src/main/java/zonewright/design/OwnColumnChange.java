@@ -47,8 +47,7 @@ final class OwnColumnChange {
       return edit;
     }
     BookSnapshot after = book.after(edit);
-    boolean same =
-        after.rows(Sheets.OWN_COLUMNS).equals(book.contents().rows(Sheets.OWN_COLUMNS));
+    boolean same = after.rows(Sheets.OWN_COLUMNS).equals(book.contents().rows(Sheets.OWN_COLUMNS));
     return same ? edit : new OwnColumnChange(book, edit, after).completed();
   }
 
@@ -107,8 +106,7 @@ final class OwnColumnChange {
         if (said instanceof Entry.Words words && said.equals(then.get(row.id()).entry(at))) {
           String text = renamed(words.text(), sheet);
           if (!text.equals(words.text())) {
-            changes.add(
-                new Edit.Change(Sheets.OWN_COLUMNS, row.id(), at, said, Entry.words(text)));
+            changes.add(new Edit.Change(Sheets.OWN_COLUMNS, row.id(), at, said, Entry.words(text)));
           }
         }
       }

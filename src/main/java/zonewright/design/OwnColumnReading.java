@@ -195,7 +195,9 @@ final class OwnColumnReading {
         Column.calculated(
                 said.table().id(), said.reference().column(), said.name(), said.kind(), formula)
             .band(Sheets.OWN)
-            .means("A column of your own" + (said.draft().note().isEmpty() ? "." : ": " + said.draft().note()))
+            .means(
+                "A column of your own"
+                    + (said.draft().note().isEmpty() ? "." : ": " + said.draft().note()))
             .source("Your equation: " + said.draft().equation());
     return said.draft()
         .digits()

@@ -61,7 +61,10 @@ public final class SheetsInUse {
     Optional<List<String>> group =
         TOGETHER.stream().filter(each -> each.contains(table.id())).findFirst();
     return group.orElse(List.of(table.id())).stream()
-        .anyMatch(id -> typedInto(book, book.schema().table(id)) || remarked(book, book.schema().table(id)));
+        .anyMatch(
+            id ->
+                typedInto(book, book.schema().table(id))
+                    || remarked(book, book.schema().table(id)));
   }
 
   /** Says whether there is a note or a colour on a sheet: it must stand somewhere. */

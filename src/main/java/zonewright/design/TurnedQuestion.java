@@ -101,7 +101,8 @@ public final class TurnedQuestion {
       if (calculated
           && QuantityText.read(each.getValue(), known.kind(), system)
               instanceof QuantityText.Read read) {
-        TurnedQuestion turned = new TurnedQuestion(asked, known, given, read.value(), system, schema);
+        TurnedQuestion turned =
+            new TurnedQuestion(asked, known, given, read.value(), system, schema);
         if (turned.leads(known.reference(), new HashMap<>())) {
           Optional<Answer> answer = turned.solved(known, Map.of(), Map.of()).or(turned::searched);
           if (answer.isPresent()) {

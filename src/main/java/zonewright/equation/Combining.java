@@ -63,8 +63,7 @@ final class Combining {
       all += copies[at];
     }
     if (all > LONGEST_WRITTEN_OUT) {
-      throw new Misread(
-          part, "This is needed too many times over: give it a column of its own.");
+      throw new Misread(part, "This is needed too many times over: give it a column of its own.");
     }
   }
 
@@ -361,9 +360,7 @@ final class Combining {
     }
     return WordMatch.in(fixed.get(), quote.words())
         .orElseThrow(
-            () ->
-                new Misread(
-                    never(column, quote.words(), fixed.get(), quote.from(), quote.to())));
+            () -> new Misread(never(column, quote.words(), fixed.get(), quote.from(), quote.to())));
   }
 
   /** Says that a column never holds a word, with those it may hold. */
@@ -374,7 +371,9 @@ final class Combining {
             .map(offer -> "\"" + offer.replace("\"", "\"\"") + "\"")
             .toList();
     String instead =
-        offers.isEmpty() ? "there are no words for it yet" : "it may be " + String.join(", ", offers);
+        offers.isEmpty()
+            ? "there are no words for it yet"
+            : "it may be " + String.join(", ", offers);
     return new EquationReading.Problem(
         from, to, "“%s” is never “%s”; %s.".formatted(column.name(), word, instead), offers);
   }

@@ -327,8 +327,7 @@ public final class EquationReader {
     if (column.isPresent()) {
       return column.get();
     }
-    Part constant =
-        Functions.constant(word, from, end).orElseThrow(() -> names.unknown(from));
+    Part constant = Functions.constant(word, from, end).orElseThrow(() -> names.unknown(from));
     cursor.jump(end);
     return constant;
   }

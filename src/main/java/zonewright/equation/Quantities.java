@@ -115,7 +115,9 @@ final class Quantities {
 
   private static Optional<Formula> withPrice(Formula formula) {
     Formula typed = fitting(formula, Units.MONEY);
-    if (typed != null || !(formula instanceof Formula.Arithmetic two) || two.operator().rank() == 1) {
+    if (typed != null
+        || !(formula instanceof Formula.Arithmetic two)
+        || two.operator().rank() == 1) {
       return Optional.ofNullable(typed);
     }
     Optional<Formula> first =

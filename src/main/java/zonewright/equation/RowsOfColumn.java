@@ -24,9 +24,7 @@ final class RowsOfColumn {
    * @param words takes the words in them that should be names of rows
    */
   RowsOfColumn(
-      KnownColumns columns,
-      List<EquationReading.Name> names,
-      List<EquationReading.RowWord> words) {
+      KnownColumns columns, List<EquationReading.Name> names, List<EquationReading.RowWord> words) {
     this.columns = columns;
     this.names = names;
     this.words = words;
@@ -120,7 +118,8 @@ final class RowsOfColumn {
       for (String sign : LIMITS) {
         if (quote.words().startsWith(sign, begin)) {
           Comparator comparator = Combining.comparator(sign);
-          return Matching.rowsWith(column, comparator, inside(quote, begin + sign.length(), column));
+          return Matching.rowsWith(
+              column, comparator, inside(quote, begin + sign.length(), column));
         }
       }
     }
@@ -146,7 +145,8 @@ final class RowsOfColumn {
     EquationReading.Understood understood = (EquationReading.Understood) reading;
     if (asTyped) {
       understood.names().stream()
-          .map(each -> new EquationReading.Name(each.column(), from + each.from(), from + each.to()))
+          .map(
+              each -> new EquationReading.Name(each.column(), from + each.from(), from + each.to()))
           .forEach(names::add);
     }
     understood.words().stream()

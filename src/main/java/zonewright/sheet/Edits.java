@@ -86,8 +86,7 @@ public final class Edits {
         Remark after = change.apply(before);
         if (!after.equals(before)) {
           changes.add(
-              new Edit.RemarkChange(
-                  column.table(), there.id(), column.column(), before, after));
+              new Edit.RemarkChange(column.table(), there.id(), column.column(), before, after));
         }
       }
     }

@@ -74,10 +74,18 @@ class ColumnCommandTest {
     assertThat(add(file, "flow", "1").err()).contains("write its unit");
     CommandRun limit =
         CommandRun.of(
-            "column", "--add", "Half", "--kind", "area", "--equation", "Area / 2", "--at-most",
-            "2 * Aera", "--into", file.toString());
-    assertThat(limit.err())
-        .contains("There is no column “Aera” here.", "  2 * Aera\n      ^^^^\n");
+            "column",
+            "--add",
+            "Half",
+            "--kind",
+            "area",
+            "--equation",
+            "Area / 2",
+            "--at-most",
+            "2 * Aera",
+            "--into",
+            file.toString());
+    assertThat(limit.err()).contains("There is no column “Aera” here.", "  2 * Aera\n      ^^^^\n");
     CommandRun what = CommandRun.of("column", "--equation", "1");
     assertThat(what.err()).contains("Say which column is meant, with --add NAME or --change NAME.");
   }

@@ -297,8 +297,7 @@ class OwnColumnsTest {
     book.perform(edits.typed(SiteBudget.ZONE_PROGRAM.reference(), 0, "Lawns"));
     assertThat(in(0)).isZero();
     book.perform(
-        edits.typed(
-            OwnColumnSheet.EQUATION.reference(), 0, "IF(Program = \"lawns\"; 1; 0)"));
+        edits.typed(OwnColumnSheet.EQUATION.reference(), 0, "IF(Program = \"lawns\"; 1; 0)"));
     assertThat(told()).isEmpty();
     assertThat(List.of(in(0), in(1))).containsExactly(1.0, 0.0);
   }

@@ -164,7 +164,9 @@ class DeskOwnColumnsTest {
     return new OwnColumnDraft(name, "Zones", "area", equation, "", "", "", "");
   }
 
-  /** Hidden columns, their order and widths, a filter, what is selected and how far it is scrolled. */
+  /**
+   * Hidden columns, their order and widths, a filter, what is selected and how far it is scrolled.
+   */
   @Test
   void whateverAPersonChoseInTheGridStaysWhenColumnsComeChangeAndGo() {
     perform(book -> draft("Older", "Area / 2").added(book));
@@ -231,9 +233,7 @@ class DeskOwnColumnsTest {
     desk.goTo(Facts.PREPARED_BY, 0);
     JTable form = desk.ask(() -> (JTable) desk.shown("grid site"));
     int lines = desk.ask(form::getRowCount);
-    perform(
-        book ->
-            new OwnColumnDraft("Price", "Site", "money", "2", "", "", "", "").added(book));
+    perform(book -> new OwnColumnDraft("Price", "Site", "money", "2", "", "", "", "").added(book));
     desk.waitUntil("it has a line", () -> form.getRowCount() > lines);
     assertThat(desk.current().column()).isEqualTo(Facts.PREPARED_BY.reference());
     desk.press("ctrl Z");

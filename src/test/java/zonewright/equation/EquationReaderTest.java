@@ -211,7 +211,11 @@ class EquationReaderTest {
   void aNameThatIsASumOfOthersIsAskedFor() {
     Column made =
         Column.calculated(
-                Sheets.ZONES, "own-made", "Area - Zone flow", QuantityKind.FACTOR, Formula.number(1))
+                Sheets.ZONES,
+                "own-made",
+                "Area - Zone flow",
+                QuantityKind.FACTOR,
+                Formula.number(1))
             .build();
     KnownColumns known =
         new KnownColumns(

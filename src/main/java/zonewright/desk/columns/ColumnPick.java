@@ -93,7 +93,8 @@ final class ColumnPick {
     lines.clear();
     for (Column column : known.map(KnownColumns::withinReach).orElse(List.of())) {
       if (column.content() != Column.Content.WORDS && WordMatch.fits(column.name(), part)) {
-        String kind = column.content() == Column.Content.NUMBER ? KindWords.of(column.kind()) : "words";
+        String kind =
+            column.content() == Column.Content.NUMBER ? KindWords.of(column.kind()) : "words";
         lines.addElement(new Line(known.orElseThrow().written(column), kind));
       }
     }

@@ -156,8 +156,7 @@ public final class OwnColumnWindow implements FollowingWindow {
   }
 
   private void change(int definition) {
-    changing =
-        Optional.of(open.book().contents().row(Sheets.OWN_COLUMNS, definition).id());
+    changing = Optional.of(open.book().contents().row(Sheets.OWN_COLUMNS, definition).id());
     OwnColumnDraft draft = OwnColumnDraft.of(open.book(), definition);
     form.fill(draft);
     begun(draft.name(), "Change");

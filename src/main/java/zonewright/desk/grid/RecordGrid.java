@@ -32,6 +32,7 @@ public final class RecordGrid extends JPanel {
   /** Whether it shows all columns there are, also those to come. */
   private final boolean whole;
 
+  private final transient Runnable hearing;
   private final transient GridActions actions;
   private final transient LeadNews news = new LeadNews(this::place);
 
@@ -75,7 +76,12 @@ public final class RecordGrid extends JPanel {
     FindBar.install(actions, () -> find);
     table.getSelectionModel().addListSelectionListener(event -> news.look());
     table.selectFirst();
-    book.listen(this::heard);
+    hearing = book.listen(this::heard);
+  }
+
+  /** Hears of no more changes; for who puts the grid away before its book. */
+  public void close() {
+    hearing.run();
   }
 
   @Override

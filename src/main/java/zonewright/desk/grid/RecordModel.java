@@ -68,7 +68,8 @@ final class RecordModel extends AbstractTableModel {
   /** Returns the line of a column; -1 where it has none. */
   int lineOf(Reference column) {
     return IntStream.range(0, lines.size())
-        .filter(at -> lines.get(at).column().map(Column::reference).filter(column::equals).isPresent())
+        .filter(
+            at -> lines.get(at).column().map(Column::reference).filter(column::equals).isPresent())
         .findFirst()
         .orElse(-1);
   }

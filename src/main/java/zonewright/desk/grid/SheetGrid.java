@@ -40,6 +40,7 @@ public final class SheetGrid extends JPanel {
   private transient UnitSystem system;
   private final JScrollPane pane;
   private final RowNumbers numbers;
+  private final transient Runnable hearing;
   private final transient GridActions actions;
   private final transient RangeActions ranges;
   private final transient LeadNews news = new LeadNews(this::place);
@@ -126,7 +127,12 @@ public final class SheetGrid extends JPanel {
     if (table.getRowCount() > 0) {
       table.changeSelection(0, 0, false, false);
     }
-    book.listen(this::heard);
+    hearing = book.listen(this::heard);
+  }
+
+  /** Hears of no more changes; for who puts the grid away before its book. */
+  public void close() {
+    hearing.run();
   }
 
   /** Returns how many columns usually stay in view: names, and descriptions right beside them. */

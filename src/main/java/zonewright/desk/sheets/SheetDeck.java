@@ -149,8 +149,7 @@ public final class SheetDeck extends JPanel {
     view.grid()
         .ifPresent(
             grid ->
-                SheetTools.remember(
-                    columnViews, () -> schema().table(id), grid, tools::refresh));
+                SheetTools.remember(columnViews, () -> schema().table(id), grid, tools::refresh));
     view.flag(flags);
     view.onRefused(place -> refused.accept(place));
     view.onOwnColumn(() -> ownColumn.run());

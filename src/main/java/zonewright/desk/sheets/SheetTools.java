@@ -83,10 +83,7 @@ public final class SheetTools extends JPanel {
 
   /** Remembers what a person changes in the arrangement of the columns of a new grid. */
   public static void remember(
-      ColumnViews views,
-      Supplier<TableDefinition> table,
-      SheetGrid grid,
-      Runnable changed) {
+      ColumnViews views, Supplier<TableDefinition> table, SheetGrid grid, Runnable changed) {
     grid.columns()
         .onChanged(
             () -> {
