@@ -174,6 +174,20 @@ class OwnColumnsTest {
     assertThat(OwnColumnDraft.of(book, 2).equation()).isEqualTo("SUM(Zones.[Big])");
   }
 
+  @Test
+  void aColumnThatMovesToAnotherSheetLeavesItsNotesAndIsMissedWhereItStood() {
+    OwnColumnRows.add(design, "Limit", "Zones", "area", "900 ft2");
+    OwnColumnRows.add(design, "Rest", "Zones", "area", "Area - Zones.Limit");
+    book.perform(new Edits(book).noted(own(0).reference(), 1, "a guess"));
+    book.perform(new Edits(book).typed(OwnColumnSheet.SHEET, 0, "Site"));
+    assertThat(OwnColumnDraft.of(book, 1).equation()).isEqualTo("Area - Zones.Limit");
+    assertThat(told()).singleElement().asString().startsWith("There is no column “Zones.Limit”");
+    assertThat(book.contents().row(Sheets.ZONES, 1).remarks()).isEmpty();
+    book.undo();
+    assertThat(told()).isEmpty();
+    assertThat(book.remark(own(0).reference(), 1).note()).isEqualTo("a guess");
+  }
+
   private static void rename(Book book, int row, String name) {
     book.perform(new Edits(book).typed(OwnColumnSheet.NAME.reference(), row, name));
   }
