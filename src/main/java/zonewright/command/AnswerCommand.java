@@ -9,7 +9,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.AnswerWords;
-import zonewright.design.IrrigationSheets;
 import zonewright.design.Question;
 import zonewright.design.Synonyms;
 import zonewright.design.TurnedQuestion;
@@ -18,6 +17,7 @@ import zonewright.paper.PaperSize;
 import zonewright.practice.WorkedPage;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
+import zonewright.sheet.Schema;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
@@ -37,6 +37,7 @@ import zonewright.units.UnitSystem;
           + " cannot be done, a number is searched.",
       "Where several sheets have a column of one name, that of the zones is meant; write"
           + " \"Site: Volume a week\" for another.",
+      "With --from the columns of your own that a design has can be asked for and given as well.",
       ""
     },
     footer = {
@@ -72,15 +73,18 @@ final class AnswerCommand extends Task {
       description = "Units of the answer, and of values without one; us unless given.")
   private UnitSystem system = UnitSystem.US;
 
+  @Mixin private KnownSheets sheets;
+
   @Mixin private PdfOption pdf;
 
   @Override
   public Integer call() {
     PrintWriter err = err();
-    ColumnFinder finder = Synonyms.finder(IrrigationSheets.schema(), Sheets.ZONES);
+    Schema schema = sheets.schema(err);
+    ColumnFinder finder = Synonyms.finder(schema, Sheets.ZONES);
     AskedFor asked = AskedFor.of(finder, name);
     Map<Column, String> given = Asked.values(finder, values, false);
-    Question question = new Question(asked.column(), given, system);
+    Question question = new Question(asked.column(), given, system, schema);
     question.problems().stream()
         .findFirst()
         .ifPresent(
@@ -93,7 +97,8 @@ final class AnswerCommand extends Task {
       return ExitCode.FINE;
     }
     if (!question.missing().isEmpty()) {
-      Optional<TurnedQuestion.Answer> turned = TurnedQuestion.answer(asked.column(), given, system);
+      Optional<TurnedQuestion.Answer> turned =
+          TurnedQuestion.answer(asked.column(), given, system, schema);
       if (turned.isPresent()) {
         turned(finder, asked, turned.get());
         return ExitCode.FINE;

@@ -142,7 +142,7 @@ final class ColumnCommand extends Task {
       list(book);
       return ExitCode.FINE;
     }
-    book.start(edit(book));
+    book.perform(edit(book));
     DesignFiles.save(design, target.orElseThrow(), source.kept(), err());
     out().println("Written: " + target.orElseThrow());
     return ExitCode.FINE;
@@ -209,14 +209,15 @@ final class ColumnCommand extends Task {
       sentence += ".";
     }
     Optional<EquationReading.Problem> place = not.place();
-    if (place.isEmpty() || draft.equation().indexOf('\n') >= 0) {
+    String typed = draft.text(not.cell());
+    if (place.isEmpty() || typed.indexOf('\n') >= 0) {
       return sentence;
     }
     int length = Math.max(1, place.get().to() - place.get().from());
     return String.join(
         System.lineSeparator(),
         sentence,
-        "  " + draft.equation(),
+        "  " + typed,
         "  " + " ".repeat(place.get().from()) + "^".repeat(length));
   }
 

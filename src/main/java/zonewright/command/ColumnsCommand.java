@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import zonewright.design.IrrigationSheets;
 import zonewright.design.Synonyms;
 import zonewright.sheet.Column;
 import zonewright.sheet.ColumnFinder;
@@ -22,12 +22,17 @@ import zonewright.units.UnitSystem;
 @Command(
     name = "columns",
     header = "List all columns: meaning, unit, range, equation and source.",
-    description = {"", "Names the columns to list, or none for all of them.", ""},
+    description = {
+      "",
+      "Names the columns to list, or none for all of them; with --from those of your own in a design too.",
+      ""
+    },
     footer = {
       "",
       "Examples:",
       "  zonewright columns \"Longest cycle\" \"Intake rate\"",
       "  zonewright columns --sheet Zones",
+      "  zonewright columns \"Cost a year\" --from garden.xlsx",
       "  zonewright columns --markdown > columns.md"
     })
 final class ColumnsCommand extends Task {
@@ -51,10 +56,12 @@ final class ColumnsCommand extends Task {
       description = "Units of the listing; us unless given.")
   private UnitSystem system = UnitSystem.US;
 
+  @Mixin private KnownSheets known;
+
   @Override
   public Integer call() {
     PrintWriter out = out();
-    Schema schema = IrrigationSheets.schema();
+    Schema schema = known.schema(err());
     ColumnListing listing = new ColumnListing(system);
     for (Map.Entry<TableDefinition, List<Column>> each : chosen(schema).entrySet()) {
       listing.lines(each.getKey(), each.getValue(), markdown).forEach(out::println);

@@ -33,7 +33,8 @@ public final class Design {
     this.book = book;
     this.nights = new Nights(book);
     this.findings = new Findings(book);
-    book.completeEdits(edit -> AlternativeEdits.completed(book, edit));
+    book.completeEdits(
+        edit -> AlternativeEdits.completed(book, OwnColumnChange.completed(book, edit)));
   }
 
   /** Returns a design with its months and two programs, some usual valves, and no zones yet. */

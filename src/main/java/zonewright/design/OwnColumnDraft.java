@@ -1,10 +1,10 @@
 package zonewright.design;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import zonewright.equation.EquationReading;
 import zonewright.equation.KindWords;
 import zonewright.equation.KnownColumns;
@@ -15,9 +15,11 @@ import zonewright.sheet.Edit;
 import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.sheet.WordList;
 import zonewright.trade.Sheets;
+import zonewright.units.QuantityText;
 
 /**
  * A column of one's own as somebody writes it down, before it is in the design: what it would give,
@@ -41,18 +43,6 @@ public record OwnColumnDraft(
     String least,
     String most,
     String note) {
-  /** The cells of a definition, in the order of what a draft holds. */
-  private static final List<Reference> CELLS =
-      List.of(
-          OwnColumnSheet.NAME.reference(),
-          OwnColumnSheet.SHEET,
-          OwnColumnSheet.KIND.reference(),
-          OwnColumnSheet.EQUATION.reference(),
-          OwnColumnSheet.DECIMALS.reference(),
-          OwnColumnSheet.AT_LEAST.reference(),
-          OwnColumnSheet.AT_MOST.reference(),
-          OwnColumnSheet.NOTE.reference());
-
   /** What a column is called as long as it has no name. */
   private static final String UNNAMED = "The new column";
 
@@ -79,25 +69,37 @@ public record OwnColumnDraft(
 
   /** Returns a draft of the definition in a row. */
   public static OwnColumnDraft of(Book book, int row) {
-    List<String> texts = new ArrayList<>();
-    for (Reference cell : CELLS) {
-      Entry entry = book.entry(cell, row);
-      texts.add(
-          entry instanceof Entry.Words words
-              ? words.text()
-              : entry instanceof Entry.Figure figure ? Integer.toString((int) figure.value()) : "");
-    }
-    return new OwnColumnDraft(
-        texts.get(0),
-        texts.get(1),
-        texts.get(2),
-        texts.get(3),
-        texts.get(4),
-        texts.get(5),
-        texts.get(6),
-        texts.get(7));
+    return of(book.contents().row(Sheets.OWN_COLUMNS, row));
   }
 
+  /** Returns what a row says; what cannot be read says nothing. */
+  static OwnColumnDraft of(Row row) {
+    String[] texts = new String[8];
+    for (int i = 0; i < texts.length; i++) {
+      Entry entry = row.entry(i);
+      texts[i] =
+          entry instanceof Entry.Words words
+              ? words.text().strip()
+              : entry instanceof Entry.Figure figure ? QuantityText.exact(figure.value()) : "";
+    }
+    return new OwnColumnDraft(
+        texts[0], texts[1], texts[2], texts[3], texts[4], texts[5], texts[6], texts[7]);
+  }
+
+  /** Returns how many decimals it shows; none for the usual, or where there cannot be so many. */
+  Optional<Integer> digits() {
+    return decimals.matches("[0-" + OwnColumnSheet.MOST_DECIMALS + "]")
+        ? Optional.of(Integer.valueOf(decimals))
+        : Optional.empty();
+  }
+
+  /** Returns what stands in a cell of the definition. */
+  public String text(Reference cell) {
+    List<Column> columns = IrrigationSheets.schema().table(Sheets.OWN_COLUMNS).columns();
+    return texts().get(columns.indexOf(IrrigationSheets.schema().column(cell)));
+  }
+
+  /** In the order of the columns of the sheet. */
   private List<String> texts() {
     return List.of(name, sheet, kind, equation, decimals, least, most, note);
   }
@@ -116,39 +118,22 @@ public record OwnColumnDraft(
 
   private List<Edit> parts(Book book, int row) {
     Edits edits = new Edits(book);
-    List<Edit> parts = new ArrayList<>();
-    boolean fresh = row == book.rows(Sheets.OWN_COLUMNS);
-    if (fresh) {
-      List<Entry> entries = new ArrayList<>();
-      for (int i = 0; i < CELLS.size(); i++) {
-        Column column = book.schema().column(CELLS.get(i));
-        entries.add(Entries.read(column, texts().get(i).strip(), book.system()));
-      }
-      List<Entry> placed = new ArrayList<>();
-      for (Column column : book.schema().table(Sheets.OWN_COLUMNS).columns()) {
-        placed.add(entries.get(CELLS.indexOf(column.reference())));
-      }
-      parts.add(edits.appended(Sheets.OWN_COLUMNS, List.of(placed)));
-    } else {
-      for (int i = 0; i < CELLS.size(); i++) {
-        parts.add(edits.typed(CELLS.get(i), row, texts().get(i).strip()));
-      }
+    List<Column> columns = book.declared().table(Sheets.OWN_COLUMNS).columns();
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      entries.add(Entries.read(columns.get(i), texts().get(i).strip(), book.system()));
     }
-    return parts;
+    if (row == book.rows(Sheets.OWN_COLUMNS)) {
+      return List.of(edits.appended(Sheets.OWN_COLUMNS, List.of(entries)));
+    }
+    return IntStream.range(0, columns.size())
+        .mapToObj(i -> edits.set(columns.get(i).reference(), row, entries.get(i)))
+        .toList();
   }
 
-  /**
-   * Returns the edit that makes the definition in a row this one; equations that name the column
-   * follow where it is called otherwise.
-   */
+  /** Returns the edit that makes the definition in a row this one. */
   public Edit changed(Book book, int row) {
-    List<Edit> parts = new ArrayList<>();
-    Optional<Column> before = OwnColumns.of(book).column(row);
-    if (before.isPresent() && !before.get().name().equals(name.strip())) {
-      parts.addAll(OwnColumnNames.renamed(book, before.get().reference(), name.strip()));
-    }
-    parts.addAll(parts(book, row));
-    return new Edit.Several("change of column " + name.strip(), parts);
+    return new Edit.Several("change of column " + name.strip(), parts(book, row));
   }
 
   /** Returns the edit that takes the definition in a row away. */
@@ -163,10 +148,18 @@ public record OwnColumnDraft(
    * @param at the row of its sheet it is looked at in; the first where there is no such row
    */
   public Judged judged(Book book, Optional<Integer> row, int at) {
+    return judgedIn(book.another(book.snapshot()), row, at);
+  }
+
+  /**
+   * Returns what it gives, or what is wrong with it, tried on a copy of a design that is changed by
+   * it; the rest as in {@link #judged}.
+   */
+  public Judged judgedIn(Book trial, Optional<Integer> row, int at) {
     if (name.isBlank()) {
       Judged named =
           new OwnColumnDraft(UNNAMED, sheet, kind, equation, decimals, least, most, note)
-              .judged(book, row, at);
+              .judgedIn(trial, row, at);
       return named instanceof Fine fine
           ? new Not(
               OwnColumnSheet.NAME.reference(),
@@ -174,11 +167,10 @@ public record OwnColumnDraft(
               Optional.empty())
           : named;
     }
-    Book trial = book.another(book.snapshot());
-    int mine = row.orElse(book.rows(Sheets.OWN_COLUMNS));
+    int mine = row.orElse(trial.rows(Sheets.OWN_COLUMNS));
     trial.start(new Edit.Several("trial", parts(trial, mine)));
     OwnColumns own = OwnColumns.of(trial);
-    Optional<OwnColumns.Wrong> wrong = own.wrong(mine);
+    Optional<OwnColumns.Wrong> wrong = own.wrong(trial, mine);
     if (wrong.isPresent()) {
       return new Not(wrong.get().column(), wrong.get().sentence(), wrong.get().place());
     }
@@ -212,12 +204,7 @@ public record OwnColumnDraft(
             .map(TableDefinition::id)
             .findFirst()
             .orElse(Sheets.ZONES);
-    Map<String, List<Column>> further = new HashMap<>();
-    for (TableDefinition table : book.schema().tables()) {
-      int declared = book.declared().table(table.id()).columns().size();
-      further.put(table.id(), table.columns().subList(declared, table.columns().size()));
-    }
-    return new KnownColumns(book.declared(), further, home, Synonyms::of);
+    return new KnownColumns(book.schema(), Map.of(), home, Synonyms::of);
   }
 
   /** Returns the kinds there are, in words. */

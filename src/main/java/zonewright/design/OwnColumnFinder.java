@@ -21,6 +21,7 @@ final class OwnColumnFinder extends Finder {
     for (Column column : book.schema().table(Sheets.OWN_COLUMNS).columns()) {
       cells.add(column.reference());
     }
+    cells.addAll(OwnColumns.of(book).namesAskedFor());
     return new OwnColumnFinder(book, cells);
   }
 
@@ -31,7 +32,7 @@ final class OwnColumnFinder extends Finder {
   void seek(int block, int count, BitSet rows) {
     OwnColumns columns = OwnColumns.of(book());
     for (int row = rows.nextSetBit(0); row >= 0; row = rows.nextSetBit(row + 1)) {
-      Optional<OwnColumns.Wrong> wrong = columns.wrong(row);
+      Optional<OwnColumns.Wrong> wrong = columns.wrong(book(), row);
       if (wrong.isPresent()) {
         found(
             Severity.WRONG,

@@ -20,31 +20,21 @@ import zonewright.formula.Dependencies;
 import zonewright.formula.Formula;
 import zonewright.formula.Reference;
 import zonewright.sheet.Column;
-import zonewright.sheet.Entry;
 import zonewright.sheet.Rule;
 import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
 import zonewright.sheet.TableDefinition;
 import zonewright.trade.Sheets;
 import zonewright.units.QuantityKind;
-import zonewright.units.UnitSystem;
 
 /** Reads the rows of the sheet of one's own columns into columns, limits and what is wrong. */
 final class OwnColumnReading {
   /** How the identifiers of columns of one's own begin, which no declared one does. */
   static final String OWN = "own-";
 
-  /** What a row says. */
+  /** A definition that says enough to be a column. */
   private record Said(
-      int row,
-      String name,
-      TableDefinition table,
-      QuantityKind kind,
-      String equation,
-      int decimals,
-      String least,
-      String most,
-      String note) {
+      int row, OwnColumnDraft draft, String name, TableDefinition table, QuantityKind kind) {
     Reference reference() {
       String id = OWN + name.toLowerCase(Locale.ROOT);
       return new Reference(table.id(), id, name, kind);
@@ -53,19 +43,18 @@ final class OwnColumnReading {
 
   private final Schema schema;
   private final List<Said> all = new ArrayList<>();
-  private final List<String> names = new ArrayList<>();
+  private final List<String> names;
   private final Map<Integer, OwnColumns.Wrong> wrong = new HashMap<>();
   private final Map<Reference, Formula> formulas = new LinkedHashMap<>();
   private final Map<Integer, Column> columns = new TreeMap<>();
   private final List<Rule> rules = new ArrayList<>();
+  private final List<OwnColumns.NamedRow> words = new ArrayList<>();
   private final Map<String, KnownColumns> known = new HashMap<>();
 
-  OwnColumnReading(Schema schema, List<List<Entry>> rows) {
+  OwnColumnReading(Schema schema, List<OwnColumnDraft> rows) {
     this.schema = schema;
+    this.names = rows.stream().map(OwnColumnDraft::name).toList();
     Set<String> taken = new LinkedHashSet<>();
-    for (List<Entry> row : rows) {
-      names.add(row.get(0) instanceof Entry.Words words ? words.text().strip() : "");
-    }
     for (int row = 0; row < rows.size(); row++) {
       said(row, rows.get(row), taken).ifPresent(all::add);
     }
@@ -77,6 +66,10 @@ final class OwnColumnReading {
 
   Map<Integer, Column> columns() {
     return columns;
+  }
+
+  List<OwnColumns.NamedRow> words() {
+    return words;
   }
 
   List<Rule> rules() {
@@ -96,60 +89,27 @@ final class OwnColumnReading {
         said.row(), new OwnColumns.Wrong(cell, problem.sentence(), Optional.of(problem)));
   }
 
-  private Optional<Said> said(int row, List<Entry> entries, Set<String> taken) {
-    TableDefinition own = schema.table(Sheets.OWN_COLUMNS);
-    Map<Reference, Entry> by = new HashMap<>();
-    for (int i = 0; i < own.columns().size(); i++) {
-      by.put(own.columns().get(i).reference(), entries.get(i));
-    }
-    String name = words(by, OwnColumnSheet.NAME.reference()).replaceAll("\\s+", " ").strip();
+  private Optional<Said> said(int row, OwnColumnDraft draft, Set<String> taken) {
+    String name = draft.name().replaceAll("\\s+", " ");
     Optional<TableDefinition> table =
         schema.tables().stream()
-            .filter(each -> each.title().equals(words(by, OwnColumnSheet.SHEET)))
+            .filter(each -> each.title().equals(draft.sheet()))
             .filter(each -> OwnColumnDraft.sheets().contains(each.title()))
             .findFirst();
-    Optional<QuantityKind> kind = KindWords.named(words(by, OwnColumnSheet.KIND.reference()));
+    Optional<QuantityKind> kind = KindWords.named(draft.kind());
     if (name.isEmpty() || table.isEmpty() || kind.isEmpty()) {
       // what is blank, or no word of the list, is found like in any other sheet
       return Optional.empty();
     }
     Optional<String> refused = OwnColumnName.refused(name, table.get(), names);
+    if (refused.isEmpty() && !taken.add(table.get().id() + " " + OwnColumnName.letters(name))) {
+      refused = Optional.of("“%s” is defined above already; give it another name".formatted(name));
+    }
     if (refused.isPresent()) {
       wrong(row, OwnColumnSheet.NAME.reference(), refused.get());
       return Optional.empty();
     }
-    int decimals =
-        by.get(OwnColumnSheet.DECIMALS.reference()) instanceof Entry.Figure figure
-                && OwnColumnSheet.DECIMALS
-                    .bounds()
-                    .orElseThrow()
-                    .problem(figure.value(), QuantityKind.COUNT, UnitSystem.US)
-                    .isEmpty()
-            ? (int) figure.value()
-            : -1;
-    Said said =
-        new Said(
-            row,
-            name,
-            table.get(),
-            kind.get(),
-            words(by, OwnColumnSheet.EQUATION.reference()),
-            decimals,
-            words(by, OwnColumnSheet.AT_LEAST.reference()),
-            words(by, OwnColumnSheet.AT_MOST.reference()),
-            words(by, OwnColumnSheet.NOTE.reference()));
-    if (!taken.add(table.get().id() + " " + OwnColumnName.letters(name))) {
-      wrong(
-          row,
-          OwnColumnSheet.NAME.reference(),
-          "“%s” is defined above already; give it another name".formatted(name));
-      return Optional.empty();
-    }
-    return Optional.of(said);
-  }
-
-  private static String words(Map<Reference, Entry> entries, Reference column) {
-    return entries.get(column) instanceof Entry.Words words ? words.text().strip() : "";
+    return Optional.of(new Said(row, draft, name, table.get(), kind.get()));
   }
 
   /** The columns an equation of a sheet can name; those defined here are known by name only. */
@@ -169,7 +129,7 @@ final class OwnColumnReading {
   }
 
   private void read(Said said) {
-    if (said.equation().isEmpty()) {
+    if (said.draft().equation().isEmpty()) {
       wrong(
           said.row(),
           OwnColumnSheet.EQUATION.reference(),
@@ -177,12 +137,17 @@ final class OwnColumnReading {
       return;
     }
     EquationReading reading =
-        EquationReader.read(said.equation(), known(said.table()), said.kind());
+        EquationReader.read(said.draft().equation(), known(said.table()), said.kind());
     if (reading instanceof EquationReading.Understood understood) {
       formulas.put(said.reference(), understood.formula());
+      words(said, OwnColumnSheet.EQUATION.reference(), understood);
     } else {
       wrong(said, OwnColumnSheet.EQUATION.reference(), (EquationReading.Problem) reading);
     }
+  }
+
+  private void words(Said said, Reference cell, EquationReading.Understood understood) {
+    understood.words().forEach(word -> words.add(new OwnColumns.NamedRow(said.row(), cell, word)));
   }
 
   /** Of a circle every column is refused, each with the way around from itself. */
@@ -230,15 +195,20 @@ final class OwnColumnReading {
         Column.calculated(
                 said.table().id(), said.reference().column(), said.name(), said.kind(), formula)
             .band(Sheets.OWN)
-            .means("A column of your own" + (said.note().isEmpty() ? "." : ": " + said.note()))
-            .source("Your equation: " + said.equation());
-    return (said.decimals() < 0 ? column : column.decimals(said.decimals(), said.decimals()))
+            .means(
+                "A column of your own"
+                    + (said.draft().note().isEmpty() ? "." : ": " + said.draft().note()))
+            .source("Your equation: " + said.draft().equation());
+    return said.draft()
+        .digits()
+        .map(digits -> column.decimals(digits, digits))
+        .orElse(column)
         .build();
   }
 
   private void limit(Said said) {
-    limit(said, said.least(), OwnColumnSheet.AT_LEAST.reference(), Comparator.BELOW);
-    limit(said, said.most(), OwnColumnSheet.AT_MOST.reference(), Comparator.ABOVE);
+    limit(said, said.draft().least(), OwnColumnSheet.AT_LEAST.reference(), Comparator.BELOW);
+    limit(said, said.draft().most(), OwnColumnSheet.AT_MOST.reference(), Comparator.ABOVE);
   }
 
   private void limit(Said said, String typed, Reference cell, Comparator broken) {
@@ -250,21 +220,22 @@ final class OwnColumnReading {
       wrong(said, cell, problem);
       return;
     }
-    Formula limit = ((EquationReading.Understood) reading).formula();
+    EquationReading.Understood understood = (EquationReading.Understood) reading;
+    words(said, cell, understood);
     Column column = columns.get(said.row());
     rules.add(
         new Rule(
             column.reference().key() + "." + cell.column(),
             Severity.CHECK,
             said.table().id(),
-            new Condition.Comparison(broken, column.asFormula(), limit),
+            new Condition.Comparison(broken, column.asFormula(), understood.formula()),
             column,
             "%s is {0}, %s than your limit of %s"
                 .formatted(
                     template(said.name()),
                     broken == Comparator.BELOW ? "less" : "more",
                     template(typed)),
-            template(said.note()),
+            template(said.draft().note()),
             List.of(column)));
   }
 

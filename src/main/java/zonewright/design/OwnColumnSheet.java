@@ -15,7 +15,7 @@ import zonewright.units.Units;
 public final class OwnColumnSheet {
   private static final String ID = Sheets.OWN_COLUMNS;
   private static final String SOURCE = "Defined by you.";
-  private static final int MOST_DECIMALS = 6;
+  static final int MOST_DECIMALS = 6;
 
   /** What the column is called. */
   public static final Column NAME =

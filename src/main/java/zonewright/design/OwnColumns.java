@@ -1,6 +1,5 @@
 package zonewright.design;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,6 +20,7 @@ import zonewright.sheet.Rule;
 import zonewright.sheet.Schema;
 import zonewright.sheet.SchemaSource;
 import zonewright.sheet.TableDefinition;
+import zonewright.sheet.WordList;
 import zonewright.trade.Sheets;
 
 /**
@@ -61,17 +61,20 @@ public final class OwnColumns {
     }
   }
 
-  private final Schema schema;
-  private final List<Rule> rules;
-  private final Map<Integer, Wrong> wrong;
-  private final Map<Integer, Column> columns;
+  /**
+   * A word of a definition that should be the name of a row of the design.
+   *
+   * @param row of the definition
+   * @param cell of the definition
+   */
+  record NamedRow(int row, Reference cell, EquationReading.RowWord word) {}
 
-  private OwnColumns(
-      Schema schema, List<Rule> rules, Map<Integer, Wrong> wrong, Map<Integer, Column> columns) {
+  private final Schema schema;
+  private final OwnColumnReading read;
+
+  private OwnColumns(Schema schema, OwnColumnReading read) {
     this.schema = schema;
-    this.rules = rules;
-    this.wrong = wrong;
-    this.columns = columns;
+    this.read = read;
   }
 
   /** Which columns a design has: those declared, and those its own rows define. */
@@ -104,53 +107,33 @@ public final class OwnColumns {
         .map(TableDefinition::id)
         .filter(DEFINING::contains)
         .forEach(table -> defining.put(table, book.contents().rows(table)));
-    return of(
-        OwnTables.schema(new BookSnapshot(book.system(), defining)),
-        defining.getOrDefault(Sheets.OWN_COLUMNS, List.of()));
+    return of(new BookSnapshot(book.system(), defining));
+  }
+
+  /** Returns the columns that rows define. */
+  static OwnColumns of(BookSnapshot entered) {
+    return of(OwnTables.schema(entered), entered.rows(Sheets.OWN_COLUMNS));
   }
 
   private static OwnColumns of(Schema others, List<Row> rows) {
-    List<List<Entry>> entries = rows.stream().map(OwnColumns::entries).toList();
-    return KNOWN.computeIfAbsent(new Known(others, entries), Known::made);
+    List<OwnColumnDraft> drafts = rows.stream().map(OwnColumnDraft::of).toList();
+    return KNOWN.computeIfAbsent(new Known(others, drafts), Known::made);
   }
 
   /** The tables without columns of one's own, and what defines these. */
-  private record Known(Schema others, List<List<Entry>> rows) {
+  private record Known(Schema others, List<OwnColumnDraft> rows) {
     OwnColumns made() {
-      return OwnColumns.made(others, rows);
+      OwnColumnReading reading = new OwnColumnReading(others, rows);
+      Map<String, List<Column>> further =
+          reading.columns().values().stream()
+              .collect(Collectors.groupingBy(column -> column.reference().table()));
+      return new OwnColumns(further.isEmpty() ? others : others.withColumns(further), reading);
     }
-  }
-
-  private static List<Entry> entries(Row row) {
-    List<Entry> entries = new ArrayList<>();
-    int width = IrrigationSheets.schema().table(Sheets.OWN_COLUMNS).columns().size();
-    for (int i = 0; i < width; i++) {
-      entries.add(row.entry(i));
-    }
-    return entries;
-  }
-
-  private static OwnColumns made(Schema others, List<List<Entry>> rows) {
-    OwnColumnReading reading = new OwnColumnReading(others, rows);
-    Map<Integer, Column> columns = reading.columns();
-    if (columns.isEmpty()) {
-      return new OwnColumns(others, List.of(), reading.wrong(), Map.of());
-    }
-    Map<String, List<Column>> further = new HashMap<>();
-    columns
-        .values()
-        .forEach(
-            column ->
-                further
-                    .computeIfAbsent(column.reference().table(), any -> new ArrayList<>())
-                    .add(column));
-    Schema schema = others.withColumns(further);
-    return new OwnColumns(schema, reading.rules(), reading.wrong(), columns);
   }
 
   /** Returns what to tell where a number breaks a limit of its own. */
   public List<Rule> rules() {
-    return rules;
+    return read.rules();
   }
 
   /** Returns how the identifiers of the rules on columns of one's own of a sheet begin. */
@@ -158,19 +141,57 @@ public final class OwnColumns {
     return table.id() + "." + OwnColumnReading.OWN;
   }
 
-  /** Returns what is wrong with a definition, by its row. */
+  /** Returns what is wrong with a definition, by its row, whatever rows there are. */
   Optional<Wrong> wrong(int row) {
-    return Optional.ofNullable(wrong.get(row));
+    return Optional.ofNullable(read.wrong().get(row));
+  }
+
+  /** Returns what is wrong with a definition in a book, whose rows may have other names by now. */
+  Optional<Wrong> wrong(Book book, int row) {
+    return wrong(row)
+        .or(
+            () ->
+                read.words().stream()
+                    .filter(named -> named.row() == row)
+                    .flatMap(named -> wrong(book, named).stream())
+                    .findFirst());
+  }
+
+  private static Optional<Wrong> wrong(Book book, NamedRow named) {
+    return named
+        .word()
+        .problem(names(book, named.word().column()))
+        .map(problem -> new Wrong(named.cell(), problem.sentence(), Optional.of(problem)));
+  }
+
+  private static List<String> names(Book book, Column column) {
+    Reference rows = namesOf(book.schema(), column);
+    return book.contents().rows(rows.table()).stream()
+        .map(row -> row.entry(0) instanceof Entry.Words words ? words.text() : "")
+        .toList();
+  }
+
+  /** The column of the names a column can hold. */
+  private static Reference namesOf(Schema schema, Column column) {
+    WordList.RowsOf rows = (WordList.RowsOf) schema.list(column).orElseThrow();
+    return schema.table(rows.table()).columns().get(0).reference();
+  }
+
+  /** Returns the columns of the names of rows that definitions ask for. */
+  Set<Reference> namesAskedFor() {
+    return read.words().stream()
+        .map(named -> namesOf(schema, named.word().column()))
+        .collect(Collectors.toSet());
   }
 
   /** Returns the column a row defines; none where too little of it is there. */
   public Optional<Column> column(int row) {
-    return Optional.ofNullable(columns.get(row));
+    return Optional.ofNullable(read.columns().get(row));
   }
 
   /** Returns the row that defines a column; none for one the program declares. */
   public Optional<Integer> rowOf(Reference column) {
-    return columns.entrySet().stream()
+    return read.columns().entrySet().stream()
         .filter(each -> each.getValue().reference().equals(column))
         .map(Map.Entry::getKey)
         .findFirst();

@@ -65,8 +65,12 @@ public final class Question {
     this(asked, given, system, IrrigationSheets.schema());
   }
 
-  /** Asks by other equations, those of {@code schema}. */
-  Question(Column asked, Map<Column, String> given, UnitSystem system, Schema schema) {
+  /**
+   * Asks by other columns and equations than the program's.
+   *
+   * @param asked a column of the schema
+   */
+  public Question(Column asked, Map<Column, String> given, UnitSystem system, Schema schema) {
     this.asked = asked;
     this.schema = schema;
     this.given = new LinkedHashMap<>(given);

@@ -62,12 +62,17 @@ public final class SheetsInUse {
     Optional<List<String>> group =
         TOGETHER.stream().filter(each -> each.contains(table.id())).findFirst();
     return group.orElse(List.of(table.id())).stream()
-        .anyMatch(id -> typedInto(book, book.schema().table(id)) || remarked(book, id));
+        .anyMatch(
+            id ->
+                typedInto(book, book.schema().table(id))
+                    || remarked(book, book.schema().table(id)));
   }
 
   /** Says whether there is a note or a colour on a sheet: it must stand somewhere. */
-  private static boolean remarked(Book book, String table) {
-    return book.contents().rows(table).stream().anyMatch(row -> !row.remarks().isEmpty());
+  private static boolean remarked(Book book, TableDefinition table) {
+    return book.contents().rows(table.id()).stream()
+        .flatMap(row -> row.remarks().keySet().stream())
+        .anyMatch(column -> table.column(column).isPresent());
   }
 
   private static boolean typedInto(Book book, TableDefinition table) {

@@ -52,12 +52,18 @@ public final class TurnedQuestion {
   private final Map<Column, String> given;
   private final Map<Column, String> others;
   private final UnitSystem system;
-  private final Schema schema = IrrigationSheets.schema();
+  private final Schema schema;
   private final double wanted;
   private int tries;
 
   private TurnedQuestion(
-      Column asked, Column known, Map<Column, String> given, double wanted, UnitSystem system) {
+      Column asked,
+      Column known,
+      Map<Column, String> given,
+      double wanted,
+      UnitSystem system,
+      Schema schema) {
+    this.schema = schema;
     this.asked = asked;
     this.known = known;
     this.wanted = wanted;
@@ -82,9 +88,10 @@ public final class TurnedQuestion {
    * the column asked for, or no number gives it.
    *
    * @param given values as a person writes them
+   * @param schema the columns there are
    */
   public static Optional<Answer> answer(
-      Column asked, Map<Column, String> given, UnitSystem system) {
+      Column asked, Map<Column, String> given, UnitSystem system, Schema schema) {
     if (asked.content() != Column.Content.NUMBER || given.containsKey(asked)) {
       return Optional.empty();
     }
@@ -94,7 +101,8 @@ public final class TurnedQuestion {
       if (calculated
           && QuantityText.read(each.getValue(), known.kind(), system)
               instanceof QuantityText.Read read) {
-        TurnedQuestion turned = new TurnedQuestion(asked, known, given, read.value(), system);
+        TurnedQuestion turned =
+            new TurnedQuestion(asked, known, given, read.value(), system, schema);
         if (turned.leads(known.reference(), new HashMap<>())) {
           Optional<Answer> answer = turned.solved(known, Map.of(), Map.of()).or(turned::searched);
           if (answer.isPresent()) {
@@ -194,7 +202,7 @@ public final class TurnedQuestion {
   private Question forward(double value) {
     Map<Column, String> figures = new LinkedHashMap<>(others);
     figures.put(asked, QuantityText.typed(value, asked.kind()));
-    return new Question(known, figures, system);
+    return new Question(known, figures, system, schema);
   }
 
   private double comes(double value) {

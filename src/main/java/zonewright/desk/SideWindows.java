@@ -65,7 +65,20 @@ final class SideWindows {
             () -> new SeasonWindow(frame, open, questions::weatherToRead, keeper::export));
     inputs = new LazyPart<>(() -> new InputWindow(frame, open));
     alternatives = new LazyPart<>(() -> new AlternativesWindow(frame, open));
-    ownColumns = new LazyPart<>(() -> new OwnColumnWindow(frame, open));
+    ownColumns =
+        new LazyPart<>(
+            () ->
+                new OwnColumnWindow(
+                    frame,
+                    open,
+                    place ->
+                        messages.offer(
+                            "“%s” stands behind the other columns of %s."
+                                .formatted(
+                                    place.column().name(),
+                                    open.book().schema().table(place.column().table()).title()),
+                            false,
+                            new MessageBar.Offer("Go there", () -> deck.goTo(place)))));
     sure = new LazyPart<>(() -> new SureWindow(frame, open, handOver::measurements));
     practice = new LazyPart<>(() -> new PracticeWindow(frame, open, handOver::pages));
     deck.onOwnColumn(() -> ownColumns.get().open(deck.frontTable(), deck.current()));

@@ -1,8 +1,8 @@
 package zonewright.equation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import zonewright.formula.Comparator;
 import zonewright.formula.Condition;
@@ -23,11 +23,48 @@ import zonewright.units.Units;
 final class Combining {
   private static final int MOST_WORDS = 5;
   private static final int HIGHEST_POWER = 6;
+  private static final List<String> SAME = List.of("=");
+  private static final List<String> OTHER = List.of("<>", "≠");
+
+  /** Of how many letters the equation may consist where what is needed twice is written twice. */
+  private static final int LONGEST_WRITTEN_OUT = 5000;
 
   private final KnownColumns columns;
 
-  Combining(KnownColumns columns) {
+  /** How often each letter of the equation stands in the formula. */
+  private final int[] copies;
+
+  private final List<EquationReading.RowWord> words = new ArrayList<>();
+
+  /**
+   * Prepares.
+   *
+   * @param letters how many the equation has
+   */
+  Combining(KnownColumns columns, int letters) {
     this.columns = columns;
+    this.copies = new int[letters];
+    Arrays.fill(copies, 1);
+  }
+
+  /** Returns the words met that should be names of rows. */
+  List<EquationReading.RowWord> words() {
+    return words;
+  }
+
+  /**
+   * Notes that a part stands in the formula several times, which within each other soon would be
+   * more than can be calculated.
+   */
+  void copied(Part part, int times) throws Misread {
+    long all = 0;
+    for (int at = 0; at < copies.length; at++) {
+      copies[at] *= at >= part.from() && at < part.to() ? times : 1;
+      all += copies[at];
+    }
+    if (all > LONGEST_WRITTEN_OUT) {
+      throw new Misread(part, "This is needed too many times over: give it a column of its own.");
+    }
   }
 
   /** Two amounts that can be added or held against each other. */
@@ -213,6 +250,7 @@ final class Combining {
           exponent,
           "The power of %s must be a whole number from 1 to 6.".formatted(Quantities.words(base)));
     }
+    copied(base, (int) times);
     Formula product = base.formula();
     Dimension dimension = base.dimension();
     for (int i = 1; i < times; i++) {
@@ -252,15 +290,16 @@ final class Combining {
 
   private Condition numbers(String sign, Part.Amount first, Part.Amount second) throws Misread {
     Pair pair = alike(first, second, "compared");
+    if (SAME.contains(sign) || OTHER.contains(sign)) {
+      copied(first, 2);
+      copied(second, 2);
+    }
     Formula left = pair.left().formula();
     Formula right = pair.right().formula();
     return switch (sign) {
       case "=" -> left.atMost(right).and(left.atLeast(right));
       case "<>", "≠" -> left.below(right).or(left.above(right));
-      case "<" -> left.below(right);
-      case ">" -> left.above(right);
-      case "<=", "≤" -> left.atMost(right);
-      default -> left.atLeast(right);
+      default -> new Condition.Comparison(comparator(sign), left, right);
     };
   }
 
@@ -273,12 +312,11 @@ final class Combining {
       throw new Misread(
           left.from(),
           right.to(),
-          "Words can only be compared with a word in quotation marks, as in %s."
-              .formatted("Plant type = \"…\""),
+          "Words can only be compared with a word in quotation marks, as in Soil = \"loam\".",
           List.of());
     }
-    boolean equal = sign.equals("=");
-    if (!equal && !sign.equals("<>") && !sign.equals("≠")) {
+    boolean equal = SAME.contains(sign);
+    if (!equal && !OTHER.contains(sign)) {
       throw new Misread(
           left.from(),
           right.to(),
@@ -299,28 +337,45 @@ final class Combining {
     return equal ? is : is.negated();
   }
 
-  private static String word(Column column, Part.Quote quote) throws Misread {
-    Optional<List<String>> list = column.words().flatMap(WordList::constant);
+  private String word(Column column, Part.Quote quote) throws Misread {
+    Optional<WordList> list = columns.list(column);
     if (list.isEmpty()) {
       throw new Misread(
           quote,
-          "“%s” holds words of your own, which an equation cannot go by: only words the program knows stay as they are."
+          "“%s” holds any words, not those of a list, so an equation cannot go by them."
               .formatted(column.name()));
     }
-    Optional<String> known = WordMatch.in(list.get(), quote.words());
-    if (known.isPresent()) {
-      return known.get();
+    Optional<List<String>> fixed = list.get().constant();
+    if (fixed.isEmpty()) {
+      if (column.content() == Column.Content.WORDS) {
+        throw new Misread(
+            quote,
+            "“%s” names the rows themselves, which may be blank or called otherwise: compare a column that is chosen from a list."
+                .formatted(column.name()));
+      }
+      // rows come and go; whoever knows which there are asks for these words
+      words.add(
+          new EquationReading.RowWord(column, quote.words().strip(), quote.from(), quote.to()));
+      return quote.words().strip();
     }
+    return WordMatch.in(fixed.get(), quote.words())
+        .orElseThrow(
+            () -> new Misread(never(column, quote.words(), fixed.get(), quote.from(), quote.to())));
+  }
+
+  /** Says that a column never holds a word, with those it may hold. */
+  static EquationReading.Problem never(
+      Column column, String word, List<String> list, int from, int to) {
     List<String> offers =
-        Nearest.to(quote.words(), list.get(), MOST_WORDS).stream()
-            .map(offer -> "\"" + offer + "\"")
+        Nearest.to(word, list, MOST_WORDS).stream()
+            .map(offer -> "\"" + offer.replace("\"", "\"\"") + "\"")
             .toList();
-    throw new Misread(
-        quote.from(),
-        quote.to(),
-        "“%s” is never “%s”; it may be %s."
-            .formatted(column.name(), quote.words(), String.join(", ", offers)),
-        offers);
+    String instead =
+        offers.isEmpty()
+            ? "there are no words for it yet"
+            : "it may be " + String.join(", ", offers);
+    return new EquationReading.Problem(
+        from, to, "“%s” is never “%s”; %s.".formatted(column.name(), word, instead), offers);
   }
 
   /** Returns a part that is so or not so. */
@@ -360,13 +415,11 @@ final class Combining {
     return both ? left.and(right) : left.or(right);
   }
 
-  /** Returns the comparator of a sign; none for what is no bound. */
-  static Optional<Comparator> comparator(String sign) {
-    for (Comparator each : Comparator.values()) {
-      if (each.typed().equals(sign) || each.printed().equals(sign.toLowerCase(Locale.ROOT))) {
-        return Optional.of(each);
-      }
-    }
-    return Optional.empty();
+  /** Returns the comparator that is typed or printed so. */
+  static Comparator comparator(String sign) {
+    return Arrays.stream(Comparator.values())
+        .filter(each -> each.typed().equals(sign) || each.printed().equals(sign))
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -1,13 +1,13 @@
 package zonewright.equation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import zonewright.formula.Formula;
 import zonewright.formula.Operator;
-import zonewright.sheet.Column;
-import zonewright.sheet.TableDefinition;
 import zonewright.units.Dimension;
 import zonewright.units.QuantityKind;
 import zonewright.units.Unit;
@@ -23,25 +23,24 @@ public final class EquationReader {
   private static final int DEEPEST = 40;
   private static final List<String> COMPARISONS =
       List.of("<>", "<=", ">=", "≤", "≥", "≠", "<", ">", "=");
-  private static final List<String> OVER = List.of("/", "÷");
-  private static final List<String> TIMES = List.of("*", "×", "·");
-  private static final List<String> MINUS = List.of("-", "−", "–");
+  private static final List<String> OVER = List.of("/", "÷", "∕", "⁄");
+  private static final List<String> TIMES = List.of("*", "×", "·", "⋅", "∙");
+  private static final List<String> MINUS = List.of("-", "−", "–", "‑");
 
   private final Cursor cursor;
   private final Numerals numerals;
-  private final KnownColumns columns;
   private final Combining combining;
   private final Functions functions;
-  private final List<EquationReading.Name> names = new ArrayList<>();
+  private final NameReader names;
   private int depth;
   private int calls;
 
   private EquationReader(String typed, KnownColumns columns) {
     this.cursor = new Cursor(typed);
     this.numerals = new Numerals(cursor);
-    this.columns = columns;
-    this.combining = new Combining(columns);
-    this.functions = new Functions(columns, combining);
+    this.names = new NameReader(cursor, numerals, columns);
+    this.combining = new Combining(columns, typed.length());
+    this.functions = new Functions(columns, combining, names.met());
   }
 
   /** Returns the formula of an equation that gives numbers of a kind, or what is wrong with it. */
@@ -54,13 +53,25 @@ public final class EquationReader {
     return read(typed, columns, Optional.empty());
   }
 
+  /** Returns how each function is written, with what it gives, in the order of the help. */
+  public static Map<String, String> functions() {
+    Map<String, String> forms = new LinkedHashMap<>();
+    for (Functions.Known function : Functions.Known.values()) {
+      forms.put(function.form(), function.gives());
+    }
+    return forms;
+  }
+
   private static EquationReading read(
       String typed, KnownColumns columns, Optional<QuantityKind> kind) {
     EquationReader reader = new EquationReader(typed, columns);
     try {
       Part.Amount amount = reader.whole();
-      return new EquationReading.Understood(
-          kind.isPresent() ? wanted(amount, kind.get()) : amount.formula(), reader.names);
+      Formula formula = kind.isPresent() ? wanted(amount, kind.get()) : amount.formula();
+      // a limit in quotation marks is read once all parts of its function are
+      List<EquationReading.Name> names = new ArrayList<>(reader.names.met());
+      names.sort(Comparator.comparingInt(EquationReading.Name::from));
+      return new EquationReading.Understood(formula, names, reader.combining.words());
     } catch (Misread problem) {
       return problem.problem();
     }
@@ -117,8 +128,7 @@ public final class EquationReader {
     int end = Math.max(at + 1, NameText.wordsEnd(text, at));
     String sentence =
         switch (next) {
-          case ')' -> "This bracket was never opened.";
-          case ']' -> "This bracket was never opened.";
+          case ')', ']' -> "This bracket was never opened.";
           case ';', ',' -> "“%s” stands between the parts of a function only.".formatted(next);
           case '"' -> "Before these words a sign is missing, such as =.";
           default ->
@@ -191,13 +201,12 @@ public final class EquationReader {
       return negative;
     }
     if (cursor.took("+")) {
-      return combining.amount(cursor.next() == '+' ? missingAfterPlus() : signed());
+      if (cursor.next() == '+') {
+        throw missing("A number is missing between two signs.");
+      }
+      return combining.amount(signed());
     }
     return measured(primary());
-  }
-
-  private Part missingAfterPlus() throws Misread {
-    throw missing("A number is missing between two signs.");
   }
 
   /** What may follow a part: percent, and the unit it is measured in. */
@@ -244,7 +253,7 @@ public final class EquationReader {
       case 0 -> throw missing("Something is missing at the end.");
       case '(' -> bracket(from);
       case '"', '“', '„' -> quote(from);
-      case '[' -> inBrackets(from);
+      case '[' -> names.next().orElseThrow();
       case 'π' -> {
         cursor.jump(from + 1);
         yield Part.Amount.of(Formula.number(Math.PI), Dimension.NONE, from, from + 1);
@@ -283,10 +292,11 @@ public final class EquationReader {
   private Part quote(int from) throws Misread {
     String text = cursor.text();
     int end = from + 1;
+    boolean printed = text.charAt(from) != '"';
     StringBuilder words = new StringBuilder();
     while (end < text.length()) {
       char letter = text.charAt(end);
-      boolean closes = letter == '"' || (letter == '”' && text.charAt(from) != '"');
+      boolean closes = letter == '"' || (printed && (letter == '”' || letter == '“'));
       boolean doubled = closes && text.startsWith("\"\"", end);
       if (closes && !doubled) {
         cursor.jump(end + 1);
@@ -299,48 +309,7 @@ public final class EquationReader {
         from, text.length(), "These words have no quotation mark at their end.", List.of());
   }
 
-  /** A name in brackets: a column within reach. */
-  private Part inBrackets(int from) throws Misread {
-    String name = bracketed(from);
-    return named(columns.named(name), name, from);
-  }
-
-  private String bracketed(int from) throws Misread {
-    int open = cursor.skip().at();
-    int end = cursor.text().indexOf(']', open);
-    if (end < 0) {
-      throw new Misread(from, from + 1, "This bracket is never closed.", List.of());
-    }
-    cursor.jump(end + 1);
-    return cursor.text().substring(open + 1, end).replaceFirst("^@", "").strip();
-  }
-
-  private Part named(List<Column> found, String name, int from) throws Misread {
-    if (found.size() == 1) {
-      names.add(new EquationReading.Name(found.get(0).reference(), from, cursor.at()));
-      return new Part.Named(found.get(0), from, cursor.at());
-    }
-    if (found.isEmpty()) {
-      throw unknown(name, from, cursor.at(), columns.offers(name));
-    }
-    List<String> offers =
-        found.stream()
-            .map(column -> columns.tableOf(column).title() + ".[" + column.name() + "]")
-            .toList();
-    throw new Misread(
-        from,
-        cursor.at(),
-        "“%s” stands on several sheets: write %s.".formatted(name, String.join(" or ", offers)),
-        offers);
-  }
-
-  private Misread unknown(String name, int from, int to, List<String> offers) {
-    String asked = offers.isEmpty() ? "" : " Did you mean %s?".formatted(String.join(", ", offers));
-    return new Misread(
-        from, to, "There is no column “%s” here.%s".formatted(name.strip(), asked), offers);
-  }
-
-  /** A function, a sheet with its column, or a column. */
+  /** A function, a column, or a word that stands for a number. */
   private Part word(int from) throws Misread {
     String text = cursor.text();
     int end = from;
@@ -350,64 +319,17 @@ public final class EquationReader {
     }
     String word = text.substring(from, end);
     boolean called = end < text.length() && text.charAt(end) == '(';
-    if (called && columns.bare(text, from).isEmpty()) {
+    if (called && (Functions.named(word).isPresent() || !names.there(from))) {
       cursor.jump(end + 1);
       return call(word, from);
     }
-    if (called && Functions.named(word).isPresent()) {
-      cursor.jump(end + 1);
-      return call(word, from);
+    Optional<Part> column = names.next();
+    if (column.isPresent()) {
+      return column.get();
     }
-    Optional<Map.Entry<TableDefinition, Integer>> sheet = columns.sheet(text, from);
-    if (sheet.isPresent()) {
-      cursor.jump(sheet.get().getValue());
-      return ofSheet(sheet.get().getKey(), from);
-    }
-    Optional<KnownColumns.Match> match = columns.bare(text, from);
-    if (match.isPresent() && !wordsGoOn(match.get().end())) {
-      cursor.jump(match.get().end());
-      return named(match.get().columns(), text.substring(from, match.get().end()), from);
-    }
-    Optional<Part> constant = Functions.constant(word, from, end);
-    if (constant.isPresent()) {
-      cursor.jump(end);
-      return constant.get();
-    }
-    int all = NameText.wordsEnd(text, from);
-    String written = text.substring(from, all);
-    throw unknown(written, from, all, columns.offers(written));
-  }
-
-  /** Says whether further words follow a name, so that another name may have been meant. */
-  private boolean wordsGoOn(int end) {
-    int before = cursor.at();
+    Part constant = Functions.constant(word, from, end).orElseThrow(() -> names.unknown(from));
     cursor.jump(end);
-    boolean letter = Character.isLetter(cursor.next());
-    boolean measured = letter && cursor.tookWord("in") && numerals.unit().isPresent();
-    cursor.jump(before);
-    return letter && !measured;
-  }
-
-  private Part ofSheet(TableDefinition table, int from) throws Misread {
-    String text = cursor.text();
-    int at = cursor.skip().at();
-    if (cursor.next() == '[') {
-      String name = bracketed(from);
-      List<Column> found = columns.named(table, name);
-      if (found.isEmpty()) {
-        throw unknown(name, from, cursor.at(), columns.offers(table, name));
-      }
-      return named(found, name, from);
-    }
-    Optional<KnownColumns.Match> match = columns.in(table, text, at);
-    if (match.isEmpty()) {
-      int end = NameText.wordsEnd(text, at);
-      String written = text.substring(at, end);
-      throw unknown(
-          table.title() + "." + written, from, Math.max(end, at), columns.offers(table, written));
-    }
-    cursor.jump(match.get().end());
-    return named(match.get().columns(), text.substring(from, match.get().end()), from);
+    return constant;
   }
 
   private Part call(String name, int from) throws Misread {

@@ -95,11 +95,16 @@ final class Functions {
   private final RowsOfColumn rows;
   private final Roundings roundings;
 
-  Functions(KnownColumns columns, Combining combining) {
+  /**
+   * Prepares.
+   *
+   * @param names takes where limits in quotation marks name columns
+   */
+  Functions(KnownColumns columns, Combining combining, List<EquationReading.Name> names) {
     this.columns = columns;
     this.combining = combining;
-    this.rows = new RowsOfColumn(columns);
-    this.roundings = new Roundings(new Sign(columns::column));
+    this.rows = new RowsOfColumn(columns, names, combining.words());
+    this.roundings = new Roundings(new Sign(columns::column), combining);
   }
 
   static Optional<Known> named(String word) {

@@ -176,16 +176,8 @@ public final class KnownColumns {
   private List<String> unlike(String written, List<Column> columns) {
     List<String> names = columns.stream().map(Column::name).distinct().toList();
     return Nearest.to(written, names, OFFERS).stream()
-        .map(
-            name -> columns.stream().filter(column -> column.name().equals(name)).findFirst().get())
-        .map(this::written)
+        .map(name -> written(named(columns, name).get(0)))
         .toList();
-  }
-
-  /** Returns the titles of sheets nearest to what is written in place of one. */
-  List<String> sheets(String written) {
-    return Nearest.to(
-        written, schema.tables().stream().map(TableDefinition::title).toList(), OFFERS);
   }
 
   /** Returns all columns an equation can mean a cell of, those of its sheet first. */
@@ -206,24 +198,11 @@ public final class KnownColumns {
 
   /** Says whether two cells of words hold words of one list, so that they can be compared. */
   boolean comparable(Column word, Column key) {
-    Optional<WordList> list = list(word);
-    return list.isPresent() && list.equals(list(key));
+    return schema.oneList(word, key);
   }
 
-  /** The list of a column's words; names are words of the list of their own rows. */
-  private Optional<WordList> list(Column column) {
-    boolean name = tableOf(column).key().filter(column::equals).isPresent();
-    Optional<WordList> list =
-        name ? Optional.of(new WordList.RowsOf(column.reference().table())) : column.words();
-    return list.map(
-        words -> {
-          if (!(words instanceof WordList.RowsOf rows)) {
-            return words;
-          }
-          TableDefinition table = schema.table(rows.table());
-          return table.rows() instanceof TableDefinition.Rows.Named named
-              ? new WordList.Fixed(named.names())
-              : new WordList.RowsOf(table.other().orElse(table.id()));
-        });
+  /** Returns the list whose words a column holds, names of rows among them. */
+  Optional<WordList> list(Column column) {
+    return schema.list(column);
   }
 }

@@ -9,8 +9,12 @@ final class Misread extends Exception {
   private final transient EquationReading.Problem problem;
 
   Misread(int from, int to, String sentence, List<String> offers) {
-    super(sentence, null, false, false);
-    this.problem = new EquationReading.Problem(from, to, sentence, offers);
+    this(new EquationReading.Problem(from, to, sentence, offers));
+  }
+
+  Misread(EquationReading.Problem problem) {
+    super(problem.sentence(), null, false, false);
+    this.problem = problem;
   }
 
   Misread(Part part, String sentence) {

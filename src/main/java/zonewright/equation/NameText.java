@@ -1,8 +1,12 @@
 package zonewright.equation;
 
+import java.util.Optional;
+import java.util.stream.IntStream;
+
 /** How names stand in a text: capitals, the width of gaps and the kind of dash do not matter. */
 final class NameText {
   private static final String DASHES = "-–‑−";
+  private static final String CALCULATING = DASHES + "+/×·%";
   private static final String APOSTROPHES = "'’";
 
   private NameText() {}
@@ -37,13 +41,24 @@ final class NameText {
   }
 
   static boolean gap(char letter) {
-    return Character.isWhitespace(letter) || Character.isSpaceChar(letter);
+    // what is copied from elsewhere may hold signs that show as nothing
+    return Character.isWhitespace(letter)
+        || Character.isSpaceChar(letter)
+        || Character.getType(letter) == Character.FORMAT;
   }
 
   private static boolean same(char first, char second) {
     return Character.toLowerCase(first) == Character.toLowerCase(second)
         || (DASHES.indexOf(first) >= 0 && DASHES.indexOf(second) >= 0)
         || (APOSTROPHES.indexOf(first) >= 0 && APOSTROPHES.indexOf(second) >= 0);
+  }
+
+  /** Returns the place of the first sign in a name that calculates where it stands alone. */
+  static Optional<Integer> sign(String name) {
+    return IntStream.range(0, name.length())
+        .filter(at -> CALCULATING.indexOf(name.charAt(at)) >= 0)
+        .boxed()
+        .findFirst();
   }
 
   /** Says whether a name needs no brackets for whoever reads it: letters, figures and blanks. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import zonewright.formula.Formula;
+import zonewright.formula.Operator;
 import zonewright.units.Dimension;
 import zonewright.units.QuantityKind;
 import zonewright.units.Scale;
@@ -102,9 +103,30 @@ final class Quantities {
     }
     Formula fitting = fitting(amount.formula(), unit(wanted));
     if (fitting == null && wanted.equals(Dimension.MONEY)) {
-      fitting = amount.formula().times(Formula.amount(1, Units.MONEY));
+      fitting = priced(amount.formula());
     }
     return fitting == null ? amount : Part.Amount.of(fitting, wanted, amount.from(), amount.to());
+  }
+
+  /** Plain numbers as money: the first factor that was typed is the price, or else 1 is. */
+  private static Formula priced(Formula formula) {
+    return withPrice(formula).orElseGet(() -> formula.times(Formula.amount(1, Units.MONEY)));
+  }
+
+  private static Optional<Formula> withPrice(Formula formula) {
+    Formula typed = fitting(formula, Units.MONEY);
+    if (typed != null
+        || !(formula instanceof Formula.Arithmetic two)
+        || two.operator().rank() == 1) {
+      return Optional.ofNullable(typed);
+    }
+    Optional<Formula> first =
+        withPrice(two.left())
+            .map(left -> new Formula.Arithmetic(two.operator(), left, two.right()));
+    return first.isPresent() || two.operator() == Operator.OVER
+        ? first
+        : withPrice(two.right())
+            .map(right -> new Formula.Arithmetic(two.operator(), two.left(), right));
   }
 
   /** Null where it does not fit. */

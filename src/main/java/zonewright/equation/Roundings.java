@@ -17,15 +17,23 @@ import zonewright.units.Units;
 final class Roundings {
   private static final int MOST_DECIMALS = 9;
 
-  private final Sign sign;
+  /** How often an amount that may be below zero stands in the formula: asked, and rounded twice. */
+  private static final int COPIES = 3;
 
-  Roundings(Sign sign) {
+  private final Sign sign;
+  private final Combining combining;
+
+  Roundings(Sign sign, Combining combining) {
     this.sign = sign;
+    this.combining = combining;
   }
 
   /** Returns an amount rounded. */
   Part.Amount rounded(Functions.Known function, Part.Amount amount, Optional<Part.Amount> step)
       throws Misread {
+    if (sign.below(amount.formula())) {
+      combining.copied(amount, COPIES);
+    }
     Formula result =
         step.isPresent() && !(step.get().formula() instanceof Formula.Constant)
             ? inSteps(function, amount, step.get())
@@ -37,6 +45,7 @@ final class Roundings {
   private Formula inSteps(Functions.Known function, Part.Amount amount, Part.Amount step)
       throws Misread {
     same(amount, step);
+    combining.copied(step, 2);
     return toUnit(function, amount.formula().over(step.formula()), Units.ONE).times(step.formula());
   }
 

@@ -11,10 +11,23 @@ import zonewright.units.Dimension;
 
 /** What equations make of all rows of a column, or of those that match this row. */
 final class RowsOfColumn {
-  private final KnownColumns columns;
+  private static final List<String> LIMITS = List.of("<=", ">=", "≤", "≥", "<", ">");
 
-  RowsOfColumn(KnownColumns columns) {
+  private final KnownColumns columns;
+  private final List<EquationReading.Name> names;
+  private final List<EquationReading.RowWord> words;
+
+  /**
+   * Prepares.
+   *
+   * @param names takes where limits in quotation marks name columns
+   * @param words takes the words in them that should be names of rows
+   */
+  RowsOfColumn(
+      KnownColumns columns, List<EquationReading.Name> names, List<EquationReading.RowWord> words) {
     this.columns = columns;
+    this.names = names;
+    this.words = words;
   }
 
   /** Says whether a part names a column of several rows, so that all of them are meant. */
@@ -101,12 +114,12 @@ final class RowsOfColumn {
   /** A limit in quotation marks, as spreadsheets have it: {@code ">12 gpm"}, {@code "<=Area"}. */
   private Matching limit(Column column, Part criterion) throws Misread {
     if (criterion instanceof Part.Quote quote) {
-      String words = quote.words().strip();
-      for (String sign : List.of("<=", ">=", "≤", "≥", "<", ">")) {
-        if (words.startsWith(sign)) {
-          Comparator comparator = Combining.comparator(sign).orElseThrow();
-          Formula than = inside(words.substring(sign.length()), column, criterion);
-          return Matching.rowsWith(column, comparator, than);
+      int begin = quote.words().length() - quote.words().stripLeading().length();
+      for (String sign : LIMITS) {
+        if (quote.words().startsWith(sign, begin)) {
+          Comparator comparator = Combining.comparator(sign);
+          return Matching.rowsWith(
+              column, comparator, inside(quote, begin + sign.length(), column));
         }
       }
     }
@@ -116,11 +129,31 @@ final class RowsOfColumn {
             .formatted(column.name(), column.kind().example(), column.name()));
   }
 
-  private Formula inside(String typed, Column column, Part criterion) throws Misread {
-    EquationReading reading = EquationReader.read(typed, columns, column.kind());
-    if (reading instanceof EquationReading.Understood understood) {
-      return understood.formula();
+  /** Reads the limit that begins at a letter of words in quotation marks. */
+  private Formula inside(Part.Quote quote, int at, Column column) throws Misread {
+    EquationReading reading =
+        EquationReader.read(quote.words().substring(at), columns, column.kind());
+    // a quotation mark in the words was typed twice, and places in the equation are others then
+    boolean asTyped = quote.to() - quote.from() - 2 == quote.words().length();
+    int from = quote.from() + 1 + at;
+    if (reading instanceof EquationReading.Problem problem) {
+      throw asTyped
+          ? new Misread(
+              from + problem.from(), from + problem.to(), problem.sentence(), problem.offers())
+          : new Misread(quote, problem.sentence());
     }
-    throw new Misread(criterion, ((EquationReading.Problem) reading).sentence());
+    EquationReading.Understood understood = (EquationReading.Understood) reading;
+    if (asTyped) {
+      understood.names().stream()
+          .map(
+              each -> new EquationReading.Name(each.column(), from + each.from(), from + each.to()))
+          .forEach(names::add);
+    }
+    understood.words().stream()
+        .map(
+            each ->
+                new EquationReading.RowWord(each.column(), each.word(), quote.from(), quote.to()))
+        .forEach(words::add);
+    return understood.formula();
   }
 }

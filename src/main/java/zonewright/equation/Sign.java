@@ -52,6 +52,11 @@ final class Sign {
     if (formula instanceof Formula.Power power) {
       return below(power.base());
     }
+    return lookedUp(formula);
+  }
+
+  /** Says whether what is looked up, gathered or made by a function may be below zero. */
+  private boolean lookedUp(Formula formula) {
     if (formula instanceof Formula.Lookup lookup) {
       return open(lookup.column().kind());
     }

@@ -1,6 +1,10 @@
 package zonewright.formula;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * The numbers of one column, in blocks that a kernel runs through from 0. Not-a-number stands for
@@ -22,6 +26,9 @@ public final class BlockColumn {
   private long version;
 
   private long[] versions = new long[0];
+
+  /** Where the rows stand whose names its cells can hold; none where they hold no such names. */
+  private Optional<Map<String, Integer>> names = Optional.empty();
 
   /**
    * Returns {@code had} where it has room for some rows of a block, or else a new array that has:
@@ -75,6 +82,27 @@ public final class BlockColumn {
   /** Returns a number that is another, and larger, after every change of a block. */
   long version(int block) {
     return versions[block];
+  }
+
+  /**
+   * Says that its numbers are places of rows by their names, which may be others after each edit.
+   *
+   * @param places the first row of each name, in small letters
+   */
+  public void follow(Map<String, Integer> places) {
+    names = Optional.of(places);
+  }
+
+  /** Says whether its numbers are places of rows. */
+  boolean follows() {
+    return names.isPresent();
+  }
+
+  /** Returns the places of the rows of some names as things stand; -1 where there is none. */
+  List<Integer> places(List<String> words) {
+    return words.stream()
+        .map(word -> names.orElseThrow().getOrDefault(word.strip().toLowerCase(Locale.ROOT), -1))
+        .toList();
   }
 
   /** Returns how many blocks hold {@code count} rows. */

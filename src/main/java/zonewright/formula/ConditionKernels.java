@@ -2,6 +2,7 @@ package zonewright.formula;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Kernels of conditions: 1 where it is so, 0 where not, no number where that cannot be said. */
 final class ConditionKernels {
@@ -65,14 +66,23 @@ final class ConditionKernels {
 
   /** The position is one of these. */
   static final class OneOf extends Kernel.Unary {
-    private final double[] wanted;
+    private final Supplier<List<Integer>> positions;
+    private double[] wanted;
 
-    OneOf(List<Integer> positions, Kernel word) {
+    /**
+     * Makes it ready.
+     *
+     * @param positions asked for before each run: names of rows may stand elsewhere by then
+     */
+    OneOf(Supplier<List<Integer>> positions, Kernel word) {
       super(word);
-      this.wanted = new double[positions.size()];
-      for (int i = 0; i < wanted.length; i++) {
-        wanted[i] = positions.get(i);
-      }
+      this.positions = positions;
+    }
+
+    @Override
+    void prepare() {
+      super.prepare();
+      wanted = positions.get().stream().mapToDouble(Integer::doubleValue).toArray();
     }
 
     @Override

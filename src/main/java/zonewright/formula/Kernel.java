@@ -127,7 +127,7 @@ abstract class Kernel {
     abstract void change(double[] values, double[] target, int rows);
 
     @Override
-    final void prepare() {
+    void prepare() {
       operand.prepare();
     }
 

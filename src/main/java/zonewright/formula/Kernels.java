@@ -200,8 +200,12 @@ final class Kernels implements FormulaVisitor<Kernel>, ConditionVisitor<Kernel> 
   @Override
   public Kernel wordIs(Condition.WordIs wordIs) {
     Kernel word = cells(wordIs.word());
-    return same(
-        new ConditionKernels.OneOf(workspace.positions(wordIs.word(), wordIs.words()), word), word);
+    BlockColumn held = workspace.column(wordIs.word());
+    if (held.follows()) {
+      return same(new ConditionKernels.OneOf(() -> held.places(wordIs.words()), word), word);
+    }
+    List<Integer> positions = workspace.positions(wordIs.word(), wordIs.words());
+    return same(new ConditionKernels.OneOf(() -> positions, word), word);
   }
 
   @Override

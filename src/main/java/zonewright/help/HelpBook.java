@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import zonewright.design.IrrigationSheets;
-import zonewright.equation.FunctionList;
+import zonewright.equation.EquationReader;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
 
@@ -120,7 +120,7 @@ public final class HelpBook {
 
   private static String functions() {
     StringBuilder rows = new StringBuilder();
-    FunctionList.forms()
+    EquationReader.functions()
         .forEach(
             (form, gives) ->
                 rows.append("<tr><td><code>")

@@ -19,6 +19,7 @@ import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Remark;
 import zonewright.sheet.Row;
+import zonewright.sheet.Schema;
 import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
@@ -36,6 +37,9 @@ public final class LeftWork {
 
   /** For each row of the record that is a row of the design, that row. */
   private final Map<String, Map<Long, Long>> known = new HashMap<>();
+
+  /** What tables and columns the record has; found when it is asked for. */
+  private Schema ofLeft;
 
   private final List<Item> items = new ArrayList<>();
   private final List<Consumer<Taking>> actions = new ArrayList<>();
@@ -55,7 +59,7 @@ public final class LeftWork {
   /** What is taken. */
   private static final class Taking {
     final Map<String, Map<Long, Map<Integer, Entry>>> cells = new HashMap<>();
-    final Map<String, Map<Long, Map<Integer, Remark>>> remarks = new HashMap<>();
+    final Map<String, Map<Long, Map<String, Remark>>> remarks = new HashMap<>();
     final Map<String, Set<Long>> removed = new HashMap<>();
     final Map<String, Set<Long>> added = new HashMap<>();
     final Set<String> reordered = new HashSet<>();
@@ -198,20 +202,23 @@ public final class LeftWork {
   }
 
   private void remarks(TableDefinition table, Row old, Row there, Row row) {
-    for (int i = 0; i < table.columns().size(); i++) {
-      Remark remark = row.remark(i);
-      if (remark.equals(old.remark(i)) || remark.equals(there.remark(i))) {
+    Set<String> others = row.remarkedOtherwise(old);
+    others.retainAll(row.remarkedOtherwise(there));
+    // most rows have none, and to learn which columns of one's own the record has takes a while
+    for (Column column : others.isEmpty() ? List.<Column>of() : columns(table)) {
+      String at = column.reference().column();
+      if (!others.contains(at)) {
         continue;
       }
-      int at = i;
+      Remark remark = row.remark(at);
       item(
           new Item(
               table.title(),
               name(table, there),
-              "note on " + table.columns().get(i).heading(now.system()),
-              there.remark(i).inWords(),
+              "note on " + column.heading(now.system()),
+              there.remark(at).inWords(),
               remark.inWords(),
-              !there.remark(i).equals(old.remark(i))),
+              !there.remark(at).equals(old.remark(at))),
           taking ->
               taking
                   .remarks
@@ -219,6 +226,14 @@ public final class LeftWork {
                   .computeIfAbsent(there.id(), any -> new HashMap<>())
                   .put(at, remark));
     }
+  }
+
+  /** Returns the columns a table has in the record, those of one's own too. */
+  private List<Column> columns(TableDefinition table) {
+    if (ofLeft == null) {
+      ofLeft = book.another(left).schema();
+    }
+    return ofLeft.table(table.id()).columns();
   }
 
   private void cells(TableDefinition table, Row old, Row there, Row row) {
@@ -357,7 +372,7 @@ public final class LeftWork {
 
   private List<Row> rows(TableDefinition table, Taking taking) {
     Map<Long, Map<Integer, Entry>> cells = taking.cells.getOrDefault(table.id(), Map.of());
-    Map<Long, Map<Integer, Remark>> remarks = taking.remarks.getOrDefault(table.id(), Map.of());
+    Map<Long, Map<String, Remark>> remarks = taking.remarks.getOrDefault(table.id(), Map.of());
     String leading = table.other().orElse(table.id());
     Set<Long> removed = taking.removed.getOrDefault(leading, Set.of());
     Set<Long> added = taking.added.getOrDefault(leading, Set.of());
@@ -427,12 +442,12 @@ public final class LeftWork {
   }
 
   private static Row changed(
-      Row row, long id, Map<Integer, Entry> cells, Map<Integer, Remark> remarks, int columns) {
+      Row row, long id, Map<Integer, Entry> cells, Map<String, Remark> remarks, int columns) {
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < columns; i++) {
       entries.add(cells.getOrDefault(i, row.entry(i)));
     }
-    Map<Integer, Remark> on = new HashMap<>(row.remarks());
+    Map<String, Remark> on = new HashMap<>(row.remarks());
     on.putAll(remarks);
     return Row.of(id, entries, on);
   }

@@ -100,7 +100,9 @@ final class Rebuilt {
       case "remarks" -> {
         Map<String, Remark> row = row(remarks, parts);
         for (int i = 3; i + 2 < parts.length; i += 3) {
-          row.put(parts[i], new Remark(EntryText.plain(parts[i + 2]), Tint.valueOf(parts[i + 1])));
+          row.put(
+              EntryText.plain(parts[i]),
+              new Remark(EntryText.plain(parts[i + 2]), Tint.valueOf(parts[i + 1])));
         }
       }
       default -> throw new IllegalArgumentException("no line of a record: " + parts[0]);
@@ -161,13 +163,11 @@ final class Rebuilt {
         Map<String, Remark> noted =
             remarks.getOrDefault(table.id(), Map.of()).getOrDefault(id, Map.of());
         List<Entry> entries = new ArrayList<>();
-        Map<Integer, Remark> on = new HashMap<>();
         for (Column column : table.columns()) {
           String name = column.reference().column();
-          on.put(entries.size(), noted.getOrDefault(name, Remark.NONE));
           entries.add(known.getOrDefault(name, Entry.BLANK));
         }
-        rows.add(Row.of(id, entries, on));
+        rows.add(Row.of(id, entries, noted));
       }
       tables.put(table.id(), whole(table, rows));
     }

@@ -57,7 +57,7 @@ final class UnsavedChange {
       Row old = sameOrder ? before.get(i) : known.get(row.id());
       if (old != row) {
         cells(table, old, row, lines);
-        remarks(table, old, row, lines);
+        remarks(table.id(), old, row, lines);
       }
     }
   }
@@ -78,19 +78,17 @@ final class UnsavedChange {
     }
   }
 
-  private static void remarks(TableDefinition table, Row before, Row after, List<String> lines) {
+  private static void remarks(String table, Row before, Row after, List<String> lines) {
     StringBuilder line = new StringBuilder();
-    for (int i = 0; i < table.columns().size(); i++) {
-      Remark old = before == null ? Remark.NONE : before.remark(i);
-      Remark now = after.remark(i);
-      if (!now.equals(old)) {
-        line.append('\t').append(table.columns().get(i).reference().column());
-        line.append('\t').append(now.tint().name());
-        line.append('\t').append(EntryText.escaped(now.note()));
-      }
+    for (String column :
+        before == null ? after.remarks().keySet() : after.remarkedOtherwise(before)) {
+      Remark now = after.remark(column);
+      line.append('\t').append(EntryText.escaped(column));
+      line.append('\t').append(now.tint().name());
+      line.append('\t').append(EntryText.escaped(now.note()));
     }
     if (!line.isEmpty()) {
-      lines.add("remarks\t" + table.id() + "\t" + after.id() + line);
+      lines.add("remarks\t" + table + "\t" + after.id() + line);
     }
   }
 }

@@ -254,7 +254,7 @@ public final class Book {
 
   /** Returns what a person put on a cell. */
   public Remark remark(Reference column, int row) {
-    return contents.row(column.table(), row).remark(position(column));
+    return contents.row(column.table(), row).remark(column.column());
   }
 
   /** Returns where a column stands in its table, counted from 0. */

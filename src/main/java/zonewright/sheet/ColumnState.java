@@ -63,6 +63,9 @@ final class ColumnState {
     for (int i = 0; i < list.size(); i++) {
       positions.putIfAbsent(list.get(i).strip().toLowerCase(Locale.ROOT), i);
     }
+    if (names() || column.words().filter(WordList.RowsOf.class::isInstance).isPresent()) {
+      values.follow(positions);
+    }
   }
 
   /** Says whether it names the rows of its table; its numbers are the first rows of each name. */

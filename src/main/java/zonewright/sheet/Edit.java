@@ -68,8 +68,12 @@ public sealed interface Edit {
     }
   }
 
-  /** What a person put on one cell, before and after. */
-  record RemarkChange(String table, long row, int column, Remark before, Remark after) {
+  /**
+   * What a person put on one cell, before and after.
+   *
+   * @param column its identifier, which stays while columns of one's own come and go
+   */
+  record RemarkChange(String table, long row, String column, Remark before, Remark after) {
     RemarkChange swapped() {
       return new RemarkChange(table, row, column, after, before);
     }

@@ -33,21 +33,29 @@ public final class EditPlace {
       }
     }
 
-    private void cell(String table, long id, int column) {
+    private void cell(String table, long id, Reference column) {
       int row = book.contents().place(table, id);
       if (place == null && row >= 0) {
-        place = new Place(book.schema().table(table).columns().get(column).reference(), row);
+        place = new Place(column, row);
       }
     }
 
     @Override
     public void set(Edit.SetCells set) {
-      set.changes().forEach(change -> cell(change.table(), change.row(), change.column()));
+      for (Edit.Change change : set.changes()) {
+        Column column = book.schema().table(change.table()).columns().get(change.column());
+        cell(change.table(), change.row(), column.reference());
+      }
     }
 
     @Override
     public void remark(Edit.SetRemarks set) {
-      set.changes().forEach(change -> cell(change.table(), change.row(), change.column()));
+      for (Edit.RemarkChange change : set.changes()) {
+        book.schema()
+            .table(change.table())
+            .column(change.column())
+            .ifPresent(column -> cell(change.table(), change.row(), column.reference()));
+      }
     }
 
     @Override

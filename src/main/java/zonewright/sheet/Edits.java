@@ -58,37 +58,35 @@ public final class Edits {
     return remarked(name, columns, rows, before -> before.tinted(tint));
   }
 
-  /** Returns the edit of putting remarks on cells, for whoever reads a file: by row and column. */
-  public Edit remarked(String table, Map<Integer, Map<Integer, Remark>> remarks) {
+  /**
+   * Returns the edit of putting remarks on cells, for whoever reads a file: by row and the
+   * identifier of the column.
+   */
+  public Edit remarked(String table, Map<Integer, Map<String, Remark>> remarks) {
     List<Edit.RemarkChange> changes = new ArrayList<>();
     remarks.forEach(
         (row, ofRow) -> {
           Row there = book.contents().row(table, row);
           ofRow.forEach(
-              (column, remark) -> {
-                if (column < book.declared().table(table).columns().size()) {
+              (column, remark) ->
                   changes.add(
                       new Edit.RemarkChange(
-                          table, there.id(), column, there.remark(column), remark));
-                }
-              });
+                          table, there.id(), column, there.remark(column), remark)));
         });
     return new Edit.SetRemarks("reading of notes", changes);
   }
 
-  /** Rows hold remarks by the places of columns that are always there; others have none. */
   private Edit remarked(
       String name, List<Reference> columns, List<Integer> rows, UnaryOperator<Remark> change) {
     List<Edit.RemarkChange> changes = new ArrayList<>();
-    for (Reference column : columns.stream().filter(book.declared()::has).toList()) {
+    for (Reference column : columns) {
       for (int row : rows) {
         Row there = book.contents().row(column.table(), row);
-        Remark before = there.remark(book.position(column));
+        Remark before = there.remark(column.column());
         Remark after = change.apply(before);
         if (!after.equals(before)) {
           changes.add(
-              new Edit.RemarkChange(
-                  column.table(), there.id(), book.position(column), before, after));
+              new Edit.RemarkChange(column.table(), there.id(), column.column(), before, after));
         }
       }
     }
@@ -456,13 +454,13 @@ public final class Edits {
             .cells()
             .add(new Edit.Change(table.id(), id, column, from.entry(column), to.entry(column)));
       }
-      if (!from.remark(column).equals(to.remark(column))) {
-        changes
-            .remarks()
-            .add(
-                new Edit.RemarkChange(
-                    table.id(), id, column, from.remark(column), to.remark(column)));
-      }
+    }
+    for (String column : to.remarkedOtherwise(from)) {
+      changes
+          .remarks()
+          .add(
+              new Edit.RemarkChange(
+                  table.id(), id, column, from.remark(column), to.remark(column)));
     }
   }
 

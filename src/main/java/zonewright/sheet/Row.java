@@ -3,7 +3,9 @@ package zonewright.sheet;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * A row of entries, one for each column of its table, with a person's remarks on them; never
@@ -13,10 +15,13 @@ public final class Row {
   private final long id;
   private final Entry[] entries;
 
-  /** By the position of the column, only those there are. */
-  private final Map<Integer, Remark> remarks;
+  /**
+   * By the identifier of the column, only those there are: columns of one's own come and go, so
+   * that their positions say nothing.
+   */
+  private final Map<String, Remark> remarks;
 
-  private Row(long id, Entry[] entries, Map<Integer, Remark> remarks) {
+  private Row(long id, Entry[] entries, Map<String, Remark> remarks) {
     this.id = id;
     this.entries = entries;
     this.remarks = remarks;
@@ -42,11 +47,11 @@ public final class Row {
   /**
    * Returns a row with entries and remarks.
    *
-   * @param remarks by the position of the column; {@link Remark#NONE} may be among them
+   * @param remarks by the identifier of the column; {@link Remark#NONE} may be among them
    */
-  public static Row of(long id, List<Entry> entries, Map<Integer, Remark> remarks) {
+  public static Row of(long id, List<Entry> entries, Map<String, Remark> remarks) {
     Row row = new Row(id, entries.toArray(Entry[]::new), Map.of());
-    for (Map.Entry<Integer, Remark> remark : remarks.entrySet()) {
+    for (Map.Entry<String, Remark> remark : remarks.entrySet()) {
       row = row.with(remark.getKey(), remark.getValue());
     }
     return row;
@@ -72,9 +77,9 @@ public final class Row {
     return new Row(id, changed, remarks);
   }
 
-  /** Returns the row with another remark on one column. */
-  Row with(int column, Remark remark) {
-    Map<Integer, Remark> changed = new TreeMap<>(remarks);
+  /** Returns the row with another remark on one column, by its identifier. */
+  Row with(String column, Remark remark) {
+    Map<String, Remark> changed = new TreeMap<>(remarks);
     if (remark.equals(Remark.NONE)) {
       changed.remove(column);
     } else {
@@ -83,14 +88,22 @@ public final class Row {
     return new Row(id, entries, Map.copyOf(changed));
   }
 
-  /** Returns the remark on a column, by its position in the table. */
-  public Remark remark(int column) {
+  /** Returns the remark on a column, by its identifier. */
+  public Remark remark(String column) {
     return remarks.getOrDefault(column, Remark.NONE);
   }
 
-  /** Returns the remarks there are, by the position of the column. */
-  public Map<Integer, Remark> remarks() {
+  /** Returns the remarks there are, by the identifier of the column. */
+  public Map<String, Remark> remarks() {
     return remarks;
+  }
+
+  /** Returns the identifiers of the columns whose remarks another row has not, or has otherwise. */
+  public Set<String> remarkedOtherwise(Row other) {
+    Set<String> columns = new TreeSet<>(remarks.keySet());
+    columns.addAll(other.remarks.keySet());
+    columns.removeIf(column -> remark(column).equals(other.remark(column)));
+    return columns;
   }
 
   /** Returns the row under another name; itself where it has it already. */

@@ -239,23 +239,27 @@ public final class Schema {
 
   /** Words are held against each other by their places in a list: it must be one list. */
   private void comparable(Reference word, Reference key) {
-    if (!listOf(word).equals(listOf(key))) {
+    if (!oneList(column(word), column(key))) {
       throw new IllegalArgumentException(
           "%s and %s are not words of one list".formatted(word.key(), key.key()));
     }
   }
 
-  private WordList listOf(Reference reference) {
-    Column column = column(reference);
-    TableDefinition table = table(reference.table());
+  /** Says whether two columns hold words of one list, so that they can be compared. */
+  public boolean oneList(Column one, Column other) {
+    Optional<WordList> list = list(one);
+    return list.isPresent() && list.equals(list(other));
+  }
+
+  /**
+   * Returns the list whose words a column holds; names of rows are words of a list too. None where
+   * it holds numbers, or any words.
+   */
+  public Optional<WordList> list(Column column) {
+    TableDefinition table = table(column.reference().table());
     boolean name = table.key().filter(column::equals).isPresent();
-    return name
-        ? rowsOf(new WordList.RowsOf(table.id()))
-        : column
-            .words()
-            .map(list -> list instanceof WordList.RowsOf of ? rowsOf(of) : list)
-            .orElseThrow(
-                () -> new IllegalArgumentException(reference.key() + " is no word of a list"));
+    Optional<WordList> list = name ? Optional.of(new WordList.RowsOf(table.id())) : column.words();
+    return list.map(words -> words instanceof WordList.RowsOf of ? rowsOf(of) : words);
   }
 
   /** Names that are given are as good as a list of those words: their places are the same. */

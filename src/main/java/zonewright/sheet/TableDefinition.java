@@ -93,6 +93,13 @@ public record TableDefinition(
             .allMatch(at -> columns.get(at).declaredLike(other.columns().get(at)));
   }
 
+  /** Returns the column of an identifier; none where the table has no such column. */
+  public Optional<Column> column(String wanted) {
+    return columns.stream()
+        .filter(column -> column.reference().column().equals(wanted))
+        .findFirst();
+  }
+
   /**
    * Says whether a person types into a column: not where it is calculated, nor where it names rows
    * that are given.

@@ -173,6 +173,13 @@ final class CellRemarks {
     }
   }
 
+  /** Takes the note on a cell away. */
+  void clear(int row, int position) {
+    if (notes.containsKey(new CellAddress(row, position))) {
+      sheet.getRow(row).getCell(position).removeCellComment();
+    }
+  }
+
   /**
    * Brings the cells of a one-row table to what its book holds.
    *

@@ -286,7 +286,7 @@ final class DesignReader {
     places.forEach(
         (row, place) -> kept.put(design.book().contents().row(table.id(), place).id(), row));
     rows.put(table.id(), kept);
-    Map<Integer, Map<Integer, Remark>> remarks = new HashMap<>();
+    Map<Integer, Map<String, Remark>> remarks = new HashMap<>();
     for (TableReading.Line line : lines) {
       if (places.containsKey(line.row())) {
         remarks.put(places.get(line.row()), line.remarks());
@@ -296,7 +296,7 @@ final class DesignReader {
     comparisons.add(() -> compare(table, reading, lines, places));
   }
 
-  private void remarked(TableDefinition table, Map<Integer, Map<Integer, Remark>> remarks) {
+  private void remarked(TableDefinition table, Map<Integer, Map<String, Remark>> remarks) {
     Edit edit = design.edits().remarked(table.id(), remarks);
     if (!edit.changesNothing()) {
       design.book().start(edit);

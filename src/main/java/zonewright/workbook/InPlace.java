@@ -142,7 +142,11 @@ final class InPlace {
         }
       }
     }
-    lines.values().forEach(SingleUpdate::clearOurs);
+    lines.forEach(
+        (id, update) -> {
+          update.clearOurs();
+          update.takeOut(ownGone(book.schema().table(id)));
+        });
     found.values().forEach(TableUpdate::clearOurs);
     found.forEach((id, update) -> rows.put(id, update.write(kept.rows(id))));
     DesignWorkbook whole = DesignWorkbook.within(workbook, design, styles, layout, order);
@@ -199,10 +203,9 @@ final class InPlace {
     if (table.single()) {
       return Optional.empty();
     }
-    Set<String> gone = new LinkedHashSet<>(table.formerColumns());
-    gone.addAll(ownBefore.getOrDefault(table.title(), Set.of()));
-    table.columns().forEach(column -> gone.remove(column.name()));
-    Optional<TableReading> reading = found(table.without(List.copyOf(gone)));
+    List<String> gone = new ArrayList<>(table.formerColumns());
+    gone.addAll(ownGone(table));
+    Optional<TableReading> reading = found(table.without(gone));
     reading.ifPresent(TableReading::lines);
     return reading;
   }
@@ -226,6 +229,13 @@ final class InPlace {
       }
     }
     return own;
+  }
+
+  /** Returns the names of one's own columns that the file has on a sheet and the design has not. */
+  private Set<String> ownGone(TableDefinition table) {
+    Set<String> gone = new LinkedHashSet<>(ownBefore.getOrDefault(table.title(), Set.of()));
+    table.columns().forEach(column -> gone.remove(column.name()));
+    return gone;
   }
 
   /** Takes out the sheets that are made anew each time; returns where they stood. */

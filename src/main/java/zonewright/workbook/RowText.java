@@ -34,8 +34,8 @@ final class RowText {
 
   private final Map<Tint, String[]> literals = new EnumMap<>(Tint.class);
 
-  /** Where in its table the column of the design stands that a cell shows; else -1. */
-  private final int[] shows;
+  /** The identifier of the column of the design that a cell shows; empty for other cells. */
+  private final String[] shows;
 
   /** Formulas by their text: what stands in the file, empty where the value is to stand alone. */
   private final Map<String, String> formulas = new HashMap<>();
@@ -50,12 +50,12 @@ final class RowText {
     this.book = book;
     this.cells = cells;
     starts = new String[columns.size()];
-    shows = new int[columns.size()];
+    shows = new String[columns.size()];
     for (int i = 0; i < starts.length; i++) {
       starts[i] = "<c r=\"" + CellReference.convertNumToColString(i);
       SheetColumn.Role role = columns.get(i).role();
       boolean shown = role == SheetColumn.Role.TYPED || role == SheetColumn.Role.VALUE;
-      shows[i] = shown ? table.columns().indexOf(columns.get(i).column().orElseThrow()) : -1;
+      shows[i] = shown ? columns.get(i).column().orElseThrow().reference().column() : "";
     }
     Set<Tint> used = EnumSet.of(Tint.NONE);
     for (Row row : book.contents().rows(table.id())) {
@@ -86,7 +86,7 @@ final class RowText {
     out.write("\">");
     Row held = book.contents().row(table.id(), row);
     for (int position = 0; position < starts.length; position++) {
-      Tint tint = shows[position] < 0 ? Tint.NONE : held.remark(shows[position]).tint();
+      Tint tint = held.remark(shows[position]).tint();
       CellWriter.Content content = cells.content(table, columns.get(position), row);
       out.write(starts[position]);
       out.write(number);

@@ -190,16 +190,15 @@ final class SingleReading {
     return entries;
   }
 
-  /** Returns a person's notes and colours, by the position of the column in the table. */
-  Map<Integer, Remark> remarks(TableDefinition table) {
+  /** Returns a person's notes and colours, by the identifier of the column. */
+  Map<String, Remark> remarks(TableDefinition table) {
     CellRemarks all = new CellRemarks(SheetCells.of(sheet));
-    Map<Integer, Remark> found = new HashMap<>();
-    for (int at = 0; at < table.columns().size(); at++) {
-      int place = at;
-      line(table.columns().get(at), new HashMap<>(lines))
+    Map<String, Remark> found = new HashMap<>();
+    for (Column column : table.columns()) {
+      line(column, new HashMap<>(lines))
           .map(row -> all.at(row, List.of(value, used)))
           .filter(remark -> !remark.equals(Remark.NONE))
-          .ifPresent(remark -> found.put(place, remark));
+          .ifPresent(remark -> found.put(column.reference().column(), remark));
     }
     return found;
   }

@@ -2,7 +2,10 @@ package zonewright.workbook;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -57,6 +60,39 @@ final class SingleUpdate {
         CellWriter.empty(cell);
       }
     }
+  }
+
+  /** Takes the lines of columns of one's own out that are gone; what stands beside them stays. */
+  void takeOut(Set<String> columns) {
+    CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
+    for (String column : columns) {
+      takeOut(column, remarks);
+      for (int step = 1; takeOut(column + " step " + step, remarks); step++) {
+        // each long formula stands in as many lines as it took
+      }
+    }
+  }
+
+  private boolean takeOut(String line, CellRemarks remarks) {
+    Optional<Integer> row = reading.line(line);
+    for (int position :
+        List.of(
+            reading.itemColumn(),
+            reading.yoursColumn(),
+            reading.usedColumn(),
+            reading.unitColumn())) {
+      XSSFCell cell =
+          row.isEmpty() || position < 0 ? null : sheet.getRow(row.get()).getCell(position);
+      if (cell != null) {
+        remarks.clear(row.get(), position);
+        sheet.getRow(row.get()).removeCell(cell);
+      }
+    }
+    XSSFName name = workbook.getName(WorkbookNames.defined(table, line));
+    if (row.isPresent() && name != null) {
+      workbook.removeName(name);
+    }
+    return row.isPresent();
   }
 
   private String item(SheetColumn line) {

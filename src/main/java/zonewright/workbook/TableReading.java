@@ -53,9 +53,9 @@ final class TableReading {
    *
    * @param row its place in the sheet
    * @param identity the number that stays with it; not a number where it has none
-   * @param remarks a person's notes and colours, by the position of the column in the table
+   * @param remarks a person's notes and colours, by the identifier of the column
    */
-  record Line(int row, double identity, List<Entry> entries, Map<Integer, Remark> remarks) {
+  record Line(int row, double identity, List<Entry> entries, Map<String, Remark> remarks) {
     Line {
       entries = List.copyOf(entries);
       remarks = Map.copyOf(remarks);
@@ -464,12 +464,12 @@ final class TableReading {
     return new Line(row, known ? number.number() : Double.NaN, entries, remarks(row));
   }
 
-  private Map<Integer, Remark> remarks(int row) {
-    Map<Integer, Remark> found = new HashMap<>();
-    for (int at = 0; at < table.columns().size(); at++) {
-      Remark remark = remarks.at(row, positions(table.columns().get(at)));
+  private Map<String, Remark> remarks(int row) {
+    Map<String, Remark> found = new HashMap<>();
+    for (Column column : table.columns()) {
+      Remark remark = remarks.at(row, positions(column));
       if (!remark.equals(Remark.NONE)) {
-        found.put(at, remark);
+        found.put(column.reference().column(), remark);
       }
     }
     return found;

@@ -3,6 +3,7 @@ package zonewright.workbook;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -14,7 +15,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheetFormatPr;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
-import zonewright.sheet.Remark;
+import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.ExcelTable;
@@ -64,13 +65,18 @@ final class TableSheet {
     CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
     for (int row = 0; row < book.rows(table.id()); row++) {
       int place = FIRST_ROW + row;
-      for (Map.Entry<Integer, Remark> on :
-          book.contents().row(table.id(), row).remarks().entrySet()) {
-        Map<Integer, SheetColumn> by = CellRemarks.cells(places, table.columns().get(on.getKey()));
+      Row held = book.contents().row(table.id(), row);
+      for (String on : held.remarks().keySet()) {
+        Optional<Column> column = table.column(on);
+        Map<Integer, SheetColumn> by =
+            column.isPresent() ? CellRemarks.cells(places, column.get()) : Map.of();
+        if (by.isEmpty()) {
+          continue;
+        }
         if (sheet.getRow(place) != null) {
-          remarks.renew(place, by, on.getValue(), cells);
+          remarks.renew(place, by, held.remark(on), cells);
         } else {
-          remarks.note(place, by.keySet().iterator().next(), on.getValue().note());
+          remarks.note(place, by.keySet().iterator().next(), held.remark(on).note());
         }
       }
     }

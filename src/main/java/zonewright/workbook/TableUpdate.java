@@ -23,6 +23,7 @@ import zonewright.sheet.Row;
 import zonewright.sheet.TableDefinition;
 import zonewright.workbook.kit.CellStyleName;
 import zonewright.workbook.kit.ExcelTable;
+import zonewright.workbook.kit.PageSetup;
 import zonewright.workbook.kit.SheetColumn;
 import zonewright.workbook.kit.Styles;
 import zonewright.workbook.kit.WorkbookLayout;
@@ -83,6 +84,7 @@ final class TableUpdate {
 
   /** Takes our own formulas out, so that whoever moves cells sees a person's formulas only. */
   void clearOurs() {
+    CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
     for (int row = first; row <= last; row++) {
       XSSFRow target = sheet.getRow(row);
       for (Map.Entry<SheetColumn, Integer> place : places.entrySet()) {
@@ -90,7 +92,10 @@ final class TableUpdate {
           clear(target, place.getValue());
         }
       }
-      leftOver.forEach(position -> clear(target, position));
+      for (int position : leftOver) {
+        clear(target, position);
+        remarks.clear(row, position);
+      }
     }
   }
 
@@ -150,11 +155,10 @@ final class TableUpdate {
 
   private void remark(List<Row> rows, Map<Long, Integer> now) {
     CellRemarks remarks = new CellRemarks(SheetCells.of(sheet));
-    for (int at = 0; at < table.columns().size(); at++) {
-      Column column = table.columns().get(at);
+    for (Column column : table.columns()) {
       Map<Integer, SheetColumn> by = CellRemarks.cells(places, column);
       for (Row row : by.isEmpty() ? List.<Row>of() : rows) {
-        remarks.renew(now.get(row.id()), by, row.remark(at), cells);
+        remarks.renew(now.get(row.id()), by, row.remark(column.reference().column()), cells);
       }
     }
   }
@@ -212,7 +216,9 @@ final class TableUpdate {
     for (SheetColumn column : missing) {
       places.put(column, ++lastColumn);
       sheet.setColumnWidth(lastColumn, TableSheet.width(book, column) * 256);
-      if (!layout.open(table, column)) {
+      if (layout.open(table, column)) {
+        PageSetup.reach(sheet, lastColumn);
+      } else {
         TableSheet.close(sheet, column, lastColumn);
       }
     }

@@ -46,5 +46,8 @@ public final class OwnColumnRows {
         "Zones",
         "plain number",
         "IF(OR(Soil = \"loam\"; Soil = \"sandy loam\"); 1; SQRT(Area in ft2) ^ 0.5)");
+    add(design, "First program", "Zones", "plain number", "IF(Program = \"A\"; 1; 0)");
+    add(design, "Summer", "Site", "plain number", "IF(Month shown = \"July\"; 1; 0)");
+    add(design, "Half", "Months", "depth", "IF(Month = \"May\"; Reference ET / 2; Reference ET)");
   }
 }

@@ -32,7 +32,7 @@ class TurnedQuestionTest {
       String[] sides = pair.split("=", 2);
       values.put(column(sides[0].strip()), sides[1].strip());
     }
-    return TurnedQuestion.answer(column(asked), values, UnitSystem.US);
+    return TurnedQuestion.answer(column(asked), values, UnitSystem.US, IrrigationSheets.schema());
   }
 
   private static double number(TurnedQuestion.Answer answer) {

@@ -9,7 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.Synonyms;
+import zonewright.formula.Formula;
 import zonewright.formula.PrintedText;
+import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.QuantityKind;
 
@@ -22,6 +24,11 @@ class EquationReaderTest {
     EquationReading reading = EquationReader.read(typed, ZONES);
     assertThat(reading).as(typed).isInstanceOf(EquationReading.Understood.class);
     return PrintedText.of(((EquationReading.Understood) reading).formula(), QuantityKind.FACTOR);
+  }
+
+  private static String money(String typed) {
+    EquationReading reading = EquationReader.read(typed, ZONES, QuantityKind.MONEY);
+    return PrintedText.of(((EquationReading.Understood) reading).formula(), QuantityKind.MONEY);
   }
 
   private static EquationReading.Problem problem(String typed, QuantityKind kind) {
@@ -64,6 +71,17 @@ class EquationReaderTest {
             + " | if Available flow > Zone flow: Zone flow; otherwise: Available flow",
         "Site.[Available flow] - Zone flow | Available flow − Zone flow",
         "Area^2 / Area | Area × Area ÷ Area",
+        "Zone\u00a0flow\u2009−\u200b2 gpm ‑ 1\u202fgpm | Zone flow − 2 gpm − 1 gpm",
+        "2 ⋅ 3 ∙ 4 ∕ 5 | 2 × 3 × 4 ÷ 5",
+        "'\tArea\n / 2\r\n' | Area ÷ 2",
+        "1.5 + 1,5 | 1.5 + 1.5",
+        "1,234.5 gpm | 1234.5 gpm",
+        "15 % * 50% | 0.15 × 0.5",
+        "IF(Soil = „loam“; 1; IF(Soil = “clay”; 2; 3))"
+            + " | if Soil is loam: 1; otherwise: if Soil is clay: 2; otherwise: 3",
+        "[@Area] / [ @ Zone flow ] * 2 | Area ÷ Zone flow × 2",
+        "IF(Program = \" first \"; 1; 2) | if Program is first: 1; otherwise: 2",
+        "IF(Program <> \"12\"\" pipe\"; 1; 2) | if not (Program is 12\" pipe): 1; otherwise: 2",
         "SUMIF(Program; Program; Zone flow) | sum of Zone flow where Program is this Program",
         "COUNTIF(Zone flow; \">Zone flow\")"
             + " | number of rows where Zone flow > Zone flow of this row"
@@ -93,6 +111,16 @@ class EquationReaderTest {
         "IF(Area > 0; Area) | IF is written IF(condition; then; otherwise).",
         "IF(Soil = \"lome\"; 1; 2) | “Soil” is never “lome”; it may be",
         "ROUNDUP(Run time a week) | Say to what a time is rounded, as ROUNDUP(…; 1 min).",
+        "IF(Programs.Program = \"A\"; 1; 2) | “Program” has a word for each program of Programs",
+        "IF(Note = \"Lawn\"; 1; 2) | “Note” holds any words, not those of a list",
+        "IF(Zone = \"1\"; 1; 2) | “Zone” names the rows themselves",
+        "IF(Soil = Soil; 1; 2) | Words can only be compared with a word in quotation marks",
+        "IF(Soil > \"loam\"; 1; 2) | Words can be the same (=) or not (<>), nothing else.",
+        "SUMIF(Area; \">5 ftt\"; Area) | Before “ftt” a sign is missing",
+        "Area + + + 1 ft2 | A number is missing between two signs.",
+        "2 ** 3 | A number, a column or a bracket is missing before “*”.",
+        "1,2,3 + 1 | “1,2,3”",
+        "1..5 | “.” means nothing in an equation.",
         "ISBLANK(Zone flow / 2) | ISBLANK asks whether something was typed",
         "Area 5 | Before “5” a sign is missing",
         "Area # 5 | “#” means nothing in an equation."
@@ -131,6 +159,77 @@ class EquationReaderTest {
     assertThat(EquationReader.read("12.5 + 3", ZONES, QuantityKind.FACTOR))
         .isInstanceOf(EquationReading.Understood.class);
     assertThat(EquationReader.read("12.5", ZONES, QuantityKind.MONEY))
+        .isInstanceOf(EquationReading.Understood.class);
+    assertThat(money("IF(Soil = \"loam\"; 0.01; 0.02) * Volume a year / 1 gal"))
+        .doesNotContain("× 1;")
+        .doesNotEndWith("× 1");
+    assertThat(money("Volume a year / 1 gal * 0.02")).isEqualTo("Volume a year ÷ 1 gal × 0.02");
+    assertThat(money("Plant factor / 2")).isEqualTo("Plant factor ÷ 2 × 1");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "( | 10000 | The equation is longer than 1000 letters",
+        "( | 500 | Too many brackets one in the other",
+        "- | 500 | Too many signs one after the other",
+        "IF( | 300 | Too many brackets one in the other",
+        "Area^6* | 12 | ",
+        "NOT( | 200 | Too many brackets one in the other",
+        "\"\" | 300 | ",
+        "[ | 900 | This bracket is never closed",
+        "5, | 400 | ",
+        "% | 900 | "
+      })
+  void endlessRepetitionsAreAnsweredWithASentence(String part, int times, String begins) {
+    assertThat(problem(part.repeat(times)).sentence()).startsWith(begins == null ? "" : begins);
+  }
+
+  /** Each of these would be written out millions of times. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "( | Area | ^6)",
+        "ROUND( | Area - Planted area | ; 1 ft2)",
+        "CEILING(1 ft2; | Area - 1 ft2 | )",
+        "IF(0 ft2 = | Area | ; 1 ft2; 2 ft2)"
+      })
+  void whatWouldStandInTheFormulaTooOftenIsRefused(String open, String inner, String close) {
+    String typed = open.repeat(12) + inner.replace("Planted area", "9 ft2") + close.repeat(12);
+    assertThat(problem(typed).sentence())
+        .isEqualTo("This is needed too many times over: give it a column of its own.");
+  }
+
+  @Test
+  void aLongSumIsReadAndWritten() {
+    assertThat(printed("1" + "+1".repeat(499))).hasSize(1 + 4 * 499);
+  }
+
+  @Test
+  void aNameThatIsASumOfOthersIsAskedFor() {
+    Column made =
+        Column.calculated(
+                Sheets.ZONES,
+                "own-made",
+                "Area - Zone flow",
+                QuantityKind.FACTOR,
+                Formula.number(1))
+            .build();
+    KnownColumns known =
+        new KnownColumns(
+            IrrigationSheets.schema(),
+            Map.of(Sheets.ZONES, List.of(made)),
+            Sheets.ZONES,
+            Synonyms::of);
+    EquationReading.Problem problem =
+        (EquationReading.Problem) EquationReader.read("Area - Zone flow", known);
+    assertThat(problem.sentence())
+        .isEqualTo(
+            "“Area - Zone flow” can be read two ways: write [Area - Zone flow] for the column of this"
+                + " name, or [Area] - Zone flow.");
+    assertThat(EquationReader.read("[Area - Zone flow] / 2", known))
         .isInstanceOf(EquationReading.Understood.class);
   }
 }

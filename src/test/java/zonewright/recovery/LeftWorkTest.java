@@ -1,7 +1,9 @@
 package zonewright.recovery;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,7 +15,10 @@ import org.junit.jupiter.api.Test;
 import zonewright.design.Demo;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.OwnColumnRows;
+import zonewright.design.OwnColumns;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Reference;
 import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Entry;
 import zonewright.trade.Sheets;
@@ -123,5 +128,29 @@ class LeftWorkTest {
     later.book().perform(work.taken(all(work)));
     assertThat(later.book().rows(Sheets.ZONES)).isEqualTo(11);
     assertThat(later.book().entry(Emitters.AREA.reference(), 0)).isEqualTo(new Entry.Figure(777));
+  }
+
+  @Test
+  void aNoteOnAColumnOfOnesOwnIsInTheRecordAndOfferedByItsName() {
+    Design crashed = demo();
+    BookSnapshot base = crashed.book().snapshot();
+    OwnColumnRows.add(crashed, "Half of it", "Zones", "area", "Area / 2");
+    Reference own = OwnColumns.of(crashed.book()).column(0).orElseThrow().reference();
+    crashed.book().perform(crashed.edits().noted(own, 2, "half is enough"));
+    Rebuilt record = new Rebuilt(crashed.book().declared());
+    BookSnapshot nothing = new BookSnapshot(UnitSystem.US, Map.of());
+    UnsavedChange.lines(crashed.book().declared(), nothing, base).forEach(record::take);
+    BookSnapshot after = crashed.book().snapshot();
+    UnsavedChange.lines(crashed.book().declared(), base, after).forEach(record::take);
+    assertThat(record.snapshot().orElseThrow().sameEntries(after)).isTrue();
+    Design later = Design.of(base);
+    type(later, 0, "5000");
+    LeftWork work =
+        new LeftWork(later.book(), base, Optional.of(base), record.snapshot().orElseThrow());
+    assertThat(work.items())
+        .extracting(LeftWork.Item::column, LeftWork.Item::left)
+        .contains(tuple("note on Half of it (ft²)", "half is enough"));
+    later.book().perform(work.taken(all(work)));
+    assertThat(later.book().remark(own, 2).note()).isEqualTo("half is enough");
   }
 }

@@ -77,7 +77,9 @@ final class TypingSteps {
       for (Row row : book.rows(table.id())) {
         text.append('\n').append(table.id());
         for (int i = 0; i < table.columns().size(); i++) {
-          text.append('\t').append(EntryText.of(row.entry(i))).append(row.remark(i).inWords());
+          String column = table.columns().get(i).reference().column();
+          text.append('\t').append(EntryText.of(row.entry(i)));
+          text.append(row.remark(column).inWords());
         }
       }
     }

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Design;
 import zonewright.design.Facts;
+import zonewright.design.OwnColumnRows;
+import zonewright.design.OwnColumns;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Reference;
 import zonewright.pipes.Supply;
@@ -47,6 +49,10 @@ class CellRemarksTest {
     note(design, Facts.PREPARED_BY, 0, "initials only");
     tint(design, Tint.GREEN, List.of(4, 5), Emitters.AREA, Demand.RUN_TIME, Plants.PLANT_FACTOR);
     tint(design, Tint.VIOLET, List.of(3), Emitters.AREA);
+    OwnColumnRows.add(design, "Half of it", "Zones", "area", "Area / 2");
+    Column own = OwnColumns.of(design.book()).column(0).orElseThrow();
+    note(design, own, 3, "of one's own");
+    tint(design, Tint.BLUE, List.of(3, 4), own);
     return design;
   }
 

@@ -8,19 +8,25 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.Demo;
 import zonewright.design.Design;
+import zonewright.design.OwnColumnDraft;
 import zonewright.design.OwnColumnRows;
 import zonewright.design.OwnColumnSheet;
 import zonewright.design.OwnColumns;
 import zonewright.design.Sample;
+import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.sheet.Remark;
+import zonewright.sheet.Tint;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 import zonewright.workbook.kit.WorkbookNames;
@@ -63,6 +69,82 @@ class OwnColumnsFileTest {
     assertThat(twice.design().book().snapshot().sameEntries(design.book().snapshot())).isTrue();
     assertThat(marks(again)).hasSize(1);
     assertThat(headings(again)).contains("Cost a year", "Share of the flow", "Half runs (min)");
+  }
+
+  private static void remark(Design design, String column, String words, Tint tint) {
+    Reference reference = reference(design.book(), column);
+    int last = design.book().rows(reference.table()) - 1;
+    design.book().perform(design.edits().noted(reference, last, words));
+    design.book().perform(design.edits().tinted(List.of(reference), List.of(last), tint));
+  }
+
+  private static Reference reference(Book book, String column) {
+    return book.schema().tables().stream()
+        .flatMap(table -> table.columns().stream())
+        .filter(each -> each.name().equals(column))
+        .map(Column::reference)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static int comments(Path file, String sheet) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      return workbook.getSheet(sheet).getCellComments().size();
+    }
+  }
+
+  /** Beside other columns, in a new file and in one that was opened. */
+  @Test
+  void notesAndColoursStandInTheFileAndGoWithAnotherName() throws Exception {
+    Design design = withSome();
+    remark(design, "Share of the flow", "most of it", Tint.GREEN);
+    remark(design, "Water price", "asked the utility", Tint.NONE);
+    Path file = folder.resolve("noted.xlsx");
+    DesignFile.write(design, file);
+    assertThat(comments(file, "Zones")).isEqualTo(1);
+    assertThat(comments(file, "Site")).isEqualTo(1);
+    DesignFile.Opened opened = DesignFile.read(file);
+    Design read = opened.design();
+    assertThat(read.book().snapshot().sameEntries(design.book().snapshot())).isTrue();
+    read.book().perform(read.edits().typed(OwnColumnSheet.NAME.reference(), 2, "Part of flow"));
+    read.book().perform(OwnColumnDraft.removed(read.book(), 1));
+    read.book().perform(read.edits().removed(Sheets.ZONES, 0, 1));
+    DesignFile.save(read, file, Optional.of(opened.kept()));
+    assertThat(comments(file, "Zones")).isEqualTo(1);
+    assertThat(comments(file, "Site")).as("its column is gone").isZero();
+    Design again = DesignFile.read(file).design();
+    assertThat(again.book().snapshot().sameEntries(read.book().snapshot())).isTrue();
+    assertThat(
+            again
+                .book()
+                .remark(reference(again.book(), "Part of flow"), again.book().rows("zones") - 1))
+        .isEqualTo(new Remark("most of it", Tint.GREEN));
+  }
+
+  @Test
+  void aColumnThatComesLaterIsPrintedToo() throws Exception {
+    Path file = folder.resolve("later.xlsx");
+    DesignFile.write(Sample.HOMEWORK.design(UnitSystem.US), file);
+    DesignFile.Opened opened = DesignFile.read(file);
+    OwnColumnRows.add(opened.design(), "Half of it", "Zones", "area", "Area / 2");
+    DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      String area = workbook.getPrintArea(workbook.getSheetIndex("Zones"));
+      int last = CellReference.convertColStringToIndex(area.replaceFirst(".*:.", ""));
+      XSSFSheet zones = workbook.getSheet("Zones");
+      int place =
+          IntStream.range(0, zones.getRow(TableSheet.FIRST_ROW - 1).getLastCellNum())
+              .filter(
+                  at ->
+                      zones
+                          .getRow(TableSheet.FIRST_ROW - 1)
+                          .getCell(at)
+                          .toString()
+                          .startsWith("Half of it"))
+              .findFirst()
+              .orElseThrow();
+      assertThat(last).isGreaterThanOrEqualTo(place);
+    }
   }
 
   @Test

@@ -13,6 +13,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import zonewright.desk.part.TextListener;
+import zonewright.equation.KindWords;
 import zonewright.equation.KnownColumns;
 import zonewright.sheet.Column;
 import zonewright.sheet.WordMatch;
@@ -92,7 +93,8 @@ final class ColumnPick {
     lines.clear();
     for (Column column : known.map(KnownColumns::withinReach).orElse(List.of())) {
       if (column.content() != Column.Content.WORDS && WordMatch.fits(column.name(), part)) {
-        String kind = column.content() == Column.Content.NUMBER ? column.kind().words() : "words";
+        String kind =
+            column.content() == Column.Content.NUMBER ? KindWords.of(column.kind()) : "words";
         lines.addElement(new Line(known.orElseThrow().written(column), kind));
       }
     }

@@ -92,9 +92,9 @@ final class OwnColumnForm {
     JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 4", "[][]14[][grow]", "[]6[]"));
     row(panel, "At least", least);
     row(panel, "At most", most);
-    panel.add(label("Else", note));
+    panel.add(label("What to do", note));
     panel.add(note, "growx, span 3");
-    note.putClientProperty("JTextField.placeholderText", "What to do where a limit is broken");
+    note.putClientProperty("JTextField.placeholderText", "Said where a limit is broken");
     return panel;
   }
 

@@ -2,7 +2,13 @@ package zonewright.desk.columns;
 
 import java.awt.Color;
 import java.awt.Window;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
@@ -20,9 +26,12 @@ import zonewright.desk.part.Prose;
 import zonewright.desk.part.SeverityMark;
 import zonewright.desk.part.SideWindow;
 import zonewright.equation.EquationReading;
+import zonewright.formula.Reference;
 import zonewright.sheet.Book;
+import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Place;
+import zonewright.sheet.Row;
 import zonewright.sheet.Severity;
 import zonewright.trade.Sheets;
 
@@ -35,6 +44,7 @@ public final class OwnColumnWindow implements FollowingWindow {
   private static final int MOST_OFFERS = 4;
 
   private final OpenDesign open;
+  private final Consumer<Place> added;
   private final JDialog dialog;
   private final OwnColumnForm form = new OwnColumnForm(this::written);
   private final ColumnPick pick = new ColumnPick(form::insert);
@@ -44,23 +54,39 @@ public final class OwnColumnWindow implements FollowingWindow {
   private final JButton put = new JButton("Add");
   private final JButton away =
       SideWindow.button("Take away", "Takes the column away; undo brings it back", this::takeAway);
-  private final Timer soon = new Timer(PAUSE_MILLIS, event -> look());
+  private final Timer soon = new Timer(PAUSE_MILLIS, event -> look(false));
 
-  /** The definition that is changed; none where a new one is written. */
-  private Optional<Integer> row = Optional.empty();
+  /** Counts what was asked, so that an answer to what is written no more is not shown. */
+  private final AtomicInteger question = new AtomicInteger();
+
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "trial of a column");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  /** The identity of the definition that is changed; none where a new one is written. */
+  private Optional<Long> changing = Optional.empty();
 
   private int seenIn;
   private String offered = "";
 
-  /** Makes the window; it is not shown yet. */
-  public OwnColumnWindow(Window owner, OpenDesign open) {
+  /**
+   * Makes the window; it is not shown yet.
+   *
+   * @param added is told where a new column is in the row a person is at
+   */
+  public OwnColumnWindow(Window owner, OpenDesign open, Consumer<Place> added) {
     this.open = open;
+    this.added = added;
     dialog = SideWindow.of(owner, "Column of your own", "own column");
     soon.setRepeats(false);
     result.setName("own result");
     offers.setName("own offers");
     put.setName("put own column");
-    put.addActionListener(event -> put());
+    put.addActionListener(event -> look(true));
     away.setName("take own column away");
     dialog.add(page());
     dialog.getRootPane().setDefaultButton(put);
@@ -95,7 +121,7 @@ public final class OwnColumnWindow implements FollowingWindow {
   private JPanel buttons() {
     JPanel panel = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3, fillx"));
     JButton close = new JButton("Close");
-    close.addActionListener(event -> dialog.setVisible(false));
+    close.addActionListener(event -> hide());
     panel.add(away);
     panel.add(close, "pushx, alignx right");
     panel.add(put);
@@ -123,14 +149,14 @@ public final class OwnColumnWindow implements FollowingWindow {
   }
 
   private void add(String table) {
-    row = Optional.empty();
+    changing = Optional.empty();
     String sheet = open.book().declared().table(table).title();
     form.fill(new OwnColumnDraft("", sheet, OwnColumnDraft.kinds().get(0), "", "", "", "", ""));
     begun("New column", "Add");
   }
 
   private void change(int definition) {
-    row = Optional.of(definition);
+    changing = Optional.of(open.book().contents().row(Sheets.OWN_COLUMNS, definition).id());
     OwnColumnDraft draft = OwnColumnDraft.of(open.book(), definition);
     form.fill(draft);
     begun(draft.name(), "Change");
@@ -139,15 +165,16 @@ public final class OwnColumnWindow implements FollowingWindow {
   private void begun(String words, String action) {
     heading.setText(words);
     put.setText(action);
-    away.setVisible(row.isPresent());
+    away.setVisible(changing.isPresent());
     offered = "";
-    look();
+    look(false);
   }
 
   /** Looks anew a moment later, where the window is seen: the design has changed. */
   @Override
   public void edited() {
     if (dialog.isShowing()) {
+      question.incrementAndGet();
       offered = "";
       soon.restart();
     }
@@ -156,7 +183,7 @@ public final class OwnColumnWindow implements FollowingWindow {
   /** Another design lies on the desk. */
   @Override
   public void replaced() {
-    dialog.setVisible(false);
+    hide();
   }
 
   /** Takes the look over after it changed. */
@@ -170,18 +197,41 @@ public final class OwnColumnWindow implements FollowingWindow {
   @Override
   public void close() {
     soon.stop();
+    worker.shutdownNow();
     dialog.dispose();
+  }
+
+  /** Returns where the definition stands that is changed. */
+  private Optional<Integer> row() {
+    List<Row> rows = open.book().contents().rows(Sheets.OWN_COLUMNS);
+    return IntStream.range(0, rows.size())
+        .filter(at -> changing.equals(Optional.of(rows.get(at).id())))
+        .boxed()
+        .findFirst();
+  }
+
+  private void hide() {
+    soon.stop();
+    question.incrementAndGet();
+    dialog.setVisible(false);
   }
 
   private void written() {
     soon.restart();
   }
 
-  private void look() {
+  /**
+   * Tries what is written on a copy of the design, away from the window: its rows may be thousands.
+   *
+   * @param thenPut whether it is put into the design where it can be calculated
+   */
+  private void look(boolean thenPut) {
+    soon.stop();
     Book book = open.book();
-    if (row.filter(at -> at >= book.rows(Sheets.OWN_COLUMNS)).isPresent()) {
+    Optional<Integer> row = row();
+    if (changing.isPresent() && row.isEmpty()) {
       // an undo took the definition away that was being changed
-      row = Optional.empty();
+      changing = Optional.empty();
       begun("New column", "Add");
       return;
     }
@@ -190,7 +240,25 @@ public final class OwnColumnWindow implements FollowingWindow {
       offered = draft.sheet();
       pick.offer(OwnColumnDraft.known(book, offered));
     }
-    OwnColumnDraft.Judged judged = draft.judged(book, row, seenIn);
+    BookSnapshot now = book.snapshot();
+    int at = seenIn;
+    int mine = question.incrementAndGet();
+    worker.execute(
+        () -> {
+          OwnColumnDraft.Judged judged = draft.judgedIn(book.another(now), row, at);
+          SwingUtilities.invokeLater(
+              () -> {
+                if (question.get() == mine) {
+                  show(draft, judged);
+                  if (thenPut && judged instanceof OwnColumnDraft.Fine fine) {
+                    put(draft, fine.column().reference());
+                  }
+                }
+              });
+        });
+  }
+
+  private void show(OwnColumnDraft draft, OwnColumnDraft.Judged judged) {
     if (judged instanceof OwnColumnDraft.Fine fine) {
       say(fine.shown(), UIManager.getColor("Label.foreground"), Optional.empty());
     } else if (judged instanceof OwnColumnDraft.Not not) {
@@ -221,24 +289,29 @@ public final class OwnColumnWindow implements FollowingWindow {
     offers.repaint();
   }
 
-  private void put() {
-    soon.stop();
-    OwnColumnDraft draft = form.draft();
+  private void put(OwnColumnDraft draft, Reference column) {
     Book book = open.book();
-    if (draft.judged(book, row, seenIn) instanceof OwnColumnDraft.Fine) {
-      Edit edit = row.isPresent() ? draft.changed(book, row.get()) : draft.added(book);
-      dialog.setVisible(false);
-      book.perform(edit);
+    Optional<Integer> row = row();
+    if (row.isPresent()) {
+      perform(draft.changed(book, row.get()), () -> {});
     } else {
-      look();
+      perform(draft.added(book), () -> added.accept(new Place(column, seenIn)));
     }
   }
 
   private void takeAway() {
-    row.ifPresent(
-        definition -> {
-          dialog.setVisible(false);
-          open.book().perform(OwnColumnDraft.removed(open.book(), definition));
+    row().ifPresent(at -> perform(OwnColumnDraft.removed(open.book(), at), () -> {}));
+  }
+
+  /** Says what takes its time with thousands of rows, and does it once that has been painted. */
+  private void perform(Edit edit, Runnable then) {
+    say("All rows are calculated …", UIManager.getColor("Label.foreground"), Optional.empty());
+    put.setEnabled(false);
+    SwingUtilities.invokeLater(
+        () -> {
+          hide();
+          open.book().perform(edit);
+          then.run();
         });
   }
 }

@@ -11,6 +11,9 @@ import java.util.Optional;
  * @param frozen how many of them stay while the others scroll
  */
 public record Arrangement(List<Shown> columns, int frozen) {
+  /** Stands for a blank in the name of a column of one's own, which holds no such sign. */
+  private static final char BLANK = '_';
+
   /**
    * A column that is shown.
    *
@@ -56,7 +59,7 @@ public record Arrangement(List<Shown> columns, int frozen) {
   public String text() {
     StringBuilder text = new StringBuilder().append(frozen);
     for (Shown column : columns) {
-      text.append(' ').append(column.id());
+      text.append(' ').append(column.id().replace(' ', BLANK));
       if (column.width() > 0) {
         text.append('=').append(column.width());
       }
@@ -73,9 +76,10 @@ public record Arrangement(List<Shown> columns, int frozen) {
         int sign = parts[i].indexOf('=');
         columns.add(
             sign < 0
-                ? new Shown(parts[i], 0)
+                ? new Shown(parts[i].replace(BLANK, ' '), 0)
                 : new Shown(
-                    parts[i].substring(0, sign), Integer.parseInt(parts[i].substring(sign + 1))));
+                    parts[i].substring(0, sign).replace(BLANK, ' '),
+                    Integer.parseInt(parts[i].substring(sign + 1))));
       }
       return columns.isEmpty()
           ? Optional.empty()

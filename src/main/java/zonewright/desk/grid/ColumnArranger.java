@@ -30,10 +30,7 @@ public final class ColumnArranger {
 
   ColumnArranger(SheetTable table) {
     this.table = table;
-    for (TableColumn column : table.getColumns(true)) {
-      Column declared = table.sheet().column(column.getModelIndex()).orElseThrow();
-      column.setIdentifier(declared.reference().key());
-    }
+    table.getColumns(true).forEach(column -> stand(column, column.getModelIndex()));
     table
         .getColumnModel()
         .addColumnModelListener(
@@ -84,6 +81,50 @@ public final class ColumnArranger {
     busy = outer;
     table.getTableHeader().resizeAndRepaint();
     tell();
+  }
+
+  /** Has a column of the grid show one of the sheet. */
+  private void stand(TableColumn column, int at) {
+    column.setModelIndex(at);
+    column.setIdentifier(table.sheet().column(at).orElseThrow().reference().key());
+  }
+
+  /**
+   * Shows the columns the sheet has now. Those that stay keep their places and widths and stay
+   * hidden where they are; one that is called otherwise stands where it stood, a new one last.
+   *
+   * @param before the columns the sheet had
+   */
+  void takeColumns(List<Column> before) {
+    List<Reference> old = before.stream().map(Column::reference).toList();
+    List<Reference> now = table.sheet().table().columns().stream().map(Column::reference).toList();
+    List<Reference> gone = new ArrayList<>(old);
+    gone.removeAll(now);
+    List<Reference> fresh = new ArrayList<>(now);
+    fresh.removeAll(old);
+    boolean renamed = gone.size() == 1 && fresh.size() == 1;
+    together(
+        () -> {
+          for (TableColumn column : table.getColumns(true)) {
+            Reference was = old.get(column.getModelIndex());
+            if (now.contains(was)) {
+              stand(column, now.indexOf(was));
+            } else if (renamed) {
+              fitted.put(fresh.get(0), fitted.getOrDefault(was, column.getWidth()));
+              stand(column, now.indexOf(fresh.get(0)));
+            } else {
+              ((TableColumnExt) column).setVisible(true);
+              table.getColumnModel().removeColumn(column);
+            }
+            fitted.keySet().retainAll(now);
+          }
+          for (Reference each : renamed ? List.<Reference>of() : fresh) {
+            TableColumn column = new TableColumnExt(now.indexOf(each));
+            stand(column, now.indexOf(each));
+            table.getColumnModel().addColumn(column);
+            fit(table.getColumnCount() - 1);
+          }
+        });
   }
 
   /** Returns what is shown now. */

@@ -123,7 +123,8 @@ final class ColumnChooser {
             JComponent.WHEN_IN_FOCUSED_WINDOW);
   }
 
-  private void fill() {
+  /** Lists the columns there are now, as far as they hold what is sought. */
+  void fill() {
     String sought = search.getText().strip().toLowerCase(Locale.ROOT);
     lines.clear();
     for (String band : ((SheetHeader) table.getTableHeader()).bands()) {

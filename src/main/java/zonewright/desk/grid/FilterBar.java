@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -36,12 +37,7 @@ final class FilterBar extends GridBar {
     this.sheet = table;
     this.changed = changed;
     soon.setRepeats(false);
-    columns.add(Optional.empty());
-    column.addItem(ANY);
-    for (Column each : table.sheet().table().columns()) {
-      columns.add(Optional.of(each));
-      column.addItem(each.name());
-    }
+    offerColumns();
     column.setName("filter column");
     column.getAccessibleContext().setAccessibleName("Column to look at");
     column.setMaximumRowCount(16);
@@ -84,6 +80,26 @@ final class FilterBar extends GridBar {
               @Override
               public void changedUpdate(DocumentEvent event) {}
             });
+  }
+
+  private void offerColumns() {
+    columns.clear();
+    columns.add(Optional.empty());
+    sheet.sheet().table().columns().forEach(each -> columns.add(Optional.of(each)));
+    column.setModel(
+        new DefaultComboBoxModel<>(
+            columns.stream()
+                .map(each -> each.map(Column::name).orElse(ANY))
+                .toArray(String[]::new)));
+  }
+
+  /** Offers the columns there are now; where the one looked at is gone, any is. */
+  void takeColumns() {
+    Object before = column.getSelectedItem();
+    offerColumns();
+    column.setSelectedItem(before);
+    relations();
+    filter();
   }
 
   /** Opens the bar at the column the person is at. */

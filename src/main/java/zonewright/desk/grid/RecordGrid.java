@@ -16,6 +16,7 @@ import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
 import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /**
@@ -27,6 +28,10 @@ public final class RecordGrid extends JPanel {
   private final RecordTable table;
   private final transient Book book;
   private transient UnitSystem system;
+
+  /** Whether it shows all columns there are, also those to come. */
+  private final boolean whole;
+
   private final transient Runnable hearing;
   private final transient GridActions actions;
   private final transient LeadNews news = new LeadNews(this::place);
@@ -37,17 +42,23 @@ public final class RecordGrid extends JPanel {
    * @throws IllegalArgumentException when the book has no such table
    */
   public RecordGrid(Book book, String tableId) {
-    this(
-        book,
-        tableId,
-        book.schema().table(tableId).columns().stream()
-            .map(column -> new FormQuestion(column.band(), column, column.help()))
-            .toList());
+    this(book, tableId, all(book, tableId), true);
+  }
+
+  private static List<FormQuestion> all(Book book, String table) {
+    return book.schema().table(table).columns().stream()
+        .map(column -> new FormQuestion(column.band(), column, column.help()))
+        .toList();
   }
 
   /** Makes a form of some questions; its title is that of a table. */
   public RecordGrid(Book book, String tableId, List<FormQuestion> questions) {
+    this(book, tableId, questions, false);
+  }
+
+  private RecordGrid(Book book, String tableId, List<FormQuestion> questions, boolean whole) {
     super(new BorderLayout());
+    this.whole = whole;
     this.book = book;
     this.system = book.system();
     this.looks = new CellLooks(book);
@@ -91,11 +102,11 @@ public final class RecordGrid extends JPanel {
 
   /** Shows what a change made of the book; keeps what is selected. Hears of changes by itself. */
   public void refresh(Changes changes) {
-    if (changes.columns() && !shows(book)) {
-      // whoever made this grid makes another for the columns there are now
-      return;
-    }
     looks.forget();
+    TableDefinition before = table.table();
+    if (whole && changes.columns() && !book.schema().table(before.id()).declaredLike(before)) {
+      table.takeLines(all(book, before.id()));
+    }
     if (system != book.system()) {
       system = book.system();
       table.fitColumns();
@@ -103,24 +114,13 @@ public final class RecordGrid extends JPanel {
     table.repaint();
   }
 
-  /** Says whether a book still has just these columns in the table shown. */
-  public boolean shows(Book now) {
-    return now.equals(book) && book.schema().table(table.table().id()).declaredLike(table.table());
-  }
-
   /** Goes to the value of a column and takes the focus; there is but one row. */
   public void goTo(Reference column, int row) {
-    for (int line = 0; line < table.getRowCount(); line++) {
-      boolean found =
-          table
-              .declared(line, RecordModel.VALUE)
-              .filter(declared -> declared.reference().equals(column))
-              .isPresent();
-      if (found) {
-        table.commit();
-        table.changeSelection(line, RecordModel.VALUE, false, false);
-        table.requestFocusInWindow();
-      }
+    int line = table.lineOf(column);
+    if (line >= 0) {
+      table.commit();
+      table.changeSelection(line, RecordModel.VALUE, false, false);
+      table.requestFocusInWindow();
     }
   }
 

@@ -3,7 +3,9 @@ package zonewright.desk.grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.table.AbstractTableModel;
+import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.TableDefinition;
@@ -24,7 +26,7 @@ final class RecordModel extends AbstractTableModel {
 
   private final transient Book book;
   private final transient CellLooks looks;
-  private final transient TableDefinition table;
+  private transient TableDefinition table;
   private final transient List<Line> lines = new ArrayList<>();
   private final transient List<String> bands = new ArrayList<>();
 
@@ -32,7 +34,14 @@ final class RecordModel extends AbstractTableModel {
   RecordModel(Book book, String tableId, CellLooks looks, List<FormQuestion> questions) {
     this.book = book;
     this.looks = looks;
-    this.table = book.schema().table(tableId);
+    take(tableId, questions);
+  }
+
+  /** Takes over other lines. */
+  final void take(String tableId, List<FormQuestion> questions) {
+    table = book.schema().table(tableId);
+    lines.clear();
+    bands.clear();
     for (FormQuestion question : questions) {
       if (!bands.contains(question.band())) {
         bands.add(question.band());
@@ -54,6 +63,15 @@ final class RecordModel extends AbstractTableModel {
 
   Line line(int row) {
     return lines.get(row);
+  }
+
+  /** Returns the line of a column; -1 where it has none. */
+  int lineOf(Reference column) {
+    return IntStream.range(0, lines.size())
+        .filter(
+            at -> lines.get(at).column().map(Column::reference).filter(column::equals).isPresent())
+        .findFirst()
+        .orElse(-1);
   }
 
   /** Returns the place of the group of a line among the groups. */

@@ -38,6 +38,28 @@ final class RecordTable extends EntryTable {
     return model.table();
   }
 
+  /** Returns the line of a column; -1 where it has none. */
+  int lineOf(Reference column) {
+    return model.lineOf(column);
+  }
+
+  /** Shows other lines; the one a person is at stays selected where it is still there. */
+  void takeLines(List<FormQuestion> questions) {
+    if (isEditing()) {
+      getCellEditor().cancelCellEditing();
+    }
+    int at = leadRow();
+    Optional<Column> lead = at < 0 ? Optional.empty() : model.line(at).column();
+    model.take(model.table().id(), questions);
+    model.fireTableDataChanged();
+    int now = lead.map(Column::reference).map(this::lineOf).orElse(-1);
+    if (now >= 0) {
+      changeSelection(now, RecordModel.VALUE, false, false);
+    } else {
+      selectFirst();
+    }
+  }
+
   /** Gives every column the width its content asks for; meanings take the rest. */
   final void fitColumns() {
     FontMetrics metrics = getFontMetrics(getFont());

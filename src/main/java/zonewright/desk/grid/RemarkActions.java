@@ -9,7 +9,6 @@ import java.util.function.Supplier;
 import javax.swing.Icon;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
-import javax.swing.UIManager;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Tint;
@@ -44,11 +43,6 @@ final class RemarkActions {
 
   private void note(CellPlace place) {
     Book book = table.book();
-    if (!book.declared().has(place.column())) {
-      // a column of one's own comes and goes; its definition has room for words
-      UIManager.getLookAndFeel().provideErrorFeedback(table);
-      return;
-    }
     new NoteForm(
             table,
             book.cellName(place.column(), place.row()).inWords(),

@@ -23,6 +23,7 @@ import zonewright.sheet.Book;
 import zonewright.sheet.Changes;
 import zonewright.sheet.Column;
 import zonewright.sheet.Severity;
+import zonewright.sheet.TableDefinition;
 import zonewright.units.UnitSystem;
 
 /**
@@ -159,12 +160,12 @@ public final class SheetGrid extends JPanel {
 
   /** Shows what a change made of the book; keeps what is selected. Hears of changes by itself. */
   public void refresh(Changes changes) {
-    if (changes.columns() && !shows(book)) {
-      // whoever made this grid makes another for the columns there are now
-      return;
-    }
     looks.forget();
-    boolean anew = changes.anew(table.sheet().table().id());
+    TableDefinition before = table.sheet().table();
+    if (changes.columns() && !book.schema().table(before.id()).declaredLike(before)) {
+      takeColumns(before);
+    }
+    boolean anew = changes.anew(before.id());
     if (anew) {
       Selected selected = Selected.of(table);
       if (table.isEditing()) {
@@ -187,10 +188,24 @@ public final class SheetGrid extends JPanel {
     }
   }
 
-  /** Says whether a book still has just these columns in the table shown. */
-  public boolean shows(Book now) {
-    return now.equals(book)
-        && book.schema().table(table.sheet().table().id()).declaredLike(table.sheet().table());
+  /** Shows the columns there are now; all else stays as a person had it. */
+  private void takeColumns(TableDefinition before) {
+    if (table.isEditing()) {
+      table.getCellEditor().cancelCellEditing();
+    }
+    Optional<Column> lead =
+        table.leadColumn() < 0 ? Optional.empty() : Optional.of(table.columnAt(table.leadColumn()));
+    table.sheet().takeColumns(before.id());
+    arranger.takeColumns(before.columns());
+    lead.filter(column -> book.schema().has(column.reference()) && arranger.isShown(column))
+        .ifPresent(
+            column -> {
+              int at = table.convertColumnIndexToView(book.position(column.reference()));
+              table.getColumnModel().getSelectionModel().setSelectionInterval(at, at);
+            });
+    filterBar.ifPresent(FilterBar::takeColumns);
+    sortBar.ifPresent(SortBar::takeColumns);
+    chooser.ifPresent(ColumnChooser::fill);
   }
 
   /** Makes room for what stands in the columns since, as far as a frame allows. */
@@ -290,6 +305,11 @@ public final class SheetGrid extends JPanel {
   /** Returns the row of the book that a row of the table shows. */
   public int bookRow(int row) {
     return table.bookRow(row);
+  }
+
+  /** Returns the column that stands at a place of the table. */
+  public Reference columnAt(int at) {
+    return table.columnAt(at).reference();
   }
 
   /** Returns how many rows a filter hides. */

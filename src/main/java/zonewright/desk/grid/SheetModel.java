@@ -11,16 +11,21 @@ import zonewright.sheet.TableDefinition;
 final class SheetModel extends AbstractTableModel {
   private final transient Book book;
   private final transient CellLooks looks;
-  private final transient TableDefinition table;
-  private final transient List<Optional<Column>> columns;
+  private transient TableDefinition table;
+  private transient List<Optional<Column>> columns;
   private final transient RowsShown shown;
 
   SheetModel(Book book, String tableId, CellLooks looks) {
     this.book = book;
     this.looks = looks;
-    this.table = book.schema().table(tableId);
-    this.columns = table.columns().stream().map(Optional::of).toList();
+    takeColumns(tableId);
     this.shown = new RowsShown(book, tableId);
+  }
+
+  /** Takes over which columns the table has now. */
+  final void takeColumns(String tableId) {
+    table = book.schema().table(tableId);
+    columns = table.columns().stream().map(Optional::of).toList();
   }
 
   TableDefinition table() {

@@ -3,6 +3,7 @@ package zonewright.desk.grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import zonewright.sheet.Column;
@@ -31,10 +32,7 @@ final class SortBar extends GridBar {
     column.setName("sort column " + (level + 1));
     column.getAccessibleContext().setAccessibleName("Column to sort by, " + (level + 1));
     column.setMaximumRowCount(16);
-    if (level > 0) {
-      column.addItem(NONE);
-    }
-    sheet.sheet().table().columns().forEach(each -> column.addItem(each.name()));
+    column.setModel(offered(level));
     JComboBox<String> way = new JComboBox<>();
     way.setName("sort way " + (level + 1));
     way.getAccessibleContext().setAccessibleName("Order of column " + (level + 1));
@@ -43,6 +41,24 @@ final class SortBar extends GridBar {
     directions(level);
     column.addActionListener(event -> directions(level));
     add(together(new JLabel(level == 0 ? "Sort by" : "then by"), column, way));
+  }
+
+  private DefaultComboBoxModel<String> offered(int level) {
+    DefaultComboBoxModel<String> names = new DefaultComboBoxModel<>();
+    if (level > 0) {
+      names.addElement(NONE);
+    }
+    sheet.sheet().table().columns().forEach(each -> names.addElement(each.name()));
+    return names;
+  }
+
+  /** Offers the columns there are now. */
+  void takeColumns() {
+    for (int level = 0; level < LEVELS; level++) {
+      Object before = columns.get(level).getSelectedItem();
+      columns.get(level).setModel(offered(level));
+      columns.get(level).setSelectedItem(before);
+    }
   }
 
   /** Says which ways a column can be sorted: words by the alphabet, numbers by size. */

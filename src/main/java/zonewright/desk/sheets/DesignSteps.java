@@ -13,6 +13,7 @@ import zonewright.sheet.EditHistory;
 import zonewright.sheet.EditPlace;
 import zonewright.sheet.Place;
 import zonewright.sheet.TableDefinition;
+import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
 
 /** The steps a person takes in the design from menus and buttons, rather than in a cell. */
@@ -102,7 +103,10 @@ public final class DesignSteps {
 
   /** Goes to where something was taken back or done again, and says what. */
   private void shown(String what, String name, Edit done) {
-    EditPlace.of(open.book(), done).ifPresent(deck::goTo);
+    EditPlace.of(open.book(), done)
+        // a column of one's own comes or goes where a person looks at it, not where it is defined
+        .filter(place -> !place.column().table().equals(Sheets.OWN_COLUMNS))
+        .ifPresent(deck::goTo);
     said.accept(what + name);
     moved.run();
   }

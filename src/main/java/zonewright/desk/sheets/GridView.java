@@ -17,7 +17,6 @@ import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetGrid;
 import zonewright.sheet.Book;
-import zonewright.sheet.Column;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 
@@ -25,7 +24,6 @@ import zonewright.sheet.Severity;
 public final class GridView implements SheetView {
   private final SheetGrid grid;
   private final JTable table;
-  private final List<Column> columns;
 
   /**
    * Shows a table of a book.
@@ -36,7 +34,6 @@ public final class GridView implements SheetView {
   public GridView(Book book, String id, IntFunction<Arrangement> first, Runnable selected) {
     grid = new SheetGrid(book, id, first);
     table = grid.table();
-    columns = book.schema().table(id).columns();
     prepare(table, id, selected);
   }
 
@@ -85,8 +82,7 @@ public final class GridView implements SheetView {
     List<Place> places = new ArrayList<>();
     for (int row : table.getSelectedRows()) {
       for (int at : table.getSelectedColumns()) {
-        Column column = columns.get(table.convertColumnIndexToModel(at));
-        places.add(new Place(column.reference(), grid.bookRow(row)));
+        places.add(new Place(grid.columnAt(at), grid.bookRow(row)));
       }
     }
     return places;
@@ -100,16 +96,6 @@ public final class GridView implements SheetView {
   @Override
   public void onOwnColumn(Runnable who) {
     grid.onOwnColumn(who);
-  }
-
-  @Override
-  public boolean shows(Book book) {
-    return grid.shows(book);
-  }
-
-  @Override
-  public void close() {
-    grid.close();
   }
 
   @Override

@@ -56,16 +56,6 @@ public final class RecordView implements SheetView {
   }
 
   @Override
-  public boolean shows(Book book) {
-    return grid.shows(book);
-  }
-
-  @Override
-  public void close() {
-    grid.close();
-  }
-
-  @Override
   public Optional<SheetGrid> grid() {
     return Optional.empty();
   }

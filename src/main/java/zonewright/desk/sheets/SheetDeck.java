@@ -22,7 +22,6 @@ import javax.swing.UIManager;
 import zonewright.desk.part.Keyboard;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.UserAction;
-import zonewright.sheet.Column;
 import zonewright.sheet.Place;
 import zonewright.sheet.Schema;
 import zonewright.sheet.Severity;
@@ -77,7 +76,7 @@ public final class SheetDeck extends JPanel {
     open.onChanged(
         changes -> {
           if (changes.columns()) {
-            takeColumns();
+            tools.serve(schema().table(front), front().grid());
           }
         });
   }
@@ -110,40 +109,6 @@ public final class SheetDeck extends JPanel {
   /** Sets who lets a person define a column of their own. */
   public void onOwnColumn(Runnable who) {
     ownColumn = who;
-  }
-
-  /** Shows the columns there are now: sheets that have others are made anew, the front at once. */
-  private void takeColumns() {
-    Optional<Place> at = views.containsKey(front) ? front().current() : Optional.empty();
-    boolean other = views.containsKey(front) && !front().shows(open.book());
-    views
-        .values()
-        .removeIf(
-            view -> {
-              boolean stale = !view.shows(open.book());
-              if (stale) {
-                view.close();
-              }
-              return stale;
-            });
-    if (other) {
-      boolean typing = Keyboard.has(tabs);
-      show(front);
-      at.ifPresent(this::goBackTo);
-      if (typing) {
-        focusTarget().requestFocusInWindow();
-      }
-    }
-  }
-
-  /** Goes to a cell, or where its column is gone to its row. */
-  private void goBackTo(Place place) {
-    boolean gone = !open.holds(place);
-    Column first = schema().table(front).columns().get(0);
-    Place there = gone ? new Place(first.reference(), place.row()) : place;
-    if (open.holds(there)) {
-      front().goTo(there);
-    }
   }
 
   /** Tells once of what may have been several changes in a row. */
@@ -181,7 +146,10 @@ public final class SheetDeck extends JPanel {
             ? new RecordView(open.book(), id, this::selected)
             : new GridView(
                 open.book(), id, frozen -> columnViews.last(table, frozen), this::selected);
-    view.grid().ifPresent(grid -> SheetTools.remember(columnViews, table, grid, tools::refresh));
+    view.grid()
+        .ifPresent(
+            grid ->
+                SheetTools.remember(columnViews, () -> schema().table(id), grid, tools::refresh));
     view.flag(flags);
     view.onRefused(place -> refused.accept(place));
     view.onOwnColumn(() -> ownColumn.run());

@@ -3,6 +3,7 @@ package zonewright.desk.sheets;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -82,11 +83,11 @@ public final class SheetTools extends JPanel {
 
   /** Remembers what a person changes in the arrangement of the columns of a new grid. */
   public static void remember(
-      ColumnViews views, TableDefinition table, SheetGrid grid, Runnable changed) {
+      ColumnViews views, Supplier<TableDefinition> table, SheetGrid grid, Runnable changed) {
     grid.columns()
         .onChanged(
             () -> {
-              views.keepLast(table, grid.usuallyFrozen(), grid.columns().arrangement());
+              views.keepLast(table.get(), grid.usuallyFrozen(), grid.columns().arrangement());
               changed.run();
             });
   }

@@ -10,7 +10,6 @@ import javax.swing.JComponent;
 import zonewright.desk.grid.GridAction;
 import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetGrid;
-import zonewright.sheet.Book;
 import zonewright.sheet.Place;
 import zonewright.sheet.Severity;
 
@@ -42,12 +41,6 @@ public interface SheetView {
 
   /** Sets who lets a person define a column of their own here. */
   void onOwnColumn(Runnable who);
-
-  /** Says whether a book still has just these columns on this sheet. */
-  boolean shows(Book book);
-
-  /** Hears of no more changes. */
-  void close();
 
   /** Returns the grid of a sheet with many rows; none of a form. */
   Optional<SheetGrid> grid();

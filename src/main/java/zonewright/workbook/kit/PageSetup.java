@@ -1,5 +1,7 @@
 package zonewright.workbook.kit;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Footer;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
@@ -17,6 +19,9 @@ public final class PageSetup {
 
   /** Letters of 10 point stay 8 point large. */
   private static final double SMALLEST_PART = 0.8;
+
+  /** Whole columns from the first one on. */
+  private static final Pattern OURS = Pattern.compile(".*!\\$A:\\$([A-Z]+)");
 
   private PageSetup() {}
 
@@ -60,6 +65,19 @@ public final class PageSetup {
     XSSFWorkbook workbook = sheet.getWorkbook();
     workbook.setPrintArea(
         workbook.getSheetIndex(sheet), "$A:$" + CellReference.convertNumToColString(columns - 1));
+  }
+
+  /**
+   * Has a column that came later printed too. What a person set to be printed stays.
+   *
+   * @param at where it stands, counted from 0
+   */
+  public static void reach(XSSFSheet sheet, int at) {
+    String area = sheet.getWorkbook().getPrintArea(sheet.getWorkbook().getSheetIndex(sheet));
+    Matcher ours = OURS.matcher(area == null ? "" : area);
+    if (ours.matches() && CellReference.convertColStringToIndex(ours.group(1)) < at) {
+      area(sheet, at + 1);
+    }
   }
 
   private static int letters(XSSFSheet sheet, int columns) {

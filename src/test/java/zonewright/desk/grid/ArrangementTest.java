@@ -10,7 +10,12 @@ class ArrangementTest {
   void comesBackFromItsText() {
     Arrangement arrangement =
         new Arrangement(
-            List.of(new Arrangement.Shown("zone", 0), new Arrangement.Shown("area", 120)), 1);
+            List.of(
+                new Arrangement.Shown("zone", 0),
+                new Arrangement.Shown("own-cost a year", 0),
+                new Arrangement.Shown("own-a b", 90),
+                new Arrangement.Shown("area", 120)),
+            1);
     assertThat(Arrangement.read(arrangement.text())).contains(arrangement);
   }
 
