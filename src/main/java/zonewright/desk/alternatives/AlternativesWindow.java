@@ -8,10 +8,6 @@ import java.awt.Window;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -27,7 +23,6 @@ import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableModel;
 import net.miginfocom.swing.MigLayout;
@@ -36,6 +31,7 @@ import zonewright.alternatives.AlternativeSheets;
 import zonewright.alternatives.Alternatives;
 import zonewright.design.Design;
 import zonewright.desk.part.FollowingWindow;
+import zonewright.desk.part.Inquiry;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -65,16 +61,10 @@ public final class AlternativesWindow implements FollowingWindow {
   private final JTextField name = new JTextField(20);
   private final JTextField compared = new JTextField(30);
   private final Prose message = new Prose(" ");
+  private final JLabel working = new JLabel(" ");
   private final JLabel otherwise = new JLabel(" ");
-  private final Timer soon = new Timer(PAUSE_MILLIS, event -> look());
-  private final AtomicInteger asked = new AtomicInteger();
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          running -> {
-            Thread thread = new Thread(running, "alternatives");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final Inquiry comparison =
+      new Inquiry("alternatives", PAUSE_MILLIS, this::look, this::lasts);
   private boolean filling;
 
   /** Makes the window; it is not shown yet. */
@@ -90,7 +80,6 @@ public final class AlternativesWindow implements FollowingWindow {
             "Makes it the design; the other alternatives stay what they are",
             this::take);
     remove = SideWindow.button("Remove", "Takes the alternative away", this::remove);
-    soon.setRepeats(false);
     which.setName("alternative");
     which.addActionListener(
         event -> {
@@ -134,7 +123,8 @@ public final class AlternativesWindow implements FollowingWindow {
     head.add(take);
     head.add(remove);
     head.add(named("Compared by", compared));
-    head.add(compared, "growx, span 4");
+    head.add(compared, "growx, span 3");
+    head.add(working, "wmin 0");
     message.setName("alternatives message");
     message.coloured("Component.error.focusedBorderColor");
     head.add(message, "span 5, growx, wmin 100, hidemode 3");
@@ -203,8 +193,7 @@ public final class AlternativesWindow implements FollowingWindow {
   @Override
   public void edited() {
     if (dialog.isShowing()) {
-      asked.incrementAndGet();
-      soon.restart();
+      comparison.soon();
     }
   }
 
@@ -217,9 +206,7 @@ public final class AlternativesWindow implements FollowingWindow {
   /** Closes the window for good. */
   @Override
   public void close() {
-    soon.stop();
-    asked.incrementAndGet();
-    worker.shutdownNow();
+    comparison.close();
     dialog.dispose();
   }
 
@@ -244,26 +231,23 @@ public final class AlternativesWindow implements FollowingWindow {
   }
 
   private void compare() {
-    int mine = asked.incrementAndGet();
     BookSnapshot snapshot = open.book().snapshot();
-    worker.execute(
-        () -> {
-          try {
-            SideBySide table = SideBySide.of(Design.of(snapshot).book(), () -> asked.get() != mine);
-            SwingUtilities.invokeLater(() -> show(table, mine));
-          } catch (CancellationException another) {
-            // Something else is asked by now.
-          }
+    comparison.ask(
+        mine -> {
+          SideBySide table = SideBySide.of(Design.of(snapshot).book(), mine::dropped);
+          mine.tell(() -> show(table));
         });
   }
 
-  private void show(SideBySide table, int of) {
-    if (asked.get() == of) {
-      figures.show(table);
-      if (!table.problems().isEmpty()) {
-        say(String.join(" ", table.problems()));
-      }
+  private void show(SideBySide table) {
+    figures.show(table);
+    if (!table.problems().isEmpty()) {
+      say(String.join(" ", table.problems()));
     }
+  }
+
+  private void lasts(boolean yes) {
+    working.setText(yes ? "Comparing …" : " ");
   }
 
   private void say(String words) {
