@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -65,7 +66,7 @@ final class SureCommand extends Task {
     Progress progress = SlowWork.telling("Trying designs", err());
     HowSure sure =
         HowSure.of(
-            design.book().snapshot(), () -> false, done -> progress.at((long) (1000 * done), 1000));
+            design.book().snapshot(), Set.of(), () -> false, done -> progress.at((long) (1000 * done), 1000));
     SureWords words = new SureWords(sure);
     if (page) {
       out().println(pdf.write(() -> MeasurePages.of(sure)));

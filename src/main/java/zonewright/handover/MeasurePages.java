@@ -5,6 +5,7 @@ import zonewright.paper.Paper;
 import zonewright.paper.PaperSize;
 import zonewright.paper.PaperTable;
 import zonewright.uncertainty.HowSure;
+import zonewright.uncertainty.Narrowing;
 import zonewright.uncertainty.SureWords;
 
 /** Writes what to measure first as pages to take to the site. */
@@ -37,7 +38,7 @@ public final class MeasurePages {
   }
 
   private static void measurements(Paper paper, HowSure sure, SureWords words) {
-    List<HowSure.Worth> worths = sure.measurements();
+    List<Narrowing> worths = sure.measurements();
     if (worths.isEmpty()) {
       paper.sentences("Nothing to measure: no range moves water or cycles.", 11);
       return;
@@ -50,7 +51,7 @@ public final class MeasurePages {
     paper.table(table, 12, 8, 0);
     paper.space(8);
     int place = 1;
-    for (HowSure.Worth worth : worths) {
+    for (Narrowing worth : worths) {
       paper.heading(place++ + "   " + worth.measurement().name());
       paper.sentences(worth.measurement().how(), 11);
       paper.sentences("Needs: " + worth.measurement().needs() + ".", 11);

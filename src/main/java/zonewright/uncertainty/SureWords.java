@@ -177,7 +177,7 @@ public final class SureWords {
   }
 
   /** Returns a row of the table of measurements. */
-  public List<String> row(HowSure.Worth worth) {
+  public List<String> row(Narrowing worth) {
     Column year = sure.site().get(1).column();
     return List.of(
         worth.measurement().name(),

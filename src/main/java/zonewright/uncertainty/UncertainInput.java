@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -16,6 +17,12 @@ import zonewright.water.InputRange;
 final class UncertainInput {
   /** Who says so, of a range that a person typed. */
   static final String TYPED = "typed";
+
+  /** The parts of a range at which an input is tried by itself, beside the number held. */
+  private static final double[] PARTS = {0, 0.25, 0.5, 0.75, 1};
+
+  /** At how many numbers an input is tried by itself. */
+  static final int STEPS = PARTS.length + 1;
 
   private final InputRange range;
   private final double[] held;
@@ -100,6 +107,20 @@ final class UncertainInput {
 
   double held(int row) {
     return held[row];
+  }
+
+  /** Returns the numbers the design rests on, row by row. */
+  double[] allHeld() {
+    return held.clone();
+  }
+
+  /** Returns numbers over all of a range, going up, with that the design rests on among them. */
+  double[] steps(int row) {
+    double[] steps = DoubleStream.concat(
+            Arrays.stream(PARTS).map(part -> at(row, part)), DoubleStream.of(held[row]))
+        .toArray();
+    Arrays.sort(steps);
+    return steps;
   }
 
   /** Returns a number of the range: the least for 0, the greatest for 1. */

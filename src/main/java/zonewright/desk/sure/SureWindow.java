@@ -6,6 +6,7 @@ import java.awt.BorderLayout;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -190,6 +191,7 @@ public final class SureWindow implements FollowingWindow {
           HowSure sure =
               HowSure.of(
                   snapshot,
+                  Set.of(),
                   mine::dropped,
                   done -> mine.tell(() -> progress.setValue((int) (PARTS * done))));
           mine.tell(() -> show(sure));
