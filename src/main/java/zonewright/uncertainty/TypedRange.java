@@ -1,5 +1,7 @@
 package zonewright.uncertainty;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,17 +15,21 @@ import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Place;
+import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 import zonewright.water.InputRange;
 
 /** The range of the input in a cell, as a person types it: "0.2 to 0.5 in/h", or "± 10 %". */
 public final class TypedRange {
   private static final Pattern ENDS =
-      Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|—|\\.\\.+|(?<=[\\d%a-zA-Z²³])\\s*-)\\s*(.+)");
-  private static final Pattern AROUND = Pattern.compile("(?:±|\\+\\s*/?\\s*-)\\s*([\\d.,]+)\\s*%");
+      Pattern.compile(
+          "(?i)(?:between\\b|from\\b)?\\s*(.+?)\\s*(?:\\b(?:to|and)\\b|–|—|\\.\\.+|(?<=[\\d%a-z²³])\\s*-)\\s*(.+)");
+  private static final Pattern AROUND =
+      Pattern.compile("(?:±|\\+\\s*/?\\s*-)\\s*(\\d+(?:[.,]\\d+)?)\\s*%");
   private static final Pattern UNIT = Pattern.compile("[\\d.,\\s+/*()-]*(.*)");
-  private static final String FORM =
-      "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.";
+
+  /** Of a number a part of which is taken no more digits are meant. */
+  private static final MathContext DIGITS = new MathContext(12);
 
   private final Book book;
   private final InputRange range;
@@ -77,6 +83,13 @@ public final class TypedRange {
         : book.shown(range.input().reference(), book.outcome(range.input().reference(), row));
   }
 
+  /** Returns how a range is written, in a sentence. */
+  public String form() {
+    return range.least().kind() == QuantityKind.SHARE
+        ? "Write it as 50 to 70 %, or as ± 10 % around what it is."
+        : "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 % around what it is.";
+  }
+
   /** Returns the range that was typed, as it is typed; blank where none was. */
   public String typed() {
     String least = end(range.least());
@@ -113,7 +126,7 @@ public final class TypedRange {
     }
     Matcher ends = ENDS.matcher(plain);
     if (!ends.matches()) {
-      return new Refused("“%s” is no range. %s".formatted(plain, FORM));
+      return new Refused("“%s” is no range. %s".formatted(plain, form()));
     }
     Matcher unit = UNIT.matcher(ends.group(2));
     boolean bare = ends.group(1).matches("[\\d.,\\s+/*()-]+");
@@ -125,10 +138,16 @@ public final class TypedRange {
     QuantityText.Reading greatest = number(ends.group(2));
     for (QuantityText.Reading each : List.of(least, greatest)) {
       if (each instanceof QuantityText.Unreadable not) {
-        return new Refused(not.sentence() + ". " + FORM);
+        return new Refused(not.sentence() + ". " + form());
       }
     }
-    return ends(((QuantityText.Read) least).value(), ((QuantityText.Read) greatest).value());
+    double from = ((QuantityText.Read) least).value();
+    double to = ((QuantityText.Read) greatest).value();
+    return from > to
+        ? new Refused(
+            "The least comes first: write %s to %s."
+                .formatted(Words.of(book, range.least(), to), Words.of(book, range.least(), from)))
+        : ends(from, to);
   }
 
   private QuantityText.Reading number(String text) {
@@ -139,13 +158,14 @@ public final class TypedRange {
     double number = range.ofSite() ? 1 : book.number(range.input().reference(), row);
     return Double.isNaN(number)
         ? new Refused(name() + " has no number yet to give a range around.")
-        : ends(number * (1 - part), number * (1 + part));
+        : ends(rounded(number * (1 - part)), rounded(number * (1 + part)));
+  }
+
+  private static double rounded(double number) {
+    return new BigDecimal(number).round(DIGITS).doubleValue();
   }
 
   private Reading ends(double least, double greatest) {
-    if (least > greatest) {
-      return new Refused("The least comes first: " + FORM);
-    }
     for (double each : new double[] {least, greatest}) {
       Optional<String> problem =
           range.least().bounds().orElseThrow().problem(each, range.least().kind(), book.system());

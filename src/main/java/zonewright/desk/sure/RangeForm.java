@@ -50,7 +50,7 @@ public final class RangeForm {
         "span 2, growx, wmin 100");
     page.add(
         new Prose(
-            "The number stays the best guess the design rests on. Write for example 0.2 to 0.5, with the unit if you like, or ± 10 %."),
+            "The number stays the best guess the design rests on. " + range.form()),
         "span 2, growx, wmin 100");
     range
         .published()
