@@ -37,6 +37,16 @@ record SureAnswer(Column column, Column zones, boolean more) {
           ZoneBudget.VOLUME_PER_WEEK,
           ZoneBudget.VOLUME_PER_YEAR);
 
+  /** The answers of the site whose spans are told where a design has them. */
+  static final List<Column> OF_SITE =
+      List.of(
+          SiteBudget.SITE_WEEK,
+          SiteBudget.SITE_YEAR,
+          Savings.BILL_AFTER,
+          Ordinance.LEFT_OVER,
+          WaterSense.LEFT_OVER,
+          LocalRule.LEFT_OVER);
+
   private static final Column WATERINGS = Demand.WATERINGS_A_WEEK;
 
   /**

@@ -97,6 +97,11 @@ public final class TypedRange {
     return least.isEmpty() && greatest.isEmpty() ? "" : least + " to " + greatest;
   }
 
+  /** Returns the range somebody typed, as a sentence; blank where none was. */
+  public String told() {
+    return typed().isEmpty() ? "" : "It lies between %s, as typed.".formatted(typed());
+  }
+
   private String end(Column column) {
     return Entries.typed(column, book.entry(column.reference(), row));
   }

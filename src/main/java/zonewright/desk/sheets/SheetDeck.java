@@ -44,6 +44,7 @@ public final class SheetDeck extends JPanel {
   private final ColumnViews columnViews;
   private final SheetTools tools;
   private transient Function<Place, Optional<Severity>> flags = place -> Optional.empty();
+  private transient Function<Place, String> facts = place -> "";
   private transient Consumer<Place> refused = place -> {};
   private transient Pasting pasting = (table, block, asItIs) -> false;
   private transient Runnable ownColumn = () -> {};
@@ -100,6 +101,11 @@ public final class SheetDeck extends JPanel {
   /** Sets who says why nothing is typed into a cell, and what can be done instead. */
   public void onRefused(Consumer<Place> who) {
     refused = who;
+  }
+
+  /** Sets who says what else is known of a cell, in a sentence. */
+  public void onFact(Function<Place, String> who) {
+    facts = who;
   }
 
   /** Hears when another cell or another sheet is selected. */
@@ -183,6 +189,7 @@ public final class SheetDeck extends JPanel {
                 open.book(), id, frozen -> columnViews.last(table, frozen), this::selected);
     view.grid().ifPresent(grid -> SheetTools.remember(columnViews, table, grid, tools::refresh));
     view.flag(flags);
+    view.onFact(place -> facts.apply(place));
     view.onRefused(place -> refused.accept(place));
     view.onOwnColumn(() -> ownColumn.run());
     view.grid()
