@@ -26,22 +26,46 @@ import zonewright.water.InputRange;
 public record CellSpan(Column column, int row) {
   /** Returns it for a cell; none where it rests on no range that was typed. */
   public static Optional<CellSpan> of(Book book, Place place) {
-    Column column = book.schema().column(place.column());
-    boolean typed = !(book.entry(place.column(), place.row()) instanceof Entry.Blank);
-    if (typed || column.formula().isEmpty() || column.content() != Column.Content.NUMBER) {
-      return Optional.empty();
-    }
-    Set<Reference> typedOver = new HashSet<>();
-    if (book.schema().sameRows(place.column().table(), Sheets.ZONES)) {
-      addTyped(book, place.row(), typedOver);
-    } else if (SureAnswer.OF_SITE.contains(column)) {
-      IntStream.range(0, book.rows(Sheets.ZONES)).forEach(zone -> addTyped(book, zone, typedOver));
-    }
-    boolean rests = !typedOver.isEmpty() && rests(book.schema(), column, typedOver);
-    return rests ? Optional.of(new CellSpan(column, place.row())) : Optional.empty();
+    return asked(book, place)
+        .filter(cell -> cell.rests(book.schema(), cell.typedOver(book)))
+        .filter(cell -> told(book, cell.column));
   }
 
-  /** Adds the inputs of a zone, and those of the site, that have a range somebody typed. */
+  /** Returns it for a cell, also where only published ranges count. */
+  public static Optional<CellSpan> any(Book book, Place place) {
+    return asked(book, place).filter(cell -> told(book, cell.column));
+  }
+
+  private static Optional<CellSpan> asked(Book book, Place place) {
+    Column column = book.schema().column(place.column());
+    boolean typed = !(book.entry(place.column(), place.row()) instanceof Entry.Blank);
+    boolean number = column.formula().isPresent() && column.content() == Column.Content.NUMBER;
+    return number && !typed && (ofZones(book, column) || SureAnswer.OF_SITE.contains(column))
+        ? Optional.of(new CellSpan(column, place.row()))
+        : Optional.empty();
+  }
+
+  private static boolean ofZones(Book book, Column column) {
+    return book.schema().sameRows(column.reference().table(), Sheets.ZONES);
+  }
+
+  /** An answer of the site is told where the design has what it is held against. */
+  private static boolean told(Book book, Column column) {
+    return ofZones(book, column)
+        || SureAnswer.ofSite(book).stream().anyMatch(answer -> answer.column().equals(column));
+  }
+
+  /** Returns the inputs with a range somebody typed, of the zone and the site, or of all zones. */
+  private Set<Reference> typedOver(Book book) {
+    Set<Reference> inputs = new HashSet<>();
+    if (ofZones(book, column)) {
+      addTyped(book, row, inputs);
+    } else {
+      IntStream.range(0, book.rows(Sheets.ZONES)).forEach(zone -> addTyped(book, zone, inputs));
+    }
+    return inputs;
+  }
+
   private static void addTyped(Book book, int zone, Set<Reference> inputs) {
     for (InputRange range : InputRange.all()) {
       int row = range.ofSite() ? 0 : zone;
@@ -52,10 +76,11 @@ public record CellSpan(Column column, int row) {
     }
   }
 
-  private static boolean rests(Schema schema, Column column, Set<Reference> inputs) {
+  /** Says whether the cell follows from any of some inputs. */
+  private boolean rests(Schema schema, Set<Reference> inputs) {
     Set<Reference> seen = new HashSet<>();
     Deque<Reference> open = new ArrayDeque<>(Set.of(column.reference()));
-    while (!open.isEmpty()) {
+    while (!inputs.isEmpty() && !open.isEmpty()) {
       Reference next = open.pop();
       if (inputs.contains(next)) {
         return true;

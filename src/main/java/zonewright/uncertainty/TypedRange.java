@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -90,20 +91,45 @@ public final class TypedRange {
         : "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 % around what it is.";
   }
 
-  /** Returns the range that was typed, as it is typed; blank where none was. */
+  /**
+   * Returns the range that was typed, as it is typed; blank where none was. Of one end alone the
+   * other is the number held.
+   */
   public String typed() {
-    String least = end(range.least());
-    String greatest = end(range.greatest());
-    return least.isEmpty() && greatest.isEmpty() ? "" : least + " to " + greatest;
+    List<Column> ends = List.of(range.least(), range.greatest());
+    return ends.stream().allMatch(end -> entry(end) instanceof Entry.Blank)
+        ? ""
+        : ends.stream()
+            .map(
+                end ->
+                    Entries.typed(
+                        end, entry(end) instanceof Entry.Blank ? heldFigure() : entry(end)))
+            .collect(Collectors.joining(" to "));
+  }
+
+  private Entry entry(Column end) {
+    return book.entry(end.reference(), row);
+  }
+
+  private Entry heldFigure() {
+    double held = heldNumber();
+    return Double.isNaN(held) ? Entry.BLANK : new Entry.Figure(held);
+  }
+
+  private double heldNumber() {
+    return range.ofSite() ? 1 : book.number(range.input().reference(), row);
   }
 
   /** Returns the range somebody typed, as a sentence; blank where none was. */
   public String told() {
-    return typed().isEmpty() ? "" : "It lies between %s, as typed.".formatted(typed());
+    return typed().isEmpty()
+        ? ""
+        : "Its range, as typed: %s to %s.".formatted(shown(range.least()), shown(range.greatest()));
   }
 
-  private String end(Column column) {
-    return Entries.typed(column, book.entry(column.reference(), row));
+  private String shown(Column end) {
+    double number = book.number(end.reference(), row);
+    return Words.of(book, end, Double.isNaN(number) ? heldNumber() : number);
   }
 
   /** Returns the published range that counts while none is typed, with its source. */
@@ -160,7 +186,7 @@ public final class TypedRange {
   }
 
   private Reading around(double part) {
-    double number = range.ofSite() ? 1 : book.number(range.input().reference(), row);
+    double number = heldNumber();
     return Double.isNaN(number)
         ? new Refused(name() + " has no number yet to give a range around.")
         : ends(rounded(number * (1 - part)), rounded(number * (1 + part)));

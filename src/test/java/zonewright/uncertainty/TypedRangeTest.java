@@ -139,6 +139,7 @@ class TypedRangeTest {
     RangedGarden.type(garden, intake.greatest(), 6, "0.6");
     HowSure sure = HowSure.of(book.snapshot());
 
+    assertThat(at(Soils.INTAKE_RATE, 6).typed()).isEqualTo("0.2 to 0.6");
     assertThat(sure.ranges())
         .filteredOn(range -> range.of().equals("7") && range.input().equals(Soils.INTAKE_RATE))
         .extracting(HowSure.Counted::words, HowSure.Counted::origin)

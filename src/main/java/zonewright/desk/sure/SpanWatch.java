@@ -51,9 +51,10 @@ public final class SpanWatch {
    * the ranges below it; blank where there is none, or while it is found out.
    */
   public String told(Place place) {
+    String typed = TypedRange.at(open.book(), place).map(TypedRange::told).orElse("");
     Optional<CellSpan> span = CellSpan.of(open.book(), place);
-    if (span.isEmpty()) {
-      return TypedRange.at(open.book(), place).map(TypedRange::told).orElse("");
+    if (!typed.isEmpty() || span.isEmpty()) {
+      return typed;
     }
     Column column = span.get().column();
     if (known.filter(sure -> sure.tells(column)).isEmpty() && wanted.add(column)) {
