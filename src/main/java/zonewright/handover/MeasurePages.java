@@ -58,13 +58,17 @@ public final class MeasurePages {
     }
   }
 
+  /** Each column is as wide, beside the others, as its longest span or half its heading. */
   private static void zones(Paper paper, HowSure sure, SureWords words) {
     List<String> headings = words.headings();
-    PaperTable table = new PaperTable().strong(headings.get(0), 8);
-    headings
-        .subList(1, headings.size())
-        .forEach(heading -> table.number(heading, heading.startsWith("Volume") ? 19 : 12));
-    sure.zones().forEach(zone -> table.row(words.row(zone)));
+    List<List<String>> rows = sure.zones().stream().map(words::row).toList();
+    PaperTable table = new PaperTable().strong(headings.get(0), 6);
+    for (int at = 1; at < headings.size(); at++) {
+      int column = at;
+      int longest = rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
+      table.number(headings.get(at), Math.max(longest, headings.get(at).length() / 2) + 3.0);
+    }
+    rows.forEach(table::row);
     paper.space(8);
     paper.table(table, 11, 7, 0);
   }

@@ -60,7 +60,7 @@ public final class CycleAndSoak {
           .band(SCHEDULE)
           .means(
               "The most minutes of one cycle: the longest cycle, or the controller's longest run where that is shorter.")
-          .source("By definition.")
+          .source("The shorter of the two: by definition.")
           .build();
 
   public static final Column CYCLES =
@@ -68,7 +68,7 @@ public final class CycleAndSoak {
           .band(SCHEDULE)
           .means("In how many parts the run of a watering day is given.")
           .source(
-              "Run time ÷ the shorter of longest cycle and the controller's longest run, rounded up: general practice, from memory.")
+              "Run time ÷ most minutes a cycle, rounded up: general practice, from memory.")
           .build();
 
   public static final Column CYCLE_MINUTES =

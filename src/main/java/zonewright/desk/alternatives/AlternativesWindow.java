@@ -29,6 +29,7 @@ import net.miginfocom.swing.MigLayout;
 import zonewright.alternatives.AlternativeEdits;
 import zonewright.alternatives.AlternativeSheets;
 import zonewright.alternatives.Alternatives;
+import zonewright.alternatives.Change;
 import zonewright.design.Design;
 import zonewright.desk.part.FollowingWindow;
 import zonewright.desk.part.Inquiry;
@@ -49,6 +50,12 @@ public final class AlternativesWindow implements FollowingWindow {
       "What you type into the design holds for all alternatives, but where they differ; what you"
           + " type while an alternative stands on the sheets is its own. An asterisk marks what differs from"
           + " the design.";
+
+  private static final String NONE_YET =
+      "There is no alternative yet: name one, copy the sheets, and change what you like.";
+  private static final String NOTHING_YET =
+      "“%s” is as the design: what you change while it stands on the sheets will be its own";
+  private static final String OTHERWISE = "What “%s” does otherwise than the design";
 
   private final OpenDesign open;
   private final JDialog dialog;
@@ -123,8 +130,7 @@ public final class AlternativesWindow implements FollowingWindow {
     head.add(take);
     head.add(remove);
     head.add(named("Compared by", compared));
-    head.add(compared, "growx, span 3");
-    head.add(working, "wmin 0");
+    head.add(compared, "growx, span 4");
     message.setName("alternatives message");
     message.coloured("Component.error.focusedBorderColor");
     head.add(message, "span 5, growx, wmin 100, hidemode 3");
@@ -150,8 +156,11 @@ public final class AlternativesWindow implements FollowingWindow {
     JTable table = table("changes of the alternative", changes, SwingConstants.LEADING);
     table.getAccessibleContext().setAccessibleName("What the alternative does otherwise");
     JPanel panel = new JPanel(new BorderLayout());
-    otherwise.setBorder(BorderFactory.createEmptyBorder(8, 14, 4, 8));
-    panel.add(otherwise, BorderLayout.PAGE_START);
+    JPanel head = new JPanel(new BorderLayout());
+    head.setBorder(BorderFactory.createEmptyBorder(8, 14, 4, 14));
+    head.add(otherwise, BorderLayout.CENTER);
+    head.add(working, BorderLayout.LINE_END);
+    panel.add(head, BorderLayout.PAGE_START);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
     return panel;
   }
@@ -262,13 +271,10 @@ public final class AlternativesWindow implements FollowingWindow {
   private void showChosen() {
     Alternatives alternatives = new Alternatives(open.book());
     Optional<String> name = chosen().filter(alternatives.names()::contains);
-    changes.show(
-        name.map(alternatives::changes).orElse(List.of()),
-        name.map(alternatives::insteadOf).orElse(Map.of()));
+    List<Change> own = name.map(alternatives::changes).orElse(List.of());
+    changes.show(own, name.map(alternatives::insteadOf).orElse(Map.of()));
     otherwise.setText(
-        name.map("What “%s” does otherwise than the design"::formatted)
-            .orElse(
-                "There is no alternative yet: name one, copy the sheets, and change what you like."));
+        name.map(own.isEmpty() ? NOTHING_YET::formatted : OTHERWISE::formatted).orElse(NONE_YET));
     boolean held = name.isPresent() && name.equals(alternatives.inHand());
     work.setText(held ? "Back to the design" : "Work in it");
     for (JButton button : List.of(work, take, remove)) {

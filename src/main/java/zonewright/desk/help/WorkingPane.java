@@ -132,6 +132,7 @@ public final class WorkingPane extends JPanel {
       }
       page.stack(result("= " + found.shown(), "h4", found.outcome()), 6);
     }
+    part("How sure", span);
     if (!found.notes().isEmpty()) {
       label("Decided by");
       found.notes().forEach(note -> page.stack(new Prose(note), 3));
@@ -139,7 +140,6 @@ public final class WorkingPane extends JPanel {
     inputs(book, found.inputs());
     rests(found.rests());
     part("Source", String.join("\n", found.sources()));
-    part("How sure", span);
     copy.setEnabled(true);
     page.getAccessibleContext().setAccessibleName("Working of " + found.cell().inWords());
     page.getAccessibleContext().setAccessibleDescription(text(found));

@@ -44,7 +44,7 @@ public final class RangeForm {
     label.setLabelFor(field);
     field.getAccessibleContext().setAccessibleName("Range of " + range.name());
     problem.setName("range problem");
-    JPanel page = new JPanel(new MigLayout("insets 14, fill, wrap 2, gap 8", "[][grow]"));
+    JPanel page = new JPanel(new MigLayout("insets 14, fillx, wrap 2, gap 8 10", "[][grow]"));
     page.add(
         new Prose(range.name() + ": " + range.held() + more).styled("h3"),
         "span 2, growx, wmin 100");
@@ -62,7 +62,7 @@ public final class RangeForm {
     page.add(label);
     page.add(field, "growx");
     page.add(problem, "span 2, growx, wmin 100");
-    page.add(buttons(), "span 2, growx");
+    page.add(buttons(), "span 2, growx, pushy, aligny bottom");
     dialog.add(page);
     dialog
         .getRootPane()
