@@ -49,7 +49,8 @@ public final class HowSure {
    * Returns how sure the answers of a design are.
    *
    * @param snapshot the design; it stays as it is
-   * @param further numbers of zones, on whatever sheet, that are told beside the usual ones
+   * @param further numbers of zones, on whatever sheet, that are told beside the usual ones; those
+   *     of the site are told anyway
    * @param stopped asked now and then whether the answer is wanted no more
    * @param told how much is done, from 0 to 1
    * @throws java.util.concurrent.CancellationException where it is not
@@ -58,6 +59,7 @@ public final class HowSure {
       BookSnapshot snapshot, Set<Column> further, BooleanSupplier stopped, DoubleConsumer told) {
     Set<Column> others = new LinkedHashSet<>(further);
     others.removeAll(SureAnswer.OF_ZONES);
+    others.removeAll(SureAnswer.OF_SITE);
     return SpanFinder.find(Design.of(snapshot).book(), others, stopped, told);
   }
 

@@ -39,12 +39,16 @@ final class UncertainInput {
     Arrays.fill(origins, "");
   }
 
-  /** Returns the inputs that are uncertain anywhere, in the order of the sheets. */
+  /**
+   * Returns the inputs that are uncertain anywhere, in the order of the sheets; none without zones,
+   * for then nothing follows from them.
+   */
   static List<UncertainInput> of(Book book) {
     PublishedRanges published = new PublishedRanges(book);
     List<UncertainInput> all = new ArrayList<>();
-    for (InputRange range : InputRange.all()) {
-      int rows = range.ofSite() ? 1 : book.rows(Sheets.ZONES);
+    int zones = book.rows(Sheets.ZONES);
+    for (InputRange range : zones == 0 ? List.<InputRange>of() : InputRange.all()) {
+      int rows = range.ofSite() ? 1 : zones;
       UncertainInput input = new UncertainInput(range, rows);
       boolean any = false;
       for (int row = 0; row < rows; row++) {

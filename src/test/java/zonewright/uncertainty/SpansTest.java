@@ -401,6 +401,41 @@ class SpansTest {
                 .set(range.greatest().reference(), row, new Entry.Figure(held * greatest)));
   }
 
+  @Test
+  void rangesOfTheSiteDoNoHarmWhereThereAreNoZonesYet() {
+    Design design = Design.blank(UnitSystem.US);
+    RangedGarden.type(design, Climate.PLACE, 0, "CIMIS zone 4");
+    RangedGarden.type(design, least(Climate.REFERENCE_ET), 0, "80 %");
+
+    HowSure sure = HowSure.of(design.book().snapshot());
+    assertThat(sure.zones()).isEmpty();
+    assertThat(sure.measurements()).isEmpty();
+  }
+
+  /** Any number of a zone can be asked along, and the usual ones stay what they are. */
+  @Test
+  void whatIsAskedAlongChangesNothingElse() {
+    Design design = Worked.zone("1.6", "0.25").design();
+    HowSure plain = HowSure.of(design.book().snapshot());
+    HowSure more =
+        HowSure.of(
+            design.book().snapshot(),
+            Set.of(CycleAndSoak.LONGEST_CYCLE, CycleAndSoak.CYCLES, SiteBudget.SITE_WEEK),
+            () -> false,
+            done -> {});
+
+    for (Column answer : HowSure.answers()) {
+      assertThat(more.span(answer, 0)).isEqualTo(plain.span(answer, 0));
+    }
+    assertThat(more.site()).isEqualTo(plain.site());
+    assertThat(plain.tells(CycleAndSoak.LONGEST_CYCLE)).isFalse();
+    HowSure.Span longest = more.span(CycleAndSoak.LONGEST_CYCLE, 0);
+    assertThat(List.of(longest.least(), longest.greatest()))
+        .as("those at the two published ends of the intake of loam")
+        .containsExactly(
+            Math.floor(60 * 0.25 / (1.6 - 5 / 25.4)), Math.floor(60 * 0.25 / (1.6 - 20 / 25.4)));
+  }
+
   /** Where water has a price, what it costs is told; the sample's rates are invented. */
   @Test
   void theBillOfAYearIsToldWhereWaterHasAPrice() {
