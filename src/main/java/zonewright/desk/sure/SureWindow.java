@@ -80,7 +80,7 @@ public final class SureWindow implements FollowingWindow {
   public SureWindow(Window owner, OpenDesign open, Consumer<HowSure> printed) {
     this.open = open;
     dialog = SideWindow.of(owner, "How sure", "how sure");
-    stop = SideWindow.button("Stop", "Leaves it at what stands here", trials::drop);
+    stop = SideWindow.button("Stop", "Leaves it at what stands here", this::stop);
     stop.setName("stop trying");
     print =
         SideWindow.button(
@@ -95,8 +95,8 @@ public final class SureWindow implements FollowingWindow {
     words.setLineWrap(true);
     words.setWrapStyleWord(true);
     words.setBorder(BorderFactory.createEmptyBorder(10, 12, 10, 12));
-    zones.getSelectionModel().addListSelectionListener(event -> ofZone());
-    measures.getSelectionModel().addListSelectionListener(event -> ofMeasurement());
+    zones.getSelectionModel().addListSelectionListener(event -> tellZone());
+    measures.getSelectionModel().addListSelectionListener(event -> tellMeasurement());
     JSplitPane tables =
         new JSplitPane(
             JSplitPane.VERTICAL_SPLIT,
@@ -175,6 +175,11 @@ public final class SureWindow implements FollowingWindow {
     dialog.dispose();
   }
 
+  private void stop() {
+    trials.drop();
+    print.setEnabled(found.isPresent());
+  }
+
   private void lasts(boolean yes) {
     progress.setVisible(yes);
     stop.setVisible(yes);
@@ -186,6 +191,7 @@ public final class SureWindow implements FollowingWindow {
     }
     BookSnapshot snapshot = open.book().snapshot();
     progress.setValue(0);
+    print.setEnabled(false);
     trials.ask(
         mine -> {
           HowSure sure =
@@ -210,13 +216,11 @@ public final class SureWindow implements FollowingWindow {
         SureWords.measurementHeadings(),
         sure.measurements().stream().map(said::row).toList());
     if (zones.getSelectedRow() < 0 && measures.getSelectedRow() < 0) {
-      words.setText(
-          String.join("\n\n", List.of(said.mark(), SureWords.ranking(), said.takenAsSure())));
+      say(String.join("\n\n", List.of(said.mark(), SureWords.ranking(), said.takenAsSure())));
     } else {
-      ofZone();
-      ofMeasurement();
+      tellZone();
+      tellMeasurement();
     }
-    words.setCaretPosition(0);
   }
 
   private static void fill(
@@ -238,20 +242,20 @@ public final class SureWindow implements FollowingWindow {
     }
   }
 
-  private void ofZone() {
+  private void tellZone() {
     int row = zones.getSelectedRow();
     if (found.isPresent() && row >= 0 && row < found.get().zones().size()) {
       measures.clearSelection();
       int zone = found.get().zones().get(row);
       say(
-          "Zone "
-              + found.get().name(zone)
-              + "\n\n"
-              + String.join("\n", new SureWords(found.get()).zone(zone)));
+          "Zone %s\n\n%s"
+              .formatted(
+                  found.get().name(zone),
+                  String.join("\n", new SureWords(found.get()).zone(zone))));
     }
   }
 
-  private void ofMeasurement() {
+  private void tellMeasurement() {
     int row = measures.getSelectedRow();
     if (found.isPresent() && row >= 0 && row < found.get().measurements().size()) {
       zones.clearSelection();
