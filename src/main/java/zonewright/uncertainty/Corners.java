@@ -78,8 +78,11 @@ final class Corners {
    * Puts some inputs at the ends that make an answer of each zone least or greatest, all others
    * held, and returns what it comes to, zone by zone. Zones that want other numbers of the site's
    * inputs are tried one group after another.
+   *
+   * @param look looks at each of these designs
    */
-  double[] corner(int answer, boolean most, Predicate<UncertainInput> varied) {
+  double[] corner(
+      int answer, boolean most, Predicate<UncertainInput> varied, Runnable look) {
     double[] found = new double[trials.zones()];
     putZones(answer, most, varied);
     bySite(answer, most, varied)
@@ -87,6 +90,7 @@ final class Corners {
             (site, zones) -> {
               putSite(site);
               double[] read = trials.tryOut()[answer];
+              look.run();
               zones.forEach(zone -> found[zone] = read[zone]);
             });
     return found;
@@ -177,19 +181,28 @@ final class Corners {
         .orElse(0);
   }
 
-  /** Tries all ways of going with the one and against the other of what pulls two ways. */
-  void opposed() {
+  /**
+   * Tries what pulls answers in steps two ways, for more watering days make each day's run shorter:
+   * all ways of going with the pace and against the load, or the other way round.
+   *
+   * @param varied the inputs moved; all others are held
+   * @param look looks at each of these designs
+   */
+  void opposed(Predicate<UncertainInput> varied, Runnable look) {
     int pace = answers.indexOf(Drift.PACE);
     int load = answers.indexOf(Drift.LOAD);
     for (int[] of : new int[][] {{pace, load}, {load, pace}}) {
       for (int ways = 0; ways < 4; ways++) {
         boolean[] most = {(ways & 1) > 0, (ways & 2) > 0};
         for (int at = 0; at < inputs.size(); at++) {
-          for (int row = 0; row < inputs.get(at).rows(); row++) {
-            trials.put(at, row, end(at, of, most, inputs.get(at).range().ofSite() ? moved(at, of) : row));
+          trials.hold(at);
+          boolean site = inputs.get(at).range().ofSite();
+          for (int row = 0; varied.test(inputs.get(at)) && row < inputs.get(at).rows(); row++) {
+            trials.put(at, row, end(at, of, most, site ? moved(at, of) : row));
           }
         }
         trials.tryOut();
+        look.run();
       }
     }
   }

@@ -18,7 +18,6 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
-import zonewright.water.CycleAndSoak;
 import zonewright.water.InputRange;
 
 /** How sure the answers of a design are, over all ranges of its inputs; never changes. */
@@ -187,25 +186,17 @@ public final class HowSure {
   }
 
   private Narrowing narrowing(Measurement measurement, Narrowed open) {
-    double all = 0;
-    double moved = 0;
-    double most = 0;
-    for (int zone : zones()) {
-      double held = span(CycleAndSoak.CYCLES, zone).held();
-      all += Double.isNaN(held) ? 0 : held;
-      moved += open.cycles(zone);
-      most = Math.max(most, open.cycles(zone));
-    }
-    double water =
+    double moved = zones().stream().mapToDouble(open::moved).sum();
+    double share =
         (open.mostWater() - open.leastWater()) / span(SiteBudget.SITE_YEAR, 0).held();
     return new Narrowing(
         measurement,
         (int) zones().stream().filter(zone -> narrows(measurement, zone)).count(),
         open.leastWater(),
         open.mostWater(),
-        water > Spans.SAME ? water : 0,
-        (int) most,
-        all > 0 ? moved / all : 0);
+        share > Spans.SAME ? share : 0,
+        (int) zones().stream().mapToDouble(open::moved).max().orElse(0),
+        moved > 0 ? moved / open.allCycles() : 0);
   }
 
   private boolean narrows(Measurement measurement, int zone) {

@@ -1,6 +1,7 @@
 package zonewright.uncertainty;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * What one input alone does to an answer of each row: at which numbers of its range the answer is
@@ -23,7 +24,9 @@ final class Profile {
     rises = new boolean[rows];
     falls = new boolean[rows];
     last = new double[rows];
-    Arrays.fill(last, Double.NaN);
+    for (double[] unknown : List.of(least, greatest, last)) {
+      Arrays.fill(unknown, Double.NaN);
+    }
   }
 
   /**

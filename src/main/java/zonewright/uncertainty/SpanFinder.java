@@ -27,6 +27,9 @@ final class SpanFinder {
   /** Designs tried with all inputs anywhere in their ranges; half of them at ends only. */
   private static final int ANYWHERE = 48;
 
+  /** The same of the inputs of one measurement, where it has several. */
+  private static final int SEVERAL = 12;
+
   private static final long SEED = 20_260_101;
 
   private final List<UncertainInput> inputs;
@@ -84,7 +87,7 @@ final class SpanFinder {
       Book book, Set<Column> further, BooleanSupplier stopped, DoubleConsumer told) {
     SpanFinder finder = new SpanFinder(book, further, stopped, told);
     finder.tryCorners();
-    finder.tryAnywhere();
+    finder.anywhere(ANYWHERE, input -> true, () -> {});
     new Climb(finder.inputs, finder.trials, finder.corners, new SplittableRandom(SEED))
         .all(finder.answers);
     Map<Measurement, Narrowed> narrowed = finder.narrowed();
@@ -94,47 +97,64 @@ final class SpanFinder {
   private void tryCorners() {
     for (int most = 0; most < 2; most++) {
       for (int answer = 0; answer < answers.size(); answer++) {
-        ends[answer][most] = corners.corner(answer, most == 1, input -> true);
+        ends[answer][most] = corners.corner(answer, most == 1, input -> true, () -> {});
       }
       for (int answer = 0; answer < ofSite.size(); answer++) {
         siteEnds[answer][most] = corners.siteCorner(answer, most == 1, input -> true);
       }
     }
-    corners.opposed();
+    corners.opposed(input -> true, () -> {});
   }
 
-  private void tryAnywhere() {
+  /** Tries designs with some inputs anywhere in their ranges, and all others held. */
+  private void anywhere(int rounds, Predicate<UncertainInput> varied, Runnable look) {
     SplittableRandom random = new SplittableRandom(SEED);
-    for (int round = 0; round < ANYWHERE && !inputs.isEmpty(); round++) {
+    for (int round = 0; round < rounds && !inputs.isEmpty(); round++) {
       for (int at = 0; at < inputs.size(); at++) {
-        for (int row = 0; row < inputs.get(at).rows(); row++) {
+        trials.hold(at);
+        for (int row = 0; varied.test(inputs.get(at)) && row < inputs.get(at).rows(); row++) {
           double part = random.nextDouble();
           trials.put(at, row, inputs.get(at).at(row, round % 2 == 0 ? part : Math.rint(part)));
         }
       }
       trials.tryOut();
+      look.run();
     }
   }
 
   /** Returns what each measurement's inputs alone do to the water and the cycles. */
   private Map<Measurement, Narrowed> narrowed() {
-    int year =
-        ofSite.stream().map(SureAnswer::column).toList().indexOf(SiteBudget.SITE_YEAR);
-    int cycles = answers.indexOf(CycleAndSoak.CYCLES);
     Map<Measurement, Narrowed> found = new LinkedHashMap<>();
     for (Measurement measurement : Measurement.all()) {
       Predicate<UncertainInput> own = input -> measurement.inputs().contains(input.column());
       if (inputs.stream().anyMatch(own)) {
-        found.put(
-            measurement,
-            new Narrowed(
-                corners.siteCorner(year, false, own),
-                corners.siteCorner(year, true, own),
-                corners.corner(cycles, false, own),
-                corners.corner(cycles, true, own)));
+        found.put(measurement, narrowed(own));
       }
     }
     return found;
+  }
+
+  private Narrowed narrowed(Predicate<UncertainInput> own) {
+    int year = ofSite.stream().map(SureAnswer::column).toList().indexOf(SiteBudget.SITE_YEAR);
+    int cycles = answers.indexOf(CycleAndSoak.CYCLES);
+    Narrowed narrowed =
+        new Narrowed(trials.ofSite().held[year][0], trials.ofZones().held[cycles]);
+    for (int at = 0; at < inputs.size(); at++) {
+      if (own.test(inputs.get(at))) {
+        narrowed.take(corners.siteProfiles()[at][year], corners.profiles()[at][cycles]);
+      }
+    }
+    Runnable look = () -> narrowed.take(trials.ofSite(year), trials.last()[cycles]);
+    for (boolean most : new boolean[] {false, true}) {
+      corners.siteCorner(year, most, own);
+      look.run();
+      corners.corner(cycles, most, own, look);
+    }
+    if (inputs.stream().filter(own).count() > 1) {
+      corners.opposed(own, look);
+      anywhere(SEVERAL, own, look);
+    }
+    return narrowed;
   }
 
   private HowSure result(Book book, int told, Map<Measurement, Narrowed> narrowed) {

@@ -23,6 +23,7 @@ final class Trials {
   private final BooleanSupplier stopped;
   private final DoubleConsumer told;
   private final double expected;
+  private double[][] last;
   private int tried;
 
   /**
@@ -51,7 +52,8 @@ final class Trials {
     watched.add(Peak.MONTH);
     this.design = new TriedDesign(whole, inputs, answers, List.copyOf(watched));
     this.numbers = inputs.stream().map(UncertainInput::allHeld).toArray(double[][]::new);
-    this.ofZones = new Spans(read());
+    this.last = read();
+    this.ofZones = new Spans(last);
     this.ofSite = new Spans(asRows(design.ofSite()));
   }
 
@@ -95,12 +97,17 @@ final class Trials {
       throw new CancellationException();
     }
     design.type(numbers);
-    double[][] read = read();
-    ofZones.take(read);
+    last = read();
+    ofZones.take(last);
     ofSite.take(asRows(design.ofSite()));
     tried++;
     told.accept(Math.min(1, tried / expected));
-    return read;
+    return last;
+  }
+
+  /** Returns what the answers of zones came to in the design tried last. */
+  double[][] last() {
+    return last;
   }
 
   /** Returns what an answer of the site came to in the design tried last. */
