@@ -3,6 +3,7 @@ package zonewright.uncertainty;
 import static zonewright.trade.Sheets.ZONES;
 
 import java.util.Map;
+import zonewright.budget.LocalRule;
 import zonewright.budget.ZoneBudget;
 import zonewright.emitters.Emitters;
 import zonewright.formula.Formula;
@@ -14,8 +15,8 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
 /**
- * What answers in steps follow smoothly: an input that makes no step by itself still moves this,
- * and several such inputs together can make one. The columns stand only in the designs tried.
+ * Columns that stand only in the designs tried. What answers in steps follow smoothly: an input that makes no step by itself still moves this,
+ * and several such inputs together can make one.
  */
 final class Drift {
   private static final Formula EXCESS = Emitters.WETTED_RATE.minus(Soils.INTAKE_RATE);
@@ -51,6 +52,16 @@ final class Drift {
               EXCESS.times(Demand.RUN_TIME_PER_WEEK).over(Soils.INTAKE_RATE))
           .build();
 
+  /** How many weeks of the peak month a year comes to. */
+  static final Column WEEKS =
+      Column.calculated(
+              ZONES,
+              "tried-weeks",
+              "Weeks",
+              QuantityKind.FACTOR,
+              ZoneBudget.VOLUME_PER_YEAR.over(ZoneBudget.VOLUME_PER_WEEK))
+          .build();
+
   /** What each answer in steps follows while nothing else takes a step. */
   static final Map<Column, Column> OF =
       Map.of(
@@ -59,7 +70,8 @@ final class Drift {
           CycleAndSoak.SOAK, SOAKING,
           CycleAndSoak.MINUTES_GIVEN, Demand.RUN_TIME_PER_WEEK,
           ZoneBudget.VOLUME_PER_WEEK, Demand.RUN_TIME_PER_WEEK,
-          ZoneBudget.VOLUME_PER_YEAR, Demand.RUN_TIME_PER_WEEK);
+          ZoneBudget.VOLUME_PER_YEAR, Demand.RUN_TIME_PER_WEEK,
+          LocalRule.ABOVE_SHARE, Demand.RUN_TIME_PER_WEEK);
 
   private Drift() {}
 }

@@ -28,7 +28,7 @@ final class SpanFinder {
   private static final int ANYWHERE = 48;
 
   /** The same of the inputs of one measurement, where it has several. */
-  private static final int SEVERAL = 12;
+  private static final int SEVERAL = 6;
 
   private static final long SEED = 20_260_101;
 

@@ -49,6 +49,10 @@ record SureAnswer(Column column, Column zones, boolean more) {
 
   private static final Column WATERINGS = Demand.WATERINGS_A_WEEK;
 
+  /** A year goes with the week only as long as it comes to as many weeks: rain changes that. */
+  private static final List<Column> OF_A_YEAR =
+      List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW, Drift.WEEKS);
+
   /**
    * Those that go up and down in whole minutes, cycles and watering days, each with what must stay
    * the same for it to go one way with each input all the same: the week's minutes are shared out
@@ -60,7 +64,8 @@ record SureAnswer(Column column, Column zones, boolean more) {
           CycleAndSoak.MINUTES_GIVEN, List.of(WATERINGS, CycleAndSoak.CYCLES),
           CycleAndSoak.SOAK, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.PRECIPITATION_RATE),
           ZoneBudget.VOLUME_PER_WEEK, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW),
-          ZoneBudget.VOLUME_PER_YEAR, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW));
+          ZoneBudget.VOLUME_PER_YEAR, OF_A_YEAR,
+          LocalRule.ABOVE_SHARE, OF_A_YEAR);
 
   /** Returns the answers of the site that this design has. */
   static List<SureAnswer> ofSite(Book book) {
