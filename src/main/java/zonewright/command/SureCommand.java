@@ -57,7 +57,8 @@ final class SureCommand extends Task {
   @Option(
       names = "--of",
       paramLabel = "CELL",
-      description = "Say how one number comes about and what it lies between, as \"Longest cycle of 7\".")
+      description =
+          "Say how one number comes about and what it lies between, as \"Longest cycle of 7\".")
   private Optional<String> cell = Optional.empty();
 
   @Option(names = "--ranges", description = "List the ranges that count, each with who says so.")

@@ -370,7 +370,8 @@ final class DeskWindow {
         place -> working.get().show(open.book(), place, span), working.get()::nothing);
     current.ifPresent(pictures.get()::at);
     pictures.get().show(open.design(), deck.frontTable());
-    foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList(), span);
+    foot.selection(
+        open.book(), deck.front().selected().stream().filter(open::holds).toList(), span);
     working.get().setMayGoBack(ways.mayGoBack());
     refreshState();
   }

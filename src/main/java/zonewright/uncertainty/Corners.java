@@ -23,10 +23,7 @@ final class Corners {
 
   /** Takes each input alone through its range, in all zones at once. */
   Corners(
-      List<UncertainInput> inputs,
-      List<Column> answers,
-      List<SureAnswer> ofSite,
-      Trials trials) {
+      List<UncertainInput> inputs, List<Column> answers, List<SureAnswer> ofSite, Trials trials) {
     this.inputs = inputs;
     this.answers = answers;
     this.ofSite = ofSite;
@@ -81,8 +78,7 @@ final class Corners {
    *
    * @param look looks at each of these designs
    */
-  double[] corner(
-      int answer, boolean most, Predicate<UncertainInput> varied, Runnable look) {
+  double[] corner(int answer, boolean most, Predicate<UncertainInput> varied, Runnable look) {
     double[] found = new double[trials.zones()];
     putZones(answer, most, varied);
     bySite(answer, most, varied)
@@ -152,8 +148,7 @@ final class Corners {
    * Returns the number of an input at which a zone's answer is least or greatest: by what it does
    * to the answer, or else to what the answer follows without steps.
    */
-  private double end(
-      int at, int answer, boolean most, Predicate<UncertainInput> varied, int zone) {
+  private double end(int at, int answer, boolean most, Predicate<UncertainInput> varied, int zone) {
     UncertainInput input = inputs.get(at);
     if (!varied.test(input)) {
       return input.held(input.rowOf(zone));
@@ -206,5 +201,4 @@ final class Corners {
       }
     }
   }
-
 }

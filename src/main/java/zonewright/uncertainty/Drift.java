@@ -15,8 +15,8 @@ import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 
 /**
- * Columns that stand only in the designs tried. What answers in steps follow smoothly: an input that makes no step by itself still moves this,
- * and several such inputs together can make one.
+ * Columns that stand only in the designs tried. What answers in steps follow smoothly: an input
+ * that makes no step by itself still moves this, and several such inputs together can make one.
  */
 final class Drift {
   private static final Formula EXCESS = Emitters.WETTED_RATE.minus(Soils.INTAKE_RATE);
@@ -28,9 +28,7 @@ final class Drift {
               "tried-pace",
               "Pace",
               QuantityKind.FACTOR,
-              Demand.NET_DEMAND
-                  .over(Demand.DEPLETION_DEPTH)
-                  .times(Formula.amount(1, Units.DAY)))
+              Demand.NET_DEMAND.over(Demand.DEPLETION_DEPTH).times(Formula.amount(1, Units.DAY)))
           .build();
 
   /** How much of a run stands on the ground: cycles go up with it. */

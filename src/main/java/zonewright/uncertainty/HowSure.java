@@ -168,8 +168,7 @@ public final class HowSure {
       Profile alone = of(answer).alone(input, answer);
       if (alone.moves(row)) {
         InputRange range = inputs.get(input).range();
-        parts.add(
-            new Part(range.input(), range.words(), alone.least[row], alone.greatest[row]));
+        parts.add(new Part(range.input(), range.words(), alone.least[row], alone.greatest[row]));
       }
     }
     parts.sort(Comparator.comparingDouble(Part::width).reversed());
@@ -187,8 +186,7 @@ public final class HowSure {
 
   private Narrowing narrowing(Measurement measurement, Narrowed open) {
     double moved = zones().stream().mapToDouble(open::moved).sum();
-    double share =
-        (open.mostWater() - open.leastWater()) / span(SiteBudget.SITE_YEAR, 0).held();
+    double share = (open.mostWater() - open.leastWater()) / span(SiteBudget.SITE_YEAR, 0).held();
     return new Narrowing(
         measurement,
         (int) zones().stream().filter(zone -> narrows(measurement, zone)).count(),

@@ -3,8 +3,8 @@ package zonewright.uncertainty;
 import java.util.Arrays;
 
 /**
- * What is open as long as a measurement is not made, all else as the design has it: the water of the
- * site in a year, and the cycles of each zone.
+ * What is open as long as a measurement is not made, all else as the design has it: the water of
+ * the site in a year, and the cycles of each zone.
  */
 final class Narrowed {
   private final Spans water;

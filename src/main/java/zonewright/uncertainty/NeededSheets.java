@@ -43,7 +43,9 @@ final class NeededSheets {
    */
   static Book of(Book whole, List<Column> answers, Set<Reference> known) {
     NeededSheets sheets = new NeededSheets(whole.schema());
-    answers.stream().filter(each -> !whole.schema().has(each.reference())).forEach(sheets.further::add);
+    answers.stream()
+        .filter(each -> !whole.schema().has(each.reference()))
+        .forEach(sheets.further::add);
     answers.forEach(sheets::need);
     int before;
     do {

@@ -137,8 +137,7 @@ final class SpanFinder {
   private Narrowed narrowed(Predicate<UncertainInput> own) {
     int year = ofSite.stream().map(SureAnswer::column).toList().indexOf(SiteBudget.SITE_YEAR);
     int cycles = answers.indexOf(CycleAndSoak.CYCLES);
-    Narrowed narrowed =
-        new Narrowed(trials.ofSite().held[year][0], trials.ofZones().held[cycles]);
+    Narrowed narrowed = new Narrowed(trials.ofSite().held[year][0], trials.ofZones().held[cycles]);
     for (int at = 0; at < inputs.size(); at++) {
       if (own.test(inputs.get(at))) {
         narrowed.take(corners.siteProfiles()[at][year], corners.profiles()[at][cycles]);

@@ -120,9 +120,10 @@ final class UncertainInput {
 
   /** Returns numbers over all of a range, going up, with that the design rests on among them. */
   double[] steps(int row) {
-    double[] steps = DoubleStream.concat(
-            Arrays.stream(PARTS).map(part -> at(row, part)), DoubleStream.of(held[row]))
-        .toArray();
+    double[] steps =
+        DoubleStream.concat(
+                Arrays.stream(PARTS).map(part -> at(row, part)), DoubleStream.of(held[row]))
+            .toArray();
     Arrays.sort(steps);
     return steps;
   }

@@ -40,7 +40,9 @@ public final class CycleAndSoak {
                   + " public university exercise with the same variables.")
           .build();
 
-  /** Both schedules of a zone rest on it, so that what no cycle is short enough for is told once. */
+  /**
+   * Both schedules of a zone rest on it, so that what no cycle is short enough for is told once.
+   */
   public static final Column MOST_MINUTES =
       Column.calculated(
               ZONES,
@@ -55,8 +57,7 @@ public final class CycleAndSoak {
                               Formula.refused(
                                   "runs off",
                                   "water runs off before the shortest run that can be keyed in is over; use emitters with a lower precipitation rate"))
-                          .otherwise(
-                              Formula.smaller(LONGEST_CYCLE, Controller.LONGEST_RUN_KEYED))))
+                          .otherwise(Formula.smaller(LONGEST_CYCLE, Controller.LONGEST_RUN_KEYED))))
           .band(SCHEDULE)
           .means(
               "The most minutes of one cycle: the longest cycle, or the controller's longest run where that is shorter.")
@@ -67,8 +68,7 @@ public final class CycleAndSoak {
       Column.calculated(ZONES, "cycles", "Cycles", QuantityKind.COUNT, cyclesOf(Demand.RUN_TIME))
           .band(SCHEDULE)
           .means("In how many parts the run of a watering day is given.")
-          .source(
-              "Run time ÷ most minutes a cycle, rounded up: general practice, from memory.")
+          .source("Run time ÷ most minutes a cycle, rounded up: general practice, from memory.")
           .build();
 
   public static final Column CYCLE_MINUTES =

@@ -101,7 +101,8 @@ class DeskSureTest {
     desk.waitUntil("the span", () -> working().contains(said));
     desk.waitUntil("the foot line too", () -> foot().startsWith(said));
     desk.goTo(Soils.INTAKE_RATE, 6);
-    desk.waitUntil("the range", () -> foot().startsWith("Its range, as typed: 0.2 in/h to 0.9 in/h."));
+    desk.waitUntil(
+        "the range", () -> foot().startsWith("Its range, as typed: 0.2 in/h to 0.9 in/h."));
     desk.goTo(CycleAndSoak.CYCLE_MINUTES, 6);
     desk.waitUntil("any number of the zone", () -> foot().startsWith("Over the ranges"));
     desk.goTo(CycleAndSoak.CYCLES, 5);

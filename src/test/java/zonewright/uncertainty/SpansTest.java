@@ -239,7 +239,8 @@ class SpansTest {
     BookSnapshot snapshot = RangedGarden.of(3, ZONES, INPUTS).design().book().snapshot();
     AtomicInteger times = new AtomicInteger();
 
-    assertThatThrownBy(() -> HowSure.of(snapshot, Set.of(), () -> times.incrementAndGet() > 3, done -> {}))
+    assertThatThrownBy(
+            () -> HowSure.of(snapshot, Set.of(), () -> times.incrementAndGet() > 3, done -> {}))
         .isInstanceOf(CancellationException.class);
     double[] last = {0};
     HowSure.of(

@@ -68,7 +68,8 @@ class TypedRangeTest {
     assertThat(refused(Soils.INTAKE_RATE, "0.3"))
         .isEqualTo(
             "“0.3” is no range. Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 % around what it is.");
-    assertThat(refused(Soils.INTAKE_RATE, "0.5 to 0.2")).isEqualTo("The least comes first: write 0.2 in/h to 0.5 in/h.");
+    assertThat(refused(Soils.INTAKE_RATE, "0.5 to 0.2"))
+        .isEqualTo("The least comes first: write 0.2 in/h to 0.5 in/h.");
     assertThat(refused(Soils.INTAKE_RATE, "50.8 mm/h to 0.1"))
         .isEqualTo("The least comes first: write 0.1 in/h to 2 in/h.");
     assertThat(refused(Soils.INTAKE_RATE, "± 1.2.3 %")).contains("is no range");

@@ -150,9 +150,7 @@ class PackTest {
   private static List<String> words(Path file, String sheet) throws IOException {
     List<String> words = new ArrayList<>();
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
-      workbook
-          .getSheet(sheet)
-          .forEach(row -> row.forEach(cell -> words.add(cell.toString())));
+      workbook.getSheet(sheet).forEach(row -> row.forEach(cell -> words.add(cell.toString())));
     }
     return words;
   }

@@ -57,9 +57,7 @@ public final class RangeForm {
     label.setLabelFor(field);
     JPanel page = new JPanel(new MigLayout("insets 14, fillx, wrap 2, gap 8 10", "[][grow]"));
     told(page, new Prose(range.name() + ": " + range.held() + more).styled("h3"));
-    told(
-        page,
-        new Prose("The number stays the best guess the design rests on. " + range.form()));
+    told(page, new Prose("The number stays the best guess the design rests on. " + range.form()));
     range
         .published()
         .ifPresent(

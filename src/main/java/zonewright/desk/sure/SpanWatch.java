@@ -17,8 +17,8 @@ import zonewright.uncertainty.TypedRange;
 
 /**
  * Knows what cells lie between, for whoever shows them. Nothing is tried before somebody looks at a
- * cell that rests on a range somebody typed; then it is found out away from the window's thread, for
- * all zones, and kept until the next edit.
+ * cell that rests on a range somebody typed; then it is found out away from the window's thread,
+ * for all zones, and kept until the next edit.
  */
 public final class SpanWatch {
   private static final int PAUSE_MILLIS = 200;

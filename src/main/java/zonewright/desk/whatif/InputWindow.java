@@ -48,8 +48,7 @@ public final class InputWindow implements FollowingWindow {
   private final JLabel unit = new JLabel(" ");
   private final JTextArea result = new JTextArea();
   private final JButton set = new JButton("Set it");
-  private final Inquiry search =
-      new Inquiry("search for an input", PAUSE_MILLIS, this::look);
+  private final Inquiry search = new Inquiry("search for an input", PAUSE_MILLIS, this::look);
   private Optional<Place> cell = Optional.empty();
   private Optional<InputAnswer.Reached> found = Optional.empty();
 
