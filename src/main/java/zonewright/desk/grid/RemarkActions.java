@@ -10,6 +10,7 @@ import javax.swing.Icon;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.UIManager;
+import zonewright.desk.part.Palette;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Tint;
