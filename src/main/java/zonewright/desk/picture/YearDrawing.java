@@ -105,8 +105,7 @@ record YearDrawing(String title, List<Month> months, String unit) implements Dra
   }
 
   private static Color needGround(Canvas canvas) {
-    return Palette.mix(
-        canvas.palette().series(1), canvas.palette().paper(), 0.55);
+    return Palette.mix(canvas.palette().series(1), canvas.palette().paper(), 0.55);
   }
 
   /** Fills with the colour of water and slanting lines, so that the colour is not needed. */
