@@ -4,15 +4,19 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import zonewright.design.Design;
 import zonewright.handover.MeasurePages;
+import zonewright.sheet.Book;
 import zonewright.sheet.CsvText;
 import zonewright.sheet.Nearest;
+import zonewright.sheet.Place;
 import zonewright.trade.Sheets;
+import zonewright.uncertainty.CellSpan;
 import zonewright.uncertainty.HowSure;
 import zonewright.uncertainty.SureWords;
 import zonewright.workbook.Progress;
@@ -34,6 +38,7 @@ import zonewright.workbook.Progress;
       "Examples:",
       "  zonewright sure garden.xlsx",
       "  zonewright sure garden.xlsx --zone 7",
+      "  zonewright sure garden.xlsx --of \"Longest cycle of 7\"",
       "  zonewright sure garden.xlsx --pdf measure-first.pdf",
       "  zonewright set garden.xlsx --from garden.xlsx --replace \"Intake rate of 7=0.2 to 0.5 in/h\""
     })
@@ -49,6 +54,13 @@ final class SureCommand extends Task {
   @Option(names = "--zone", paramLabel = "NAME", description = "Say all there is of one zone.")
   private Optional<String> zone = Optional.empty();
 
+  @Option(
+      names = "--of",
+      paramLabel = "CELL",
+      description =
+          "Say how one number comes about and what it lies between, as \"Longest cycle of 7\".")
+  private Optional<String> cell = Optional.empty();
+
   @Option(names = "--ranges", description = "List the ranges that count, each with who says so.")
   private boolean ranges;
 
@@ -62,13 +74,20 @@ final class SureCommand extends Task {
           ExitCode.FOUND, "There is nothing to be sure of: the design has no zones.");
     }
     boolean page = pdf.asked();
+    Optional<CellSpan> one = cell.map(named -> asked(design.book(), named));
     Progress progress = SlowWork.telling("Trying designs", err());
     HowSure sure =
         HowSure.of(
-            design.book().snapshot(), () -> false, done -> progress.at((long) (1000 * done), 1000));
+            design.book().snapshot(),
+            one.stream().map(CellSpan::column).collect(Collectors.toSet()),
+            () -> false,
+            done -> progress.at((long) (1000 * done), 1000));
     SureWords words = new SureWords(sure);
     if (page) {
       out().println(pdf.write(() -> MeasurePages.of(sure)));
+    } else if (one.isPresent()) {
+      out().print(design.book().working(one.get().column().reference(), one.get().row()).asText());
+      out().println("  " + words.cell(one.get()));
     } else if (ranges) {
       words.ranges().stream().map(CsvText::harmless).forEach(out()::println);
     } else if (zone.isPresent()) {
@@ -77,6 +96,17 @@ final class SureCommand extends Task {
       print(sure, words);
     }
     return ExitCode.FINE;
+  }
+
+  private static CellSpan asked(Book book, String named) {
+    Place place = Asked.cell(book, List.of(named.strip().split("\\s+", -1)));
+    return CellSpan.any(book, place)
+        .orElseThrow(
+            () ->
+                new Complaint(
+                    ExitCode.USAGE,
+                    "%s is no calculated number of a zone, nor one of the site whose span is found."
+                        .formatted(book.cellName(place.column(), place.row()).inWords())));
   }
 
   private static int named(HowSure sure, String name) {

@@ -356,6 +356,7 @@ public final class IrrigationSheets {
           Demand.LONGEST_GAP,
           Demand.RUN_TIME,
           CycleAndSoak.LONGEST_CYCLE,
+          CycleAndSoak.MOST_MINUTES,
           CycleAndSoak.CYCLES,
           CycleAndSoak.CYCLE_MINUTES,
           CycleAndSoak.SOAK,

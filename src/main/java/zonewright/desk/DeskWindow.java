@@ -57,6 +57,7 @@ import zonewright.desk.sheets.SheetDeck;
 import zonewright.desk.sheets.SheetGroup;
 import zonewright.desk.sheets.SheetUse;
 import zonewright.desk.sheets.Wayfinder;
+import zonewright.desk.sure.SpanWatch;
 import zonewright.desk.task.BackgroundTasks;
 import zonewright.desk.task.Curtain;
 import zonewright.desk.task.LazyPart;
@@ -89,6 +90,7 @@ final class DeskWindow {
   private final HandOver handOver;
   private final DesignCopy copy;
   private final NightsWatch nightsWatch;
+  private final SpanWatch spans;
   private final SideWindows windows;
   private final PricingDesk pricing;
   private final WeatherDesk weather;
@@ -145,6 +147,7 @@ final class DeskWindow {
     keeper = new FileKeeper(open, shelf, tasks, questions, messages, memory, curtain, work);
     copy = new DesignCopy(open);
     nightsWatch = new NightsWatch(open, copy, words -> foot.busy(words, Optional.empty()));
+    spans = new SpanWatch(open);
     windows = new SideWindows(frame, open, deck, messages, questions, keeper, handOver);
     guide = new LazyPart<>(() -> new ColumnGuide(frame, open.book().declared()));
     use = new SheetUse(copy, deck);
@@ -175,6 +178,8 @@ final class DeskWindow {
               named();
               open.onNamed(this::named);
               deck.onSelected(this::selected);
+              deck.onFact(spans::told);
+              spans.onKnown(this::selected);
               selected();
             })
         .then(
@@ -360,11 +365,13 @@ final class DeskWindow {
 
   private void selected() {
     Optional<Place> current = deck.current();
+    String span = current.filter(open::holds).map(spans::told).orElse("");
     current.ifPresentOrElse(
-        place -> working.get().show(open.book(), place), working.get()::nothing);
+        place -> working.get().show(open.book(), place, span), working.get()::nothing);
     current.ifPresent(pictures.get()::at);
     pictures.get().show(open.design(), deck.frontTable());
-    foot.selection(open.book(), deck.front().selected().stream().filter(open::holds).toList());
+    foot.selection(
+        open.book(), deck.front().selected().stream().filter(open::holds).toList(), span);
     working.get().setMayGoBack(ways.mayGoBack());
     refreshState();
   }
@@ -465,6 +472,7 @@ final class DeskWindow {
     work.close();
     watch.ifMade(FindingsWatch::close);
     use.close();
+    spans.close();
     copy.close();
     frame.dispose();
   }

@@ -15,12 +15,11 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.grid.CellSearch;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
+import zonewright.desk.part.TextListener;
 import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Place;
@@ -86,23 +85,7 @@ final class FindEverywhere {
   }
 
   private void listen() {
-    sought
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent event) {
-                soon.restart();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent event) {
-                soon.restart();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent event) {}
-            });
+    sought.getDocument().addDocumentListener(new TextListener(soon::restart));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.addListSelectionListener(
         event -> {

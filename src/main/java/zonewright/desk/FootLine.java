@@ -88,21 +88,25 @@ final class FootLine extends JPanel {
         open.unsaved() ? "Not saved yet" : open.file().isPresent() ? "Saved" : "Nothing to save");
   }
 
-  /** Shows what some cells of a book come to. */
-  void selection(Book book, List<Place> places) {
+  /**
+   * Shows what some cells of a book come to.
+   *
+   * @param fact what else is known of a single one
+   */
+  void selection(Book book, List<Place> places, String fact) {
     String words =
         places.size() == 1
-            ? why(book, places.get(0))
+            ? why(book, places.get(0), fact)
             : places.isEmpty() ? " " : words(book, CellSummary.of(book, places));
     selection.setText(words);
     selection.setToolTipText(words.isBlank() ? null : words);
   }
 
   /** Says why a cell has no number, in full; in the cell there is seldom room for it. */
-  private static String why(Book book, Place place) {
+  private static String why(Book book, Place place, String fact) {
     Outcome outcome = book.outcome(place.column(), place.row());
     boolean number = outcome instanceof Outcome.Amount || outcome instanceof Outcome.Words;
-    return number || outcome instanceof Outcome.Blank ? " " : outcome.sentence();
+    return number || outcome instanceof Outcome.Blank ? fact + " " : outcome.sentence();
   }
 
   private static String words(Book book, CellSummary summary) {

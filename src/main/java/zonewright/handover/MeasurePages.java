@@ -5,6 +5,7 @@ import zonewright.paper.Paper;
 import zonewright.paper.PaperSize;
 import zonewright.paper.PaperTable;
 import zonewright.uncertainty.HowSure;
+import zonewright.uncertainty.Narrowing;
 import zonewright.uncertainty.SureWords;
 
 /** Writes what to measure first as pages to take to the site. */
@@ -37,7 +38,7 @@ public final class MeasurePages {
   }
 
   private static void measurements(Paper paper, HowSure sure, SureWords words) {
-    List<HowSure.Worth> worths = sure.measurements();
+    List<Narrowing> worths = sure.measurements();
     if (worths.isEmpty()) {
       paper.sentences("Nothing to measure: no range moves water or cycles.", 11);
       return;
@@ -50,20 +51,24 @@ public final class MeasurePages {
     paper.table(table, 12, 8, 0);
     paper.space(8);
     int place = 1;
-    for (HowSure.Worth worth : worths) {
+    for (Narrowing worth : worths) {
       paper.heading(place++ + "   " + worth.measurement().name());
       paper.sentences(worth.measurement().how(), 11);
       paper.sentences("Needs: " + worth.measurement().needs() + ".", 11);
     }
   }
 
+  /** Each column is as wide, beside the others, as its longest span or half its heading. */
   private static void zones(Paper paper, HowSure sure, SureWords words) {
     List<String> headings = words.headings();
-    PaperTable table = new PaperTable().strong(headings.get(0), 8);
-    headings
-        .subList(1, headings.size())
-        .forEach(heading -> table.number(heading, heading.startsWith("Volume") ? 19 : 12));
-    sure.zones().forEach(zone -> table.row(words.row(zone)));
+    List<List<String>> rows = sure.zones().stream().map(words::row).toList();
+    PaperTable table = new PaperTable().strong(headings.get(0), 6);
+    for (int at = 1; at < headings.size(); at++) {
+      int column = at;
+      int longest = rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
+      table.number(headings.get(at), Math.max(longest, headings.get(at).length() / 2) + 3.0);
+    }
+    rows.forEach(table::row);
     paper.space(8);
     paper.table(table, 11, 7, 0);
   }

@@ -2,12 +2,14 @@ package zonewright.uncertainty;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
+import zonewright.budget.SiteBudget;
 import zonewright.design.Design;
 import zonewright.design.Facts;
 import zonewright.formula.Outcome;
@@ -16,42 +18,29 @@ import zonewright.sheet.BookSnapshot;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
-import zonewright.water.CycleAndSoak;
 import zonewright.water.InputRange;
 
 /** How sure the answers of a design are, over all ranges of its inputs; never changes. */
 public final class HowSure {
   private final Book book;
   private final List<UncertainInput> inputs;
-  private final Profile[][] profiles;
-  private final Spans spans;
-  private final boolean[][] steady;
-  private final List<SureAnswer> ofSite;
-  private final Spans siteSpans;
-  private final boolean[] siteSteady;
-  private final Map<Measurement, double[]> water;
+  private final Ranging ofZones;
+  private final Ranging ofSite;
+  private final Map<Measurement, Narrowed> narrowed;
   private final int tried;
 
   HowSure(
       Book book,
       List<UncertainInput> inputs,
-      Profile[][] profiles,
-      Spans spans,
-      boolean[][] steady,
-      List<SureAnswer> ofSite,
-      Spans siteSpans,
-      boolean[] siteSteady,
-      Map<Measurement, double[]> water,
+      Ranging ofZones,
+      Ranging ofSite,
+      Map<Measurement, Narrowed> narrowed,
       int tried) {
     this.book = book;
     this.inputs = inputs;
-    this.profiles = profiles;
-    this.spans = spans;
-    this.steady = steady;
+    this.ofZones = ofZones;
     this.ofSite = ofSite;
-    this.siteSpans = siteSpans;
-    this.siteSteady = siteSteady;
-    this.water = water;
+    this.narrowed = narrowed;
     this.tried = tried;
   }
 
@@ -59,17 +48,23 @@ public final class HowSure {
    * Returns how sure the answers of a design are.
    *
    * @param snapshot the design; it stays as it is
+   * @param further numbers of zones, on whatever sheet, that are told beside the usual ones; those
+   *     of the site are told anyway
    * @param stopped asked now and then whether the answer is wanted no more
    * @param told how much is done, from 0 to 1
    * @throws java.util.concurrent.CancellationException where it is not
    */
-  public static HowSure of(BookSnapshot snapshot, BooleanSupplier stopped, DoubleConsumer told) {
-    return SpanFinder.find(Design.of(snapshot).book(), stopped, told);
+  public static HowSure of(
+      BookSnapshot snapshot, Set<Column> further, BooleanSupplier stopped, DoubleConsumer told) {
+    Set<Column> others = new LinkedHashSet<>(further);
+    others.removeAll(SureAnswer.OF_ZONES);
+    others.removeAll(SureAnswer.OF_SITE);
+    return SpanFinder.find(Design.of(snapshot).book(), others, stopped, told);
   }
 
   /** Returns how sure the answers of a design are, however long that takes. */
   public static HowSure of(BookSnapshot snapshot) {
-    return of(snapshot, () -> false, done -> {});
+    return of(snapshot, Set.of(), () -> false, done -> {});
   }
 
   /**
@@ -147,133 +142,65 @@ public final class HowSure {
     return SureAnswer.OF_ZONES;
   }
 
-  /** Returns what an answer of a zone lies between. */
-  public Span span(Column answer, int zone) {
-    int at = SureAnswer.OF_ZONES.indexOf(answer);
-    return new Span(
-        answer,
-        spans.held[at][zone],
-        spans.least[at][zone],
-        spans.greatest[at][zone],
-        steady[at][zone],
-        spans.missing[at][zone]);
+  /** Says whether it tells what a column of zones, or of the site, lies between. */
+  public boolean tells(Column answer) {
+    return ofZones.tells(answer) || ofSite.tells(answer);
+  }
+
+  /** Returns what an answer of a zone lies between; of one of the site the row is 0. */
+  public Span span(Column answer, int row) {
+    return of(answer).span(answer, row);
+  }
+
+  private Ranging of(Column answer) {
+    return ofZones.tells(answer) ? ofZones : ofSite;
   }
 
   /** Returns what the answers of the site lie between. */
   public List<Span> site() {
-    return IntStream.range(0, ofSite.size())
-        .mapToObj(
-            at ->
-                new Span(
-                    ofSite.get(at).column(),
-                    siteSpans.held[at][0],
-                    siteSpans.least[at][0],
-                    siteSpans.greatest[at][0],
-                    siteSteady[at],
-                    siteSpans.missing[at][0]))
-        .toList();
+    return ofSite.answers().stream().map(answer -> ofSite.span(answer, 0)).toList();
   }
 
-  /**
-   * Returns what each input alone does to an answer of a zone, the one that moves it most first.
-   */
-  public List<Part> parts(Column answer, int zone) {
-    int at = SureAnswer.OF_ZONES.indexOf(answer);
+  /** Returns what each input alone does to an answer, the one that moves it most first. */
+  public List<Part> parts(Column answer, int row) {
     List<Part> parts = new ArrayList<>();
-    for (int input = 0; input < profiles.length; input++) {
-      Profile profile = profiles[input][at];
-      if (profile.moves(zone)) {
-        UncertainInput known = inputs.get(input);
-        parts.add(
-            new Part(
-                known.column(),
-                known.range().words(),
-                profile.least[zone],
-                profile.greatest[zone]));
+    for (int input = 0; input < inputs.size(); input++) {
+      Profile alone = of(answer).alone(input, answer);
+      if (alone.moves(row)) {
+        InputRange range = inputs.get(input).range();
+        parts.add(new Part(range.input(), range.words(), alone.least[row], alone.greatest[row]));
       }
     }
     parts.sort(Comparator.comparingDouble(Part::width).reversed());
     return parts;
   }
 
-  /**
-   * What a measurement would narrow.
-   *
-   * @param zones how many zones have a range that it narrows
-   * @param least the least water of a year by what it makes known alone
-   * @param greatest the greatest
-   * @param waterShare what lies between them, as a part of the water of the design
-   * @param cycles by how many cycles it moves the zone it moves most
-   * @param cycleShare by how much it moves the cycles of all zones, as a part of them
-   */
-  public record Worth(
-      Measurement measurement,
-      int zones,
-      double least,
-      double greatest,
-      double waterShare,
-      int cycles,
-      double cycleShare) {
-    /** Returns what measurements are ranked by: the greater of the two shares. */
-    public double rank() {
-      return Math.max(waterShare, cycleShare);
-    }
-
-    /** Returns how long it takes for all zones it narrows. */
-    public int minutes() {
-      return measurement.minutes() * (measurement.ofSite() ? 1 : zones);
-    }
-  }
-
   /** Returns the measurements that would narrow anything, the one that narrows most first. */
-  public List<Worth> measurements() {
-    double year = siteSpans.held[1][0];
-    List<Worth> worths = new ArrayList<>();
-    for (Measurement measurement : Measurement.all()) {
-      Optional.ofNullable(water.get(measurement))
-          .map(ends -> worth(measurement, ends, year))
-          .filter(worth -> worth.rank() > 0)
-          .ifPresent(worths::add);
-    }
-    worths.sort(Comparator.comparingDouble(Worth::rank).reversed());
-    return worths;
+  public List<Narrowing> measurements() {
+    return narrowed.entrySet().stream()
+        .map(each -> narrowing(each.getKey(), each.getValue()))
+        .filter(narrowing -> narrowing.rank() > 0)
+        .sorted(Comparator.comparingDouble(Narrowing::rank).reversed())
+        .toList();
   }
 
-  private Worth worth(Measurement measurement, double[] ends, double year) {
-    int zones = 0;
-    double most = 0;
-    double moved = 0;
-    double all = 0;
-    int cycles = SureAnswer.OF_ZONES.indexOf(CycleAndSoak.CYCLES);
-    for (int zone : zones()) {
-      double width = 0;
-      boolean ranged = false;
-      for (int at = 0; at < inputs.size(); at++) {
-        UncertainInput input = inputs.get(at);
-        if (measurement.inputs().contains(input.column())) {
-          ranged |= input.uncertain(input.rowOf(zone)) && moves(at, zone);
-          width += profiles[at][cycles].greatest[zone] - profiles[at][cycles].least[zone];
-        }
-      }
-      zones += ranged ? 1 : 0;
-      most = Math.max(most, width);
-      moved += width;
-      all += Double.isNaN(spans.held[cycles][zone]) ? 0 : spans.held[cycles][zone];
-    }
-    double share = (ends[1] - ends[0]) / year;
-    return new Worth(
+  private Narrowing narrowing(Measurement measurement, Narrowed open) {
+    double moved = zones().stream().mapToDouble(open::moved).sum();
+    double share = (open.mostWater() - open.leastWater()) / span(SiteBudget.SITE_YEAR, 0).held();
+    return new Narrowing(
         measurement,
-        zones,
-        ends[0],
-        ends[1],
+        (int) zones().stream().filter(zone -> narrows(measurement, zone)).count(),
+        open.leastWater(),
+        open.mostWater(),
         share > Spans.SAME ? share : 0,
-        (int) most,
-        all > 0 ? moved / all : 0);
+        (int) zones().stream().mapToDouble(open::moved).max().orElse(0),
+        moved > 0 ? moved / open.allCycles() : 0);
   }
 
-  private boolean moves(int input, int zone) {
-    return IntStream.range(0, SureAnswer.OF_ZONES.size())
-        .anyMatch(answer -> profiles[input][answer].moves(zone));
+  private boolean narrows(Measurement measurement, int zone) {
+    return IntStream.range(0, inputs.size())
+        .filter(at -> measurement.inputs().contains(inputs.get(at).column()))
+        .anyMatch(at -> ofZones.moves(at, zone));
   }
 
   /**

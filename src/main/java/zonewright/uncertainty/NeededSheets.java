@@ -3,10 +3,13 @@ package zonewright.uncertainty;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import zonewright.formula.Dependencies;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -25,6 +28,7 @@ import zonewright.sheet.WordList;
 final class NeededSheets {
   private final Schema whole;
   private final Set<Reference> needed = new HashSet<>();
+  private final Set<Column> further = new LinkedHashSet<>();
 
   private NeededSheets(Schema whole) {
     this.whole = whole;
@@ -34,10 +38,14 @@ final class NeededSheets {
    * Returns a book of its own with what {@code answers} follow from, all calculated.
    *
    * @param whole all there is; it stays as it is
+   * @param answers columns of the book, or calculated ones that stand in the copy alone
    * @param known calculated columns that are typed in it
    */
   static Book of(Book whole, List<Column> answers, Set<Reference> known) {
     NeededSheets sheets = new NeededSheets(whole.schema());
+    answers.stream()
+        .filter(each -> !whole.schema().has(each.reference()))
+        .forEach(sheets.further::add);
     answers.forEach(sheets::need);
     int before;
     do {
@@ -49,7 +57,7 @@ final class NeededSheets {
 
   private void need(Column column) {
     if (needed.add(column.reference())) {
-      whole.dependencies(column).stream()
+      dependencies(column).stream()
           .flatMap(needs -> Stream.concat(needs.cells().stream(), needs.columns().stream()))
           .map(whole::column)
           .forEach(this::need);
@@ -59,6 +67,12 @@ final class NeededSheets {
           .map(list -> whole.table(((WordList.RowsOf) list).table()).columns().get(0))
           .ifPresent(this::need);
     }
+  }
+
+  private Optional<Dependencies> dependencies(Column column) {
+    return whole.has(column.reference())
+        ? whole.dependencies(column)
+        : column.formula().map(Dependencies::of);
   }
 
   private void needEntries(TableDefinition table) {
@@ -74,11 +88,14 @@ final class NeededSheets {
     Map<String, List<Row>> rows = new HashMap<>();
     for (TableDefinition table : whole.tables()) {
       List<Column> columns =
-          table.columns().stream().filter(each -> needed.contains(each.reference())).toList();
+          Stream.concat(table.columns().stream(), furtherOf(table))
+              .filter(each -> needed.contains(each.reference()))
+              .toList();
       if (!columns.isEmpty()) {
         tables.add(
             new TableDefinition(table.id(), table.title(), table.rowWord(), table.rows(), columns));
-        int[] places = columns.stream().mapToInt(table.columns()::indexOf).toArray();
+        int[] places =
+            columns.stream().mapToInt(table.columns()::indexOf).filter(at -> at >= 0).toArray();
         rows.put(
             table.id(), snapshot.rows(table.id()).stream().map(row -> part(row, places)).toList());
       }
@@ -87,6 +104,10 @@ final class NeededSheets {
         new Book(new Schema(tables).withInputs(known), new BookSnapshot(snapshot.system(), rows));
     book.settle();
     return book;
+  }
+
+  private Stream<Column> furtherOf(TableDefinition table) {
+    return further.stream().filter(each -> each.reference().table().equals(table.id()));
   }
 
   private static Row part(Row row, int[] places) {

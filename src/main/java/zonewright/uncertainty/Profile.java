@@ -1,6 +1,7 @@
 package zonewright.uncertainty;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * What one input alone does to an answer of each row: at which numbers of its range the answer is
@@ -9,9 +10,8 @@ import java.util.Arrays;
 final class Profile {
   final double[] least;
   final double[] greatest;
-  final double[] leastAt;
-  final double[] greatestAt;
-  final boolean[] steady;
+  private final double[] leastAt;
+  private final double[] greatestAt;
   private final boolean[] rises;
   private final boolean[] falls;
   private final double[] last;
@@ -21,12 +21,12 @@ final class Profile {
     greatest = new double[rows];
     leastAt = new double[rows];
     greatestAt = new double[rows];
-    steady = new boolean[rows];
     rises = new boolean[rows];
     falls = new boolean[rows];
     last = new double[rows];
-    Arrays.fill(last, Double.NaN);
-    Arrays.fill(steady, true);
+    for (double[] unknown : List.of(least, greatest, last)) {
+      Arrays.fill(unknown, Double.NaN);
+    }
   }
 
   /**
@@ -46,7 +46,6 @@ final class Profile {
     }
     rises[row] |= Spans.above(number, last[row]);
     falls[row] |= Spans.above(last[row], number);
-    steady[row] = !(rises[row] && falls[row]);
     last[row] = number;
     if (number < least[row]) {
       least[row] = number;
@@ -56,6 +55,11 @@ final class Profile {
       greatest[row] = number;
       greatestAt[row] = at;
     }
+  }
+
+  /** Says whether the answer goes one way all along. */
+  boolean steady(int row) {
+    return !(rises[row] && falls[row]);
   }
 
   /** Says whether the input moves the answer of a row at all. */

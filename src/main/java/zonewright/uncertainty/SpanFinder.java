@@ -1,22 +1,19 @@
 package zonewright.uncertainty;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
-import zonewright.budget.ZoneBudget;
-import zonewright.climate.Peak;
+import java.util.function.Predicate;
+import zonewright.budget.SiteBudget;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
+import zonewright.trade.Sheets;
 import zonewright.water.CycleAndSoak;
 
 /**
@@ -27,411 +24,166 @@ import zonewright.water.CycleAndSoak;
  * beyond, the answer does not go steadily with its inputs, and the span holds it too.
  */
 final class SpanFinder {
-  /** The parts of a range at which an input is tried by itself, beside the number held. */
-  private static final double[] PARTS = {0, 0.25, 0.5, 0.75, 1};
-
   /** Designs tried with all inputs anywhere in their ranges; half of them at ends only. */
   private static final int ANYWHERE = 48;
 
-  /** Designs tried around each corner of an answer that goes in steps: more where few zones are. */
-  private static final int FEWEST_ROUNDS = 20;
-
-  private static final int MOST_ROUNDS = 100;
-  private static final int ZONES_AND_ROUNDS = 10_000;
-
-  /** Answers looked at around their corners; the year's volume goes with the week's. */
-  private static final List<Column> CLIMBED =
-      List.of(
-          CycleAndSoak.MINUTES_GIVEN,
-          CycleAndSoak.CYCLES,
-          CycleAndSoak.SOAK,
-          ZoneBudget.VOLUME_PER_WEEK);
+  /** The same of the inputs of one measurement, where it has several. */
+  private static final int SEVERAL = 6;
 
   private static final long SEED = 20_260_101;
 
   private final List<UncertainInput> inputs;
   private final List<SureAnswer> ofSite;
   private final List<Column> answers;
-  private final TriedDesign design;
-  private final double[][] numbers;
-  private final Profile[][] profiles;
-  private final Profile[][] siteProfiles;
+  private final Trials trials;
+  private final Corners corners;
   private final double[][][] ends;
   private final double[][] siteEnds;
-  private final Spans spans;
-  private final Spans siteSpans;
-  private final BooleanSupplier stopped;
-  private final DoubleConsumer told;
-  private final double expected;
-  private int tried;
 
   private SpanFinder(
-      Book whole,
-      List<UncertainInput> inputs,
-      List<SureAnswer> ofSite,
-      BooleanSupplier stopped,
-      DoubleConsumer told) {
-    this.inputs = inputs;
-    this.ofSite = ofSite;
-    this.stopped = stopped;
-    this.told = told;
+      Book whole, Set<Column> further, BooleanSupplier stopped, DoubleConsumer told) {
+    this.inputs = UncertainInput.of(whole);
+    this.ofSite = SureAnswer.ofSite(whole);
+    this.answers = watched(further, ofSite);
+    double expected =
+        inputs.size() * UncertainInput.STEPS
+            + 2.0 * (answers.size() + ofSite.size())
+            + Climb.designs(whole.rows(Sheets.ZONES))
+            + ANYWHERE;
+    this.trials =
+        new Trials(
+            whole,
+            inputs,
+            answers,
+            ofSite.stream().map(SureAnswer::column).toList(),
+            stopped,
+            told,
+            expected);
+    this.corners = new Corners(inputs, answers, ofSite, trials);
+    this.ends = new double[answers.size()][2][];
+    this.siteEnds = new double[ofSite.size()][2];
+  }
+
+  /** Returns what is read of zones: first what is told of them, then what that goes by. */
+  private static List<Column> watched(Set<Column> further, List<SureAnswer> ofSite) {
     Set<Column> zones = new LinkedHashSet<>(SureAnswer.OF_ZONES);
+    zones.addAll(further);
     ofSite.forEach(answer -> zones.add(answer.zones()));
     SureAnswer.IN_STEPS.values().forEach(zones::addAll);
-    this.answers = List.copyOf(zones);
-    List<Column> watched = new ArrayList<>(ofSite.stream().map(SureAnswer::column).toList());
-    watched.add(Peak.MONTH);
-    this.design = new TriedDesign(whole, inputs, answers, watched);
-    this.numbers = new double[inputs.size()][];
-    for (int at = 0; at < numbers.length; at++) {
-      numbers[at] = new double[inputs.get(at).rows()];
-      hold(at);
-    }
-    this.expected =
-        inputs.size() * PARTS.length
-            + 2.0 * (answers.size() + ofSite.size())
-            + 2.0 * rounds() * CLIMBED.size()
-            + ANYWHERE;
-    this.spans = new Spans(read());
-    this.siteSpans = new Spans(asRows(design.ofSite()));
-    this.profiles = new Profile[inputs.size()][answers.size()];
-    this.siteProfiles = new Profile[inputs.size()][ofSite.size()];
-    this.ends = new double[answers.size()][2][design.zones()];
-    this.siteEnds = new double[ofSite.size()][2];
+    zones.addAll(Drift.OF.values());
+    return List.copyOf(zones);
   }
 
   /**
    * Returns how sure the answers of a design are.
    *
    * @param book the design; it stays as it is
+   * @param further columns of zones that are told beside the usual ones
    * @param stopped asked now and then whether the answer is wanted no more
    * @param told how much is done, from 0 to 1
    * @throws CancellationException where it is not
    */
-  static HowSure find(Book book, BooleanSupplier stopped, DoubleConsumer told) {
-    SpanFinder finder =
-        new SpanFinder(book, UncertainInput.of(book), SureAnswer.ofSite(book), stopped, told);
-    finder.oneByOne();
-    finder.corners();
-    finder.anywhere();
-    finder.beyondCorners();
-    return finder.result(book);
+  static HowSure find(
+      Book book, Set<Column> further, BooleanSupplier stopped, DoubleConsumer told) {
+    SpanFinder finder = new SpanFinder(book, further, stopped, told);
+    finder.tryCorners();
+    finder.anywhere(ANYWHERE, input -> true, () -> {});
+    new Climb(finder.inputs, finder.trials, finder.corners, new SplittableRandom(SEED))
+        .all(finder.answers);
+    Map<Measurement, Narrowed> narrowed = finder.narrowed();
+    return finder.result(book, SureAnswer.OF_ZONES.size() + further.size(), narrowed);
   }
 
-  private static double[][] asRows(double[] numbers) {
-    return Arrays.stream(numbers).mapToObj(each -> new double[] {each}).toArray(double[][]::new);
-  }
-
-  private void hold(int at) {
-    for (int row = 0; row < numbers[at].length; row++) {
-      numbers[at][row] = inputs.get(at).held(row);
-    }
-  }
-
-  /** A soak that is not needed lasts no time. */
-  private double[][] read() {
-    double[][] read = design.ofZones();
-    int soak = answers.indexOf(CycleAndSoak.SOAK);
-    int cycles = answers.indexOf(CycleAndSoak.CYCLES);
-    for (int zone = 0; zone < design.zones(); zone++) {
-      if (Double.isNaN(read[soak][zone]) && read[cycles][zone] == 1) {
-        read[soak][zone] = 0;
-      }
-    }
-    return read;
-  }
-
-  private double[][] tryOut() {
-    if (stopped.getAsBoolean()) {
-      throw new CancellationException();
-    }
-    design.type(numbers);
-    double[][] read = read();
-    spans.take(read);
-    siteSpans.take(asRows(design.ofSite()));
-    tried++;
-    told.accept(Math.min(1, tried / expected));
-    return read;
-  }
-
-  private void oneByOne() {
-    for (int at = 0; at < inputs.size(); at++) {
+  private void tryCorners() {
+    for (int most = 0; most < 2; most++) {
       for (int answer = 0; answer < answers.size(); answer++) {
-        profiles[at][answer] = new Profile(design.zones());
+        ends[answer][most] = corners.corner(answer, most == 1, input -> true, () -> {});
       }
       for (int answer = 0; answer < ofSite.size(); answer++) {
-        siteProfiles[at][answer] = new Profile(1);
-      }
-      alone(at);
-      hold(at);
-    }
-  }
-
-  private void alone(int at) {
-    UncertainInput input = inputs.get(at);
-    boolean[] passed = new boolean[input.rows()];
-    for (double part : PARTS) {
-      for (int row = 0; row < input.rows(); row++) {
-        numbers[at][row] = input.at(row, part);
-      }
-      double[][] read = tryOut();
-      for (int zone = 0; zone < design.zones(); zone++) {
-        int row = input.rowOf(zone);
-        for (int answer = 0; answer < answers.size(); answer++) {
-          Profile profile = profiles[at][answer];
-          if (!passed[row] && numbers[at][row] >= input.held(row)) {
-            profile.take(zone, input.held(row), spans.held[answer][zone]);
-          }
-          profile.take(zone, numbers[at][row], read[answer][zone]);
-        }
-      }
-      for (int row = 0; row < input.rows(); row++) {
-        passed[row] |= numbers[at][row] >= input.held(row);
-      }
-      double[] site = design.ofSite();
-      for (int answer = 0; answer < ofSite.size(); answer++) {
-        siteProfiles[at][answer].take(0, numbers[at][0], site[answer]);
+        siteEnds[answer][most] = corners.siteCorner(answer, most == 1, input -> true);
       }
     }
+    corners.opposed(input -> true, () -> {});
   }
 
-  /** Puts all inputs at the ends that make an answer least, and at those that make it greatest. */
-  private void corners() {
-    for (int answer = 0; answer < answers.size(); answer++) {
-      for (boolean most : new boolean[] {false, true}) {
-        ofAllZones(answer, most);
-        List<List<Double>> wanted = new ArrayList<>();
-        for (int zone = 0; zone < design.zones(); zone++) {
-          wanted.add(wanted(answer, most, zone));
-        }
-        for (List<Double> site : new LinkedHashSet<>(wanted)) {
-          siteInputs(site);
-          double[][] read = tryOut();
-          for (int zone = 0; zone < design.zones(); zone++) {
-            if (wanted.get(zone).equals(site)) {
-              ends[answer][most ? 1 : 0][zone] = read[answer][zone];
-            }
-          }
-        }
-      }
-    }
-    for (int answer = 0; answer < ofSite.size(); answer++) {
-      SureAnswer asked = ofSite.get(answer);
-      for (boolean most : new boolean[] {false, true}) {
-        ofAllZones(answers.indexOf(asked.zones()), most == asked.more());
-        siteInputs(siteEnd(answer, most));
-        tryOut();
-        siteEnds[answer][most ? 1 : 0] = design.ofSite()[answer];
-      }
-    }
-  }
-
-  /** Puts the inputs of each zone at the ends that make its own answer least or greatest. */
-  private void ofAllZones(int answer, boolean most) {
-    for (int at = 0; at < inputs.size(); at++) {
-      if (!inputs.get(at).range().ofSite()) {
-        for (int zone = 0; zone < design.zones(); zone++) {
-          numbers[at][zone] = end(profiles[at][answer], at, zone, most);
-        }
-      }
-    }
-  }
-
-  private double end(Profile profile, int at, int row, boolean most) {
-    return profile.moves(row)
-        ? profile.at(row, most)
-        : inputs.get(at).held(inputs.get(at).rowOf(row));
-  }
-
-  /** Returns the numbers of the site's inputs at which a zone's answer is least or greatest. */
-  private List<Double> wanted(int answer, boolean most, int zone) {
-    List<Double> wanted = new ArrayList<>();
-    for (int at = 0; at < inputs.size(); at++) {
-      if (inputs.get(at).range().ofSite()) {
-        wanted.add(end(profiles[at][answer], at, zone, most));
-      }
-    }
-    return wanted;
-  }
-
-  private List<Double> siteEnd(int answer, boolean most) {
-    List<Double> wanted = new ArrayList<>();
-    for (int at = 0; at < inputs.size(); at++) {
-      if (inputs.get(at).range().ofSite()) {
-        wanted.add(end(siteProfiles[at][answer], at, 0, most));
-      }
-    }
-    return wanted;
-  }
-
-  private void siteInputs(List<Double> wanted) {
-    Iterator<Double> next = wanted.iterator();
-    for (int at = 0; at < inputs.size(); at++) {
-      if (inputs.get(at).range().ofSite()) {
-        numbers[at][0] = next.next();
-      }
-    }
-  }
-
-  private void anywhere() {
+  /** Tries designs with some inputs anywhere in their ranges, and all others held. */
+  private void anywhere(int rounds, Predicate<UncertainInput> varied, Runnable look) {
     SplittableRandom random = new SplittableRandom(SEED);
-    for (int round = 0; round < ANYWHERE && !inputs.isEmpty(); round++) {
+    for (int round = 0; round < rounds && !inputs.isEmpty(); round++) {
       for (int at = 0; at < inputs.size(); at++) {
-        for (int row = 0; row < numbers[at].length; row++) {
+        trials.hold(at);
+        for (int row = 0; varied.test(inputs.get(at)) && row < inputs.get(at).rows(); row++) {
           double part = random.nextDouble();
-          numbers[at][row] = inputs.get(at).at(row, round % 2 == 0 ? part : Math.rint(part));
+          trials.put(at, row, inputs.get(at).at(row, round % 2 == 0 ? part : Math.rint(part)));
         }
       }
-      tryOut();
+      trials.tryOut();
+      look.run();
     }
   }
 
-  /**
-   * Looks around the corners of answers in steps: where watering days, cycles or minutes go one up,
-   * an answer can lie beyond them. In each design one input of each zone, by chance, is elsewhere
-   * in its range; what does no worse stays.
-   */
-  private void beyondCorners() {
-    SplittableRandom random = new SplittableRandom(SEED);
-    for (Column answer : CLIMBED) {
-      for (boolean most : new boolean[] {false, true}) {
-        climb(answers.indexOf(answer), most, random);
-      }
-    }
-  }
-
-  private int rounds() {
-    return Math.max(
-        FEWEST_ROUNDS, Math.min(MOST_ROUNDS, ZONES_AND_ROUNDS / Math.max(1, design.zones())));
-  }
-
-  private void climb(int answer, boolean most, SplittableRandom random) {
-    ofAllZones(answer, most);
-    double[] best = ends[answer][most ? 1 : 0].clone();
-    for (int round = 0; round < rounds(); round++) {
-      int[] moved = new int[design.zones()];
-      double[] before = new double[design.zones()];
-      for (int zone = 0; zone < moved.length; zone++) {
-        moved[zone] = chosen(answer, zone, random);
-        double part = random.nextDouble();
-        if (moved[zone] >= 0) {
-          before[zone] = numbers[moved[zone]][zone];
-          numbers[moved[zone]][zone] = inputs.get(moved[zone]).at(zone, part);
-        }
-      }
-      double[] read = tryOut()[answer];
-      for (int zone = 0; zone < moved.length; zone++) {
-        if (most ? read[zone] >= best[zone] : read[zone] <= best[zone]) {
-          best[zone] = read[zone];
-        } else if (moved[zone] >= 0) {
-          numbers[moved[zone]][zone] = before[zone];
-        }
-      }
-    }
-  }
-
-  /** Returns one of the zone's own inputs that move the answer, by chance; -1 where none does. */
-  private int chosen(int answer, int zone, SplittableRandom random) {
-    int chosen = -1;
-    int seen = 0;
-    for (int at = 0; at < inputs.size(); at++) {
-      if (!inputs.get(at).range().ofSite() && profiles[at][answer].moves(zone)) {
-        seen++;
-        chosen = random.nextInt(seen) == 0 ? at : chosen;
-      }
-    }
-    return chosen;
-  }
-
-  /**
-   * Says whether an answer goes one way with each of its inputs: as far as was tried, and of an
-   * answer in steps only where nothing else takes steps or moves both sides of a quotient.
-   */
-  private boolean steady(int answer, int zone) {
-    boolean steady = !spans.missing[answer][zone] && onePeak();
-    for (Column other : SureAnswer.IN_STEPS.getOrDefault(answers.get(answer), List.of())) {
-      steady &= !spans.moves(answers.indexOf(other), zone);
-    }
-    for (Profile[] input : profiles) {
-      steady &= input[answer].steady[zone];
-    }
-    return !spans.moves(answer, zone)
-        || (steady && within(spans, answer, zone, ends[answer][0][zone], ends[answer][1][zone]));
-  }
-
-  /** Where rain counts, all zones together decide the peak month; then they move each other. */
-  private boolean onePeak() {
-    return Double.isNaN(siteSpans.held[ofSite.size()][0]) || !siteSpans.moves(ofSite.size(), 0);
-  }
-
-  private static boolean within(Spans spans, int answer, int row, double least, double greatest) {
-    return !Spans.above(least, spans.least[answer][row])
-        && !Spans.above(spans.greatest[answer][row], greatest);
-  }
-
-  private boolean siteSteady(int answer) {
-    boolean steady = !siteSpans.missing[answer][0] && onePeak();
-    int zones = answers.indexOf(ofSite.get(answer).zones());
-    for (int zone = 0; zone < design.zones(); zone++) {
-      steady &=
-          Double.isNaN(spans.held[zones][zone]) || steady(zones, zone) || !spans.moves(zones, zone);
-    }
-    for (Profile[] input : siteProfiles) {
-      steady &= input[answer].steady[0];
-    }
-    return steady && within(siteSpans, answer, 0, siteEnds[answer][0], siteEnds[answer][1]);
-  }
-
-  private HowSure result(Book book) {
-    boolean[][] steady = new boolean[SureAnswer.OF_ZONES.size()][design.zones()];
-    for (int answer = 0; answer < steady.length; answer++) {
-      for (int zone = 0; zone < design.zones(); zone++) {
-        steady[answer][zone] = steady(answer, zone);
-      }
-    }
-    boolean[] siteSteady = new boolean[ofSite.size()];
-    for (int answer = 0; answer < siteSteady.length; answer++) {
-      siteSteady[answer] = siteSteady(answer);
-    }
-    return new HowSure(
-        book,
-        inputs,
-        profiles,
-        spans,
-        steady,
-        ofSite,
-        siteSpans,
-        siteSteady,
-        ofMeasurements(),
-        tried);
-  }
-
-  /** Returns the least and greatest water of a year by each measurement's inputs alone. */
-  private Map<Measurement, double[]> ofMeasurements() {
-    int year = answers.indexOf(ZoneBudget.VOLUME_PER_YEAR);
-    Map<Measurement, double[]> found = new HashMap<>();
+  /** Returns what each measurement's inputs alone do to the water and the cycles. */
+  private Map<Measurement, Narrowed> narrowed() {
+    Map<Measurement, Narrowed> found = new LinkedHashMap<>();
     for (Measurement measurement : Measurement.all()) {
-      Set<Integer> own = new TreeSet<>();
-      for (int at = 0; at < inputs.size(); at++) {
-        if (measurement.inputs().contains(inputs.get(at).column())) {
-          own.add(at);
-        }
-      }
-      if (!own.isEmpty()) {
-        found.put(measurement, new double[] {water(own, year, false), water(own, year, true)});
+      Predicate<UncertainInput> own = input -> measurement.inputs().contains(input.column());
+      if (inputs.stream().anyMatch(own)) {
+        found.put(measurement, narrowed(own));
       }
     }
     return found;
   }
 
-  private double water(Set<Integer> own, int year, boolean most) {
+  private Narrowed narrowed(Predicate<UncertainInput> own) {
+    int year = ofSite.stream().map(SureAnswer::column).toList().indexOf(SiteBudget.SITE_YEAR);
+    int cycles = answers.indexOf(CycleAndSoak.CYCLES);
+    Narrowed narrowed = new Narrowed(trials.ofSite().held[year][0], trials.ofZones().held[cycles]);
     for (int at = 0; at < inputs.size(); at++) {
-      hold(at);
-      for (int row = 0; own.contains(at) && row < numbers[at].length; row++) {
-        numbers[at][row] = end(profiles[at][year], at, row, most);
+      if (own.test(inputs.get(at))) {
+        narrowed.take(corners.siteProfiles()[at][year], corners.profiles()[at][cycles]);
       }
     }
-    tryOut();
-    return design.ofSite()[1];
+    Runnable look = () -> narrowed.take(trials.ofSite(year), trials.last()[cycles]);
+    for (boolean most : new boolean[] {false, true}) {
+      corners.siteCorner(year, most, own);
+      look.run();
+      corners.corner(cycles, most, own, look);
+    }
+    if (inputs.stream().filter(own).count() > 1) {
+      corners.opposed(own, look);
+      anywhere(SEVERAL, own, look);
+    }
+    return narrowed;
+  }
+
+  private HowSure result(Book book, int told, Map<Measurement, Narrowed> narrowed) {
+    Steadiness steadiness = new Steadiness(answers, trials, corners.profiles(), ends);
+    boolean[][] steady = new boolean[told][trials.zones()];
+    for (int answer = 0; answer < SureAnswer.OF_ZONES.size(); answer++) {
+      for (int zone = 0; zone < trials.zones(); zone++) {
+        steady[answer][zone] = steadiness.ofZone(answer, zone);
+      }
+    }
+    boolean[][] siteSteady = new boolean[ofSite.size()][1];
+    for (int answer = 0; answer < siteSteady.length; answer++) {
+      siteSteady[answer][0] =
+          steadiness.ofSite(
+              answer,
+              answers.indexOf(ofSite.get(answer).zones()),
+              corners.siteProfiles(),
+              siteEnds[answer][0],
+              siteEnds[answer][1]);
+    }
+    return new HowSure(
+        book,
+        inputs,
+        new Ranging(answers.subList(0, told), trials.ofZones(), corners.profiles(), steady),
+        new Ranging(
+            ofSite.stream().map(SureAnswer::column).toList(),
+            trials.ofSite(),
+            corners.siteProfiles(),
+            siteSteady),
+        narrowed,
+        trials.tried());
   }
 }

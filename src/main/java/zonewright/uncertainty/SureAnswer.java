@@ -37,7 +37,21 @@ record SureAnswer(Column column, Column zones, boolean more) {
           ZoneBudget.VOLUME_PER_WEEK,
           ZoneBudget.VOLUME_PER_YEAR);
 
+  /** The answers of the site whose spans are told where a design has them. */
+  static final List<Column> OF_SITE =
+      List.of(
+          SiteBudget.SITE_WEEK,
+          SiteBudget.SITE_YEAR,
+          Savings.BILL_AFTER,
+          Ordinance.LEFT_OVER,
+          WaterSense.LEFT_OVER,
+          LocalRule.LEFT_OVER);
+
   private static final Column WATERINGS = Demand.WATERINGS_A_WEEK;
+
+  /** A year goes with the week only as long as it comes to as many weeks: rain changes that. */
+  private static final List<Column> OF_A_YEAR =
+      List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW, Drift.WEEKS);
 
   /**
    * Those that go up and down in whole minutes, cycles and watering days, each with what must stay
@@ -50,7 +64,8 @@ record SureAnswer(Column column, Column zones, boolean more) {
           CycleAndSoak.MINUTES_GIVEN, List.of(WATERINGS, CycleAndSoak.CYCLES),
           CycleAndSoak.SOAK, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.PRECIPITATION_RATE),
           ZoneBudget.VOLUME_PER_WEEK, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW),
-          ZoneBudget.VOLUME_PER_YEAR, List.of(WATERINGS, CycleAndSoak.CYCLES, Emitters.ZONE_FLOW));
+          ZoneBudget.VOLUME_PER_YEAR, OF_A_YEAR,
+          LocalRule.ABOVE_SHARE, OF_A_YEAR);
 
   /** Returns the answers of the site that this design has. */
   static List<SureAnswer> ofSite(Book book) {

@@ -100,6 +100,37 @@ public final class SureWords {
     return Words.of(book, column, number);
   }
 
+  /**
+   * Returns what the number in a cell lies between, and which input moves it most, as a sentence;
+   * blank where there is no number.
+   */
+  public String cell(CellSpan cell) {
+    HowSure.Span span = sure.span(cell.column(), cell.row());
+    if (span.none()) {
+      return "";
+    }
+    String none = span.missing() ? ", or there is none" : "";
+    if (span.single()) {
+      return "Over the ranges of its inputs it stays %s%s."
+          .formatted(amount(span.column(), span.held()), none);
+    }
+    return "Over the ranges of its inputs it lies between %s and %s%s%s; %s."
+        .formatted(
+            bare(span.column(), span.least()),
+            amount(span.column(), span.greatest()),
+            none,
+            span.steady() ? "" : ", as tried",
+            sure.parts(cell.column(), cell.row()).stream()
+                .findFirst()
+                .map(part -> moved(span.column(), part))
+                .orElse("no input moves it by itself"));
+  }
+
+  private String moved(Column answer, HowSure.Part part) {
+    return "the %s moves it most, between %s and %s by itself"
+        .formatted(part.words(), bare(answer, part.least()), amount(answer, part.greatest()));
+  }
+
   /** Returns what is said of a zone: its spans, and what to measure there. */
   public List<String> zone(int zone) {
     List<String> lines = new ArrayList<>();
@@ -177,7 +208,7 @@ public final class SureWords {
   }
 
   /** Returns a row of the table of measurements. */
-  public List<String> row(HowSure.Worth worth) {
+  public List<String> row(Narrowing worth) {
     Column year = sure.site().get(1).column();
     return List.of(
         worth.measurement().name(),

@@ -1,10 +1,13 @@
 package zonewright.uncertainty;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
@@ -13,17 +16,21 @@ import zonewright.sheet.Edits;
 import zonewright.sheet.Entries;
 import zonewright.sheet.Entry;
 import zonewright.sheet.Place;
+import zonewright.units.QuantityKind;
 import zonewright.units.QuantityText;
 import zonewright.water.InputRange;
 
 /** The range of the input in a cell, as a person types it: "0.2 to 0.5 in/h", or "± 10 %". */
 public final class TypedRange {
   private static final Pattern ENDS =
-      Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|—|\\.\\.+|(?<=[\\d%a-zA-Z²³])\\s*-)\\s*(.+)");
-  private static final Pattern AROUND = Pattern.compile("(?:±|\\+\\s*/?\\s*-)\\s*([\\d.,]+)\\s*%");
+      Pattern.compile(
+          "(?i)(?:between\\b|from\\b)?\\s*(.+?)\\s*(?:\\b(?:to|and)\\b|–|—|\\.\\.+|(?<=[\\d%a-z²³])\\s*-)\\s*(.+)");
+  private static final Pattern AROUND =
+      Pattern.compile("(?:±|\\+\\s*/?\\s*-)\\s*(\\d+(?:[.,]\\d+)?)\\s*%");
   private static final Pattern UNIT = Pattern.compile("[\\d.,\\s+/*()-]*(.*)");
-  private static final String FORM =
-      "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.";
+
+  /** Of a number a part of which is taken no more digits are meant. */
+  private static final MathContext DIGITS = new MathContext(12);
 
   private final Book book;
   private final InputRange range;
@@ -77,15 +84,52 @@ public final class TypedRange {
         : book.shown(range.input().reference(), book.outcome(range.input().reference(), row));
   }
 
-  /** Returns the range that was typed, as it is typed; blank where none was. */
-  public String typed() {
-    String least = end(range.least());
-    String greatest = end(range.greatest());
-    return least.isEmpty() && greatest.isEmpty() ? "" : least + " to " + greatest;
+  /** Returns how a range is written, in a sentence. */
+  public String form() {
+    return range.least().kind() == QuantityKind.SHARE
+        ? "Write it as 50 to 70 %, or as ± 10 % around what it is."
+        : "Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 % around what it is.";
   }
 
-  private String end(Column column) {
-    return Entries.typed(column, book.entry(column.reference(), row));
+  /**
+   * Returns the range that was typed, as it is typed; blank where none was. Of one end alone the
+   * other is the number held.
+   */
+  public String typed() {
+    List<Column> ends = List.of(range.least(), range.greatest());
+    return ends.stream().allMatch(end -> entry(end) instanceof Entry.Blank)
+        ? ""
+        : ends.stream()
+            .map(
+                end ->
+                    Entries.typed(
+                        end, entry(end) instanceof Entry.Blank ? heldFigure() : entry(end)))
+            .collect(Collectors.joining(" to "));
+  }
+
+  private Entry entry(Column end) {
+    return book.entry(end.reference(), row);
+  }
+
+  private Entry heldFigure() {
+    double held = heldNumber();
+    return Double.isNaN(held) ? Entry.BLANK : new Entry.Figure(held);
+  }
+
+  private double heldNumber() {
+    return range.ofSite() ? 1 : book.number(range.input().reference(), row);
+  }
+
+  /** Returns the range somebody typed, as a sentence; blank where none was. */
+  public String told() {
+    return typed().isEmpty()
+        ? ""
+        : "Its range, as typed: %s to %s.".formatted(shown(range.least()), shown(range.greatest()));
+  }
+
+  private String shown(Column end) {
+    double number = book.number(end.reference(), row);
+    return Words.of(book, end, Double.isNaN(number) ? heldNumber() : number);
   }
 
   /** Returns the published range that counts while none is typed, with its source. */
@@ -113,7 +157,7 @@ public final class TypedRange {
     }
     Matcher ends = ENDS.matcher(plain);
     if (!ends.matches()) {
-      return new Refused("“%s” is no range. %s".formatted(plain, FORM));
+      return new Refused("“%s” is no range. %s".formatted(plain, form()));
     }
     Matcher unit = UNIT.matcher(ends.group(2));
     boolean bare = ends.group(1).matches("[\\d.,\\s+/*()-]+");
@@ -125,10 +169,16 @@ public final class TypedRange {
     QuantityText.Reading greatest = number(ends.group(2));
     for (QuantityText.Reading each : List.of(least, greatest)) {
       if (each instanceof QuantityText.Unreadable not) {
-        return new Refused(not.sentence() + ". " + FORM);
+        return new Refused(not.sentence() + ". " + form());
       }
     }
-    return ends(((QuantityText.Read) least).value(), ((QuantityText.Read) greatest).value());
+    double from = ((QuantityText.Read) least).value();
+    double to = ((QuantityText.Read) greatest).value();
+    return from > to
+        ? new Refused(
+            "The least comes first: write %s to %s."
+                .formatted(Words.of(book, range.least(), to), Words.of(book, range.least(), from)))
+        : ends(from, to);
   }
 
   private QuantityText.Reading number(String text) {
@@ -136,16 +186,17 @@ public final class TypedRange {
   }
 
   private Reading around(double part) {
-    double number = range.ofSite() ? 1 : book.number(range.input().reference(), row);
+    double number = heldNumber();
     return Double.isNaN(number)
         ? new Refused(name() + " has no number yet to give a range around.")
-        : ends(number * (1 - part), number * (1 + part));
+        : ends(rounded(number * (1 - part)), rounded(number * (1 + part)));
+  }
+
+  private static double rounded(double number) {
+    return new BigDecimal(number).round(DIGITS).doubleValue();
   }
 
   private Reading ends(double least, double greatest) {
-    if (least > greatest) {
-      return new Refused("The least comes first: " + FORM);
-    }
     for (double each : new double[] {least, greatest}) {
       Optional<String> problem =
           range.least().bounds().orElseThrow().problem(each, range.least().kind(), book.system());

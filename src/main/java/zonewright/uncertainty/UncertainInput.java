@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.trade.Sheets;
@@ -16,6 +17,12 @@ import zonewright.water.InputRange;
 final class UncertainInput {
   /** Who says so, of a range that a person typed. */
   static final String TYPED = "typed";
+
+  /** The parts of a range at which an input is tried by itself, beside the number held. */
+  private static final double[] PARTS = {0, 0.25, 0.5, 0.75, 1};
+
+  /** At how many numbers an input is tried by itself. */
+  static final int STEPS = PARTS.length + 1;
 
   private final InputRange range;
   private final double[] held;
@@ -32,12 +39,16 @@ final class UncertainInput {
     Arrays.fill(origins, "");
   }
 
-  /** Returns the inputs that are uncertain anywhere, in the order of the sheets. */
+  /**
+   * Returns the inputs that are uncertain anywhere, in the order of the sheets; none without zones,
+   * for then nothing follows from them.
+   */
   static List<UncertainInput> of(Book book) {
     PublishedRanges published = new PublishedRanges(book);
     List<UncertainInput> all = new ArrayList<>();
-    for (InputRange range : InputRange.all()) {
-      int rows = range.ofSite() ? 1 : book.rows(Sheets.ZONES);
+    int zones = book.rows(Sheets.ZONES);
+    for (InputRange range : zones == 0 ? List.<InputRange>of() : InputRange.all()) {
+      int rows = range.ofSite() ? 1 : zones;
       UncertainInput input = new UncertainInput(range, rows);
       boolean any = false;
       for (int row = 0; row < rows; row++) {
@@ -100,6 +111,21 @@ final class UncertainInput {
 
   double held(int row) {
     return held[row];
+  }
+
+  /** Returns the numbers the design rests on, row by row. */
+  double[] allHeld() {
+    return held.clone();
+  }
+
+  /** Returns numbers over all of a range, going up, with that the design rests on among them. */
+  double[] steps(int row) {
+    double[] steps =
+        DoubleStream.concat(
+                Arrays.stream(PARTS).map(part -> at(row, part)), DoubleStream.of(held[row]))
+            .toArray();
+    Arrays.sort(steps);
+    return steps;
   }
 
   /** Returns a number of the range: the least for 0, the greatest for 1. */

@@ -40,12 +40,35 @@ public final class CycleAndSoak {
                   + " public university exercise with the same variables.")
           .build();
 
+  /**
+   * Both schedules of a zone rest on it, so that what no cycle is short enough for is told once.
+   */
+  public static final Column MOST_MINUTES =
+      Column.calculated(
+              ZONES,
+              "most-minutes-a-cycle",
+              "Most minutes a cycle",
+              QuantityKind.MINUTES,
+              Formula.when(TAKEN_IN_AT_ONCE)
+                  .then(Controller.LONGEST_RUN_KEYED)
+                  .otherwise(
+                      Formula.when(LONGEST_CYCLE.below(Controller.MINUTE_STEP))
+                          .then(
+                              Formula.refused(
+                                  "runs off",
+                                  "water runs off before the shortest run that can be keyed in is over; use emitters with a lower precipitation rate"))
+                          .otherwise(Formula.smaller(LONGEST_CYCLE, Controller.LONGEST_RUN_KEYED))))
+          .band(SCHEDULE)
+          .means(
+              "The most minutes of one cycle: the longest cycle, or the controller's longest run where that is shorter.")
+          .source("The shorter of the two: by definition.")
+          .build();
+
   public static final Column CYCLES =
       Column.calculated(ZONES, "cycles", "Cycles", QuantityKind.COUNT, cyclesOf(Demand.RUN_TIME))
           .band(SCHEDULE)
           .means("In how many parts the run of a watering day is given.")
-          .source(
-              "Run time ÷ the shorter of longest cycle and the controller's longest run, rounded up: general practice, from memory.")
+          .source("Run time ÷ most minutes a cycle, rounded up: general practice, from memory.")
           .build();
 
   public static final Column CYCLE_MINUTES =
@@ -121,20 +144,7 @@ public final class CycleAndSoak {
 
   /** Returns in how many cycles a run of a watering day is given, at least one. */
   static Formula cyclesOf(Term run) {
-    return Formula.when(TAKEN_IN_AT_ONCE)
-        .then(parts(run, Controller.LONGEST_RUN_KEYED))
-        .otherwise(
-            Formula.when(LONGEST_CYCLE.below(Controller.MINUTE_STEP))
-                .then(
-                    Formula.refused(
-                        "runs off",
-                        "water runs off before the shortest run that can be keyed in is over; use emitters with a lower precipitation rate"))
-                .otherwise(
-                    parts(run, Formula.smaller(LONGEST_CYCLE, Controller.LONGEST_RUN_KEYED))));
-  }
-
-  private static Formula parts(Term run, Term longest) {
-    return Formula.larger(Formula.number(1), run.over(longest).roundedUpTo(Units.ONE));
+    return Formula.larger(Formula.number(1), run.over(MOST_MINUTES).roundedUpTo(Units.ONE));
   }
 
   /** Returns the minutes of each of several like cycles. */

@@ -16,7 +16,7 @@ import zonewright.balance.Baseline;
 import zonewright.balance.DaysOfWeather;
 import zonewright.balance.RootZone;
 import zonewright.balance.WateringRule;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 import zonewright.desk.picture.Canvas;
 import zonewright.desk.picture.SeasonDrawing;
 import zonewright.season.Season;

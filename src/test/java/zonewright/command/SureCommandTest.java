@@ -39,6 +39,22 @@ class SureCommandTest {
   }
 
   @Test
+  void oneNumberIsToldWithItsWorkingAndWhatItLiesBetween() {
+    CommandRun run = CommandRun.of("sure", "--of", "Longest cycle of 9");
+
+    assertThat(run.code()).as(run.err()).isZero();
+    assertThat(run.out())
+        .startsWith("zone 9, Longest cycle (calculated)")
+        .contains("= 25 min")
+        .endsWith(
+            "Over the ranges of its inputs it lies between 25 and 38 min, as tried; the intake rate moves it most, between 25 and 38 min by itself."
+                + System.lineSeparator());
+    CommandRun typed = CommandRun.of("sure", "--of", "Soil of 9");
+    assertThat(typed.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(typed.err()).contains("zone 9, Soil is no calculated number of a zone");
+  }
+
+  @Test
   void rangesAreTypedByTheCommandSetAndListedWithTheirSources() {
     Path file = folder.resolve("ranges.xlsx");
     CommandRun set =

@@ -5,11 +5,13 @@ import static org.assertj.core.data.Offset.offset;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import zonewright.sheet.Edits;
 import zonewright.soil.Soils;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.InputRange;
@@ -73,6 +75,39 @@ class DeskSureTest {
     desk.act(() -> desk.book().undo());
     desk.waitUntil("an edit is followed", () -> cycles(6).equals("2–7"));
     assertThat(greatest()).isNaN();
+  }
+
+  private String working() {
+    return desk.shown("working page").getAccessibleContext().getAccessibleDescription();
+  }
+
+  private String foot() {
+    return ((JLabel) desk.shown("selection summary")).getText();
+  }
+
+  /** Only where somebody typed a range: published ones lie under every answer. */
+  @Test
+  void theWorkingOfACellSaysWhatItLiesBetweenWhereARangeWasTypedBelowIt() {
+    desk.goTo(CycleAndSoak.CYCLES, 6);
+    desk.waitUntil("the working", () -> working().startsWith("zone 7, Cycles"));
+    assertThat(desk.ask(this::working)).doesNotContain("Over the ranges");
+
+    desk.act(
+        () ->
+            desk.book()
+                .perform(
+                    new Edits(desk.book()).typed(INTAKE.greatest().reference(), 6, "0.9 in/h")));
+    String said = "Over the ranges of its inputs it lies between 1 and 7";
+    desk.waitUntil("the span", () -> working().contains(said));
+    desk.waitUntil("the foot line too", () -> foot().startsWith(said));
+    desk.goTo(Soils.INTAKE_RATE, 6);
+    desk.waitUntil(
+        "the range", () -> foot().startsWith("Its range, as typed: 0.2 in/h to 0.9 in/h."));
+    desk.goTo(CycleAndSoak.CYCLE_MINUTES, 6);
+    desk.waitUntil("any number of the zone", () -> foot().startsWith("Over the ranges"));
+    desk.goTo(CycleAndSoak.CYCLES, 5);
+    desk.waitUntil("the working of another", () -> working().startsWith("zone 6, Cycles"));
+    assertThat(desk.ask(this::working)).doesNotContain("Over the ranges");
   }
 
   @Test

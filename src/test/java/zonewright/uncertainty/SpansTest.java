@@ -7,6 +7,7 @@ import static org.assertj.core.data.Offset.offset;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
@@ -17,9 +18,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import zonewright.budget.Ordinance;
 import zonewright.budget.SiteBudget;
 import zonewright.budget.ZoneBudget;
+import zonewright.climate.Climate;
 import zonewright.design.Design;
 import zonewright.design.Sample;
 import zonewright.emitters.Emitters;
+import zonewright.formula.Reference;
+import zonewright.plants.Plants;
 import zonewright.savings.Savings;
 import zonewright.sheet.Book;
 import zonewright.sheet.BookSnapshot;
@@ -235,11 +239,13 @@ class SpansTest {
     BookSnapshot snapshot = RangedGarden.of(3, ZONES, INPUTS).design().book().snapshot();
     AtomicInteger times = new AtomicInteger();
 
-    assertThatThrownBy(() -> HowSure.of(snapshot, () -> times.incrementAndGet() > 3, done -> {}))
+    assertThatThrownBy(
+            () -> HowSure.of(snapshot, Set.of(), () -> times.incrementAndGet() > 3, done -> {}))
         .isInstanceOf(CancellationException.class);
     double[] last = {0};
     HowSure.of(
         snapshot,
+        Set.of(),
         () -> false,
         done -> {
           assertThat(done).isBetween(last[0], 1.0);
@@ -256,16 +262,7 @@ class SpansTest {
     HowSure before = sure(garden);
     design.book().start(design.edits().inserted(Sheets.ZONES, ZONES, 2));
     RangedGarden.type(design, Emitters.AREA, ZONES, "500");
-    design
-        .book()
-        .start(
-            design
-                .edits()
-                .cleared(
-                    design.book().schema().table(Sheets.ZONES).columns().stream()
-                        .map(Column::reference)
-                        .toList(),
-                    List.of(ZONES + 1)));
+    blank(design, ZONES + 1);
     HowSure after = sure(garden);
 
     assertThat(after.zones()).hasSize(ZONES + 1);
@@ -275,6 +272,14 @@ class SpansTest {
       assertThat(after.span(answer, 0).greatest())
           .isCloseTo(before.span(answer, 0).greatest(), offset(SAME));
     }
+  }
+
+  private static void blank(Design design, int zone) {
+    List<Reference> all =
+        design.book().schema().table(Sheets.ZONES).columns().stream()
+            .map(Column::reference)
+            .toList();
+    design.book().start(design.edits().cleared(all, List.of(zone)));
   }
 
   @Test
@@ -292,6 +297,59 @@ class SpansTest {
             "Measure the intake rate (intake test): cycles lie between 2 and 3 by it alone; nothing else moves them.");
     assertThat(sure.measurements().get(0).measurement().name()).isEqualTo("Intake test");
     assertThat(sure.measurements().get(0).cycles()).isEqualTo(1);
+  }
+
+  /**
+   * By hand: 60 × 0.25 ÷ (1.6 − 0.35) is a longest cycle of 12 min, so 22 min go in 2 cycles, and
+   * so do 24; with an intake of 0.3 in/h it is 11 min, and 22 min still go in 2, but 24 in 3.
+   */
+  @Test
+  void aStepThatOnlySeveralInputsMakeTogetherIsFound() {
+    Design design =
+        Worked.zone("1.6", "0.25")
+            .type(Soils.INTAKE_RATE, "0.35")
+            .type(least(Soils.INTAKE_RATE), "0.3")
+            .type(greatest(Plants.PLANT_FACTOR), "1.09")
+            .design();
+    HowSure sure = HowSure.of(design.book().snapshot());
+
+    HowSure.Span cycles = sure.span(CycleAndSoak.CYCLES, 0);
+    assertThat(sure.parts(CycleAndSoak.CYCLES, 0)).isEmpty();
+    assertThat(List.of(cycles.least(), cycles.greatest())).containsExactly(2.0, 3.0);
+    assertThat(cycles.steady()).isTrue();
+    assertThat(new SureWords(sure).toMeasure(0).get(0))
+        .endsWith("but no input moves them by itself.");
+    assertThat(sure.measurements())
+        .as("neither measurement narrows them alone")
+        .allMatch(each -> each.cycles() == 0);
+  }
+
+  private static Column least(Column input) {
+    return InputRange.of(input.reference()).orElseThrow().least();
+  }
+
+  private static Column greatest(Column input) {
+    return InputRange.of(input.reference()).orElseThrow().greatest();
+  }
+
+  /** The weather is that of all zones, whichever stands first: 22 min, and 18 with 80 % of it. */
+  @Test
+  void theWeatherIsWorthMeasuringAlsoWhereTheFirstRowIsBlank() {
+    Worked zone = Worked.zone("1.6", "0.25").type(least(Climate.REFERENCE_ET), "80 %");
+    Narrowing known = weather(zone.sure());
+    Design design = zone.design();
+    design.book().start(design.edits().inserted(Sheets.ZONES, 0, 1));
+    blank(design, 0);
+
+    assertThat(known.waterShare()).isCloseTo(4 / 22.0, offset(SAME));
+    assertThat(weather(HowSure.of(design.book().snapshot()))).isEqualTo(known);
+  }
+
+  private static Narrowing weather(HowSure sure) {
+    return sure.measurements().stream()
+        .filter(each -> each.measurement().name().equals("Weather of the place"))
+        .findFirst()
+        .orElseThrow();
   }
 
   /**
@@ -342,6 +400,41 @@ class SpansTest {
             design
                 .edits()
                 .set(range.greatest().reference(), row, new Entry.Figure(held * greatest)));
+  }
+
+  @Test
+  void rangesOfTheSiteDoNoHarmWhereThereAreNoZonesYet() {
+    Design design = Design.blank(UnitSystem.US);
+    RangedGarden.type(design, Climate.PLACE, 0, "CIMIS zone 4");
+    RangedGarden.type(design, least(Climate.REFERENCE_ET), 0, "80 %");
+
+    HowSure sure = HowSure.of(design.book().snapshot());
+    assertThat(sure.zones()).isEmpty();
+    assertThat(sure.measurements()).isEmpty();
+  }
+
+  /** Any number of a zone can be asked along, and the usual ones stay what they are. */
+  @Test
+  void whatIsAskedAlongChangesNothingElse() {
+    Design design = Worked.zone("1.6", "0.25").design();
+    HowSure plain = HowSure.of(design.book().snapshot());
+    HowSure more =
+        HowSure.of(
+            design.book().snapshot(),
+            Set.of(CycleAndSoak.LONGEST_CYCLE, CycleAndSoak.CYCLES, SiteBudget.SITE_WEEK),
+            () -> false,
+            done -> {});
+
+    for (Column answer : HowSure.answers()) {
+      assertThat(more.span(answer, 0)).isEqualTo(plain.span(answer, 0));
+    }
+    assertThat(more.site()).isEqualTo(plain.site());
+    assertThat(plain.tells(CycleAndSoak.LONGEST_CYCLE)).isFalse();
+    HowSure.Span longest = more.span(CycleAndSoak.LONGEST_CYCLE, 0);
+    assertThat(List.of(longest.least(), longest.greatest()))
+        .as("those at the two published ends of the intake of loam")
+        .containsExactly(
+            Math.floor(60 * 0.25 / (1.6 - 5 / 25.4)), Math.floor(60 * 0.25 / (1.6 - 20 / 25.4)));
   }
 
   /** Where water has a price, what it costs is told; the sample's rates are invented. */

@@ -53,6 +53,9 @@ class TypedRangeTest {
     assertThat(typed(Soils.INTAKE_RATE, "2.54 to 12.7 mm/h").get(1)).isCloseTo(0.5, offset(1e-9));
     assertThat(typed(Soils.INTAKE_RATE, "2.54 mm/h to 0.5 in/h").get(0))
         .isCloseTo(0.1, offset(1e-9));
+    assertThat(typed(Soils.INTAKE_RATE, "between 0.2 and 0.5")).containsExactly(0.2, 0.5);
+    assertThat(typed(Soils.INTAKE_RATE, "0.2 TO 0.5 in/h")).containsExactly(0.2, 0.5);
+    assertThat(typed(Soils.INTAKE_RATE, "± 5 %")).containsExactly(0.19, 0.21);
     assertThat(typed(Emitters.DISTRIBUTION_UNIFORMITY, "50 to 70 %")).containsExactly(0.5, 0.7);
     assertThat(typed(Emitters.AREA, "± 10 %").get(1)).isCloseTo(1760, offset(1e-9));
     assertThat(typed(Climate.REFERENCE_ET, "90 % to 115 %")).containsExactly(0.9, 1.15);
@@ -64,8 +67,14 @@ class TypedRangeTest {
   void whatIsNoRangeIsRefusedWithWhatWouldBe() {
     assertThat(refused(Soils.INTAKE_RATE, "0.3"))
         .isEqualTo(
-            "“0.3” is no range. Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 %.");
-    assertThat(refused(Soils.INTAKE_RATE, "0.5 to 0.2")).startsWith("The least comes first");
+            "“0.3” is no range. Write it as 0.2 to 0.5, with the unit if you like, or as ± 10 % around what it is.");
+    assertThat(refused(Soils.INTAKE_RATE, "0.5 to 0.2"))
+        .isEqualTo("The least comes first: write 0.2 in/h to 0.5 in/h.");
+    assertThat(refused(Soils.INTAKE_RATE, "50.8 mm/h to 0.1"))
+        .isEqualTo("The least comes first: write 0.1 in/h to 2 in/h.");
+    assertThat(refused(Soils.INTAKE_RATE, "± 1.2.3 %")).contains("is no range");
+    assertThat(refused(Soils.INTAKE_RATE, "± 200 %")).contains("out of range");
+    assertThat(refused(Emitters.DISTRIBUTION_UNIFORMITY, "60 %")).contains("50 to 70 %");
     assertThat(refused(Soils.INTAKE_RATE, "0.2 to 0.5 gal")).contains("gal");
     assertThat(refused(Soils.INTAKE_RATE, "0 to 0.5")).contains("out of range");
     assertThat(refused(Soils.INTAKE_RATE, "low to high")).contains("Write it as");
@@ -131,6 +140,7 @@ class TypedRangeTest {
     RangedGarden.type(garden, intake.greatest(), 6, "0.6");
     HowSure sure = HowSure.of(book.snapshot());
 
+    assertThat(at(Soils.INTAKE_RATE, 6).typed()).isEqualTo("0.2 to 0.6");
     assertThat(sure.ranges())
         .filteredOn(range -> range.of().equals("7") && range.input().equals(Soils.INTAKE_RATE))
         .extracting(HowSure.Counted::words, HowSure.Counted::origin)

@@ -26,7 +26,7 @@ final class Worked {
    */
   static Worked zone(String rate, String storage) {
     return new Worked()
-        .month(6, "2.5981")
+        .month(6, "2.598")
         .type(Plants.PLANT, "annual flowers")
         .type(Plants.PLANT_FACTOR, "1")
         .type(Plants.ALLOWED_DEPLETION, "50 %")

@@ -25,6 +25,7 @@ import zonewright.emitters.Emitters;
 import zonewright.testing.Counts;
 import zonewright.trade.Sheets;
 import zonewright.units.UnitSystem;
+import zonewright.water.InputRange;
 import zonewright.workbook.pack.Audience;
 import zonewright.workbook.pack.PackOrder;
 import zonewright.workbook.pack.PackSheet;
@@ -127,6 +128,31 @@ class PackTest {
       assertThat(box).isPositive().isLessThan(card.indexOf("Station"));
       assertThat(card).anyMatch(line -> line.contains("44 of 99 min a week placed"));
     }
+  }
+
+  /** Of the first zone: nothing is said of ranges nobody typed. */
+  @Test
+  void theWorkedZoneSaysWhatItsResultsLieBetweenWhereARangeWasTyped()
+      throws DesignFileException, IOException {
+    Design design = Designs.demo(UnitSystem.US);
+    List<PackSheet> working =
+        PackSheets.all().stream().filter(sheet -> sheet.word().equals("working")).toList();
+    assertThat(words(written(design, working), "Working 1"))
+        .noneMatch(line -> line.startsWith("Over the ranges"));
+    InputRange area = InputRange.of(Emitters.AREA.reference()).orElseThrow();
+    Designs.type(design, area.least(), 0, "2000");
+
+    assertThat(words(written(design, working), "Working 1"))
+        .filteredOn(line -> line.startsWith("Over the ranges of its inputs it lies between"))
+        .hasSizeGreaterThan(2);
+  }
+
+  private static List<String> words(Path file, String sheet) throws IOException {
+    List<String> words = new ArrayList<>();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      workbook.getSheet(sheet).forEach(row -> row.forEach(cell -> words.add(cell.toString())));
+    }
+    return words;
   }
 
   @Test

@@ -8,10 +8,6 @@ import java.awt.Window;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -27,15 +23,16 @@ import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableModel;
 import net.miginfocom.swing.MigLayout;
 import zonewright.alternatives.AlternativeEdits;
 import zonewright.alternatives.AlternativeSheets;
 import zonewright.alternatives.Alternatives;
+import zonewright.alternatives.Change;
 import zonewright.design.Design;
 import zonewright.desk.part.FollowingWindow;
+import zonewright.desk.part.Inquiry;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -54,6 +51,12 @@ public final class AlternativesWindow implements FollowingWindow {
           + " type while an alternative stands on the sheets is its own. An asterisk marks what differs from"
           + " the design.";
 
+  private static final String NONE_YET =
+      "There is no alternative yet: name one, copy the sheets, and change what you like.";
+  private static final String NOTHING_YET =
+      "“%s” is as the design: what you change while it stands on the sheets will be its own";
+  private static final String OTHERWISE = "What “%s” does otherwise than the design";
+
   private final OpenDesign open;
   private final JDialog dialog;
   private final JComboBox<String> which = new JComboBox<>();
@@ -65,16 +68,10 @@ public final class AlternativesWindow implements FollowingWindow {
   private final JTextField name = new JTextField(20);
   private final JTextField compared = new JTextField(30);
   private final Prose message = new Prose(" ");
+  private final JLabel working = new JLabel(" ");
   private final JLabel otherwise = new JLabel(" ");
-  private final Timer soon = new Timer(PAUSE_MILLIS, event -> look());
-  private final AtomicInteger asked = new AtomicInteger();
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          running -> {
-            Thread thread = new Thread(running, "alternatives");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final Inquiry comparison =
+      new Inquiry("alternatives", PAUSE_MILLIS, this::look, this::lasts);
   private boolean filling;
 
   /** Makes the window; it is not shown yet. */
@@ -90,7 +87,6 @@ public final class AlternativesWindow implements FollowingWindow {
             "Makes it the design; the other alternatives stay what they are",
             this::take);
     remove = SideWindow.button("Remove", "Takes the alternative away", this::remove);
-    soon.setRepeats(false);
     which.setName("alternative");
     which.addActionListener(
         event -> {
@@ -160,8 +156,11 @@ public final class AlternativesWindow implements FollowingWindow {
     JTable table = table("changes of the alternative", changes, SwingConstants.LEADING);
     table.getAccessibleContext().setAccessibleName("What the alternative does otherwise");
     JPanel panel = new JPanel(new BorderLayout());
-    otherwise.setBorder(BorderFactory.createEmptyBorder(8, 14, 4, 8));
-    panel.add(otherwise, BorderLayout.PAGE_START);
+    JPanel head = new JPanel(new BorderLayout());
+    head.setBorder(BorderFactory.createEmptyBorder(8, 14, 4, 14));
+    head.add(otherwise, BorderLayout.CENTER);
+    head.add(working, BorderLayout.LINE_END);
+    panel.add(head, BorderLayout.PAGE_START);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
     return panel;
   }
@@ -203,8 +202,7 @@ public final class AlternativesWindow implements FollowingWindow {
   @Override
   public void edited() {
     if (dialog.isShowing()) {
-      asked.incrementAndGet();
-      soon.restart();
+      comparison.soon();
     }
   }
 
@@ -217,9 +215,7 @@ public final class AlternativesWindow implements FollowingWindow {
   /** Closes the window for good. */
   @Override
   public void close() {
-    soon.stop();
-    asked.incrementAndGet();
-    worker.shutdownNow();
+    comparison.close();
     dialog.dispose();
   }
 
@@ -244,26 +240,23 @@ public final class AlternativesWindow implements FollowingWindow {
   }
 
   private void compare() {
-    int mine = asked.incrementAndGet();
     BookSnapshot snapshot = open.book().snapshot();
-    worker.execute(
-        () -> {
-          try {
-            SideBySide table = SideBySide.of(Design.of(snapshot).book(), () -> asked.get() != mine);
-            SwingUtilities.invokeLater(() -> show(table, mine));
-          } catch (CancellationException another) {
-            // Something else is asked by now.
-          }
+    comparison.ask(
+        mine -> {
+          SideBySide table = SideBySide.of(Design.of(snapshot).book(), mine::dropped);
+          mine.tell(() -> show(table));
         });
   }
 
-  private void show(SideBySide table, int of) {
-    if (asked.get() == of) {
-      figures.show(table);
-      if (!table.problems().isEmpty()) {
-        say(String.join(" ", table.problems()));
-      }
+  private void show(SideBySide table) {
+    figures.show(table);
+    if (!table.problems().isEmpty()) {
+      say(String.join(" ", table.problems()));
     }
+  }
+
+  private void lasts(boolean yes) {
+    working.setText(yes ? "Comparing …" : " ");
   }
 
   private void say(String words) {
@@ -278,13 +271,10 @@ public final class AlternativesWindow implements FollowingWindow {
   private void showChosen() {
     Alternatives alternatives = new Alternatives(open.book());
     Optional<String> name = chosen().filter(alternatives.names()::contains);
-    changes.show(
-        name.map(alternatives::changes).orElse(List.of()),
-        name.map(alternatives::insteadOf).orElse(Map.of()));
+    List<Change> own = name.map(alternatives::changes).orElse(List.of());
+    changes.show(own, name.map(alternatives::insteadOf).orElse(Map.of()));
     otherwise.setText(
-        name.map("What “%s” does otherwise than the design"::formatted)
-            .orElse(
-                "There is no alternative yet: name one, copy the sheets, and change what you like."));
+        name.map(own.isEmpty() ? NOTHING_YET::formatted : OTHERWISE::formatted).orElse(NONE_YET));
     boolean held = name.isPresent() && name.equals(alternatives.inHand());
     work.setText(held ? "Back to the design" : "Work in it");
     for (JButton button : List.of(work, take, remove)) {

@@ -22,11 +22,6 @@ final class ChangeModel extends AbstractTableModel {
     fireTableDataChanged();
   }
 
-  /** Returns the change in a row. */
-  Change at(int row) {
-    return changes.get(row);
-  }
-
   @Override
   public int getRowCount() {
     return changes.size();

@@ -17,6 +17,7 @@ import javax.swing.JTable;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
 import javax.swing.table.TableCellRenderer;
 import zonewright.desk.grid.CellLook.Standing;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.Column;
 import zonewright.sheet.Remark;
 import zonewright.sheet.Severity;

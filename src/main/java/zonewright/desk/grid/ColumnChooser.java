@@ -24,9 +24,8 @@ import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.TextListener;
 import zonewright.sheet.Column;
 
 /** One list of all columns of a sheet, with a tick at each that is shown; several at once. */
@@ -83,23 +82,7 @@ final class ColumnChooser {
   }
 
   private void listen() {
-    search
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent event) {
-                fill();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent event) {
-                fill();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent event) {}
-            });
+    search.getDocument().addDocumentListener(new TextListener(this::fill));
     list.addMouseListener(
         new MouseAdapter() {
           @Override

@@ -21,6 +21,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.WordMatch;
 
 /**

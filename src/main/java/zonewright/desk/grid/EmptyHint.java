@@ -10,6 +10,7 @@ import java.awt.font.TextAttribute;
 import java.awt.font.TextLayout;
 import java.text.AttributedString;
 import java.util.Map;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.TableDefinition;
 
 /** Words on the empty paper of a sheet without rows: what it is for, and how it begins. */

@@ -12,6 +12,7 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.SwingConstants;
 import javax.swing.table.TableCellEditor;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.Column;
 
 /** The field one types into, in the place of a cell; completes words that come from a list. */

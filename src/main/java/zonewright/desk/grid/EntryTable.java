@@ -22,6 +22,7 @@ import javax.swing.table.TableModel;
 import org.jdesktop.swingx.JXTable;
 import org.jdesktop.swingx.table.ColumnFactory;
 import org.jdesktop.swingx.table.TableColumnExt;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edits;
@@ -43,6 +44,7 @@ abstract class EntryTable extends JXTable {
   private final transient CellLooks looks;
   private final transient EntryEditor editor;
   private transient Function<CellPlace, Optional<Severity>> flags = place -> Optional.empty();
+  private transient Function<CellPlace, String> facts = place -> "";
   private transient Consumer<CellPlace> refused = place -> {};
 
   /** The cell that was clicked last. */
@@ -175,6 +177,10 @@ abstract class EntryTable extends JXTable {
   void setFlags(Function<CellPlace, Optional<Severity>> wanted) {
     flags = wanted;
     repaint();
+  }
+
+  void setFacts(Function<CellPlace, String> wanted) {
+    facts = wanted;
   }
 
   Optional<Severity> flag(int row, int column) {
@@ -441,6 +447,10 @@ abstract class EntryTable extends JXTable {
             .filter(Arithmetic::begins);
     if (sum.isPresent()) {
       return sum.get();
+    }
+    String fact = place(row, column).map(facts).orElse("");
+    if (!fact.isEmpty()) {
+      return fact;
     }
     int room = getCellRect(row, column, false).width - 2 * padding();
     return getFontMetrics(getFont()).stringWidth(look.text()) > room ? look.text() : "";

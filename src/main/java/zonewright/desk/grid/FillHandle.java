@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
+import zonewright.desk.part.Palette;
 import zonewright.formula.Reference;
 
 /**

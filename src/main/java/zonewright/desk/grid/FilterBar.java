@@ -12,8 +12,7 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
+import zonewright.desk.part.TextListener;
 import zonewright.sheet.Column;
 
 /** Shows only the rows of a grid that hold what is asked for. */
@@ -64,22 +63,7 @@ final class FilterBar extends GridBar {
     relation.addActionListener(event -> chosenRelation());
     findings.addActionListener(event -> filter());
     key("ENTER", this::filter);
-    text.getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent event) {
-                soon.restart();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent event) {
-                soon.restart();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent event) {}
-            });
+    text.getDocument().addDocumentListener(new TextListener(soon::restart));
   }
 
   private void offerColumns() {

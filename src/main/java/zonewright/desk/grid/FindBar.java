@@ -10,8 +10,7 @@ import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
+import zonewright.desk.part.TextListener;
 import zonewright.sheet.Column;
 import zonewright.sheet.Edit;
 import zonewright.sheet.Place;
@@ -48,23 +47,7 @@ final class FindBar extends GridBar {
     add(other, "wmin 110lp");
     add(one, "growx");
     add(all, "growx");
-    field
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent event) {
-                find(0);
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent event) {
-                find(0);
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent event) {}
-            });
+    field.getDocument().addDocumentListener(new TextListener(() -> find(0)));
     key("ENTER", () -> find(1));
     key("shift ENTER", () -> find(-1));
   }

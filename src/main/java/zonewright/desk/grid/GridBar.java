@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.Palette;
 
 /** A line at the foot of a grid that asks something there, where a dialog would be in the way. */
 abstract class GridBar extends JPanel {

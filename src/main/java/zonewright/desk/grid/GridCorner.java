@@ -4,6 +4,7 @@ import java.awt.Graphics;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import javax.swing.JComponent;
+import zonewright.desk.part.Palette;
 
 /** The corner above the row numbers; pressing it selects all. */
 final class GridCorner extends JComponent {

@@ -7,6 +7,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.Column;
 
 /** Marks in the headings where columns are hidden: how many, between which. */

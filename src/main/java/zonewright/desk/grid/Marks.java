@@ -11,6 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Map;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.Severity;
 
 /** Small marks in cells, each of a shape of its own so that none depends on its colour. */

@@ -13,6 +13,7 @@ import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.table.TableCellRenderer;
+import zonewright.desk.part.Palette;
 
 /** Paints what stands beside the values of a one-row table: groups, names, units, meanings. */
 final class RecordPainter extends JLabel implements TableCellRenderer {

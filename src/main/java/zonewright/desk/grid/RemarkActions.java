@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import javax.swing.Icon;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
+import zonewright.desk.part.Palette;
 import zonewright.formula.Reference;
 import zonewright.sheet.Book;
 import zonewright.sheet.Tint;

@@ -12,6 +12,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import zonewright.desk.part.Palette;
 
 /** The numbers of the rows, beside them; pressing one selects its row, dragging several. */
 final class RowNumbers extends JPanel {

@@ -379,6 +379,11 @@ public final class SheetGrid extends JPanel {
     table.setFlags(flags);
   }
 
+  /** Sets who says what else is known of a cell, in a sentence. */
+  public void setFacts(Function<CellPlace, String> facts) {
+    table.setFacts(facts);
+  }
+
   /** Sets who says why nothing is typed into a cell, and what can be done instead. */
   public void onRefused(Consumer<CellPlace> who) {
     table.onRefused(who);

@@ -16,6 +16,7 @@ import javax.swing.UIManager;
 import javax.swing.event.ListSelectionEvent;
 import javax.swing.table.TableColumnModel;
 import org.jdesktop.swingx.JXTableHeader;
+import zonewright.desk.part.Palette;
 import zonewright.sheet.Column;
 
 /** The headings: groups of columns above, then each column's name on two lines and its unit. */

@@ -12,6 +12,7 @@ import java.awt.print.Pageable;
 import java.awt.print.Printable;
 import java.util.ArrayList;
 import java.util.List;
+import zonewright.desk.part.Palette;
 import zonewright.paper.DrawnPages;
 import zonewright.sheet.Tint;
 

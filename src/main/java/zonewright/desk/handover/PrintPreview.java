@@ -23,10 +23,10 @@ import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.grid.PageScale;
-import zonewright.desk.grid.Palette;
 import zonewright.desk.grid.PrintedGrid;
 import zonewright.desk.grid.SheetPages;
 import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.Palette;
 
 /** Shows the pages of a sheet before they are printed. */
 public final class PrintPreview {

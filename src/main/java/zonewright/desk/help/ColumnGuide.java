@@ -26,11 +26,10 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import zonewright.design.Synonyms;
 import zonewright.desk.handover.PrintPreview;
 import zonewright.desk.part.DialogSize;
+import zonewright.desk.part.TextListener;
 import zonewright.formula.Reference;
 import zonewright.help.HelpBook;
 import zonewright.sheet.Column;
@@ -114,25 +113,7 @@ public final class ColumnGuide {
     search.getAccessibleContext().setAccessibleName("Find a column or a page");
     list.getAccessibleContext().setAccessibleName("Columns and pages found");
     page.getAccessibleContext().setAccessibleName("Page of help");
-    search
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent event) {
-                fill();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent event) {
-                fill();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent event) {
-                fill();
-              }
-            });
+    search.getDocument().addDocumentListener(new TextListener(this::fill));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setName("columns");
     search.setName("find a column");

@@ -39,6 +39,7 @@ public final class WorkingPane extends JPanel {
   private final JButton copy = new JButton("Copy", Pictogram.COPY);
   private Optional<Working> working = Optional.empty();
   private Optional<Place> shown = Optional.empty();
+  private String span = "";
 
   /**
    * Makes the pane.
@@ -98,12 +99,17 @@ public final class WorkingPane extends JPanel {
     refresh(true);
   }
 
-  /** Shows how a cell of a book comes about. */
-  public void show(Book book, Place place) {
+  /**
+   * Shows how a cell of a book comes about.
+   *
+   * @param itsSpan what it lies between, as a sentence; blank where that is not known
+   */
+  public void show(Book book, Place place, String itsSpan) {
     boolean same = shown.equals(Optional.of(place));
     Working found = book.working(place.column(), place.row());
     working = Optional.of(found);
     shown = Optional.of(place);
+    span = itsSpan;
     page.removeAll();
     heading(found, place);
     part("Your note", book.remark(place.column(), place.row()).note());
@@ -126,6 +132,7 @@ public final class WorkingPane extends JPanel {
       }
       page.stack(result("= " + found.shown(), "h4", found.outcome()), 6);
     }
+    part("How sure", span);
     if (!found.notes().isEmpty()) {
       label("Decided by");
       found.notes().forEach(note -> page.stack(new Prose(note), 3));
@@ -135,7 +142,7 @@ public final class WorkingPane extends JPanel {
     part("Source", String.join("\n", found.sources()));
     copy.setEnabled(true);
     page.getAccessibleContext().setAccessibleName("Working of " + found.cell().inWords());
-    page.getAccessibleContext().setAccessibleDescription(found.asText());
+    page.getAccessibleContext().setAccessibleDescription(text(found));
     refresh(!same);
   }
 
@@ -223,13 +230,17 @@ public final class WorkingPane extends JPanel {
     }
   }
 
+  private String text(Working found) {
+    return found.asText() + (span.isEmpty() ? "" : "  " + span + "\n");
+  }
+
   /** Puts the working on the clipboard as text. */
   void copy() {
     working.ifPresent(
         found ->
             Toolkit.getDefaultToolkit()
                 .getSystemClipboard()
-                .setContents(new StringSelection(found.asText()), null));
+                .setContents(new StringSelection(text(found)), null));
   }
 
   /** Returns what takes the keyboard here: the first link, or the page. */

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import javax.swing.BorderFactory;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -24,6 +22,7 @@ import zonewright.climate.Climate;
 import zonewright.climate.Peak;
 import zonewright.desk.part.BoxBorder;
 import zonewright.desk.part.FollowingWindow;
+import zonewright.desk.part.Inquiry;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
@@ -47,13 +46,7 @@ public final class KeyInWindow implements FollowingWindow {
   private final JComboBox<String> months = new JComboBox<>();
   private final JLabel progress = new JLabel(" ");
   private final JXPanel pages = new JXPanel(new MigLayout("insets 6 18 18 18, wrap 1", "[grow]"));
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "ways out");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final Inquiry search = new Inquiry("ways out");
   private Optional<NightsPlan> shown = Optional.empty();
   private List<WaysOut.Told> ways = List.of();
   private final Map<String, JCheckBox> boxes = new LinkedHashMap<>();
@@ -126,7 +119,7 @@ public final class KeyInWindow implements FollowingWindow {
   /** Closes the window for good. */
   @Override
   public void close() {
-    worker.shutdownNow();
+    search.close();
     dialog.dispose();
   }
 
@@ -143,6 +136,7 @@ public final class KeyInWindow implements FollowingWindow {
     Optional<NightsPlan> plan = open.design().nights().known();
     if (!plan.equals(shown)) {
       ways = List.of();
+      search.drop();
       plan.filter(made -> !made.complete()).ifPresent(this::seekWays);
     }
     Optional<MonthBook.Month> now = KeySteps.month(open.book());
@@ -176,15 +170,13 @@ public final class KeyInWindow implements FollowingWindow {
   private void seekWays(NightsPlan plan) {
     Book book = open.book();
     BookSnapshot snapshot = book.snapshot();
-    worker.execute(
-        () -> {
+    search.ask(
+        mine -> {
           List<WaysOut.Told> found = WaysOut.of(book.another(snapshot), plan);
-          SwingUtilities.invokeLater(
+          mine.tell(
               () -> {
-                if (shown.equals(Optional.of(plan))) {
-                  ways = found;
-                  fill();
-                }
+                ways = found;
+                fill();
               });
         });
   }

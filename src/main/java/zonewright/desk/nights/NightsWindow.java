@@ -8,9 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -27,12 +24,12 @@ import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 import zonewright.climate.Climate;
 import zonewright.desk.part.FollowingWindow;
+import zonewright.desk.part.Inquiry;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.SideWindow;
 import zonewright.desk.picture.Drawing;
@@ -73,16 +70,7 @@ public final class NightsWindow implements FollowingWindow {
   private final JLabel result = new JLabel(" ");
   private final ZoneShareModel zones = new ZoneShareModel();
   private final NightsView view = new NightsView(this::wish);
-  private final Timer later = new Timer(DELAY_MILLIS, event -> plan());
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "months");
-            thread.setDaemon(true);
-            return thread;
-          });
-  private Future<?> job;
-  private int asked;
+  private final Inquiry scaling = new Inquiry("months", DELAY_MILLIS, this::plan);
   private Optional<NightsPlan> plan = Optional.empty();
   private boolean filling;
 
@@ -102,7 +90,6 @@ public final class NightsWindow implements FollowingWindow {
   public NightsWindow(Window owner, OpenDesign open, BiConsumer<Drawing, Dimension> exported) {
     this.open = open;
     dialog = SideWindow.of(owner, "The nights", "nights");
-    later.setRepeats(false);
     JScrollPane scroll = new JScrollPane(view);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     JSplitPane right = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scroll, new JScrollPane(zones()));
@@ -208,7 +195,7 @@ public final class NightsWindow implements FollowingWindow {
           percentWords.setText(percent.getValue() + " %");
           if (!filling) {
             fillMonths();
-            later.restart();
+            scaling.soon();
           }
         });
   }
@@ -290,8 +277,7 @@ public final class NightsWindow implements FollowingWindow {
   /** Closes the window for good. */
   @Override
   public void close() {
-    later.stop();
-    worker.shutdownNow();
+    scaling.close();
     dialog.dispose();
   }
 
@@ -310,11 +296,8 @@ public final class NightsWindow implements FollowingWindow {
   }
 
   private void plan() {
-    asked++;
-    if (job != null) {
-      job.cancel(true);
-    }
     if (percent.getValue() == 100) {
+      scaling.drop();
       show(open.design().nights().known());
       return;
     }
@@ -322,20 +305,13 @@ public final class NightsWindow implements FollowingWindow {
     BookSnapshot snapshot = book.snapshot();
     double[] minutes = MonthBook.minutes(book);
     double share = percent.getValue() / 100.0;
-    int mine = asked;
-    job =
-        worker.submit(
-            () -> {
-              Optional<NightsPlan> made =
-                  MonthBook.scaled(book.schema(), snapshot, minutes, share)
-                      .map(input -> NightsPlanner.plan(input, Optional.empty()));
-              SwingUtilities.invokeLater(
-                  () -> {
-                    if (mine == asked) {
-                      show(made);
-                    }
-                  });
-            });
+    scaling.ask(
+        mine -> {
+          Optional<NightsPlan> made =
+              MonthBook.scaled(book.schema(), snapshot, minutes, share)
+                  .map(input -> NightsPlanner.plan(input, Optional.empty()));
+          mine.tell(() -> show(made));
+        });
   }
 
   private void show(Optional<NightsPlan> made) {

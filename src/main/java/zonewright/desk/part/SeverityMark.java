@@ -12,7 +12,6 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
-import zonewright.desk.grid.Palette;
 import zonewright.sheet.Severity;
 
 /** A mark of its own shape and colour for each severity, so that neither carries it alone. */

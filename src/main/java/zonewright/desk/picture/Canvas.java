@@ -6,7 +6,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Line2D;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 
 /**
  * What a picture is painted on: a pen with its font set, the place to fill, the colours, and how

@@ -9,7 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 import zonewright.fieldwork.CatchSurface;
 import zonewright.units.QuantityText;
 

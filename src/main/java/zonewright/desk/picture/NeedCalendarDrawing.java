@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import zonewright.climate.Climate;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 import zonewright.units.QuantityText;
 
 /**

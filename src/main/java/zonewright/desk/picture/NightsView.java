@@ -23,7 +23,7 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 import zonewright.nights.NightNames;
 import zonewright.nights.NightWords;
 import zonewright.nights.NightsPlan;

@@ -8,7 +8,7 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Toolkit;
 import java.util.Map;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 
 /** Paints a drawing with its title and a margin around it, in the window and in files alike. */
 final class Painting {

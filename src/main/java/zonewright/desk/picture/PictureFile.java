@@ -21,7 +21,7 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 
 /** Pictures as files: PNG for screens and mail, SVG for paper and further drawing. */
 public final class PictureFile {

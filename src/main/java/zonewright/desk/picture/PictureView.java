@@ -8,7 +8,7 @@ import java.awt.Graphics2D;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JPanel;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 
 /** Shows a drawing in the window. */
 public final class PictureView extends JPanel {

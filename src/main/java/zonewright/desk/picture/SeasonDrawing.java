@@ -12,7 +12,7 @@ import zonewright.balance.DaysOfWeather;
 import zonewright.balance.SoilDays;
 import zonewright.balance.ZoneRun;
 import zonewright.climate.Climate;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 import zonewright.desk.part.Prose;
 import zonewright.season.Season;
 import zonewright.season.SeasonTable;

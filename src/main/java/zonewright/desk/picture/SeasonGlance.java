@@ -8,7 +8,7 @@ import java.util.List;
 import zonewright.balance.DaysOfWeather;
 import zonewright.balance.ZoneRun;
 import zonewright.climate.Climate;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 import zonewright.season.Season;
 import zonewright.season.ZoneResult;
 import zonewright.units.QuantityText;

@@ -5,7 +5,7 @@ import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import javax.swing.SwingUtilities;
-import zonewright.desk.grid.Palette;
+import zonewright.desk.part.Palette;
 
 /** Draws shares as bars beneath each other, the greatest first; what finds no room is counted. */
 record ShareDrawing(String title, List<Share> shares, int unknown) implements Drawing {

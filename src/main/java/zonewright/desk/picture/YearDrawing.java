@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import zonewright.desk.part.Palette;
 import zonewright.units.QuantityText;
 
 /**
@@ -104,8 +105,7 @@ record YearDrawing(String title, List<Month> months, String unit) implements Dra
   }
 
   private static Color needGround(Canvas canvas) {
-    return zonewright.desk.grid.Palette.mix(
-        canvas.palette().series(1), canvas.palette().paper(), 0.55);
+    return Palette.mix(canvas.palette().series(1), canvas.palette().paper(), 0.55);
   }
 
   /** Fills with the colour of water and slanting lines, so that the colour is not needed. */

@@ -1,6 +1,5 @@
 package zonewright.desk.season;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
@@ -15,8 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -33,15 +30,16 @@ import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import zonewright.design.NightsCalendar;
 import zonewright.design.WeatherTaken;
 import zonewright.desk.part.FollowingWindow;
+import zonewright.desk.part.Inquiry;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
+import zonewright.desk.part.TwoLineHeader;
 import zonewright.desk.picture.BesideEachOther;
 import zonewright.desk.picture.Drawing;
 import zonewright.desk.picture.PictureView;
@@ -81,15 +79,9 @@ public final class SeasonWindow implements FollowingWindow {
   private final PictureView picture = new PictureView();
   private final Prose summary = new Prose(" ");
   private final Prose origin = new Prose(" ");
-  private final Timer later = new Timer(DELAY_MILLIS, event -> workOut());
+  private final Inquiry working = new Inquiry("season", DELAY_MILLIS, this::workOut);
+  private final Inquiry reading = new Inquiry("weather file");
   private final Timer again = new Timer(DELAY_MILLIS, event -> planned());
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "season");
-            thread.setDaemon(true);
-            return thread;
-          });
   private Optional<SeasonWeather> measured = Optional.empty();
 
   /** What was read of the design since it last changed. */
@@ -99,7 +91,6 @@ public final class SeasonWindow implements FollowingWindow {
   private Optional<SeasonChoice> choice = Optional.empty();
   private Optional<SeasonChoice> other = Optional.empty();
   private List<SeasonFinding> found = List.of();
-  private int asked;
   private boolean filling;
 
   /**
@@ -116,7 +107,6 @@ public final class SeasonWindow implements FollowingWindow {
     this.open = open;
     this.weatherAsked = weatherAsked;
     dialog = SideWindow.of(owner, "A season", "season");
-    later.setRepeats(false);
     again.setRepeats(false);
     controls =
         new SeasonControls(
@@ -163,7 +153,7 @@ public final class SeasonWindow implements FollowingWindow {
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setFillsViewportHeight(true);
     table.setTableHeader(
-        new JTableHeader(table.getColumnModel()) {
+        new TwoLineHeader(table.getColumnModel()) {
           private static final long serialVersionUID = 1L;
 
           @Override
@@ -171,14 +161,7 @@ public final class SeasonWindow implements FollowingWindow {
             int column = columnAtPoint(event.getPoint());
             return column < 0 ? null : model.meaning(column);
           }
-
-          @Override
-          public Dimension getPreferredSize() {
-            int lines = 2 * getFontMetrics(getFont()).getHeight() + UIScale.scale(8);
-            return new Dimension(super.getPreferredSize().width, lines);
-          }
         });
-    table.getTableHeader().putClientProperty(FlatClientProperties.STYLE_CLASS, "small");
     table.setDefaultRenderer(Object.class, cells());
     table
         .getSelectionModel()
@@ -234,9 +217,9 @@ public final class SeasonWindow implements FollowingWindow {
   /** Closes the window for good. */
   @Override
   public void close() {
-    later.stop();
+    working.close();
+    reading.close();
     again.stop();
-    worker.shutdownNow();
     dialog.dispose();
   }
 
@@ -270,18 +253,18 @@ public final class SeasonWindow implements FollowingWindow {
             file -> {
               WeatherChoices choices = WeatherTaken.choicesFor(open.book());
               say("Reading " + file.getFileName() + " …");
-              worker.execute(
-                  () -> {
+              reading.ask(
+                  mine -> {
                     try {
                       SeasonWeather days =
                           SeasonWeather.of(WeatherFile.open(file).read(choices, (at, of) -> {}));
-                      SwingUtilities.invokeLater(
+                      mine.tell(
                           () -> {
                             measured = Optional.of(days);
                             changed();
                           });
                     } catch (WeatherProblem problem) {
-                      SwingUtilities.invokeLater(
+                      mine.tell(
                           () -> {
                             changed();
                             origin.setText(
@@ -303,7 +286,7 @@ public final class SeasonWindow implements FollowingWindow {
     take();
     controls.fillYears(choice.map(SeasonChoice::weather), measured.isPresent());
     draw();
-    later.restart();
+    working.soon();
   }
 
   private void take() {
@@ -393,36 +376,26 @@ public final class SeasonWindow implements FollowingWindow {
 
   /** Works all zones out, and what would help, away from the event thread. */
   private void workOut() {
-    asked++;
     if (choice.isEmpty()) {
       return;
     }
-    int mine = asked;
     SeasonChoice now = choice.get();
     Optional<SeasonChoice> held = other;
-    worker.execute(
-        () -> {
-          if (mine != asked) {
-            return;
-          }
+    working.ask(
+        mine -> {
           Season season = now.season();
           Optional<Season> beside = held.map(SeasonChoice::season);
-          SwingUtilities.invokeLater(() -> worked(mine, season, beside));
+          mine.tell(() -> worked(season, beside));
           List<SeasonFinding> said = SeasonFindings.of(season);
-          SwingUtilities.invokeLater(
+          mine.tell(
               () -> {
-                if (mine == asked) {
-                  found = said;
-                  tellFindings();
-                }
+                found = said;
+                tellFindings();
               });
         });
   }
 
-  private void worked(int mine, Season season, Optional<Season> held) {
-    if (mine != asked) {
-      return;
-    }
+  private void worked(Season season, Optional<Season> held) {
     UnitSystem system = open.book().system();
     filling = true;
     int selected = Math.max(0, table.getSelectedRow());

@@ -120,6 +120,11 @@ public final class GridView implements SheetView {
   }
 
   @Override
+  public void onFact(Function<Place, String> facts) {
+    grid.setFacts(place -> facts.apply(place(place)));
+  }
+
+  @Override
   public PrintedGrid paper() {
     return grid.paper();
   }

@@ -77,6 +77,11 @@ public final class RecordView implements SheetView {
   }
 
   @Override
+  public void onFact(Function<Place, String> facts) {
+    grid.setFacts(place -> facts.apply(GridView.place(place)));
+  }
+
+  @Override
   public PrintedGrid paper() {
     return grid.paper();
   }

@@ -43,6 +43,7 @@ public final class SheetDeck extends JPanel {
   private final ColumnViews columnViews;
   private final SheetTools tools;
   private transient Function<Place, Optional<Severity>> flags = place -> Optional.empty();
+  private transient Function<Place, String> facts = place -> "";
   private transient Consumer<Place> refused = place -> {};
   private transient Pasting pasting = (table, block, asItIs) -> false;
   private transient Runnable ownColumn = () -> {};
@@ -101,6 +102,11 @@ public final class SheetDeck extends JPanel {
     refused = who;
   }
 
+  /** Sets who says what else is known of a cell, in a sentence. */
+  public void onFact(Function<Place, String> who) {
+    facts = who;
+  }
+
   /** Hears when another cell or another sheet is selected. */
   public void onSelected(Runnable listener) {
     onSelected.add(listener);
@@ -151,6 +157,7 @@ public final class SheetDeck extends JPanel {
             grid ->
                 SheetTools.remember(columnViews, () -> schema().table(id), grid, tools::refresh));
     view.flag(flags);
+    view.onFact(place -> facts.apply(place));
     view.onRefused(place -> refused.accept(place));
     view.onOwnColumn(() -> ownColumn.run());
     view.grid()

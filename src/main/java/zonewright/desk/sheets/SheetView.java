@@ -36,6 +36,9 @@ public interface SheetView {
   /** Sets who says which cells have a finding, and how grave it is. */
   void flag(Function<Place, Optional<Severity>> flags);
 
+  /** Sets who says what else is known of a cell, in a sentence. */
+  void onFact(Function<Place, String> facts);
+
   /** Sets who says why nothing is typed into a cell, and what can be done instead. */
   void onRefused(Consumer<Place> who);
 

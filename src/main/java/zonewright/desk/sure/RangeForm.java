@@ -1,8 +1,6 @@
 package zonewright.desk.sure;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dialog;
-import java.awt.Dimension;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.Prose;
 import zonewright.sheet.Book;
 import zonewright.sheet.Edit;
@@ -35,43 +34,47 @@ public final class RangeForm {
     this.book = book;
     this.all = all;
     this.range = all.get(0);
-    String more = all.size() == 1 ? "" : ", and %s more alike".formatted(all.size() - 1);
     dialog = new JDialog(owner, "Range", Dialog.ModalityType.DOCUMENT_MODAL);
     dialog.setName("range");
     field.setName("range typed");
     field.setText(range.typed());
-    JLabel label = new JLabel("It lies between");
-    label.setLabelFor(field);
     field.getAccessibleContext().setAccessibleName("Range of " + range.name());
     problem.setName("range problem");
-    JPanel page = new JPanel(new MigLayout("insets 14, fill, wrap 2, gap 8", "[][grow]"));
-    page.add(
-        new Prose(range.name() + ": " + range.held() + more).styled("h3"),
-        "span 2, growx, wmin 100");
-    page.add(
-        new Prose(
-            "The number stays the best guess the design rests on. Write for example 0.2 to 0.5, with the unit if you like, or ± 10 %."),
-        "span 2, growx, wmin 100");
-    range
-        .published()
-        .ifPresent(
-            words ->
-                page.add(
-                    new Prose("Published, and counted while nothing is typed here: " + words + "."),
-                    "span 2, growx, wmin 100"));
-    page.add(label);
-    page.add(field, "growx");
-    page.add(problem, "span 2, growx, wmin 100");
-    page.add(buttons(), "span 2, growx");
-    dialog.add(page);
+    dialog.add(page());
     dialog
         .getRootPane()
         .registerKeyboardAction(
             event -> dialog.dispose(),
             KeyStroke.getKeyStroke("ESCAPE"),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
-    dialog.setSize(UIScale.scale(new Dimension(520, 300)));
+    DialogSize.set(dialog, 520, 300);
     dialog.setLocationRelativeTo(owner);
+  }
+
+  private JPanel page() {
+    String more = all.size() == 1 ? "" : ", and %s more alike".formatted(all.size() - 1);
+    JLabel label = new JLabel("It lies between");
+    label.setLabelFor(field);
+    JPanel page = new JPanel(new MigLayout("insets 14, fillx, wrap 2, gap 8 10", "[][grow]"));
+    told(page, new Prose(range.name() + ": " + range.held() + more).styled("h3"));
+    told(page, new Prose("The number stays the best guess the design rests on. " + range.form()));
+    range
+        .published()
+        .ifPresent(
+            words ->
+                told(
+                    page,
+                    new Prose(
+                        "Published, and counted while nothing is typed here: " + words + ".")));
+    page.add(label);
+    page.add(field, "growx");
+    told(page, problem);
+    page.add(buttons(), "span 2, growx, pushy, aligny bottom");
+    return page;
+  }
+
+  private static void told(JPanel page, Prose words) {
+    page.add(words, "span 2, growx, wmin 100");
   }
 
   private JPanel buttons() {

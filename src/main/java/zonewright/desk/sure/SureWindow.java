@@ -3,14 +3,10 @@ package zonewright.desk.sure;
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -25,15 +21,15 @@ import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
-import javax.swing.table.JTableHeader;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.part.FollowingWindow;
+import zonewright.desk.part.Inquiry;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.SideWindow;
+import zonewright.desk.part.TwoLineHeader;
 import zonewright.sheet.BookSnapshot;
 import zonewright.uncertainty.HowSure;
 import zonewright.uncertainty.SureWords;
@@ -63,15 +59,7 @@ public final class SureWindow implements FollowingWindow {
   private final JButton stop;
   private final JButton print;
   private final Prose site = new Prose(" ");
-  private final Timer soon = new Timer(PAUSE_MILLIS, event -> begin());
-  private final AtomicInteger asked = new AtomicInteger();
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "how sure");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final Inquiry trials = new Inquiry("how sure", PAUSE_MILLIS, this::begin, this::lasts);
   private Optional<HowSure> found = Optional.empty();
 
   /** Rows of words nobody types into. */
@@ -92,7 +80,6 @@ public final class SureWindow implements FollowingWindow {
   public SureWindow(Window owner, OpenDesign open, Consumer<HowSure> printed) {
     this.open = open;
     dialog = SideWindow.of(owner, "How sure", "how sure");
-    soon.setRepeats(false);
     stop = SideWindow.button("Stop", "Leaves it at what stands here", this::stop);
     stop.setName("stop trying");
     print =
@@ -100,14 +87,16 @@ public final class SureWindow implements FollowingWindow {
             "Save to print …",
             "What to measure first, and what each zone's answers lie between, as PDF",
             () -> found.ifPresent(printed));
+    print.setEnabled(false);
+    lasts(false);
     words.setName("sure words");
     words.getAccessibleContext().setAccessibleName("What is said of the zone, or how to measure");
     words.setEditable(false);
     words.setLineWrap(true);
     words.setWrapStyleWord(true);
     words.setBorder(BorderFactory.createEmptyBorder(10, 12, 10, 12));
-    zones.getSelectionModel().addListSelectionListener(event -> ofZone());
-    measures.getSelectionModel().addListSelectionListener(event -> ofMeasurement());
+    zones.getSelectionModel().addListSelectionListener(event -> tellZone());
+    measures.getSelectionModel().addListSelectionListener(event -> tellMeasurement());
     JSplitPane tables =
         new JSplitPane(
             JSplitPane.VERTICAL_SPLIT,
@@ -151,18 +140,7 @@ public final class SureWindow implements FollowingWindow {
     table.getAccessibleContext().setAccessibleName(accessible);
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setFillsViewportHeight(true);
-    table.setAutoCreateColumnsFromModel(true);
-    table.setTableHeader(
-        new JTableHeader(table.getColumnModel()) {
-          private static final long serialVersionUID = 1L;
-
-          @Override
-          public Dimension getPreferredSize() {
-            int lines = 2 * getFontMetrics(getFont()).getHeight() + UIScale.scale(8);
-            return new Dimension(super.getPreferredSize().width, lines);
-          }
-        });
-    table.getTableHeader().putClientProperty(FlatClientProperties.STYLE_CLASS, "small");
+    table.setTableHeader(new TwoLineHeader(table.getColumnModel()));
     DefaultTableCellRenderer numbers = new DefaultTableCellRenderer();
     numbers.setHorizontalAlignment(SwingConstants.TRAILING);
     table.setDefaultRenderer(Object.class, numbers);
@@ -180,8 +158,7 @@ public final class SureWindow implements FollowingWindow {
   @Override
   public void edited() {
     if (dialog.isShowing()) {
-      asked.incrementAndGet();
-      soon.restart();
+      trials.soon();
     }
   }
 
@@ -194,53 +171,42 @@ public final class SureWindow implements FollowingWindow {
   /** Closes the window for good. */
   @Override
   public void close() {
-    stop();
-    worker.shutdownNow();
+    trials.close();
     dialog.dispose();
   }
 
   private void stop() {
-    soon.stop();
-    asked.incrementAndGet();
-    trying(false);
+    trials.drop();
+    print.setEnabled(found.isPresent());
   }
 
-  private void trying(boolean now) {
-    progress.setVisible(now);
-    stop.setVisible(now);
-    print.setEnabled(!now && found.isPresent());
+  private void lasts(boolean yes) {
+    progress.setVisible(yes);
+    stop.setVisible(yes);
   }
 
   private void begin() {
     if (!dialog.isShowing()) {
       return;
     }
-    int mine = asked.incrementAndGet();
     BookSnapshot snapshot = open.book().snapshot();
     progress.setValue(0);
-    trying(true);
-    worker.execute(
-        () -> {
-          try {
-            HowSure sure =
-                HowSure.of(
-                    snapshot,
-                    () -> asked.get() != mine,
-                    done ->
-                        SwingUtilities.invokeLater(() -> progress.setValue((int) (PARTS * done))));
-            SwingUtilities.invokeLater(() -> show(sure, mine));
-          } catch (CancellationException another) {
-            // The design has changed, or a person wants no more of it.
-          }
+    print.setEnabled(false);
+    trials.ask(
+        mine -> {
+          HowSure sure =
+              HowSure.of(
+                  snapshot,
+                  Set.of(),
+                  mine::dropped,
+                  done -> mine.tell(() -> progress.setValue((int) (PARTS * done))));
+          mine.tell(() -> show(sure));
         });
   }
 
-  private void show(HowSure sure, int of) {
-    if (asked.get() != of) {
-      return;
-    }
+  private void show(HowSure sure) {
     found = Optional.of(sure);
-    trying(false);
+    print.setEnabled(true);
     SureWords said = new SureWords(sure);
     site.setText(String.join(" ", said.site()));
     fill(zones, zoneRows, said.headings(), sure.zones().stream().map(said::row).toList());
@@ -250,13 +216,11 @@ public final class SureWindow implements FollowingWindow {
         SureWords.measurementHeadings(),
         sure.measurements().stream().map(said::row).toList());
     if (zones.getSelectedRow() < 0 && measures.getSelectedRow() < 0) {
-      words.setText(
-          String.join("\n\n", List.of(said.mark(), SureWords.ranking(), said.takenAsSure())));
+      say(String.join("\n\n", List.of(said.mark(), SureWords.ranking(), said.takenAsSure())));
     } else {
-      ofZone();
-      ofMeasurement();
+      tellZone();
+      tellMeasurement();
     }
-    words.setCaretPosition(0);
   }
 
   private static void fill(
@@ -264,7 +228,7 @@ public final class SureWindow implements FollowingWindow {
     int selected = table.getSelectedRow();
     model.setDataVector(
         rows.stream().map(List::toArray).toArray(Object[][]::new),
-        headings.stream().map(SureWindow::inTwoLines).toArray());
+        headings.stream().map(TwoLineHeader::inTwoLines).toArray());
     DefaultTableCellRenderer names = new DefaultTableCellRenderer();
     table.getColumnModel().getColumn(0).setCellRenderer(names);
     for (int column = 0; column < headings.size(); column++) {
@@ -278,30 +242,20 @@ public final class SureWindow implements FollowingWindow {
     }
   }
 
-  /** The unit of a heading goes below its name; a long one without is broken at its middle. */
-  private static String inTwoLines(String heading) {
-    int unit = heading.lastIndexOf(" (");
-    int at = unit < 0 ? heading.indexOf(' ', heading.length() / 2 - 2) : unit;
-    return at < 0
-        ? heading
-        : "<html><nobr>%s</nobr><br><nobr>%s</nobr></html>"
-            .formatted(heading.substring(0, at), heading.substring(at + 1));
-  }
-
-  private void ofZone() {
+  private void tellZone() {
     int row = zones.getSelectedRow();
     if (found.isPresent() && row >= 0 && row < found.get().zones().size()) {
       measures.clearSelection();
       int zone = found.get().zones().get(row);
       say(
-          "Zone "
-              + found.get().name(zone)
-              + "\n\n"
-              + String.join("\n", new SureWords(found.get()).zone(zone)));
+          "Zone %s\n\n%s"
+              .formatted(
+                  found.get().name(zone),
+                  String.join("\n", new SureWords(found.get()).zone(zone))));
     }
   }
 
-  private void ofMeasurement() {
+  private void tellMeasurement() {
     int row = measures.getSelectedRow();
     if (found.isPresent() && row >= 0 && row < found.get().measurements().size()) {
       zones.clearSelection();

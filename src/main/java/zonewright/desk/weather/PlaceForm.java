@@ -16,14 +16,13 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import zonewright.climate.PlaceFinder;
 import zonewright.design.PlaceTaken;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
+import zonewright.desk.part.TextListener;
 
 /** Chooses the climate place by words of its name or region, or by what is nearest to the site. */
 public final class PlaceForm {
@@ -82,23 +81,7 @@ public final class PlaceForm {
     field.getAccessibleContext().setAccessibleName(name);
     page.add(label);
     page.add(field, layout);
-    field
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent event) {
-                look();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent event) {
-                look();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent event) {}
-            });
+    field.getDocument().addDocumentListener(new TextListener(this::look));
   }
 
   private JPanel buttons() {

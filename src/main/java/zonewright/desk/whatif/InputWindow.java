@@ -3,10 +3,6 @@ package zonewright.desk.whatif;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -19,10 +15,10 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import zonewright.desk.part.DialogSize;
 import zonewright.desk.part.FollowingWindow;
+import zonewright.desk.part.Inquiry;
 import zonewright.desk.part.OpenDesign;
 import zonewright.desk.part.Prose;
 import zonewright.desk.part.TextListener;
@@ -52,15 +48,7 @@ public final class InputWindow implements FollowingWindow {
   private final JLabel unit = new JLabel(" ");
   private final JTextArea result = new JTextArea();
   private final JButton set = new JButton("Set it");
-  private final Timer soon = new Timer(PAUSE_MILLIS, event -> look());
-  private final AtomicInteger question = new AtomicInteger();
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "search for an input");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final Inquiry search = new Inquiry("search for an input", PAUSE_MILLIS, this::look);
   private Optional<Place> cell = Optional.empty();
   private Optional<InputAnswer.Reached> found = Optional.empty();
 
@@ -90,7 +78,6 @@ public final class InputWindow implements FollowingWindow {
     dialog = new JDialog(owner, "Find the input");
     dialog.setName("find the input");
     dialog.setDefaultCloseOperation(JDialog.HIDE_ON_CLOSE);
-    soon.setRepeats(false);
     input.setName("input to find");
     goal.setName("goal");
     goal.getAccessibleContext().setAccessibleName("What is wanted of the answer");
@@ -192,23 +179,20 @@ public final class InputWindow implements FollowingWindow {
   /** Closes the window for good. */
   @Override
   public void close() {
-    hide();
-    worker.shutdownNow();
+    search.close();
     dialog.dispose();
   }
 
   private void hide() {
-    soon.stop();
-    question.incrementAndGet();
+    search.drop();
     dialog.setVisible(false);
   }
 
   /** Something else is asked: what was found before is so no more. */
   private void asked() {
-    question.incrementAndGet();
     found = Optional.empty();
     set.setEnabled(false);
-    soon.restart();
+    search.soon();
   }
 
   private void look() {
@@ -250,28 +234,21 @@ public final class InputWindow implements FollowingWindow {
   }
 
   private void find(BookSnapshot snapshot, InputQuestion asked) {
-    int mine = question.get();
     say(List.of("Looking …"));
-    worker.execute(
-        () -> {
-          try {
-            InputAnswer answer = InputFinder.answer(snapshot, asked, () -> question.get() != mine);
-            SwingUtilities.invokeLater(() -> show(answer, mine));
-          } catch (CancellationException another) {
-            // Something else is asked by now.
-          }
+    search.ask(
+        mine -> {
+          InputAnswer answer = InputFinder.answer(snapshot, asked, mine::dropped);
+          mine.tell(() -> show(answer));
         });
   }
 
-  private void show(InputAnswer answer, int of) {
-    if (question.get() == of) {
-      say(answer.lines());
-      found =
-          answer instanceof InputAnswer.Reached reached && !reached.already()
-              ? Optional.of(reached)
-              : Optional.empty();
-      set.setEnabled(found.isPresent());
-    }
+  private void show(InputAnswer answer) {
+    say(answer.lines());
+    found =
+        answer instanceof InputAnswer.Reached reached && !reached.already()
+            ? Optional.of(reached)
+            : Optional.empty();
+    set.setEnabled(found.isPresent());
   }
 
   private void say(List<String> lines) {

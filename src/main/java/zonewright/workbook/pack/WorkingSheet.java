@@ -3,6 +3,7 @@ package zonewright.workbook.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.util.WorkbookUtil;
 import zonewright.budget.ZoneBudget;
 import zonewright.design.Design;
@@ -11,8 +12,12 @@ import zonewright.formula.Outcome;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Entry;
+import zonewright.sheet.Place;
 import zonewright.sheet.Working;
 import zonewright.trade.Sheets;
+import zonewright.uncertainty.CellSpan;
+import zonewright.uncertainty.HowSure;
+import zonewright.uncertainty.SureWords;
 import zonewright.water.CycleAndSoak;
 import zonewright.water.Demand;
 import zonewright.workbook.kit.CellStyleName;
@@ -97,6 +102,30 @@ final class WorkingSheet implements PackSheet {
     page.next().band("Step by step");
     for (int i = 0; i < steps.size(); i++) {
       step(page, i + 1, steps.get(i));
+    }
+    spans(page, sheets, zone);
+  }
+
+  /** Where a range was typed below a result, says what it lies between. */
+  private static void spans(Page page, Book sheets, int zone) {
+    List<CellSpan> cells =
+        RESULTS.stream()
+            .flatMap(column -> CellSpan.of(sheets, new Place(column.reference(), zone)).stream())
+            .toList();
+    if (cells.isEmpty()) {
+      return;
+    }
+    SureWords words =
+        new SureWords(
+            HowSure.of(
+                sheets.snapshot(),
+                cells.stream().map(CellSpan::column).collect(Collectors.toSet()),
+                () -> false,
+                done -> {}));
+    page.next().band("How sure it is");
+    for (CellSpan cell : cells) {
+      page.words(1, cell.column().name(), CellStyleName.NAME).next();
+      page.across(1, words.cell(cell), CellStyleName.PLAIN);
     }
   }
 

@@ -1,4 +1,4 @@
-package zonewright.desk.grid;
+package zonewright.desk.part;
 
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;

@@ -1,4 +1,4 @@
-package zonewright.desk.grid;
+package zonewright.desk.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
