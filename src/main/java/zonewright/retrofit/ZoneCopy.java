@@ -135,7 +135,8 @@ public final class ZoneCopy {
     Map<Column, Column> sources = new LinkedHashMap<>();
     for (Column column : columns(to)) {
       Column source = first.get(column.reference().column());
-      boolean name = book.schema().table(column.reference().table()).columns().get(0) == column;
+      boolean name =
+          column.equals(book.schema().table(column.reference().table()).columns().get(0));
       if (column.takesEntries() && !name && source != null) {
         sources.put(column, source);
       }

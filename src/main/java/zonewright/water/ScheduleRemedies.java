@@ -92,7 +92,8 @@ final class ScheduleRemedies {
           List.of(
               Emitters.AREA, Emitters.EMITTER_COUNT, Emitters.PLANT_COUNT, Emitters.ZONE_FLOW)) {
         if (book.entry(column.reference(), row) instanceof Entry.Figure whole) {
-          boolean counted = column == Emitters.EMITTER_COUNT || column == Emitters.PLANT_COUNT;
+          boolean counted =
+              column.equals(Emitters.EMITTER_COUNT) || column.equals(Emitters.PLANT_COUNT);
           double share = counted ? counted(whole.value(), parts, part) : whole.value() / parts;
           own.put(column.reference(), new Entry.Figure(share));
         }

@@ -65,7 +65,7 @@ final class Reformat {
   /** Gives a cell of a column the format of the unit system in force, unless it has its own. */
   void cell(XSSFCell cell, Column column) {
     boolean money = column.kind().isMoney() && former.has(column.reference());
-    if (column.content() != Column.Content.NUMBER || before == now && !money) {
+    if (column.content() != Column.Content.NUMBER || (before == now && !money)) {
       return;
     }
     Column then = money ? former.column(column.reference()) : column;

@@ -163,7 +163,7 @@ final class WindowSpeed {
   private void edit(Random random, boolean counted) throws Exception {
     Column column = random.nextBoolean() ? Emitters.AREA : Soils.SLOPE;
     int row = random.nextInt(zones);
-    int value = column == Soils.SLOPE ? 1 + random.nextInt(20) : 400 + random.nextInt(2000);
+    int value = column.equals(Soils.SLOPE) ? 1 + random.nextInt(20) : 400 + random.nextInt(2000);
     EventQueue.invokeAndWait(() -> window.deck().goTo(new Place(column.reference(), row)));
     idle();
     Thread.sleep(5);
