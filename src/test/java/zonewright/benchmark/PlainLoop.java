@@ -356,6 +356,7 @@ final class PlainLoop {
     double[] storage = out(Soils.SURFACE_STORAGE);
     double[] run = out(Demand.RUN_TIME);
     double[] longest = out(CycleAndSoak.LONGEST_CYCLE);
+    double[] most = out(CycleAndSoak.MOST_MINUTES);
     double[] cycles = out(CycleAndSoak.CYCLES);
     double[] cycleMinutes = out(CycleAndSoak.CYCLE_MINUTES);
     double[] soak = out(CycleAndSoak.SOAK);
@@ -366,11 +367,9 @@ final class PlainLoop {
     for (int i = 0; i < count; i++) {
       boolean atOnce = atMost(rate[i], intake[i]);
       longest[i] = atOnce ? NONE : down(60 * storage[i] / (rate[i] - intake[i]));
-      double most = PlainMonths.LONGEST_RUN;
-      cycles[i] =
-          atOnce
-              ? Math.max(1, up(run[i] / most))
-              : longest[i] < 1 ? NONE : up(run[i] / Math.min(longest[i], most));
+      double keyed = PlainMonths.LONGEST_RUN;
+      most[i] = atOnce ? keyed : longest[i] < 1 ? NONE : Math.min(longest[i], keyed);
+      cycles[i] = Math.max(1, up(run[i] / most[i]));
       cycleMinutes[i] = up(over(run[i], cycles[i]));
       double soaking = (rate[i] - intake[i]) * cycleMinutes[i] / intake[i];
       soak[i] = cycles[i] > 1 ? Math.max(0, up(soaking)) : NONE;

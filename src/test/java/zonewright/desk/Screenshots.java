@@ -1,5 +1,6 @@
 package zonewright.desk;
 
+import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.Toolkit;
@@ -8,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +17,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JRootPane;
 import zonewright.design.Demo;
 import zonewright.design.Design;
@@ -82,13 +85,13 @@ final class Screenshots {
     EventQueue.invokeAndWait(() -> made[0] = open(choice, design, name));
     DeskWindow window = made[0];
     String look = choice.name().toLowerCase(Locale.ROOT);
-    settle();
+    settle(window);
     if (sheets.equals(OF_THE_GARDEN)) {
       write(window, folder.resolve("window-" + look + ".png"));
     }
     for (String sheet : sheets) {
       EventQueue.invokeAndWait(() -> window.deck().enter(sheet));
-      settle();
+      settle(window);
       write(window, folder.resolve("sheet-" + sheet + "-" + look + ".png"));
     }
     EventQueue.invokeAndWait(() -> window.frame().dispose());
@@ -117,11 +120,22 @@ final class Screenshots {
     }
   }
 
-  private static void settle() throws Exception {
-    for (int i = 0; i < 6; i++) {
-      EventQueue.invokeAndWait(() -> {});
+  /** Waits until the window shows all it has to show of a sheet. */
+  private static void settle(DeskWindow window) throws Exception {
+    boolean[] looking = {true};
+    for (int quiet = 0; quiet < 6; quiet = looking[0] ? 0 : quiet + 1) {
       Thread.sleep(60);
+      EventQueue.invokeAndWait(() -> looking[0] = looking(window.frame()));
     }
+  }
+
+  private static boolean looking(Container part) {
+    return Arrays.stream(part.getComponents())
+        .anyMatch(
+            each ->
+                (each instanceof JLabel label
+                        && String.valueOf(label.getText()).startsWith("Looking for findings"))
+                    || (each instanceof Container inner && looking(inner)));
   }
 
   private static void write(DeskWindow window, Path file) throws Exception {
