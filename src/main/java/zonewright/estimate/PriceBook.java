@@ -251,7 +251,7 @@ public final class PriceBook {
           boolean says =
               entry instanceof Entry.Words
                   || entry instanceof Entry.Figure
-                  || column.equals(Parts.PRICE_IN) && priced(item);
+                  || (column.equals(Parts.PRICE_IN) && priced(item));
           boolean sameName =
               column.equals(Parts.ITEM_NAME) && key(column, before).equals(key(column, entry));
           if (says && !sameName && !before.equals(entry)) {
