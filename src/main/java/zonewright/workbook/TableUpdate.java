@@ -17,6 +17,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumn;
+import zonewright.design.SheetsInUse;
 import zonewright.sheet.Book;
 import zonewright.sheet.Column;
 import zonewright.sheet.Row;
@@ -217,7 +218,7 @@ final class TableUpdate {
       places.put(column, ++lastColumn);
       sheet.setColumnWidth(lastColumn, TableSheet.width(book, column) * 256);
       if (layout.open(table, column)) {
-        PageSetup.reach(sheet, lastColumn);
+        comesOnView(lastColumn);
       } else {
         TableSheet.close(sheet, column, lastColumn);
       }
@@ -232,8 +233,17 @@ final class TableUpdate {
           if (there != null && there.getOutlineLevel() > 0 && layout.open(table, column)) {
             there.setOutlineLevel((short) 0);
             there.setHidden(false);
+            comesOnView(position);
           }
         });
+  }
+
+  /** It is printed too, and a sheet that was hidden since nothing stood on it is shown. */
+  private void comesOnView(int position) {
+    PageSetup.reach(sheet, position);
+    if (SheetsInUse.uses(book, table)) {
+      sheet.getWorkbook().setSheetHidden(sheet.getWorkbook().getSheetIndex(sheet), false);
+    }
   }
 
   private boolean occupied(int from, int to) {

@@ -8,9 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -119,32 +117,6 @@ class OwnColumnsFileTest {
                 .book()
                 .remark(reference(again.book(), "Part of flow"), again.book().rows("zones") - 1))
         .isEqualTo(new Remark("most of it", Tint.GREEN));
-  }
-
-  @Test
-  void aColumnThatComesLaterIsPrintedToo() throws Exception {
-    Path file = folder.resolve("later.xlsx");
-    DesignFile.write(Sample.HOMEWORK.design(UnitSystem.US), file);
-    DesignFile.Opened opened = DesignFile.read(file);
-    OwnColumnRows.add(opened.design(), "Half of it", "Zones", "area", "Area / 2");
-    DesignFile.save(opened.design(), file, Optional.of(opened.kept()));
-    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
-      String area = workbook.getPrintArea(workbook.getSheetIndex("Zones"));
-      int last = CellReference.convertColStringToIndex(area.replaceFirst(".*:.", ""));
-      XSSFSheet zones = workbook.getSheet("Zones");
-      int place =
-          IntStream.range(0, zones.getRow(TableSheet.FIRST_ROW - 1).getLastCellNum())
-              .filter(
-                  at ->
-                      zones
-                          .getRow(TableSheet.FIRST_ROW - 1)
-                          .getCell(at)
-                          .toString()
-                          .startsWith("Half of it"))
-              .findFirst()
-              .orElseThrow();
-      assertThat(last).isGreaterThanOrEqualTo(place);
-    }
   }
 
   @Test

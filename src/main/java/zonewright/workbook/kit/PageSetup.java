@@ -38,8 +38,7 @@ public final class PageSetup {
       XSSFSheet sheet, String project, UnitSystem system, boolean landscape, int columns) {
     area(sheet, columns);
     PrintSetup setup = sheet.getPrintSetup();
-    double room = (landscape ? LETTERS_ACROSS_LANDSCAPE : LETTERS_ACROSS) / SMALLEST_PART;
-    int pagesWide = Math.max(1, (int) Math.ceil(letters(sheet, columns) / room));
+    int pagesWide = pagesWide(sheet, landscape, columns);
     setup.setPaperSize(
         system == UnitSystem.US ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
     setup.setLandscape(landscape);
@@ -68,7 +67,8 @@ public final class PageSetup {
   }
 
   /**
-   * Has a column that came later printed too. What a person set to be printed stays.
+   * Has a column that came later printed too, over more pages if letters would be too small. What a
+   * person set to be printed stays.
    *
    * @param at where it stands, counted from 0
    */
@@ -77,7 +77,18 @@ public final class PageSetup {
     Matcher ours = OURS.matcher(area == null ? "" : area);
     if (ours.matches() && CellReference.convertColStringToIndex(ours.group(1)) < at) {
       area(sheet, at + 1);
+      PrintSetup setup = sheet.getPrintSetup();
+      int pagesWide = pagesWide(sheet, setup.getLandscape(), at + 1);
+      // None at all means as many pages as it takes.
+      if (setup.getFitWidth() > 0 && setup.getFitWidth() < pagesWide) {
+        setup.setFitWidth((short) pagesWide);
+      }
     }
+  }
+
+  private static int pagesWide(XSSFSheet sheet, boolean landscape, int columns) {
+    double room = (landscape ? LETTERS_ACROSS_LANDSCAPE : LETTERS_ACROSS) / SMALLEST_PART;
+    return Math.max(1, (int) Math.ceil(letters(sheet, columns) / room));
   }
 
   private static int letters(XSSFSheet sheet, int columns) {
