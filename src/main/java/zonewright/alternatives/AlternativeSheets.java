@@ -60,7 +60,8 @@ public final class AlternativeSheets {
   static final Column CHANGE =
       Column.words(CHANGES, "change", "Change")
           .band(CHANGE_BAND)
-          .means("A number that tells this change from the others.")
+          .optional()
+          .means("A number that tells this change from the others; it may be left blank.")
           .build();
 
   /** Which alternative makes the change. */

@@ -201,7 +201,8 @@ public final class Alternatives {
     others.forEach(
         (name, changes) -> {
           problems(design(), changes, found);
-          if (!names.contains(name)) {
+          // a blank one is told as any cell that is missing
+          if (!names.contains(name) && !name.isEmpty()) {
             changes.forEach(change -> found.put(rows.get(change), NONE_SUCH.formatted(name)));
           }
         });

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import zonewright.design.IrrigationSheets;
-import zonewright.design.Sample;
 import zonewright.estimate.BuildUp;
 import zonewright.estimate.JobFacts;
 import zonewright.estimate.Parts;
@@ -28,8 +27,7 @@ class CurrencyFileTest {
 
   @BeforeEach
   void write() throws Exception {
-    file = folder.resolve("job.xlsx");
-    DesignFile.write(Sample.CAMPUS_RETROFIT.design(UnitSystem.US), file);
+    file = WrittenOnce.campus(folder, UnitSystem.US);
   }
 
   private void currency(String code) throws Exception {

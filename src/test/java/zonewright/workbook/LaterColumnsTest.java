@@ -17,7 +17,6 @@ import zonewright.design.Design;
 import zonewright.design.IrrigationSheets;
 import zonewright.design.OwnColumnRows;
 import zonewright.design.OwnColumns;
-import zonewright.design.Sample;
 import zonewright.emitters.Emitters;
 import zonewright.estimate.Currencies;
 import zonewright.estimate.Parts;
@@ -35,8 +34,7 @@ class LaterColumnsTest {
 
   @BeforeEach
   void write() throws Exception {
-    file = folder.resolve("job.xlsx");
-    DesignFile.write(Sample.CAMPUS_RETROFIT.design(UnitSystem.US), file);
+    file = WrittenOnce.campus(folder, UnitSystem.US);
   }
 
   private Design change(Consumer<Design> change) throws Exception {
