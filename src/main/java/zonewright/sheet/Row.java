@@ -118,7 +118,13 @@ public final class Row {
 
   /** Says whether nothing was entered in it. */
   public boolean isBlank() {
-    return Arrays.stream(entries).allMatch(Entry.BLANK::equals);
+    // asked for every cell that is typed into, so without a stream
+    for (Entry entry : entries) {
+      if (!entry.equals(Entry.BLANK)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Says whether both hold the same entries and remarks; who they are does not count. */
